@@ -1,0 +1,9 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts', 'src/**/*.test.ts', 'cli/**/*.test.ts'],
+    // Random tests print seed and path of a failing case; the terminal stays readable otherwise.
+    testTimeout: 30_000,
+  },
+});

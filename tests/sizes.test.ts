@@ -47,7 +47,9 @@ describe('the size rule on made-up sources', () => {
   test('finds a function that is too long', () => {
     const short = Array.from({ length: 30 }, (_, n) => `function s${n}() {\n}\n`).join('');
     const long = `${short}function long(): void {\n${'  a();\n'.repeat(99)}}\n`;
-    expect(faults({ ...many(9, 10), 'src/a.ts': long })).toEqual(['src/a.ts:61 long: 101 lines, over 100']);
+    expect(faults({ ...many(9, 10), 'src/a.ts': long })).toEqual([
+      'src/a.ts:61 long: 101 lines, over 100',
+    ]);
   });
 });
 

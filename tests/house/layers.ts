@@ -5,7 +5,7 @@ import { type Import, importsOf } from './imports.ts';
 import type { Sources } from './sources.ts';
 
 /** The rooms of the engine in the order in which a pattern flows: each may import those before it. */
-export const rooms = [
+const rooms = [
   'source',
   'units',
   'finding',
@@ -24,7 +24,7 @@ const tops = ['src/compile.ts', 'src/index.ts'];
 const layers: readonly string[] = [...rooms, ...tops, 'cli'];
 
 /** The engine's packages, each with the reason why it has it. */
-export const enginePackages: Readonly<Record<string, string>> = {
+const enginePackages: Readonly<Record<string, string>> = {
   yaml: 'front matter is YAML, with positions and comments kept',
   'opentype.js': 'outlines of letters, for lettering in charts',
 };

@@ -3,7 +3,7 @@ import { functionsOf } from './functions.ts';
 import type { Sources } from './sources.ts';
 
 /** Lines of a file and of a function (judgement, from the sizes of well-kept projects). */
-export const limits = {
+const limits = {
   file: { median: 150, most: 450, all: 800 },
   function: { median: 10, most: 40, all: 100 },
   /** The share that must keep to `most`. */

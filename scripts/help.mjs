@@ -8,7 +8,7 @@ const tasks = {
   demo: 'install and build what is missing, then check the example bag and show every round',
   test: 'install what is missing; types, lint, generated files, tests (-- NAME: only those tests)',
   check: 'the same as test',
-  build: 'compile the engine and the command line into dist/',
+  build: 'install what is missing; compile the engine and the command line into dist/',
   types: 'check the types of everything, tests included',
   lint: 'check layout and lint rules',
   format: 'put layout right, and what lint can mend safely',

@@ -1,6 +1,6 @@
 // npm run bench [-- NAME]: runs each bench/*.ts (or those with NAME in their file name) in a process
 // of its own, one after the other, so that none warms up or crowds another.
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { setUp } from './setup.mjs';
 import { root, runNode } from './tools.mjs';
@@ -8,7 +8,8 @@ import { root, runNode } from './tools.mjs';
 setUp();
 
 const filters = process.argv.slice(2);
-const files = readdirSync(join(root, 'bench'))
+const folder = join(root, 'bench');
+const files = (existsSync(folder) ? readdirSync(folder) : [])
   .filter((name) => name.endsWith('.ts'))
   .filter((name) => filters.length === 0 || filters.some((filter) => name.includes(filter)))
   .sort();

@@ -1,0 +1,20 @@
+export {
+  type FoundLength,
+  findLength,
+  type LengthUnit,
+  length,
+  lengthIn,
+  type Millimetres,
+  printLength,
+  roundedCm,
+  roundedInches,
+} from './length.ts';
+export {
+  type FoundWeight,
+  findWeight,
+  type Grams,
+  roundedWeight,
+  type WeightUnit,
+  weight,
+  weightIn,
+} from './weight.ts';

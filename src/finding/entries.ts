@@ -1,0 +1,306 @@
+// Made by `npm run catalogue` from src/finding/catalogue/. Change the entries there.
+import type { Severity } from './finding.ts';
+
+/** An entry of the catalogue, less its explanation, which `docs/findings/` holds. */
+export interface Entry {
+  readonly code: string;
+  readonly severity: Severity;
+  /** In the forms of `wording.ts`. */
+  readonly title: string;
+}
+
+/** All messages, sorted by code. */
+export const entries: readonly Entry[] = [
+  {
+    code: 'caution-missing',
+    severity: 'note',
+    title: 'This is a pattern for {what}; it gives no caution about {hazard}.',
+  },
+  {
+    code: 'chart-doubled',
+    severity: 'warning',
+    title: 'Two charts bear the name {name}.',
+  },
+  {
+    code: 'chart-empty',
+    severity: 'error',
+    title: '{chart} has no rows.',
+  },
+  {
+    code: 'chart-missing',
+    severity: 'error',
+    title: '{row} works {chart}; the pattern has no such chart[, but it has {nearest}].',
+  },
+  {
+    code: 'chart-row-missing',
+    severity: 'error',
+    title: '{row} needs row {needed #} of {chart}; the chart has {have: rows}.',
+  },
+  {
+    code: 'chart-rows-differ',
+    severity: 'error',
+    title: 'Row {chartRow #} of {chart} has {has: boxes}; the others have {others #}.',
+  },
+  {
+    code: 'chart-rows-left',
+    severity: 'warning',
+    title: 'The pattern works {used: rows} of {chart}; the chart has {have #}.',
+  },
+  {
+    code: 'chart-sign-unknown',
+    severity: 'error',
+    title: '{chart} has the sign "{sign}", which its list of signs does not explain.',
+  },
+  {
+    code: 'chart-width',
+    severity: 'error',
+    title: '{chart} is {width: boxes} wide; {row} gives it {given #}.',
+  },
+  {
+    code: 'colour-not-joined',
+    severity: 'warning',
+    title: '{row} works with {yarn}, which was fastened off and not joined again.',
+  },
+  {
+    code: 'colour-not-named',
+    severity: 'warning',
+    title: '{row} works with {yarn}, which the materials do not name.',
+  },
+  {
+    code: 'count-mismatch',
+    severity: 'error',
+    title: '{row} makes {made: [unit]}; the pattern says {stated #}.',
+  },
+  {
+    code: 'file-too-large',
+    severity: 'error',
+    title: 'The file holds {size}; files of up to {limit} are read.',
+  },
+  {
+    code: 'foreign-term',
+    severity: 'error',
+    title: '"{stitch}" is not a stitch in {terms} terms, and this pattern is set to {terms} terms.',
+  },
+  {
+    code: 'front-matter-broken',
+    severity: 'error',
+    title: 'The front matter cannot be read: {reason}.',
+  },
+  {
+    code: 'front-matter-unclosed',
+    severity: 'error',
+    title: 'The front matter begins with "---" and has no "---" to end it.',
+  },
+  {
+    code: 'front-matter-value',
+    severity: 'warning',
+    title: '"{entry}" says {value}, which cannot be read as {what}.',
+  },
+  {
+    code: 'handles-unequal',
+    severity: 'warning',
+    title: 'The handles differ: one has {first: chains}, the other {second #}.',
+  },
+  {
+    code: 'line-too-long',
+    severity: 'error',
+    title: 'Line {line #} holds {size}; lines of up to {limit} are read.',
+  },
+  {
+    code: 'mesh-count',
+    severity: 'error',
+    title:
+      '{row} works boxes of {step: stitches} over {have #}; worked {how}, {left #} {left|is|are} left over.',
+  },
+  {
+    code: 'motif-off-centre',
+    severity: 'note',
+    title: '{chart} has {before: stitches} before it and {after #} after it.',
+  },
+  {
+    code: 'nesting-too-deep',
+    severity: 'error',
+    title: 'Brackets stand {depth #} deep; up to {limit #} are read.',
+  },
+  {
+    code: 'no-instructions',
+    severity: 'warning',
+    title: 'There is no row or round in this text.',
+  },
+  {
+    code: 'not-worked',
+    severity: 'note',
+    title: '"{words}" is understood, but not worked stitch by stitch yet.',
+  },
+  {
+    code: 'open-count',
+    severity: 'note',
+    title: 'The foundation chain has no number, so {row} cannot be checked against it.',
+  },
+  {
+    code: 'open-length',
+    severity: 'note',
+    title: '{row} is worked to a length; without a gauge nothing says how many rows that is.',
+  },
+  {
+    code: 'pattern-incomplete',
+    severity: 'note',
+    title: 'The head of the pattern does not give {missing}.',
+  },
+  {
+    code: 'place-missing',
+    severity: 'error',
+    title: '{row} works into {place}; {source} has {have}.',
+  },
+  {
+    code: 'range-mismatch',
+    severity: 'warning',
+    title: '{label} {count|is|are} {count: [unit]} by number; the words beside say {said #}.',
+  },
+  {
+    code: 'reading-differs',
+    severity: 'warning',
+    title: '{row} fits only if {reading}; elsewhere {usual}.',
+  },
+  {
+    code: 'repeat-remainder',
+    severity: 'error',
+    title: 'The repeat in {row} takes {takes: [unit]}, and {have #} does not divide by {takes #}.',
+  },
+  {
+    code: 'repeat-too-large',
+    severity: 'error',
+    title: '"{words}" asks for {times: repeats}; up to {limit #} are worked.',
+  },
+  {
+    code: 'round-overrun',
+    severity: 'error',
+    title: '{row} needs {needed: [unit]} to work into; {before} has {have #}.',
+  },
+  {
+    code: 'row-doubled',
+    severity: 'warning',
+    title: '{row} is given twice.',
+  },
+  {
+    code: 'row-empty',
+    severity: 'error',
+    title: '{row} has a label and no work.',
+  },
+  {
+    code: 'row-missing',
+    severity: 'warning',
+    title: '{before} is followed by {after}; {missing} {count|is|are} not there.',
+  },
+  {
+    code: 'row-order',
+    severity: 'warning',
+    title: '{row} stands after {before}.',
+  },
+  {
+    code: 'row-reference-loop',
+    severity: 'error',
+    title: '{row} repeats {through}, and so itself.',
+  },
+  {
+    code: 'row-reference-missing',
+    severity: 'error',
+    title: '{row} repeats {wanted}; there is none before it.',
+  },
+  {
+    code: 'size-unknown',
+    severity: 'error',
+    title: '"{words}" names no size of this pattern; its sizes are {sizes}.',
+  },
+  {
+    code: 'sizes-lengths',
+    severity: 'error',
+    title: 'This list has {has: numbers}; the pattern has {sizes: sizes}.',
+  },
+  {
+    code: 'space-size',
+    severity: 'warning',
+    title: '"{words}" speaks of {named: chains}; the space in {before} has {made #}.',
+  },
+  {
+    code: 'special-doubled',
+    severity: 'warning',
+    title: 'The special stitch "{stitch}" is defined twice, and not alike.',
+  },
+  {
+    code: 'special-undefined',
+    severity: 'warning',
+    title: '{row} works "{stitch}", and the pattern does not say how it is made.',
+  },
+  {
+    code: 'special-unused',
+    severity: 'note',
+    title: 'The special stitch "{stitch}" is defined and not used.',
+  },
+  {
+    code: 'star-missing',
+    severity: 'warning',
+    title: '"{words}" goes back to a "{mark}", and {row} has none.',
+  },
+  {
+    code: 'star-unpaired',
+    severity: 'warning',
+    title: 'The "{mark}" in {row} stands alone: nothing repeats from it.',
+  },
+  {
+    code: 'stitches-left',
+    severity: 'error',
+    title: '{row} uses {used #} of {have: [unit]} in {before}; {left #} {left|is|are} left over.',
+  },
+  {
+    code: 'terms-inferred',
+    severity: 'note',
+    title: 'The pattern does not say if its terms are US or UK; it is read as {terms}, {because}.',
+  },
+  {
+    code: 'terms-mixed',
+    severity: 'warning',
+    title: 'US and UK terms are mixed: {us: words} {us|speaks|speak} for US, {uk #} for UK.',
+  },
+  {
+    code: 'times-two-readings',
+    severity: 'warning',
+    title: '"{words}" can mean {first #} or {second #} times in all.',
+  },
+  {
+    code: 'too-many-stitches',
+    severity: 'error',
+    title: '{row} brings the work to {stitches: stitches}; up to {limit #} are worked.',
+  },
+  {
+    code: 'two-readings',
+    severity: 'warning',
+    title: '"{words}" can be read in two ways: {first}, or {second}.',
+  },
+  {
+    code: 'unbalanced-bracket',
+    severity: 'warning',
+    title: 'The bracket "{bracket}" has no partner.',
+  },
+  {
+    code: 'undefined-stitch',
+    severity: 'error',
+    title:
+      '"{stitch}" is not a stitch in {terms} terms, nor one that this pattern defines[; "{nearest}" is].',
+  },
+  {
+    code: 'unknown-front-matter-key',
+    severity: 'note',
+    title: '"{entry}" is no entry that Loopwright uses[; "{nearest}" is].',
+  },
+  {
+    code: 'unread',
+    severity: 'error',
+    title: 'These words were not understood: "{words}".',
+  },
+  {
+    code: 'wrong-noun',
+    severity: 'note',
+    title: '"{words}" names {named}; {before} has {found} here.',
+  },
+];

@@ -1,0 +1,76 @@
+/**
+ * Titles with places to fill in, such as `{row} makes {made: [unit]}; the pattern says {stated #}.`
+ * `scripts/catalogue.mjs` reads the same forms when it makes the types of the words:
+ *
+ *     {row}            words as they are; at the start of the sentence with a capital
+ *     {have #}         a number
+ *     {takes: chains}  a number with its noun, which loses its plural at 1
+ *     {made: [unit]}   the same, with the noun handed in as `unit`
+ *     {left|is|are}    the first for `left` 1, else the second
+ *     [; "{near}" is]  left out unless all of its words are given
+ */
+
+/** A noun of the trade as it stands beside 1 and beside other numbers. */
+export interface Noun {
+  readonly one: string;
+  readonly many: string;
+}
+
+export type Words = Readonly<Record<string, string | number | Noun | undefined>>;
+
+/** A noun from its plural: "stitches", "ch-2 sps", "boxes". Names of stitches ("sc") keep their form. */
+export function noun(many: string): Noun {
+  return { one: many.replace(/(?<=ch|x|sh)es$|(?<=[a-z])(?<!s)s$/, ''), many };
+}
+
+/** A number with its noun: "1 stitch", "18 stitches", "1,000,000 stitches". */
+export function counted(n: number, of: Noun): string {
+  return `${grouped(n)} ${n === 1 ? of.one : of.many}`;
+}
+
+/** A number as people read it: commas from five digits on, since counts of four are common ("1024"). */
+export function grouped(n: number): string {
+  const digits = String(n);
+  return digits.length > 4 ? digits.replace(/\B(?=(\d{3})+$)/g, ',') : digits;
+}
+
+/** The sentence: `title` with its places filled from `words`. */
+export function say(title: string, words: Words): string {
+  // A bracket right behind a colon is a noun, `{made: [unit]}`; any other holds words to leave out.
+  const whole = title.replace(/(?<!: )\[([^\]]*\{[^\]]*)\]/g, (_, part: string) =>
+    placesOf(part).every((name) => isGiven(words[name])) ? part : '',
+  );
+  const filled = whole.replace(place, (...found) => fill(found.at(-1) as Place, words));
+  return filled.charAt(0).toUpperCase() + filled.slice(1);
+}
+
+/** One place, its parts by name: exactly one of `number`, `fixed`, `given`, `one` or none of them. */
+interface Place {
+  readonly name: string;
+  readonly number?: string;
+  readonly fixed?: string;
+  readonly given?: string;
+  readonly one?: string;
+  readonly many?: string;
+}
+
+const place =
+  /\{(?<name>\w+)(?:(?<number> #)|: \[(?<given>\w+)\]|: (?<fixed>[^}]+)|\|(?<one>[^|}]*)\|(?<many>[^}]*))?\}/g;
+
+function fill(found: Place, words: Words): string {
+  const value = words[found.name];
+  if (typeof value === 'string') return value;
+  if (typeof value !== 'number') return '';
+  if (found.one !== undefined) return (value === 1 ? found.one : found.many) ?? '';
+  const given = found.given === undefined ? undefined : words[found.given];
+  if (typeof given === 'object') return counted(value, given);
+  return found.fixed === undefined ? grouped(value) : counted(value, noun(found.fixed));
+}
+
+function placesOf(part: string): readonly string[] {
+  return [...part.matchAll(place)].map((found) => found.groups?.name ?? '');
+}
+
+function isGiven(value: Words[string]): boolean {
+  return value !== undefined && value !== '';
+}

@@ -1,0 +1,18 @@
+/** "work chart Tide over next 21 boxes", "work row 3 of chart Tide". */
+import type { ChartStep } from '../tree.ts';
+import { isMany, numberBefore } from './numbers.ts';
+import type { Voice } from './voice.ts';
+
+export function writeChart(step: ChartStep, voice: Voice): string {
+  const row = step.row === null ? '' : `row ${step.row} of `;
+  const name = step.name === '' ? 'chart' : `chart ${step.name}`;
+  return `work ${row}${name}${over(step, voice)}`;
+}
+
+function over(step: ChartStep, voice: Voice): string {
+  if (step.fromBox !== null && step.toBox !== null) {
+    return ` over boxes ${step.fromBox}-${step.toBox}`;
+  }
+  if (step.n === null) return '';
+  return ` over next ${numberBefore(step.n, voice)}${isMany(step.n) ? 'boxes' : 'box'}`;
+}

@@ -1,0 +1,23 @@
+/** "(counts as dc and ch 1 here and throughout)", "(does not count as a st)". */
+import type { CountsAs } from '../tree.ts';
+import { type Voice, writeStem } from './voice.ts';
+
+/** The remark in its brackets with the space before it, or nothing. */
+export const countsAsRemark = (countsAs: CountsAs | null, voice: Voice): string =>
+  countsAs === null ? '' : ` (${writeCountsAs(countsAs, voice)})`;
+
+export function writeCountsAs(countsAs: CountsAs, voice: Voice): string {
+  const throughout = countsAs.throughout ? ' here and throughout' : '';
+  if (!countsAs.counts) {
+    const what = countsAs.stem === null ? 'a st' : writeStem(countsAs.stem, voice);
+    return `does not count as ${what}${throughout}`;
+  }
+  const stitch = countsAs.stem === null ? null : writeStem(countsAs.stem, voice);
+  const chains = countsAs.chains === 0 ? '' : ` and ch ${countsAs.chains}`;
+  return `counts as ${stitches(countsAs.stitches, stitch)}${chains}${throughout}`;
+}
+
+function stitches(n: number, stitch: string | null): string {
+  if (stitch === null) return n === 1 ? 'a st' : `${n} sts`;
+  return n === 1 ? stitch : `${n} ${stitch}`;
+}

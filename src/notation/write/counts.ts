@@ -1,0 +1,49 @@
+/** "(24 dc)", "(68 sc, 2 ch-50 sps)", "(52 boxes)": the counts at the end of a row. */
+import type { StatedCount } from '../tree.ts';
+import { isMany, writeNumbers } from './numbers.ts';
+import { plural } from './stitch.ts';
+import { type Voice, writeName, writeStem } from './voice.ts';
+
+/** All counts in one pair of brackets, with the space before it, or nothing. */
+export function writeCounts(counts: readonly StatedCount[], voice: Voice): string {
+  if (counts.length === 0) return '';
+  return ` (${counts.map((count) => writeCount(count, voice)).join(', ')})`;
+}
+
+function writeCount(count: StatedCount, voice: Voice): string {
+  const unit = unitOf(count, voice);
+  const n = writeNumbers(count.n, voice);
+  const partial = count.partial ? ' each side' : '';
+  return `${n}${unit === '' ? '' : ` ${unit}`}${partial}${startChain(count)}`;
+}
+
+function unitOf(count: StatedCount, voice: Voice): string {
+  const many = isMany(count.n);
+  switch (count.unit) {
+    case null:
+      return '';
+    case 'stitch':
+      return plural('st', many);
+    case 'stem':
+      return writeStem(count.stem ?? '', voice);
+    case 'space': {
+      const chains = count.chains === null ? 'ch' : `ch-${writeNumbers(count.chains, voice)}`;
+      return plural(`${chains} sp`, many);
+    }
+    case 'chain':
+      return 'ch';
+    case 'box':
+      return plural('box', many);
+    case 'group':
+      return plural(writeName(count.word, voice), many);
+    case 'decrease':
+      return 'more';
+    case 'row':
+      return plural('row', many);
+  }
+}
+
+function startChain(count: StatedCount): string {
+  if (count.startChainIncluded === null) return '';
+  return count.startChainIncluded ? ', including beg ch' : ', not counting beg ch';
+}

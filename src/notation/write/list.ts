@@ -1,0 +1,80 @@
+/**
+ * Steps one after the other, with what stands between them: commas inside a bracket; in the row
+ * itself a semicolon before what closes it ("; join", "; turn") or moves the work round, and a new
+ * sentence for "Fasten off".
+ */
+import type { Step } from '../tree.ts';
+import { writeStep } from './step.ts';
+import { isVerbatim } from './verbatim.ts';
+import type { Voice, WriteOptions } from './voice.ts';
+
+/** The list inside a bracket, a group or an ending. */
+export const writeList = (steps: readonly Step[], voice: Voice): string =>
+  joined(steps, voice, (before, step) => (isVerbatim(step) ? asQuoted(before, step, voice) : ', '));
+
+/** The list of a whole instruction, without its capital and its last full stop. */
+export const writeRow = (steps: readonly Step[], voice: Voice): string =>
+  joined(steps, voice, (before, step) => separator(before, step, voice));
+
+type Separator = (before: Step, step: Step) => string;
+
+function joined(steps: readonly Step[], voice: Voice, between: Separator): string {
+  let out = '';
+  let before: Step | null = null;
+  for (const step of steps) {
+    const words = writeStep(step, voice);
+    if (words === '') continue;
+    const gap = before === null ? '' : step.kind === 'mark' ? ' ' : between(before, step);
+    out += gap + (gap.endsWith('. ') ? capitalised(words) : words);
+    before = step;
+  }
+  return out;
+}
+
+function separator(before: Step, step: Step, voice: Voice): string {
+  if (isVerbatim(step) || isVerbatim(before)) return asQuoted(before, step, voice);
+  if (isFastening(step) || isFastening(before)) return '. ';
+  return closes(before, step) ? '; ' : ', ';
+}
+
+const isFastening = (step: Step): boolean => step.kind === 'fasten-off';
+
+function closes(before: Step, step: Step): boolean {
+  switch (step.kind) {
+    case 'join':
+      return !step.ring && step.yarn === null && before.kind !== 'chain';
+    case 'turn':
+      return before.kind !== 'chain';
+    case 'spiral':
+    case 'other-side':
+      return true;
+    default:
+      return false;
+  }
+}
+
+/**
+ * Beside words that were not read, the designer's own stops are kept: a comma put in their place
+ * could make the next reading take them apart at another spot.
+ */
+function asQuoted(before: Step, step: Step, voice: Voice): string {
+  if (before.to > step.from) return ', ';
+  const stops = voice.quote({ from: before.to, to: step.from }).replace(/\s+/g, ' ');
+  if (!/^[ ,;.:–-]+$/.test(stops)) return ', ';
+  return stops.includes('.') ? '. ' : `${stops.trimEnd()} `;
+}
+
+/** A capital at the start of a sentence, behind an opening star or bracket too. */
+export const capitalised = (words: string): string =>
+  words.replace(/^[*†‡°([]*[a-z]/, (start) => start.toUpperCase());
+
+/** The same with its capital and one full stop. */
+export const sentence = (words: string): string =>
+  words === '' ? '' : `${capitalised(words)}${/[.!?]$/.test(words) ? '' : '.'}`;
+
+/** The voice for these options; `course` as the label says. */
+export const voiceOf = (options: WriteOptions & Pick<Voice, 'course'>): Voice => ({
+  ...options,
+  quote: options.quote ?? (() => ''),
+  list: writeList,
+});

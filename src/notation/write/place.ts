@@ -1,0 +1,114 @@
+/** Where a stitch goes: "in next 5 sts", "around post of next dc", "in 3rd ch of beg ch-4". */
+import type { Loop, Place, Until } from '../tree.ts';
+import { writeNoun } from './noun.ts';
+import { isMany, isOne, numberBefore, writeNumbers, writeOrdinal } from './numbers.ts';
+import type { Voice } from './voice.ts';
+
+/** With the word before it: "in next st", "around next dc", "between next 2 sts". */
+export function writeIn(place: Place, voice: Voice): string {
+  const all = place.all ? 'all ' : '';
+  if (place.post !== null) return `${all}around ${writePlace(place, voice)}`;
+  const isGap = place.nouns.some((noun) => noun.kind === 'gap');
+  return `${all}${isGap ? 'between' : 'in'} ${writePlace(place, voice)}`;
+}
+
+/** The place alone, as after "sk": "next 2 sts". */
+export function writePlace(place: Place, voice: Voice): string {
+  const many = manyAt(place);
+  const picked = [pickOf(place, voice), countOf(place, voice), nounsOf(place, many, voice)]
+    .filter((word) => word !== '')
+    .join(' ');
+  return `${loopOf(place.loop, many)}${picked}${belongingOf(place, voice)}${belowOf(place, voice)}${endOf(place, voice)}`;
+}
+
+/** "around", "across", "to last 3 sts", "to next ch-2 sp". */
+export function writeUntil(until: Until, voice: Voice): string {
+  switch (until.kind) {
+    case 'end':
+      return until.word;
+    case 'last': {
+      const many = isMany(until.n);
+      const noun = until.noun === null ? (many ? 'sts' : 'st') : writeNoun(until.noun, many, voice);
+      return `to last ${numberBefore(until.n, voice)}${noun}`;
+    }
+    case 'place':
+      return `to ${writePlace(until.place, voice)}`;
+  }
+}
+
+/** "each st" is one at a time, "each of next 5 sts" several; without a number the noun tells. */
+function manyAt(place: Place): boolean {
+  if (place.n !== null) return !isOne(place.n);
+  return place.nouns.some((noun) => noun.plural);
+}
+
+function pickOf(place: Place, voice: Voice): string {
+  const each = place.each && place.pick !== 'each' ? 'each of ' : '';
+  switch (place.pick) {
+    case 'nth':
+      return writeOrdinal(place.nth ?? 1);
+    case 'each':
+      return place.n === null ? 'each' : 'all';
+    case 'every-other':
+      return 'every other';
+    case 'top':
+      return 'top';
+    case 'this':
+      return each.trim();
+    case 'centre':
+      return voice.to === 'US' ? 'center' : 'centre';
+    default:
+      return `${each}${place.pick}`;
+  }
+}
+
+const countOf = (place: Place, voice: Voice): string =>
+  place.pick === 'each' && place.n !== null
+    ? writeNumbers(place.n, voice)
+    : numberBefore(place.n, voice).trim();
+
+function nounsOf(place: Place, many: boolean, voice: Voice): string {
+  const [only] = place.nouns;
+  if (only === undefined) return wordless(place, many);
+  const each = place.pick === 'each' && place.joinedBy === 'and' ? ' and each ' : ' and ';
+  const between = place.joinedBy === 'or' ? ' or ' : each;
+  return place.nouns.map((noun) => writeNoun(noun, many, voice)).join(between);
+}
+
+/** The house writes "st" where the designer wrote no noun; "same" alone may also be a space. */
+function wordless(place: Place, many: boolean): string {
+  if (place.pick === 'top' || place.pick === 'this') return '';
+  if (place.pick === 'same') return 'place';
+  return many ? 'sts' : 'st';
+}
+
+const LOOPS: Readonly<Record<Loop, string>> = {
+  back: 'back loop',
+  front: 'front loop',
+  third: '3rd loop',
+  both: 'both loop',
+};
+
+function loopOf(loop: Loop | null, many: boolean): string {
+  if (loop === null) return '';
+  return `${LOOPS[loop]}${many || loop === 'both' ? 's' : ''} of `;
+}
+
+/** "from hook", "of beg ch-4", "as join", "as first 2 sc". */
+function belongingOf(place: Place, voice: Voice): string {
+  if (place.fromHook) return ' from hook';
+  if (place.of === null) return '';
+  const owner = writePlace(place.of, voice);
+  return place.pick === 'same' ? ` as ${owner}` : ` of ${owner}`;
+}
+
+function belowOf(place: Place, voice: Voice): string {
+  const course = voice.course === 'rnd' ? 'Rnd' : 'Row';
+  if (place.row !== null) return ` of ${course} ${place.row}`;
+  if (place.rowsBelow === 0) return '';
+  const word = voice.course;
+  return place.rowsBelow === 1 ? ` 1 ${word} below` : ` ${place.rowsBelow} ${word}s below`;
+}
+
+const endOf = (place: Place, voice: Voice): string =>
+  place.until === null ? '' : ` ${writeUntil(place.until, voice)}`;

@@ -1,0 +1,44 @@
+/** "(…) 6 times", "*…; rep from * 5 more times", "*…* 6 times", "…; rep around". */
+import type { RepeatStep, Times } from '../tree.ts';
+import { writeEnding } from './ending.ts';
+import { bracketed } from './group.ts';
+import { writeMoreTimes, writeTimes } from './numbers.ts';
+import { writeUntil } from './place.ts';
+import type { Voice } from './voice.ts';
+
+export function writeRepeat(step: RepeatStep, voice: Voice): string {
+  return `${repeated(step, voice)}${writeEnding(step.ending, voice)}`;
+}
+
+function repeated(step: RepeatStep, voice: Voice): string {
+  if (step.again) return `rep between ${step.mark} and ${step.mark}${after(step.times, voice)}`;
+  const steps = voice.list(step.steps, voice);
+  if (step.mark === '') return `${steps}; rep${after(step.times, voice)}`;
+  if (!isStar(step.mark)) return `${bracketed(steps)}${after(step.times, voice)}`;
+  return starred(step, steps, voice);
+}
+
+/**
+ * "rep from * 5 times" says more or in all, so it is kept for what is said that way. A number that
+ * is a total is written behind a closed pair of stars, where no maker adds one to it.
+ */
+function starred(step: RepeatStep, steps: string, voice: Voice): string {
+  const { mark, times } = step;
+  const isPair = times.kind === 'missing' || (times.kind === 'times' && times.more === false);
+  if (isPair) return `${mark}${steps}${mark}${after(times, voice)}`;
+  return `${mark}${steps}; rep from ${mark}${after(times, voice)}`;
+}
+
+/** Signs that are written alike at both ends; the others are brackets. */
+const isStar = (mark: string): boolean => /^[*†‡°]+$/.test(mark);
+
+function after(times: Times, voice: Voice): string {
+  switch (times.kind) {
+    case 'missing':
+      return '';
+    case 'until':
+      return ` ${writeUntil(times.until, voice)}`;
+    case 'times':
+      return ` ${times.more ? writeMoreTimes(times.n, voice) : writeTimes(times.n, voice)}`;
+  }
+}

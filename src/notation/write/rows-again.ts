@@ -1,0 +1,46 @@
+/** "rep rnd 4", "rep last 2 rows 3 more times", "as rows 4-7 of Front", "work even for 10 rows". */
+import type { EvenStep, Numbers, RowsAgainStep } from '../tree.ts';
+import { isOne, writeMoreTimes, writeNumbers, writeRows } from './numbers.ts';
+import { writeStitch } from './stitch.ts';
+import type { Voice } from './voice.ts';
+
+export function writeRowsAgain(step: RowsAgainStep, voice: Voice): string {
+  const verb = step.part === null ? 'rep' : 'as';
+  const part = step.part === null ? '' : ` of ${step.part}`;
+  return [`${verb} ${named(step, voice)}${part}`, ...limits(step, voice)].join('');
+}
+
+function named(step: RowsAgainStep, voice: Voice): string {
+  if (step.lastN === null) return `${courses(step.rows.length, voice)} ${writeRows(step.rows)}`;
+  return step.lastN === 1 ? `last ${voice.course}` : `last ${step.lastN} ${voice.course}s`;
+}
+
+function limits(step: RowsAgainStep, voice: Voice): string[] {
+  const found: string[] = [];
+  if (step.times !== null) found.push(` ${writeMoreTimes(step.times, voice)}`);
+  if (step.moreRows !== null) found.push(` for ${rowsOf(step.moreRows, 'more ', voice)}`);
+  if (step.measure !== null) found.push(` ${measured(step.measure)}`);
+  if (step.endingWith !== null) found.push(`, ending with ${voice.course} ${step.endingWith}`);
+  if (step.then.length > 0) {
+    found.push(`, then rep ${courses(step.then.length, voice)} ${writeRows(step.then)}`);
+  }
+  return found;
+}
+
+export function writeEven(step: EvenStep, voice: Voice): string {
+  const stitch = step.stitch === null ? '' : ` in ${writeStitch(step.stitch, false, voice)}`;
+  const rows = step.rows === null ? '' : ` for ${rowsOf(step.rows, '', voice)}`;
+  const measure = step.measure === null ? '' : ` ${measured(step.measure)}`;
+  return `work even${stitch}${rows}${measure}`;
+}
+
+const courses = (n: number, voice: Voice): string => (n === 1 ? voice.course : `${voice.course}s`);
+
+const rowsOf = (n: Numbers, more: string, voice: Voice): string =>
+  `${writeNumbers(n, voice)} ${more}${isOne(n) ? voice.course : `${voice.course}s`}`;
+
+/** Lengths are held in mm and written in cm, to the tenth that a tape shows. */
+function measured(measure: { readonly mm: number | null }): string {
+  if (measure.mm === null) return 'until piece measures desired length';
+  return `until piece measures ${Math.round(measure.mm) / 10} cm`;
+}

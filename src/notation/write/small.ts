@@ -1,0 +1,46 @@
+/** Steps of a word or two: turn, spiral, fasten off, yarn, ring, loops, the other side, boxes. */
+import type {
+  BoxStep,
+  FastenOffStep,
+  LoopStep,
+  OtherSideStep,
+  TurnStep,
+  YarnStep,
+} from '../tree.ts';
+import { isMany, writeNumbers } from './numbers.ts';
+import { writeUntil } from './place.ts';
+import type { Voice } from './voice.ts';
+
+export const writeTurn = (step: TurnStep): string => (step.not ? 'do not turn' : 'turn');
+
+export const writeFastenOff = (step: FastenOffStep): string =>
+  step.not ? 'do not fasten off' : 'fasten off';
+
+export function writeYarn(step: YarnStep): string {
+  const words = { with: 'with', change: 'change to', drop: 'drop', break: 'break off' } as const;
+  return `${words[step.act]} ${step.yarn}`;
+}
+
+export function writeLoop(step: LoopStep): string {
+  const words = {
+    back: 'in back loops only',
+    front: 'in front loops only',
+    third: 'in 3rd loops only',
+    both: 'through both loops',
+  } as const;
+  return `working ${words[step.loop]}`;
+}
+
+export function writeOtherSide(step: OtherSideStep, voice: Voice): string {
+  if (step.rowEnds) return 'working along row ends';
+  const chain = step.chains === null ? 'foundation ch' : `ch-${writeNumbers(step.chains, voice)}`;
+  return `working along opposite side of ${chain}`;
+}
+
+/** "work 52 open boxes": without "work" the number and "open" could stand for stitches left open. */
+export function writeBoxes(step: BoxStep, voice: Voice): string {
+  const n = step.n === null ? '' : `${writeNumbers(step.n, voice)} `;
+  const many = step.n === null ? step.until !== null : isMany(step.n);
+  const until = step.until === null ? '' : ` ${writeUntil(step.until, voice)}`;
+  return `work ${n}${step.box} ${many ? 'boxes' : 'box'}${until}`;
+}

@@ -22,15 +22,20 @@ function bareName(stitch: StitchTerm, many: boolean, voice: Voice): string {
     case 'one':
       return many && stem === 'sl st' ? 'sl sts' : stem;
     case 'increase':
-      return `${stem === '' ? '' : `${stem} `}inc${stitch.legs === null ? '' : ` ${stitch.legs}`}`;
+      return `${stem === '' ? '' : `${stem} `}${shaping('inc', stitch.legs)}`;
     case 'together':
-      if (stem === '') return stitch.legs === null ? 'dec' : `dec${stitch.legs}`;
-      return `${stem}${stitch.legs ?? 2}tog`;
+      return stem === '' ? shaping('dec', stitch.legs) : `${stem}${stitch.legs ?? 2}tog`;
     case 'special':
       return plural(writeName(stitch.special ?? '', voice), many);
     default:
       return plural(`${ofLegs(stitch, stem)}${GROUPS[stitch.shape]}`, many);
   }
+}
+
+/** "double" is the trade's word for three in one and three into one; more have none. */
+function shaping(word: 'inc' | 'dec', legs: number | null): string {
+  if (legs === null) return word;
+  return legs === 3 ? `double ${word}` : `${legs}-st ${word}`;
 }
 
 const GROUPS = {
@@ -53,9 +58,15 @@ function ofLegs(stitch: StitchTerm, stem: string): string {
 /** Stem with what is said of it: FPdc, esc, fdc; '' where the stitch is not named. */
 function plainName(stitch: StitchTerm, voice: Voice): string {
   if (stitch.stem === null) return '';
-  const post = stitch.post === null ? '' : { front: 'FP', back: 'BP' }[stitch.post];
-  return `${post}${stitch.foundation ? 'f' : ''}${extended(stitch, voice)}`;
+  const stem = extended(stitch, voice);
+  // Long names are not glued: nobody writes "FPquintr", and no reader looks for it.
+  const gap = SHORT.test(stem) ? '' : ' ';
+  const post = stitch.post === null ? '' : `${{ front: 'FP', back: 'BP' }[stitch.post]}${gap}`;
+  const foundation = gap === '' ? 'f' : 'foundation ';
+  return `${post}${stitch.foundation ? foundation : ''}${stem}`;
 }
+
+const SHORT = /^(?:e?(?:sc|h?dc|h?tr)|d?tr|trtr)$/;
 
 /** The reader may keep the "e" in the word or beside it; both are written "esc". */
 function extended(stitch: StitchTerm, voice: Voice): string {

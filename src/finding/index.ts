@@ -1,3 +1,4 @@
+export { printableText, widthOf } from './cells.ts';
 export { type Entry, entries } from './entries.ts';
 export type { Finding, Fix, Label, Outcome, Severity } from './finding.ts';
 export type { Message, More, PlainMessage } from './message.ts';
@@ -61,4 +62,7 @@ export {
   unread,
   wrongNoun,
 } from './messages.ts';
+export { coloured, type Ink, type Paint, plain } from './paint.ts';
+export { type FindingLayout, type FindingSource, formatFinding } from './render.ts';
 export { counted, grouped, type Noun, noun } from './wording.ts';
+export { wrap } from './wrap.ts';

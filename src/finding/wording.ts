@@ -34,6 +34,20 @@ export function grouped(n: number): string {
   return digits.length > 4 ? digits.replace(/\B(?=(\d{3})+$)/g, ',') : digits;
 }
 
+/**
+ * Words on one line and short enough for a title: blanks and line breaks become single blanks, and
+ * what goes over 72 characters (judgement: half a wide terminal) is cut after a whole word.
+ */
+export function brief(words: string): string {
+  const line = words.slice(0, 400).replace(/\s+/g, ' ').trim();
+  if (line.length <= longestWords && words.length <= 400) return line;
+  const cut = line.slice(0, longestWords);
+  const end = cut.lastIndexOf(' ');
+  return `${end > longestWords / 2 ? cut.slice(0, end) : cut.replace(/[\ud800-\udbff]$/, '')} …`;
+}
+
+const longestWords = 72;
+
 /** The sentence: `title` with its places filled from `words`. */
 export function say(title: string, words: Words): string {
   // A bracket right behind a colon is a noun, `{made: [unit]}`; any other holds words to leave out.
@@ -59,7 +73,7 @@ const place =
 
 function fill(found: Place, words: Words): string {
   const value = words[found.name];
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return brief(value);
   if (typeof value !== 'number') return '';
   if (found.one !== undefined) return (value === 1 ? found.one : found.many) ?? '';
   const given = found.given === undefined ? undefined : words[found.given];

@@ -194,6 +194,7 @@ export const START_CHAINS = us(
   `
   Row 2: Ch 3 (counts as dc here and throughout), dc in next st and in each st across; turn.
   Rnd 2: Ch 3 (counts as dc), dc in next st, 2 dc in next st; join with sl st in top of beg ch-3.
+  Rnd 2: Ch 3 (counts as first dc here and throughout), 2 dc in same st.
   Rnd 2: Ch 4 (counts as dc and ch 1), sk next st, *dc in next st, ch 1, sk next st; rep from * around; join with sl st in 3rd ch of beg ch-4. (52 boxes)
   Rnd 2: Ch 2 (does not count as a st), hdc in each st around; join with sl st in first hdc.
   Row 2: Ch 1, turn, sc in each st across. (25 sc)
@@ -279,6 +280,18 @@ export const FILET = us(
 `,
 );
 
+/** Lean on stitches of the designer's own, which the law test defines. */
+export const OWN_STITCHES = us(
+  1,
+  `
+  Rnd 2: Ripple st in next st, sc in next 3 sts.
+  Rnd 2: Ripple st in each st around; join.
+  Rnd 2: Beg ripple in same sp, ripple st in next 4 ch-2 sps.
+  Rnd 2: 3-dc fin in next st, ch 2, 3-dc fin in next ch-1 sp.
+  Rnd 2: *Ripple st in next ripple st, ch 1; rep from * around. (9 ripple sts)
+`,
+);
+
 export const SIDE_JOBS = us(
   1,
   `
@@ -345,6 +358,7 @@ export const ALL_LINES: readonly Line[] = [
   ...JOINS,
   ...LACE,
   ...FILET,
+  ...OWN_STITCHES,
   ...SIDE_JOBS,
   ...SIZES,
   ...UK,

@@ -12,26 +12,38 @@ export function writeNoun(noun: Noun, many: boolean, voice: Voice): string {
 
 function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
   switch (noun.kind) {
+    case 'stitch':
+      return plural(noun.word === '' ? 'st' : noun.word, many);
     case 'stem':
       return writeStem(noun.stem ?? '', voice);
     case 'chain':
       // "ch" is singular and plural at once, as "dc" is: "in next 40 ch".
-      return 'ch';
+      return noun.word === '' ? 'ch' : `${noun.word} ch`;
     case 'space':
-      return noun.chains === null
-        ? plural('sp', many)
-        : plural(`${ofChains(noun, voice)} sp`, many);
+      return space(noun, many, voice);
     case 'corner':
-      return noun.chains === null
-        ? plural('corner', many)
-        : plural(`corner ${ofChains(noun, voice)} sp`, many);
+      return plural(noun.chains === null ? 'corner' : `corner ${ofChains(noun, voice)}`, many);
     case 'start-chain':
-      return noun.chains === null ? 'beg ch' : `beg ${ofChains(noun, voice)}`;
+      return `${voice.course === 'row' ? 'turning' : 'beg'} ${ofChains(noun, voice)}`;
     case 'group':
-      return plural(writeName(noun.word, voice), many);
+      return plural(group(noun, voice), many);
     default:
       return plural(WORDS[noun.kind], many);
   }
+}
+
+/** "sp", "ch-2 sp", "shell sp", "V-st ch-1 sp"; "ch-3" where the designer wrote no "sp". */
+function space(noun: Noun, many: boolean, voice: Voice): string {
+  if (noun.word === 'ch') return ofChains(noun, voice);
+  const owner = noun.word === '' ? '' : `${group(noun, voice)} `;
+  const chains = noun.chains === null ? '' : `${ofChains(noun, voice)} `;
+  return plural(`${owner}${chains}sp`, many);
+}
+
+/** "shell", "dc group", the name of a stitch of the designer's own. */
+function group(noun: Noun, voice: Voice): string {
+  const word = noun.word === 'v-st' ? 'V-st' : writeName(noun.word, voice);
+  return noun.stem === null ? word : `${writeStem(noun.stem, voice)} ${word}`;
 }
 
 /** A hyphen makes it the thing made: "ch 3" is an order, "ch-3" what it left (common practice). */
@@ -39,8 +51,7 @@ const ofChains = (noun: Noun, voice: Voice): string =>
   noun.chains === null ? 'ch' : `ch-${writeNumbers(noun.chains, voice)}`;
 
 const WORDS = {
-  stitch: 'st',
-  gap: 'gap',
+  gap: 'sp',
   ring: 'ring',
   picot: 'picot',
   box: 'box',

@@ -1,24 +1,24 @@
 /** Where a stitch goes: "in next 5 sts", "around post of next dc", "in 3rd ch of beg ch-4". */
-import type { Loop, Place, Until } from '../tree.ts';
+import type { Loop, Noun, Place, Until } from '../tree.ts';
 import { writeNoun } from './noun.ts';
 import { isMany, isOne, numberBefore, writeNumbers, writeOrdinal } from './numbers.ts';
 import type { Voice } from './voice.ts';
 
-/** With the word before it: "in next st", "around next dc", "between next 2 sts". */
+/** With the word before it: "in next st", "around front post of next dc", "between next 2 sts". */
 export function writeIn(place: Place, voice: Voice): string {
   const all = place.all ? 'all ' : '';
-  if (place.post !== null) return `${all}around ${writePlace(place, voice)}`;
-  const isGap = place.nouns.some((noun) => noun.kind === 'gap');
+  if (place.post !== null) return `${all}around ${place.post} post of ${writePlace(place, voice)}`;
+  const isGap = place.nouns[0]?.kind === 'gap';
   return `${all}${isGap ? 'between' : 'in'} ${writePlace(place, voice)}`;
 }
 
 /** The place alone, as after "sk": "next 2 sts". */
 export function writePlace(place: Place, voice: Voice): string {
   const many = manyAt(place);
-  const picked = [pickOf(place, voice), countOf(place, voice), nounsOf(place, many, voice)]
-    .filter((word) => word !== '')
-    .join(' ');
-  return `${loopOf(place.loop, many)}${picked}${belongingOf(place, voice)}${belowOf(place, voice)}${endOf(place, voice)}`;
+  const words = [pickOf(place, voice), countOf(place, voice), nounsOf(place, many, voice)];
+  const picked = words.filter((word) => word !== '').join(' ');
+  const bounds = `${belongingOf(place, voice)}${belowOf(place, voice)}${endOf(place, voice)}`;
+  return `${loopOf(place.loop, many)}${picked}${bounds}`;
 }
 
 /** "around", "across", "to last 3 sts", "to next ch-2 sp". */
@@ -39,6 +39,7 @@ export function writeUntil(until: Until, voice: Voice): string {
 /** "each st" is one at a time, "each of next 5 sts" several; without a number the noun tells. */
 function manyAt(place: Place): boolean {
   if (place.n !== null) return !isOne(place.n);
+  if (place.pick === 'each') return !place.each;
   return place.nouns.some((noun) => noun.plural);
 }
 
@@ -48,9 +49,12 @@ function pickOf(place: Place, voice: Voice): string {
     case 'nth':
       return writeOrdinal(place.nth ?? 1);
     case 'each':
-      return place.n === null ? 'each' : 'all';
+      // "in rem sts" takes what is left, as "each st" does, but names no single place.
+      return place.n !== null ? 'all' : place.each ? 'each' : 'rem';
     case 'every-other':
       return 'every other';
+    case 'same':
+      return isBase(place) ? 'base' : 'same';
     case 'top':
       return 'top';
     case 'this':
@@ -62,23 +66,35 @@ function pickOf(place: Place, voice: Voice): string {
   }
 }
 
+/** "base of beg ch-3": the place out of which the chain grows. */
+const isBase = (place: Place): boolean =>
+  place.nouns.length === 0 && place.of?.nouns[0]?.kind === 'start-chain';
+
 const countOf = (place: Place, voice: Voice): string =>
   place.pick === 'each' && place.n !== null
     ? writeNumbers(place.n, voice)
     : numberBefore(place.n, voice).trim();
 
 function nounsOf(place: Place, many: boolean, voice: Voice): string {
-  const [only] = place.nouns;
-  if (only === undefined) return wordless(place, many);
+  const [first] = place.nouns;
+  if (first === undefined) return wordless(place, many);
+  if (first.kind === 'gap') return between(place, first, voice);
   const each = place.pick === 'each' && place.joinedBy === 'and' ? ' and each ' : ' and ';
-  const between = place.joinedBy === 'or' ? ' or ' : each;
-  return place.nouns.map((noun) => writeNoun(noun, many, voice)).join(between);
+  const link = place.joinedBy === 'or' ? ' or ' : each;
+  return place.nouns.map((noun) => writeNoun(noun, many, voice)).join(link);
+}
+
+/** The stitches on both sides of a gap: "next 2 sts", "sts", "each dc". */
+function between(place: Place, gap: Noun, voice: Voice): string {
+  const isNamed = place.pick === 'next' || place.pick === 'first' || place.pick === 'last';
+  const kind = gap.stem === null ? 'stitch' : 'stem';
+  const noun = writeNoun({ ...gap, kind }, isNamed || place.pick === 'this', voice);
+  return isNamed ? `2 ${noun}` : noun;
 }
 
 /** The house writes "st" where the designer wrote no noun; "same" alone may also be a space. */
 function wordless(place: Place, many: boolean): string {
-  if (place.pick === 'top' || place.pick === 'this') return '';
-  if (place.pick === 'same') return 'place';
+  if (place.pick === 'top' || place.pick === 'this' || place.pick === 'same') return '';
   return many ? 'sts' : 'st';
 }
 
@@ -99,7 +115,7 @@ function belongingOf(place: Place, voice: Voice): string {
   if (place.fromHook) return ' from hook';
   if (place.of === null) return '';
   const owner = writePlace(place.of, voice);
-  return place.pick === 'same' ? ` as ${owner}` : ` of ${owner}`;
+  return place.pick === 'same' && !isBase(place) ? ` as ${owner}` : ` of ${owner}`;
 }
 
 function belowOf(place: Place, voice: Voice): string {

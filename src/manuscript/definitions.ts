@@ -1,0 +1,36 @@
+/** Lines that define a stitch: "Shell (sh): 5 dc in same st", "puff = (yo, …) 3 times". */
+import type { Section } from './sections.ts';
+
+/** Name, its short form in brackets, a sign, and words behind it. */
+const SHAPE =
+  /^([a-z][a-z0-9'’./ -]{0,40}?)\s*(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—])\s*(?=\S)/i;
+
+/** Outside a list of stitches only such names are taken for stitches: "Note: …" is none. */
+const STITCH_NAME =
+  /\b(?:shells?|fans?|clusters?|cl|picots?|puffs?|pop|popcorns?|bobbles?|v[ -]?st|[vxy][ -]st(?:itch)?|stitch|st|box|block|mesh|group|crab|bead|scallop|sh|pf|bob|pc|lacet|bar)\b/i;
+/** Words of rows and remarks; in a list of stitches they may be part of a name. */
+const NO_STITCH =
+  /\b(?:row|rows|rnds?|rounds?|note|notes|tip|size|yarn|hook|gauge|tension|count|materials?|stitches|step|part|pattern|end|start|begin|foundation|make|place|next|each|with)\b/i;
+/** What every pattern has needs no definition. */
+const PLAIN_NAME =
+  /^(?:notes?|tip|step \d+|gauge|tension|ch|chain|sc|hdc|dc|tr|htr|dtr|sts?|sl ?st|ss|sp|sk|skip|rep|rnd|yo|beg|inc|dec|blo|flo|mr|mc|cc|rs|ws|rem|\w{0,4}\d?tog|st\(s\))$/i;
+
+/** Whether a line opens a definition in this section; what it says is read later. */
+export function opensDefinition(text: string, from: number, to: number, section: Section): boolean {
+  const found = SHAPE.exec(text.slice(from, Math.min(to, from + 80)));
+  if (!found) return false;
+  const [, name = '', short = '', sign = ''] = found;
+  if (PLAIN_NAME.test(name.trim()) || name.split(/\s+/).length > 6) return false;
+  if (section === 'specials' || section === 'abbreviations') return true;
+  if (section === 'materials' || section === 'comments') return false;
+  if ((sign !== ':' && sign !== '=') || NO_STITCH.test(name)) return false;
+  return STITCH_NAME.test(name) || STITCH_NAME.test(short);
+}
+
+const SPECIALS_LEAD = /^special\s+stitch(?:es)?(?:\s+used)?\s*[:–—-]\s*(?=\S)/i;
+
+/** "Special stitch: Shell: 5 dc in same st": where the definition itself begins. */
+export function afterSpecialsLead(text: string, from: number, to: number): number {
+  const found = SPECIALS_LEAD.exec(text.slice(from, Math.min(to, from + 40)));
+  return found ? from + found[0].length : from;
+}

@@ -1,0 +1,107 @@
+/** What the head of the pattern says: front matter first, else the words of the pasted text. */
+import { type Finding, frontMatterValue } from '../finding/index.ts';
+import type { Terms } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
+import type { Block } from './block.ts';
+import type { FrontMatter } from './front-matter.ts';
+import type { Head } from './manuscript.ts';
+import { sizesOf, statedSizes } from './sizes.ts';
+import type { Entry } from './yaml-entries.ts';
+
+/** Terms that the pattern's words state, "UK terms used throughout", with their place. */
+export type StatedTerms = { readonly terms: Terms; readonly span: Span } | null;
+
+export function readHead(
+  front: FrontMatter,
+  text: string,
+  blocks: readonly Block[],
+  inWords: StatedTerms,
+): { value: Head; findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  const entry = front.entries.get('terms');
+  const terms = entry ? termsOf(entry) : null;
+  if (entry && !terms && entry.value !== null) {
+    const words = { entry: entry.key, value: said(entry, text), what: 'US or UK' };
+    findings.push(frontMatterValue(entry.valueSpan, words));
+  }
+  const sizes = front.entries.get('sizes');
+  if (sizes && sizes.value !== null && !statedSizes(sizes.value)) {
+    const words = { entry: sizes.key, value: said(sizes, text), what: 'a list of sizes' };
+    findings.push(frontMatterValue(sizes.valueSpan, words));
+  }
+  return {
+    value: {
+      title: writtenOf(front, 'title') ?? titleOf(blocks),
+      version: writtenOf(front, 'version'),
+      date: writtenOf(front, 'date'),
+      terms: terms ?? inWords?.terms ?? null,
+      termsSpan: terms && entry ? entry.valueSpan : (inWords?.span ?? null),
+      language: writtenOf(front, 'language'),
+      sizes: sizesOf(front, text, blocks),
+      yarns: yarnsOf(front, text, blocks),
+      data: front.data,
+      span: front.span,
+    },
+    findings,
+  };
+}
+
+/** A value in a finding: as written, cut to what a line holds. */
+function said(entry: Entry, text: string): string {
+  const words = text.slice(entry.valueSpan.from, entry.valueSpan.to).trim();
+  return `"${words.length > 40 ? `${words.slice(0, 40)}…` : words}"`;
+}
+
+function writtenOf(front: FrontMatter, key: string): string | null {
+  const written = front.entries.get(key)?.written?.trim();
+  return written ? written : null;
+}
+
+function termsOf({ written }: Entry): Terms | null {
+  const found = /^(us|uk)(?: +(?:terms|terminology))?$/i.exec(written?.trim() ?? '');
+  return found ? (found[1]?.toUpperCase() as Terms) : null;
+}
+
+/** "# Title", or the lone line above everything. */
+function titleOf(blocks: readonly Block[]): string | null {
+  const first = blocks.find((block) => block.kind !== 'prose' || block.section !== 'work');
+  if (first?.kind !== 'heading' || first.section !== 'work') return null;
+  return first.level <= 1 ? first.name : null;
+}
+
+/** Keys of `yarn`, or letters that the list of materials names. */
+function yarnsOf(front: FrontMatter, text: string, blocks: readonly Block[]): readonly string[] {
+  const materials = front.entries.get('materials')?.value;
+  const value =
+    front.entries.get('yarn')?.value ?? front.entries.get('yarns')?.value ?? memberOf(materials, 'yarn');
+  if (Array.isArray(value)) return value.flatMap(nameOfYarn);
+  if (typeof value === 'object' && value !== null) return Object.keys(value);
+  const names = new Set<string>();
+  for (const block of blocks) {
+    if (block.kind === 'prose' && block.section === 'materials') {
+      for (const name of lettersIn(text.slice(block.from, Math.min(block.to, block.from + 4000)))) {
+        names.add(name);
+      }
+    }
+  }
+  return [...names];
+}
+
+function memberOf(value: unknown, key: string): unknown {
+  return typeof value === 'object' && value !== null
+    ? (Object.getOwnPropertyDescriptor(value, key)?.value as unknown)
+    : undefined;
+}
+
+function nameOfYarn(item: unknown): string[] {
+  if (typeof item === 'string') return [item];
+  const name = memberOf(item, 'name') ?? memberOf(item, 'letter');
+  return typeof name === 'string' ? [name] : [];
+}
+
+/** "Yarn A: …", "Colour B", "(MC)", "A – 50 g of cotton". */
+function lettersIn(words: string): string[] {
+  const pattern =
+    /\b(?:yarn|colou?r|shade|thread)\s+([A-Z]{1,2}\d?)\b|[([]((?:[A-Z]|MC|CC\d?))[)\]]|^\W*([A-Z]|MC|CC\d?)\s*[:=–-]\s/gm;
+  return [...words.matchAll(pattern)].map((found) => found[1] ?? found[2] ?? found[3] ?? '');
+}

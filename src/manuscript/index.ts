@@ -1,0 +1,11 @@
+export { type FrontMatter, readFrontMatter } from './front-matter.ts';
+export type {
+  Cell,
+  Chart,
+  Head,
+  Manuscript,
+  Part,
+  PlacedInstruction,
+} from './manuscript.ts';
+export { type ReadOptions, readManuscript } from './read-manuscript.ts';
+export type { Entry } from './yaml-entries.ts';

@@ -1,0 +1,63 @@
+/** What single lines look like, told by cheap anchored tests. Offsets are into the plain text. */
+
+/** Signs that lists put before a line; a star may open a repeat, so it needs a label behind it. */
+const BULLETS = '-•·▪◦‣►–—✓☐□▢>|➢❖✿❀♥';
+
+/** Where the words of a line begin: behind list signs, quotation marks of mail and table bars. */
+export function afterBullet(text: string, from: number, to: number): number {
+  let at = from;
+  while (at < to && isBullet(text, at, to)) {
+    at++;
+    while (at < to && (text.charCodeAt(at) <= 32 || text.charCodeAt(at) === 0xa0)) at++;
+  }
+  return at;
+}
+
+function isBullet(text: string, at: number, to: number): boolean {
+  const sign = text[at] ?? '';
+  // "* Rnd 3: …" is a list; "* dc in next st; rep from *" is not.
+  if (sign === '*' || sign === 'o') return LISTED_LABEL.test(text.slice(at, Math.min(to, at + 24)));
+  if (!BULLETS.includes(sign)) return false;
+  const next = text.charCodeAt(at + 1);
+  return next <= 32 || next === 0xa0 || (sign !== '-' && sign !== '–' && sign !== '—');
+}
+
+const LISTED_LABEL = /^[*o][ \t]{1,4}(?:rnds?|rounds?|rows?|rds?|r\s?\d|\d{1,3}(?:st|nd|rd|th)\b)/i;
+
+/** "(24 sts)", "[24]", "= 24 sc", "– 24 –": a stated count with a line of its own. */
+const COUNT_LINE =
+  /^(?:[([{][^()[\]{}]{0,6}\d[^()[\]{}]{0,60}[)\]}]|[=–—-]\s?\d[^.]{0,40}|\d{1,4}\s(?:sts?|stitches|[sdh]{1,2}c|tr)\b\.?)[.\s]*$/i;
+
+export const isCountLine = (text: string, from: number, to: number): boolean =>
+  to - from <= 80 && COUNT_LINE.test(text.slice(from, to));
+
+/** A rule, or the underline of a heading: three or more of one sign. */
+export function isRule(text: string, from: number, to: number): boolean {
+  if (to - from < 3 || !'-_=*~+•.'.includes(text[from] ?? ' ')) return false;
+  for (let at = from; at < to; at++) {
+    if (text[at] !== text[from] && text.charCodeAt(at) > 32) return false;
+  }
+  return true;
+}
+
+/** "Page 3 of 9", "- 3 -": what a page leaves between two lines of a row. */
+const PAGE_NUMBER = /^(?:page\s+\d{1,4}(?:\s*(?:of|\/)\s*\d{1,4})?|[-–—]\s*\d{1,4}\s*[-–—])$/i;
+
+export const isPageNumber = (text: string, from: number, to: number): boolean =>
+  to - from <= 20 && PAGE_NUMBER.test(text.slice(from, to));
+
+/** Words of a label with nothing behind them: "Round 1:", "2nd row", "Rnds 4-6 (RS)". */
+const LABEL_LINE =
+  /^\W{0,3}(?:(?:rnds?|rounds?|rows?|rds?|r)\.?\s?#?\d|\d{1,3}(?:st|nd|rd|d|th)\b)[\d\s,&.–—-]*(?:(?:st|nd|rd|d|th|to|and|rnds?|rounds?|rows?|rds?|rs|ws|right|wrong|side)\b[\d\s,&.–—-]*|\([^)]{0,30}\)\s*)*[:=–—.|-]?\s*$/i;
+
+export const isLabelAlone = (text: string, from: number, to: number): boolean =>
+  to - from <= 60 && LABEL_LINE.test(text.slice(from, to));
+
+/** Whether the work so far ends with a stated count: what follows a count begins anew. */
+export function endsWithCount(text: string, from: number, to: number): boolean {
+  return /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/.test(text.slice(Math.max(from, to - 50), to));
+}
+
+/** A wrapped line goes on in the next: long, and with no stop at its end. */
+export const isWrapped = (text: string, lineFrom: number, to: number): boolean =>
+  to - lineFrom >= 50 && !/[.!?:)\]}]/.test(text[to - 1] ?? '.');

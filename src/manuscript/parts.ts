@@ -1,0 +1,160 @@
+/** Headings, instructions and prose to parts: what is worked as one piece, and how often. */
+import type { Instruction, StandingOrder } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
+import type { Block, HeadingBlock, ProseBlock } from './block.ts';
+import { copiesIn } from './copies.ts';
+import type { Part, PlacedInstruction } from './manuscript.ts';
+import { ordersOf } from './notes.ts';
+import { endsWork, numbersOf, startsWork, takesUpWork } from './pieces.ts';
+
+export interface Parts {
+  readonly parts: readonly Part[];
+  /** Orders of the notes at the head. */
+  readonly orders: readonly StandingOrder[];
+}
+
+interface Draft {
+  readonly name: string;
+  readonly heading: Span | null;
+  readonly level: number;
+  copies: number;
+  instructions: PlacedInstruction[];
+  orders: StandingOrder[];
+  /** Highest row number so far. */
+  last: number;
+}
+
+interface Gathering {
+  readonly text: string;
+  readonly drafts: Draft[];
+  readonly orders: StandingOrder[];
+  /** The heading that prose stands under, which need not name a part. */
+  heading: HeadingBlock | null;
+  sawWork: boolean;
+}
+
+/** `read` gives the tree of an instruction. Parts without instructions are left out. */
+export function partsOf(
+  text: string,
+  blocks: readonly Block[],
+  read: (span: Span) => Instruction,
+): Parts {
+  const all: Gathering = {
+    text,
+    drafts: [draft('', null, 0)],
+    orders: [],
+    heading: null,
+    sawWork: false,
+  };
+  for (const block of blocks) {
+    if (block.kind === 'heading') takeHeading(all, block);
+    else if (block.kind === 'instruction') takeInstruction(all, block, read(block));
+    else if (block.kind === 'prose') takeProse(all, block);
+    else if (block.kind === 'copies') {
+      const part = lastOf(all);
+      part.copies = Math.max(part.copies, block.copies);
+    }
+  }
+  const parts: Part[] = [];
+  for (const part of all.drafts) {
+    if (part.instructions.length > 0) parts.push(finished(part, parts.at(-1) ?? null));
+  }
+  return { parts, orders: all.orders };
+}
+
+const draft = (name: string, heading: Span | null, level: number): Draft => ({
+  name,
+  heading,
+  level,
+  copies: copiesIn(name),
+  instructions: [],
+  orders: [],
+  last: 0,
+});
+
+const lastOf = (all: Gathering): Draft => all.drafts[all.drafts.length - 1]!;
+
+/** "Notes" and "Materials" name no part: rows below them belong to the part above. */
+function takeHeading(all: Gathering, block: HeadingBlock): void {
+  all.heading = block;
+  if (block.section !== 'work') return;
+  all.drafts.push(draft(block.name, { from: block.from, to: block.to }, block.level));
+}
+
+function takeInstruction(all: Gathering, span: Span, instruction: Instruction): void {
+  all.sawWork = true;
+  const placed = { from: span.from, to: span.to, instruction };
+  const numbers = numbersOf(instruction.label);
+  const part = lastOf(all);
+  if (numbers?.first === 1 && part.last > 1 && instruction.label?.sizes === '') {
+    restart(all, part, instruction);
+  }
+  const current = lastOf(all);
+  current.instructions.push(placed);
+  if (numbers) current.last = Math.max(current.last, numbers.last);
+}
+
+/** Numbers begin again without a heading: a new part, and the foundation above it is its own. */
+function restart(all: Gathering, part: Draft, first: Instruction): void {
+  const next = draft('', null, part.level);
+  if (!startsWork(first)) {
+    const rest = part.instructions.findLastIndex((placed) => placed.instruction.label !== null) + 1;
+    const start = part.instructions.findIndex(
+      (placed, i) => i >= rest && startsWork(placed.instruction),
+    );
+    if (start > 0) next.instructions = part.instructions.splice(start);
+  }
+  all.drafts.push(next);
+}
+
+function takeProse(all: Gathering, block: ProseBlock): void {
+  const orders = ordersOf(all.text, block);
+  if (orders.length === 0) return;
+  const target = isForAll(all, block) ? all.orders : lastOf(all).orders;
+  for (const order of orders) target.push(order);
+}
+
+/** Prose above all parts and notes beside them hold for the whole piece; other prose for its part. */
+function isForAll(all: Gathering, block: ProseBlock): boolean {
+  const { heading } = all;
+  if (!heading) return !all.sawWork;
+  const part = lastOf(all);
+  if (heading.section !== 'work' || block.section !== 'work') {
+    const isBelow = part.heading !== null && heading.level > part.level && part.level > 1;
+    return !isBelow && (!all.sawWork || heading.level > 0);
+  }
+  // Below the title of the piece, be it "# Title" or the lone first line.
+  return !all.sawWork && heading.level <= 1 && all.drafts.length <= 2;
+}
+
+function finished(part: Draft, before: Part | null): Part {
+  return {
+    name: part.name,
+    heading: part.heading,
+    copies: part.copies,
+    continues: before !== null && continuesWork(part, before),
+    instructions: part.instructions,
+    orders: part.orders,
+  };
+}
+
+/**
+ * A heading inside one piece: numbering goes on, or work goes on without a start of its own. What
+ * is made several times is a piece by itself, and so is what numbers its rows from 1, unless its
+ * first round plainly takes up the work before, yarn uncut.
+ */
+function continuesWork(part: Draft, before: Part): boolean {
+  if (part.copies > 1) return false;
+  const labelled = part.instructions.findIndex(
+    ({ instruction }) => numbersOf(instruction.label) !== null,
+  );
+  const first = part.instructions[labelled];
+  const above = labelled < 0 ? part.instructions : part.instructions.slice(0, labelled);
+  if (above.some(({ instruction }) => startsWork(instruction))) return false;
+  if (!first) return true;
+  if (numbersOf(first.instruction.label)?.first !== 1) return !first.instruction.steps.some(isRing);
+  if (startsWork(first.instruction)) return false;
+  return !endsWork(before.instructions) && takesUpWork(first.instruction);
+}
+
+const isRing = (step: { readonly kind: string }): boolean => step.kind === 'ring';

@@ -1,0 +1,92 @@
+/**
+ * The text without the marks of web pages and Markdown: same length, so that every span holds for
+ * both. Bold signs, tags and entities give way to blanks or to the sign that they stand for.
+ */
+
+/** The pattern as read; the manuscript keeps and shows the text as written. */
+export function plainText(text: string): string {
+  let plain = text;
+  if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
+  if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
+  if (plain.includes('](')) plain = plain.replace(LINK, linkText);
+  if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
+  if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
+  return plain;
+}
+
+const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
+
+const NAMED: Readonly<Record<string, string>> = {
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+  nbsp: ' ',
+  times: '×',
+  ndash: '–',
+  mdash: '—',
+  hellip: '…',
+  lsquo: '‘',
+  rsquo: '’',
+  ldquo: '“',
+  rdquo: '”',
+  frac12: '½',
+  frac14: '¼',
+  frac34: '¾',
+  bull: '•',
+  middot: '·',
+  deg: '°',
+  dagger: '†',
+  minus: '−',
+  shy: '\u00AD',
+};
+
+function signOf(whole: string, decimal?: string, hex?: string, name?: string): string {
+  const code = decimal ? Number(decimal) : hex ? Number.parseInt(hex, 16) : 0;
+  const sign = name ? NAMED[name.toLowerCase()] : code > 0 && code < 0xd800 ? String.fromCharCode(code) : '';
+  return sign ? sign.padEnd(whole.length) : whole;
+}
+
+const TAG = /<\/?(br|p|b|strong|em|i|u|li|ul|ol|div|span|h[1-6]|tr|td|table|hr)\b[^<>\n]{0,120}>/gi;
+const BREAKS = /^(?:br|p|li|ul|ol|div|h[1-6]|tr|hr)$/i;
+
+const tagGap = (whole: string, name: string): string =>
+  (BREAKS.test(name) ? '\n' : ' ').padEnd(whole.length);
+
+const LINK = /(!?)\[([^\]\n]{0,120})\]\((?:https?:|mailto:|\/|#|\.)[^)\s]{0,400}\)/g;
+
+const linkText = (whole: string, image: string, words: string): string =>
+  (image ? '' : ` ${words}`).padEnd(whole.length);
+
+const EMPHASIS = /(\*{1,3}|_{1,3})(?=[^\s*_])([^*_\n]{1,160})\1/g;
+
+/** Stars are repeats as well: only words that cannot be one are taken for bold. */
+function withoutEmphasis(text: string): string {
+  return text.replace(EMPHASIS, (whole: string, mark: string, words: string, at: number) => {
+    const gap = ' '.repeat(mark.length);
+    return isEmphasis(mark, words, standsAlone(text, at, at + whole.length)) ? gap + words + gap : whole;
+  });
+}
+
+/** "Rnd 4:", "Rows 3-5 (RS):", "2nd round." */
+const LABEL_ALONE =
+  /^\W{0,2}(?:(?:next|rnds?|rounds?|rows?|rds?|r)\b|\d{1,3}(?:st|nd|rd|th)\b)[^,;*]{0,40}$/i;
+const COUNT_ALONE = /^[([{=–-]?\s*\d[^*]{0,40}$/;
+
+function isEmphasis(mark: string, words: string, alone: string): boolean {
+  if (/\s$/.test(words)) return LABEL_ALONE.test(words) && /[:.]\s*$/.test(words);
+  if (LABEL_ALONE.test(words)) return true;
+  if (mark === '*') return alone === 'line' && !/[,;]/.test(words);
+  if (mark === '_') return alone !== 'word';
+  if (words.endsWith(':') || alone === 'line') return true;
+  if (COUNT_ALONE.test(words) && /[)\]}]$/.test(words)) return true;
+  return !/[,;]/.test(words) && words.split(/\s+/).length <= 3;
+}
+
+/** Whether the marks hold a whole line, stand against letters ("snake_case"), or neither. */
+function standsAlone(text: string, from: number, to: number): 'line' | 'word' | 'free' {
+  if (/\w/.test(text[from - 1] ?? '') || /\w/.test(text[to] ?? '')) return 'word';
+  const before = /[\r\n]\s*$|^\s*$/.test(text.slice(Math.max(0, from - 4), from));
+  return before && /^[ \t]*[\r\n]|^[ \t]*$/.test(text.slice(to, to + 4)) ? 'line' : 'free';
+}

@@ -1,0 +1,74 @@
+/** The sizes of a piece: from its head, from a line that lists them, or from the first list of numbers. */
+import type { Block } from './block.ts';
+import type { FrontMatter } from './front-matter.ts';
+
+/** No garment comes in more; a longer list is something else. */
+const MOST = 16;
+
+/** Names in order; `['']` for a piece of one size. */
+export function sizesOf(head: FrontMatter, text: string, blocks: readonly Block[]): readonly string[] {
+  const stated = statedSizes(head.entries.get('sizes')?.value);
+  if (stated) return stated;
+  // One "size" is the measure of the finished piece.
+  const either = statedSizes(head.entries.get('size')?.value);
+  if (either && either.length > 1) return either;
+  for (const block of blocks) {
+    if (block.kind !== 'prose' && block.kind !== 'heading') continue;
+    const listed = listedSizes(text.slice(block.from, Math.min(block.to, block.from + 2000)));
+    if (listed) return listed;
+  }
+  for (const block of blocks) {
+    if (block.kind !== 'instruction') continue;
+    const n = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
+    if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
+  }
+  return [''];
+}
+
+/** A list, a mapping by name, or words such as "S (M, L)"; `null`: nothing that names sizes. */
+export function statedSizes(value: unknown): readonly string[] | null {
+  if (Array.isArray(value)) return named(value.map((item) => String(item)));
+  if (typeof value === 'string') return namesIn(value) ?? named([value]);
+  if (typeof value === 'object' && value !== null) return named(Object.keys(value));
+  return null;
+}
+
+function named(names: readonly string[]): readonly string[] | null {
+  const clean = names.map((name) => name.trim()).filter((name) => name !== '');
+  return clean.length > 0 && clean.length <= MOST ? clean : null;
+}
+
+const SIZE = String.raw`(?:(?:[2-9]?X{0,3}[SL]|XX?[SML]|[SML]|newborn|preemie|baby|toddler|child(?:ren)?|teen|youth|adult|small|medium|large|(?:extra|x)[- ](?:small|large)|one size|\d{1,3}(?:\.\d)?(?:\s?[-–/]\s?\d{1,3})?(?:\s?(?:months?|mos?|years?|yrs?|cm|in|"))?)(?:\s(?:small|medium|large|adult|child))?)`;
+const LIST = new RegExp(
+  String.raw`(${SIZE})\s*[([]\s*(${SIZE}(?:\s*[,;:/–-]\s*${SIZE}){0,${MOST - 2}})\s*[)\]]`,
+  'i',
+);
+const WORD_LIST = new RegExp(String.raw`^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})`, 'im');
+
+/** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
+function listedSizes(prose: string): readonly string[] | null {
+  const line = WORD_LIST.exec(prose)?.[1];
+  if (line) return namesIn(line);
+  const words = /\b(?:small|xs|newborn|preemie|baby)\s*[([][^)\]]{2,80}[)\]]/i.exec(prose)?.[0];
+  return words ? namesIn(words) : null;
+}
+
+function namesIn(words: string): readonly string[] | null {
+  const list = LIST.exec(words);
+  if (list) return named([list[1] ?? '', ...(list[2] ?? '').split(/\s*[,;:/]\s*/)]);
+  const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
+  const whole = new RegExp(`^${SIZE}$`, 'i');
+  return plain.length > 1 && plain.every((word) => whole.test(word)) ? named(plain) : null;
+}
+
+/**
+ * How many sizes the first list of numbers in an instruction has: "Ch 40 (44, 48)" 3, "20-24-24" 3.
+ * A single number in brackets is a count ("inc x 6 (12)"), and so is a list behind "x 6".
+ */
+function sizesInNumbers(words: string): number {
+  const found =
+    /(?<!(?:[x×*]|times)\s?\d{0,3})\b\d{1,4}\s?[([]\s?\d{1,4}(?:\s?[,;:]\s?\d{1,4}){1,15}\s?[)\]]|\b\d{1,3}(?:-\d{1,3}){2,7}\b(?!\s?[)\]])/i.exec(
+      words,
+    )?.[0];
+  return found ? (found.match(/\d+/g)?.length ?? 1) : 1;
+}

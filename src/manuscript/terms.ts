@@ -1,0 +1,78 @@
+/** Which terms the pattern is read in, and the words that speak for the other ones. */
+import { type Terms, termCues } from '../notation/index.ts';
+import { type Span, shift } from '../source/index.ts';
+import type { Block } from './block.ts';
+import type { StatedTerms } from './head.ts';
+import type { Manuscript } from './manuscript.ts';
+
+export interface Cues {
+  readonly us: readonly Span[];
+  readonly uk: readonly Span[];
+  readonly stated: StatedTerms;
+}
+
+/** Cues of the whole text, absolute; what readers comment is left out. */
+export function cuesOf(text: string, blocks: readonly Block[]): Cues {
+  const us: Span[] = [];
+  const uk: Span[] = [];
+  let stated: StatedTerms = null;
+  for (const block of blocks) {
+    if (block.kind === 'chart' || block.kind === 'copies') continue;
+    if (block.kind !== 'instruction' && block.section === 'comments') continue;
+    const cues = termCues(text, block.from, block.to);
+    if (cues.stated && !stated) {
+      stated = { terms: cues.stated.terms, span: shift(cues.stated.span, block.from) };
+    }
+    // A list of abbreviations may give both names of a stitch; it is no use of either.
+    if (block.kind !== 'instruction' && block.section === 'abbreviations') continue;
+    for (const span of cues.us) us.push(shift(span, block.from));
+    for (const span of cues.uk) uk.push(shift(span, block.from));
+  }
+  return { us, uk, stated };
+}
+
+/** "Miss" and "tension" speak weakly, "sc" and "htr" strongly (common practice). */
+const WEAK = /^(?:miss|tension|y\.?r\.?h|y\.?o\.?h|skip|gauge)/i;
+const STRONG_WEIGHT = 3;
+
+export function termsOf(
+  text: string,
+  cues: Cues,
+  stated: Terms | null,
+  option: Terms | 'auto',
+): Manuscript['terms'] {
+  if (option !== 'auto') return decided(text, cues, option, 'option');
+  if (stated) return decided(text, cues, stated, 'stated');
+  const us = weightOf(text, cues.us);
+  const uk = weightOf(text, cues.uk);
+  if (us === 0 && uk === 0) return decided(text, cues, 'US', 'custom');
+  return decided(text, cues, uk > us ? 'UK' : 'US', 'words');
+}
+
+const decided = (
+  text: string,
+  cues: Cues,
+  terms: Terms,
+  because: Manuscript['terms']['because'],
+): Manuscript['terms'] => ({
+  terms,
+  because,
+  against: (terms === 'US' ? cues.uk : cues.us).filter(
+    (span) => isStrong(text, span) && !isTranslation(text, span),
+  ),
+});
+
+const isStrong = (text: string, { from, to }: Span): boolean =>
+  !WEAK.test(text.slice(from, Math.min(to, from + 12)));
+
+const weightOf = (text: string, spans: readonly Span[]): number =>
+  spans.reduce((sum, span) => sum + (isStrong(text, span) ? STRONG_WEIGHT : 1), 0);
+
+/** "1 dc (US sc)", "2tr/dc": the other name is given beside the first, and mixes nothing. */
+function isTranslation(text: string, { from, to }: Span): boolean {
+  const before = text.slice(Math.max(0, from - 12), from);
+  if (/[a-z]\/\s?$/i.test(before) || /^\s?\/[a-z]/i.test(text.slice(to, to + 3))) return true;
+  return /[([]\s*(?:(?:us|uk|american|british)\W{1,2})?(?:terms\W{1,2})?$/i.test(before)
+    ? /^(?:\s+in\s+(?:us|uk))?\s*[)\]]/i.test(text.slice(to, to + 12))
+    : false;
+}

@@ -1,0 +1,42 @@
+/** Part names in pasted text: lone lines such as "HEAD", "Ears (make 2)", "Body:", "For the strap". */
+import { sectionNamed } from './sections.ts';
+
+export interface TitleContext {
+  readonly afterBlank: boolean;
+  /** A blank line follows. */
+  readonly beforeBlank: boolean;
+  /** The next line with words opens an instruction. */
+  readonly beforeWork: boolean;
+}
+
+const COPIES =
+  /(?:\((?:make\s+)?(?:\d{1,2}|two|both)\)|\bmake\s+(?:\d{1,2}|two|three|four)|[x×*]\s?\d{1,2})\W*$/i;
+const FOR = /^(?:for\s+)?(?:the|each|both|your)\s+\S+(?:\s+\S+){0,3}\W*$/i;
+const COUNT = /\d\s*(?:sts?|sc|dc|hdc|tr|rows?|rnds?|ch|mm|cm|in|g|oz)\b/i;
+/** Orders and exclamations that stand alone between rows; they name no part. */
+const ASIDE =
+  /^(?:stuff|insert|sew|attach|place|add|close|weave|cut|block|repeat|continue|enjoy|happy|thank|thanks|so|now|then|here|this|that|it|you|your|i|we|and|but|or|if|done|end|photo|image|picture|advertisement|ad|print|save|share|pin|source|copyright|©|www|http)\b|[!?]\s*$|@|:\/\//i;
+
+/** Whether a line that opens no instruction names a part or a section. Judged by shape alone. */
+export function isTitle(line: string, context: TitleContext): boolean {
+  if (line.length > 60 || !/\p{L}{2}/u.test(line)) return false;
+  if (sectionNamed(line) !== null) return true;
+  if (line.split(/\s+/).length > 7 || ASIDE.test(line) || COUNT.test(line)) return false;
+  if (COPIES.test(line)) return true;
+  const capitals = /^[^\p{Ll}]+$/u.test(line);
+  if (/[.,;]\s*$/.test(line) && !(capitals && line.endsWith('.'))) return false;
+  const framed = context.afterBlank || context.beforeWork;
+  if (!framed || !/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line)) return false;
+  if (capitals) return context.afterBlank || context.beforeWork;
+  if (/:\s*$/.test(line)) return line.split(/\s+/).length <= 5;
+  if (!context.beforeWork) return false;
+  if (FOR.test(line)) return true;
+  return context.afterBlank && /^\p{Lu}/u.test(line) && line.split(/\s+/).length <= 5;
+}
+
+/** The name without its colon, stars and frame. */
+export const titleWords = (line: string): string =>
+  line
+    .replace(/^[\s#*_~=•–—-]+/, '')
+    .replace(/[\s:*_~=•–—-]+$/, '')
+    .replace(/\s+/g, ' ');

@@ -1,0 +1,171 @@
+/**
+ * Rows as lines of the table: the sizes of a row side by side, "20 (24, 28)" as the trade writes
+ * them, and rows that stand under one label and are all alike in one line.
+ */
+import type { CheckedRow, Verdict } from '../checked.ts';
+
+export interface TableLine {
+  readonly part: string;
+  readonly instance: number;
+  readonly label: string;
+  readonly used: string;
+  readonly made: string;
+  /** Spaces, boxes or chains made beside the stitches. */
+  readonly beside: string;
+  readonly stated: string;
+  readonly verdict: string;
+  /** The gravest verdict over the sizes. */
+  readonly worst: Verdict;
+}
+
+/** The lines of all rows, in the order in which they are worked. */
+export function tableLines(
+  rows: readonly CheckedRow[],
+  sizes: readonly string[],
+): readonly TableLine[] {
+  return foldRanges(besideEachOther(rows, sizes).map((row) => ({ row, line: lineOf(row, sizes) })));
+}
+
+/** A row in each of the sizes; `null` where a size has no such row. */
+interface SizedRow {
+  readonly first: CheckedRow;
+  readonly bySize: (CheckedRow | null)[];
+}
+
+/**
+ * Brings the sizes together. Rows have the same part, copy, label and place among their likes in all
+ * sizes; one that only a later size has comes behind the row that it follows there.
+ */
+function besideEachOther(rows: readonly CheckedRow[], sizes: readonly string[]): SizedRow[] {
+  const known = new Map<string, SizedRow>();
+  const followers = new Map<SizedRow | null, SizedRow[]>();
+  for (const [at, size] of sizes.entries()) {
+    let before: SizedRow | null = null;
+    const met = new Map<string, number>();
+    for (const row of rows.filter((candidate) => candidate.size === size)) {
+      const likes = JSON.stringify([row.part, row.instance, row.label, row.from, row.range?.nth]);
+      const nth = met.get(likes) ?? 0;
+      met.set(likes, nth + 1);
+      const key = `${likes}${nth}`;
+      const entry: SizedRow = known.get(key) ?? { first: row, bySize: sizes.map(() => null) };
+      entry.bySize[at] = row;
+      if (!known.has(key)) {
+        known.set(key, entry);
+        followers.set(before, [...(followers.get(before) ?? []), entry]);
+      }
+      before = entry;
+    }
+  }
+  return inOrder(followers);
+}
+
+/** Without recursion: a piece may have very many rows, each the follower of the one before. */
+function inOrder(followers: ReadonlyMap<SizedRow | null, readonly SizedRow[]>): SizedRow[] {
+  const ordered: SizedRow[] = [];
+  const waiting = [...(followers.get(null) ?? [])].reverse();
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    ordered.push(next);
+    waiting.push(...[...(followers.get(next) ?? [])].reverse());
+  }
+  return ordered;
+}
+
+function lineOf({ first, bySize }: SizedRow, sizes: readonly string[]): TableLine {
+  const worst = gravest(bySize.map((row) => row?.verdict ?? 'omitted'));
+  const concerned = sizes.filter((_, at) => (bySize[at]?.verdict ?? 'omitted') === worst);
+  const isForAll = concerned.length === sizes.length || worst === 'proven';
+  return {
+    part: first.part,
+    instance: first.instance,
+    label: first.label,
+    used: sized(bySize.map((row) => (isWorked(row) ? row.used : null))),
+    made: sized(bySize.map((row) => (isWorked(row) ? row.made : null))),
+    beside: withUnits(bySize.map((row) => (row === null ? [] : besideStitches(row)))),
+    stated: withUnits(bySize.map((row) => row?.stated ?? [])),
+    verdict: isForAll ? worst : `${worst} (${concerned.join(', ')})`,
+    worst,
+  };
+}
+
+function isWorked(row: CheckedRow | null): row is CheckedRow {
+  return row !== null && row.verdict !== 'omitted';
+}
+
+const gravity: readonly Verdict[] = [
+  'omitted',
+  'proven',
+  'unstated',
+  'unchecked',
+  'mismatch',
+  'unread',
+];
+
+function gravest(verdicts: readonly Verdict[]): Verdict {
+  return gravity[Math.max(...verdicts.map((verdict) => gravity.indexOf(verdict)))] ?? 'omitted';
+}
+
+/** Numbers of all sizes: one if they agree, else the first and the others in brackets. */
+function sized(numbers: readonly (number | null)[]): string {
+  const [first = '', ...others] = numbers.map((n) => (n === null ? '–' : String(n)));
+  return others.every((other) => other === first) ? first : `${first} (${others.join(', ')})`;
+}
+
+interface Amount {
+  readonly n: number;
+  readonly unit: string | null;
+}
+
+/** Boxes stand for the spaces in them; chains are told only where nothing names them. */
+function besideStitches(row: CheckedRow): readonly Amount[] {
+  if (row.boxes > 0) return [{ n: row.boxes, unit: row.boxes === 1 ? 'box' : 'boxes' }];
+  return row.spaces.map(({ chains, n }) => ({ n, unit: `ch-${chains} ${n === 1 ? 'sp' : 'sps'}` }));
+}
+
+/** Amounts unit by unit, the sizes of each together: "20 (24, 28) sc, 4 ch-2 sps". */
+function withUnits(bySize: readonly (readonly Amount[])[]): string {
+  const units = [...new Set(bySize.flatMap((amounts) => amounts.map(({ unit }) => unit)))];
+  return units
+    .map((unit) => {
+      const numbers = bySize.map((amounts) => amounts.find((one) => one.unit === unit)?.n ?? null);
+      return unit === null ? sized(numbers) : `${sized(numbers)} ${unit}`;
+    })
+    .join(', ');
+}
+
+interface Unfolded {
+  readonly row: SizedRow;
+  readonly line: TableLine;
+}
+
+/** "Rnd 4" to "Rnd 9", written as one instruction and alike in all figures, become "Rnds 4-9". */
+function foldRanges(lines: readonly Unfolded[]): TableLine[] {
+  const runs: Unfolded[][] = [];
+  for (const next of lines) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run !== undefined && last !== undefined && isNextOf(last, next)) run.push(next);
+    else runs.push([next]);
+  }
+  return runs.flatMap(([first, ...others]) => {
+    const last = others.at(-1);
+    if (first === undefined || last === undefined) return first === undefined ? [] : [first.line];
+    return [{ ...first.line, label: rangeLabel(first.line.label, last.line.label) }];
+  });
+}
+
+function isNextOf(before: Unfolded, next: Unfolded): boolean {
+  const [a, b] = [before.row.first, next.row.first];
+  const isSameRange =
+    a.range !== null && b.range !== null && a.from === b.from && a.range.nth + 1 === b.range.nth;
+  const alike: readonly (keyof TableLine)[] = ['part', 'instance', 'used', 'made', 'beside'];
+  const told: readonly (keyof TableLine)[] = ['stated', 'verdict'];
+  return isSameRange && [...alike, ...told].every((key) => before.line[key] === next.line[key]);
+}
+
+/** "Rnd 4", "Rnd 9": "Rnds 4-9". Labels without a number at the end are set side by side. */
+function rangeLabel(first: string, last: string): string {
+  const [, word = '', from] = /^(.*?)\s*(\d+)$/.exec(first) ?? [];
+  const [, , to] = /^(.*?)\s*(\d+)$/.exec(last) ?? [];
+  if (from === undefined || to === undefined || word === '') return `${first} – ${last}`;
+  return `${word}${word.endsWith('s') ? '' : 's'} ${from}-${to}`;
+}

@@ -1,0 +1,90 @@
+/** What a check came to, in a sentence or two. */
+import type { Finding } from '../../src/index.ts';
+import type { Checked, CheckedFile, Convention, Totals } from '../checked.ts';
+
+/** "31 rows, all proven." or what became of them; a line a size where the sizes differ. */
+export function rowsSummary({ totals }: Pick<Checked, 'totals'>): readonly string[] {
+  const [first] = totals;
+  if (first === undefined) return ['No row was worked.'];
+  const sentences = totals.map(outcome);
+  if (sentences.every((sentence) => sentence === sentences[0])) {
+    const each = totals.length > 1 ? ` in each of ${totals.length} sizes` : '';
+    return [`${rows(first.rows)}${each}${sentences[0] ?? ''}.`];
+  }
+  return totals.map(
+    (total, at) => `Size ${total.size}: ${rows(total.rows)}${sentences[at] ?? ''}.`,
+  );
+}
+
+/** The same over many files and sizes. */
+export function addTotals(all: readonly Totals[]): Totals {
+  const sum = (of: (totals: Totals) => number) => all.reduce((so, totals) => so + of(totals), 0);
+  return {
+    size: '',
+    rows: sum((totals) => totals.rows),
+    proven: sum((totals) => totals.proven),
+    unstated: sum((totals) => totals.unstated),
+    mismatched: sum((totals) => totals.mismatched),
+    unread: sum((totals) => totals.unread),
+    unchecked: sum((totals) => totals.unchecked),
+    stitches: sum((totals) => totals.stitches),
+  };
+}
+
+/** "1 error, 2 warnings" or "nothing found". */
+export function findingsSummary(findings: readonly Pick<Finding, 'severity'>[]): string {
+  const counts = (['error', 'warning', 'note'] as const)
+    .map((severity) => ({
+      severity,
+      n: findings.filter((one) => one.severity === severity).length,
+    }))
+    .filter(({ n }) => n > 0)
+    .map(({ severity, n }) => `${n} ${severity}${n === 1 ? '' : 's'}`);
+  return counts.length === 0 ? 'nothing found' : counts.join(', ');
+}
+
+/** Readings that no words of the pattern state, each once with the parts that it holds for. */
+export function assumptions(conventions: readonly Convention[]): readonly string[] {
+  const parts = new Map<string, string[]>();
+  for (const { reading, part, because } of conventions) {
+    if (because !== 'custom' && because !== 'count') continue;
+    const why = because === 'custom' ? 'by custom' : 'the counts ask for it';
+    const key = `${reading} (${why}`;
+    const names = parts.get(key) ?? [];
+    if (part !== '' && !names.includes(part)) names.push(part);
+    parts.set(key, names);
+  }
+  return [...parts].map(
+    ([key, names]) => `${key}${names.length > 0 ? `; ${names.join(', ')}` : ''})`,
+  );
+}
+
+/**
+ * Exit status for a file: 0 if every row was read and worked and there is no error. Counts that are
+ * not stated, and rows that could not be checked for want of a number, are no failure.
+ */
+export function statusOf({ findings, rows: worked }: CheckedFile): 0 | 1 {
+  const fails =
+    findings.some(({ severity, code }) => severity === 'error' || code === 'not-worked') ||
+    worked.some(({ verdict }) => verdict === 'mismatch' || verdict === 'unread');
+  return fails ? 1 : 0;
+}
+
+function rows(n: number): string {
+  return `${n} ${n === 1 ? 'row' : 'rows'}`;
+}
+
+function outcome({ rows: all, proven, unstated, mismatched, unread, unchecked }: Totals): string {
+  const parts = [
+    [proven, 'proven'],
+    [unstated, 'without a stated count'],
+    [mismatched, 'with a count that differs'],
+    [unread, 'not understood'],
+    [unchecked, 'not checked'],
+  ] as const;
+  const told = parts.filter(([n]) => n > 0);
+  const [only] = told;
+  if (only === undefined) return '';
+  if (told.length === 1 && only[0] === all) return all === 1 ? `, ${only[1]}` : `, all ${only[1]}`;
+  return `: ${told.map(([n, what]) => `${n} ${what}`).join(', ')}`;
+}

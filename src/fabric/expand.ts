@@ -1,0 +1,257 @@
+/** Labels and "repeat row" orders written out: which rows are worked, in which order. */
+import type { Instruction, RowLabel, RowsAgainStep, StandingOrder } from '../notation/index.ts';
+import type { PlacedInstruction } from '../manuscript/index.ts';
+import type { Fact } from './facts.ts';
+import type { Task } from './task.ts';
+
+/** Rows that "Rep rnd 4" may name: by number, the latest of that number; and all in order. */
+export interface KnownRows {
+  readonly byNumber: Map<number, Source>;
+  readonly inOrder: Source[];
+  /** "Row 3 and all odd rows": stands in for numbers that are not written out. */
+  readonly every: { odd: Source | null; even: Source | null };
+  last: number;
+}
+
+/** An instruction whose steps can be worked again. */
+export interface Source {
+  readonly instruction: Instruction;
+  readonly base: number;
+}
+
+export const newKnownRows = (): KnownRows => ({
+  byNumber: new Map(),
+  inOrder: [],
+  every: { odd: null, even: null },
+  last: 0,
+});
+
+export interface Expansion {
+  readonly tasks: readonly Task[];
+  /** Of the order as a whole: rows named that do not exist, lengths without a number. */
+  readonly facts: readonly Fact[];
+  /** The label names no row in this size. */
+  readonly omitted: boolean;
+}
+
+interface Setting {
+  readonly sizeIndex: number;
+  readonly orders: readonly StandingOrder[];
+  readonly index: number;
+  /** Most rows that one order may ask for. */
+  readonly most: number;
+}
+
+const pick = (
+  numbers: { readonly values: readonly (number | null)[] } | null,
+  sizeIndex: number,
+): number | null =>
+  numbers === null
+    ? null
+    : ((numbers.values.length === 1 ? numbers.values[0] : numbers.values[sizeIndex]) ?? null);
+
+/** Row numbers of a label in one size. */
+export function numbersOf(label: RowLabel | null, sizeIndex: number): readonly number[] {
+  if (!label) return [];
+  const { numbers, lastBySize } = label;
+  if (!lastBySize) return numbers;
+  const first = numbers[0] ?? 1;
+  const last = lastBySize[sizeIndex] ?? first;
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
+}
+
+/** What one instruction asks for. */
+export function expand(placed: PlacedInstruction, known: KnownRows, setting: Setting): Expansion {
+  const { instruction } = placed;
+  const { label } = instruction;
+  const numbers = numbersOf(label, setting.sizeIndex);
+  if (label?.lastBySize && numbers.length === 0) return { tasks: [], facts: [], omitted: true };
+  const again = instruction.steps.find((step) => step.kind === 'rows-again');
+  const plan: Plan = { placed, numbers, setting, facts: [] };
+  const filled = fillEvery(known, plan);
+  const sources =
+    again?.kind === 'rows-again'
+      ? sourcesAgain(again, known, plan)
+      : sourcesOnce(instruction, plan);
+  const tasks = [...filled, ...labelled(sources, plan)];
+  remember(known, placed, numbers, again ? sources : null);
+  return { tasks, facts: plan.facts, omitted: false };
+}
+
+interface Plan {
+  readonly placed: PlacedInstruction;
+  readonly numbers: readonly number[];
+  readonly setting: Setting;
+  readonly facts: Fact[];
+}
+
+/** An ordinary row, as often as its label says. */
+function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
+  const source = { instruction, base: plan.placed.from };
+  const { label } = instruction;
+  const even = instruction.steps.find((step) => step.kind === 'even');
+  const rows = even?.kind === 'even' ? pick(even.rows, plan.setting.sizeIndex) : null;
+  if (label?.openEnd || (even?.kind === 'even' && even.measure)) noteOpen(plan);
+  const next = label?.next ? pick(label.next, plan.setting.sizeIndex) : null;
+  const wanted = plan.numbers.length || (next ?? rows ?? 1);
+  const n = cap(wanted, plan);
+  return Array.from({ length: n }, () => source);
+}
+
+function cap(n: number, plan: Plan): number {
+  if (n <= plan.setting.most) return n;
+  const { from, to } = plan.placed;
+  plan.facts.push({ kind: 'limit', what: 'rows', from, to });
+  return 0;
+}
+
+const noteOpen = (plan: Plan): void => {
+  const { from, to } = plan.placed;
+  plan.facts.push({ kind: 'open-length', from, to });
+};
+
+/** Rows worked again: named ones in turn, as often as label, number or length ask. */
+function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source[] {
+  const { sizeIndex } = plan.setting;
+  const named = namedRows(step, known, plan);
+  if (named.length === 0) return [];
+  if (step.measure) noteOpen(plan);
+  const then = step.then.flatMap((n) => rowNumbered(n, known, plan));
+  const wanted =
+    rowsWanted(step, named.length, plan, sizeIndex) - then.length * Number(plan.numbers.length > 1);
+  const n = cap(Math.max(0, wanted), plan);
+  const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);
+  return [...rows, ...then];
+}
+
+function rowsWanted(step: RowsAgainStep, named: number, plan: Plan, sizeIndex: number): number {
+  const rows = pick(step.moreRows, sizeIndex);
+  if (rows !== null) return rows;
+  const times = pick(step.times, sizeIndex);
+  if (times !== null) return times * named;
+  if (plan.numbers.length > 1) return plan.numbers.length;
+  const next = plan.placed.instruction.label?.next;
+  return (next ? pick(next, sizeIndex) : null) ?? named;
+}
+
+function namedRows(step: RowsAgainStep, known: KnownRows, plan: Plan): Source[] {
+  if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
+  if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan));
+  return known.inOrder.slice(-1);
+}
+
+function rowNumbered(n: number, known: KnownRows, plan: Plan): Source[] {
+  const { from, to } = plan.placed;
+  if (plan.numbers.length === 1 && plan.numbers[0] === n) {
+    plan.facts.push({ kind: 'row-loop', row: String(n), from, to });
+    return [];
+  }
+  const source =
+    known.byNumber.get(n) ?? (n <= known.last ? known.every[n % 2 === 0 ? 'even' : 'odd'] : null);
+  if (source) return [source];
+  plan.facts.push({ kind: 'row-missing', row: String(n), from, to });
+  return [];
+}
+
+/** Rows not written out because an earlier label spoke for them: "Row 2 and all even rows". */
+function fillEvery(known: KnownRows, plan: Plan): Task[] {
+  const first = plan.numbers[0];
+  if (first === undefined || first <= known.last + 1 || first - known.last > 200) return [];
+  const tasks: Task[] = [];
+  for (let n = known.last + 1; n < first; n++) {
+    const source = known.every[n % 2 === 0 ? 'even' : 'odd'];
+    if (!source || known.last === 0) return [];
+    tasks.push(
+      taskFor(source, plan, {
+        number: n,
+        range: null,
+        label: String(n),
+        states: source.instruction,
+        statesBase: source.base,
+      }),
+    );
+    known.inOrder.push(source);
+  }
+  return tasks;
+}
+
+function labelled(sources: readonly Source[], plan: Plan): Task[] {
+  const { instruction } = plan.placed;
+  const { label } = instruction;
+  const { numbers } = plan;
+  const first = numbers[0];
+  const last = numbers.at(-1);
+  return sources.map((source, i) => {
+    const number = numbers[i] ?? (numbers.length === 1 ? (numbers[0] ?? null) : null);
+    const ranged = numbers.length > 1 && first !== undefined && last !== undefined;
+    return taskFor(source, plan, {
+      number,
+      range: ranged ? { from: first, to: last, nth: i + 1 } : null,
+      label: labelText(label, number),
+      // The count of a "repeat" order holds at its end; that of a range after each row.
+      states:
+        source.instruction === instruction || numbers.length > 0 || i === sources.length - 1
+          ? instruction
+          : { ...instruction, counts: [] },
+      statesBase: plan.placed.from,
+    });
+  });
+}
+
+const WORDS = { row: 'Row', round: 'Rnd', '': '' } as const;
+
+function labelText(label: RowLabel | null, number: number | null): string {
+  if (!label) return '';
+  if (number === null) return label.text;
+  return `${WORDS[label.word]} ${number}`.trim();
+}
+
+function taskFor(
+  source: Source,
+  plan: Plan,
+  as: {
+    number: number | null;
+    range: Task['range'];
+    label: string;
+    states: Instruction;
+    statesBase: number;
+  },
+): Task {
+  const { placed, setting } = plan;
+  return {
+    instruction: source.instruction,
+    base: source.base,
+    at: { from: placed.from, to: placed.to },
+    asks: as.states,
+    asksBase: as.statesBase,
+    index: setting.index,
+    label: as.label,
+    number: as.number,
+    range: as.range,
+    orders: setting.orders,
+  };
+}
+
+function remember(
+  known: KnownRows,
+  placed: PlacedInstruction,
+  numbers: readonly number[],
+  again: readonly Source[] | null,
+): void {
+  const { instruction } = placed;
+  const own: Source = { instruction, base: placed.from };
+  const sources = again ?? numbers.map(() => own);
+  numbers.forEach((n, i) => {
+    known.byNumber.set(n, sources[i] ?? sources.at(-1) ?? own);
+    known.last = Math.max(known.last, n);
+  });
+  const { label } = instruction;
+  if (label?.every) known.every[label.every] = again?.[0] ?? own;
+  if (again) known.inOrder.push(...again);
+  else if (
+    label ||
+    instruction.steps.some((step) => step.kind === 'work' || step.kind === 'repeat')
+  ) {
+    for (let i = 0; i < Math.max(1, numbers.length); i++) known.inOrder.push(own);
+  }
+}

@@ -1,0 +1,93 @@
+/** What the hands notice while working: plain facts, which `proof` turns into findings. */
+import type { CountUnit, StatedCount } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
+
+/** Spans are absolute. */
+export type Fact =
+  /** Needs `needed` places, the row beneath has `have`. */
+  | ({ readonly kind: 'overrun'; readonly needed: number; readonly have: number } & Span)
+  /** `left` places of `have` are not worked, and nothing says so. */
+  | ({
+      readonly kind: 'left';
+      readonly left: number;
+      readonly have: number;
+      readonly used: number;
+    } & Span)
+  /** A repeat of `per` places goes `passes` times into the `have` that it may use; `left` remain. */
+  | ({
+      readonly kind: 'remainder';
+      readonly per: number;
+      readonly have: number;
+      readonly passes: number;
+      readonly left: number;
+    } & Span)
+  | ({
+      readonly kind: 'count';
+      readonly stated: StatedCount;
+      readonly value: number;
+      readonly computed: number;
+      /** What was counted. */
+      readonly unit: CountUnit;
+      readonly unitWord: string;
+    } & Span)
+  | ({ readonly kind: 'no-place'; readonly what: string } & Span)
+  | ({ readonly kind: 'space-size'; readonly named: number; readonly found: number } & Span)
+  | ({ readonly kind: 'noun'; readonly named: string; readonly found: string } & Span)
+  | ({ readonly kind: 'undefined'; readonly word: string } & Span)
+  | ({ readonly kind: 'unread' } & Span)
+  | ({ readonly kind: 'not-worked'; readonly what: string } & Span)
+  | ({ readonly kind: 'row-missing'; readonly row: string } & Span)
+  | ({ readonly kind: 'row-loop'; readonly row: string } & Span)
+  | ({
+      readonly kind: 'mesh';
+      readonly boxes: number;
+      readonly needed: number;
+      readonly have: number;
+    } & Span)
+  | ({ readonly kind: 'chart-missing'; readonly name: string } & Span)
+  | ({
+      readonly kind: 'chart-width';
+      readonly name: string;
+      readonly width: number;
+      readonly given: number;
+    } & Span)
+  | ({
+      readonly kind: 'chart-row';
+      readonly name: string;
+      readonly row: number;
+      readonly rows: number;
+    } & Span)
+  | ({ readonly kind: 'open-length' } & Span)
+  | ({ readonly kind: 'open-count' } & Span)
+  /** This row needs another reading than its sisters. */
+  | ({
+      readonly kind: 'reading';
+      readonly doubt: string;
+      readonly here: string;
+      readonly usual: string;
+    } & Span)
+  /** Nothing stated, and two readings both work out with different counts. */
+  | ({
+      readonly kind: 'two-readings';
+      readonly doubt: string;
+      readonly here: string;
+      readonly other: string;
+      readonly made: number;
+      readonly otherMade: number;
+    } & Span)
+  /** "(4 rows)" beside a range of another length. */
+  | ({ readonly kind: 'row-total'; readonly stated: number; readonly range: number } & Span)
+  | ({ readonly kind: 'limit'; readonly what: 'stitches' | 'repeat' | 'rows' } & Span);
+
+export type FactKind = Fact['kind'];
+
+/** Facts that mean: the row does not work out as written. */
+export const MISFITS: ReadonlySet<FactKind> = new Set([
+  'overrun',
+  'left',
+  'remainder',
+  'count',
+  'no-place',
+  'mesh',
+  'chart-width',
+]);

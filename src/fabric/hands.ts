@@ -1,0 +1,293 @@
+/**
+ * A pair of hands at work on one piece in one size: what they hold, where on the edge they stand,
+ * and the moves everything else is made of. The only mutable state of this room; a trial is taken
+ * back with `mark` and `restore`.
+ */
+import type { SpecialStitch, StemId, StitchTerm, Step, Terms } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
+import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
+import type { Fact } from './facts.ts';
+import type { KindTable } from './kinds.ts';
+import { addAnchor, addNode, INTO_SPACE, newNodes, type Nodes, truncate } from './nodes.ts';
+import { type Choices, newReadings, type Readings } from './readings.ts';
+
+/** A target that a stitch is worked into. */
+export interface Target {
+  readonly node: number;
+  readonly space: boolean;
+  /** Entry on the edge; -1 for places off it. */
+  readonly entry: number;
+}
+
+/** What all hands of one fabric share. */
+export interface Bench {
+  readonly kinds: KindTable;
+  readonly origins: Span[];
+  readonly yarns: string[];
+  readonly terms: Terms;
+  readonly specials: ReadonlyMap<string, SpecialStitch>;
+  readonly limit: { stitches: number; readonly most: number };
+}
+
+export interface Hands {
+  readonly bench: Bench;
+  readonly sizeIndex: number;
+  readonly nodes: Nodes;
+  edge: Edge;
+  /** Next entry of the edge. */
+  pos: number;
+  /** Chains of the space at `pos` already taken one by one. */
+  inner: number;
+  /** Entries from here on are not for the step at hand ("to last 3 sts"). */
+  limit: number;
+  /** Place worked into first in this row. */
+  first: Target | null;
+  /** Place worked into last; `null` before the first stitch of a row. */
+  last: Target | null;
+  /** Everything goes into this one place (inside a group). */
+  into: Target | null;
+  /** First node of the row at hand. */
+  rowFrom: number;
+  /** Counted places taken or expressly skipped so far in this row. */
+  used: number;
+  /** Places wanted that were not there. */
+  missing: number;
+  /** Most counted places passed over on the way to a named place. */
+  passed: number;
+  /** A space was taken. */
+  tookSpace: boolean;
+  /** A stitch was taken by "next" or "each". */
+  tookStitch: boolean;
+  /** Places left on purpose: "leave rem sts unworked", slip stitches at a flat row's start. */
+  leave: boolean;
+  yarn: number;
+  /** Stitch of the row: what "inc" and "dec" are made of. */
+  stem: StemId;
+  loop: StitchTerm['loop'];
+  /** Offset of the instruction at hand: tree spans count from it. */
+  base: number;
+  facts: Fact[];
+  readings: Readings;
+  /** Uses of special stitches and groups, by word. */
+  groups: Map<string, number>;
+  boxes: number;
+  /** How many chains are foundation, not spaces: [from, to) of the last foundation. */
+  foundation: { from: number; to: number; joined: boolean } | null;
+  /** Chain made at a row's end, before or after the turn: it belongs to the next row. */
+  pending: (Step & { kind: 'chain' }) | null;
+  pendingBase: number;
+  originOf: Map<Step, number>;
+  /** Nested specials, to stop one that is made of itself. */
+  depth: number;
+  /** Words that were not understood stand in this row. */
+  unread: boolean;
+  /** Something in this row has no checkable number ("evenly along the side"). */
+  loose: boolean;
+  /** Stated number of stitches for this row in this size; -1 where none is stated. */
+  statedStitches: number;
+  fastened: boolean;
+  /** Rows worked so far in this size, all parts. */
+  readonly history: Worked[];
+  /** Which copy of the part is at work, from 1. */
+  instance: number;
+  /** The edge to come back to after working along a chain just made. */
+  aside: Aside | null;
+  /** Step at hand, and the first step that found no place; absolute. */
+  at: Span;
+  lackAt: Span | null;
+  /** Starting chains whose reading the words settle. */
+  settled: Map<string, Settled>;
+  /** The last place of the edge may be worked or left: both occur (the far end of a chain). */
+  optionalLast: boolean;
+}
+
+/** A doubt that notes, the join or the row's own words settle. */
+export interface Settled extends Span {
+  readonly reading: string;
+  readonly alternatives: readonly string[];
+  readonly because: 'note' | 'join' | 'words';
+}
+
+export interface Aside {
+  readonly edge: Edge;
+  readonly pos: number;
+  readonly limit: number;
+  readonly back: Aside | null;
+}
+
+/** A row that was worked: its nodes, and the edge that it was worked on. */
+export interface Worked {
+  readonly part: number;
+  readonly number: number | null;
+  readonly from: number;
+  readonly to: number;
+  readonly edge: Edge;
+}
+
+export function newHands(bench: Bench, sizeIndex: number): Hands {
+  return {
+    bench,
+    sizeIndex,
+    nodes: newNodes(),
+    edge: bareEdge('none'),
+    pos: 0,
+    inner: 0,
+    limit: 0,
+    first: null,
+    last: null,
+    into: null,
+    rowFrom: 0,
+    used: 0,
+    missing: 0,
+    passed: 0,
+    tookSpace: false,
+    tookStitch: false,
+    leave: false,
+    yarn: 255,
+    stem: 'w0',
+    loop: null,
+    base: 0,
+    facts: [],
+    readings: newReadings(new Map(), new Map()),
+    groups: new Map(),
+    boxes: 0,
+    foundation: null,
+    pending: null,
+    pendingBase: 0,
+    originOf: new Map(),
+    depth: 0,
+    unread: false,
+    loose: false,
+    statedStitches: -1,
+    fastened: false,
+    history: [],
+    instance: 1,
+    aside: null,
+    at: { from: 0, to: 0 },
+    lackAt: null,
+    settled: new Map(),
+    optionalLast: false,
+  };
+}
+
+/** Stands at the start of the edge, ready for a row. */
+export function beginRow(
+  hands: Hands,
+  edge: Edge,
+  base: number,
+  choices: { part: Choices; row: Choices },
+): void {
+  hands.edge = edge;
+  hands.pos = 0;
+  hands.inner = 0;
+  hands.limit = edge.n;
+  hands.first = null;
+  hands.last = null;
+  hands.into = null;
+  hands.rowFrom = hands.nodes.n;
+  hands.used = 0;
+  hands.missing = 0;
+  hands.passed = 0;
+  hands.tookSpace = false;
+  hands.tookStitch = false;
+  hands.leave = false;
+  hands.loop = null;
+  hands.base = base;
+  hands.facts = [];
+  hands.readings = newReadings(choices.part, choices.row);
+  hands.groups = new Map();
+  hands.boxes = 0;
+  hands.originOf = new Map();
+  hands.unread = false;
+  hands.loose = false;
+  hands.aside = null;
+  hands.lackAt = null;
+  hands.settled = new Map();
+  hands.optionalLast = false;
+}
+
+/** All that a trial may change. */
+export type Mark = Omit<Hands, 'nodes' | 'bench' | 'originOf' | 'readings' | 'history'> & {
+  readonly nodeCount: number;
+};
+
+export function mark(hands: Hands): Mark {
+  const { nodes, bench: _b, originOf: _o, readings: _r, history: _h, ...rest } = hands;
+  return {
+    ...rest,
+    facts: [...hands.facts],
+    groups: new Map(hands.groups),
+    nodeCount: nodes.n,
+  };
+}
+
+export function restore(hands: Hands, to: Mark): void {
+  const { nodeCount, ...rest } = to;
+  truncate(hands.nodes, nodeCount);
+  Object.assign(hands, rest, { facts: [...to.facts], groups: new Map(to.groups) });
+}
+
+export const fact = (hands: Hands, what: Fact): void => {
+  hands.facts.push(what);
+};
+
+/** The absolute span of a tree node of the instruction at hand. */
+export const spanAt = (hands: Hands, span: Span): Span => ({
+  from: span.from + hands.base,
+  to: span.to + hands.base,
+});
+
+/** One number for this size; `null`: not in this size, or no number written. */
+export function numberFor(
+  hands: Hands,
+  numbers: { readonly values: readonly (number | null)[] } | null,
+): number | null {
+  if (!numbers) return null;
+  const { values } = numbers;
+  return values.length === 1 ? (values[0] ?? null) : (values[hands.sizeIndex] ?? null);
+}
+
+export function originFor(hands: Hands, step: Step): number {
+  const known = hands.originOf.get(step);
+  if (known !== undefined) return known;
+  const index = hands.bench.origins.push(spanAt(hands, step)) - 1;
+  hands.originOf.set(step, index);
+  return index;
+}
+
+/** Thrown inside this room only, caught where a piece is worked: the million is reached. */
+export const TOO_MANY = Symbol('too many stitches');
+
+/** Makes one node. `into` null: worked into nothing (a chain, a join). */
+export function make(hands: Hands, kind: number, origin: number, into: Target | null): number {
+  const { limit } = hands.bench;
+  if (limit.stitches-- <= 0) throw TOO_MANY;
+  const id = addNode(hands.nodes, {
+    kind,
+    yarn: hands.yarn,
+    origin,
+    flags: into?.space ? INTO_SPACE : 0,
+  });
+  if (into) addAnchor(hands.nodes, into.node);
+  return id;
+}
+
+/** Counted entries between `pos` and the limit: places still to be taken. */
+export function remaining(hands: Hands): number {
+  const { edge, limit } = hands;
+  if (hands.pos === 0 && limit === edge.n) return edge.counted;
+  let n = 0;
+  for (let i = hands.pos; i < limit; i++) if (edge.type[i] === COUNTED) n++;
+  return n;
+}
+
+export function remainingSpaces(hands: Hands): number {
+  let n = 0;
+  for (let i = hands.pos + (hands.inner > 0 ? 1 : 0); i < hands.limit; i++) {
+    if (hands.edge.type[i] === SPACE) n++;
+  }
+  return n;
+}
+
+/** Has the row made anything yet that is a stitch or a chain? */
+export const atStart = (hands: Hands): boolean => hands.nodes.n === hands.rowFrom;

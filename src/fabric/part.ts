@@ -1,0 +1,319 @@
+/**
+ * One part, in one size: its rows in order. Doubts get one reading for the whole part: where rows
+ * need another one than custom's, the part is worked again in that reading, and what reads best
+ * overall stays.
+ */
+import type { Part } from '../manuscript/index.ts';
+import type { StandingOrder } from '../notation/index.ts';
+import { attemptRow, type Attempted } from './attempt.ts';
+import type { Charts } from './charts.ts';
+import { bareEdge } from './edge.ts';
+import { expand, type KnownRows, newKnownRows } from './expand.ts';
+import type { RowRecord } from './fabric.ts';
+import type { Fact } from './facts.ts';
+import { type Hands, mark, restore } from './hands.ts';
+import type { Asked, Choices } from './readings.ts';
+import { recordOf } from './record.ts';
+import type { Before, RowResult } from './row.ts';
+import { isMoveless } from './row-start.ts';
+import { shapeOf } from './shape.ts';
+import type { Task } from './task.ts';
+
+/** Where the work on a piece stands between rows and between parts that go on. */
+export interface Progress {
+  before: Before;
+  round: boolean;
+  known: KnownRows;
+}
+
+export const newProgress = (): Progress => ({
+  before: {
+    row: null,
+    rest: null,
+    turned: null,
+    ready: false,
+    open: false,
+    statedInstead: null,
+    chartRows: new Map(),
+    side: 'RS',
+  },
+  round: false,
+  known: newKnownRows(),
+});
+
+export interface PartRun {
+  readonly rows: readonly RowRecord[];
+  readonly asked: ReadonlyMap<string, Asked>;
+  readonly needs: readonly Need[];
+  readonly settled: Hands['settled'];
+  readonly progress: Progress;
+  readonly omitted: number;
+}
+
+/** A row that needed another reading. */
+export interface Need {
+  readonly doubt: string;
+  readonly reading: string;
+  readonly local: boolean;
+}
+
+export interface PartSetting {
+  readonly part: Part;
+  readonly partIndex: number;
+  readonly instance: number;
+  readonly orders: readonly StandingOrder[];
+  readonly charts: Charts;
+  readonly progress: Progress;
+}
+
+const copyKnown = (known: KnownRows): KnownRows => ({
+  byNumber: new Map(known.byNumber),
+  inOrder: [...known.inOrder],
+  every: { ...known.every },
+  last: known.last,
+});
+
+/** Works the part in these readings. */
+export function runPart(hands: Hands, setting: PartSetting, choices: Choices): PartRun {
+  const run: Run = {
+    hands,
+    setting,
+    choices,
+    progress: { ...setting.progress, known: copyKnown(setting.progress.known) },
+    rows: [],
+    asked: new Map(),
+    needs: [],
+    settled: new Map(),
+    omitted: 0,
+    orders: [...setting.orders],
+    seen: new Map(),
+  };
+  setting.part.instructions.forEach((_, index) => workInstruction(run, index));
+  return run;
+}
+
+interface Run extends PartRun {
+  readonly hands: Hands;
+  readonly setting: PartSetting;
+  readonly choices: Choices;
+  readonly rows: RowRecord[];
+  readonly asked: Map<string, Asked>;
+  readonly needs: Need[];
+  readonly orders: StandingOrder[];
+  /** How often each label was worked, for ids. */
+  readonly seen: Map<string, number>;
+  omitted: number;
+}
+
+function workInstruction(run: Run, index: number): void {
+  const { hands, setting, progress } = run;
+  const placed = setting.part.instructions[index];
+  if (!placed) return;
+  const { from } = placed;
+  const orders = placed.instruction.orders.map((order) => ({
+    ...order,
+    from: order.from + from,
+    to: order.to + from,
+  }));
+  run.orders.push(...orders);
+  const expansion = expand(placed, progress.known, {
+    sizeIndex: hands.sizeIndex,
+    orders: run.orders,
+    index,
+    most: 100_000,
+  });
+  if (expansion.omitted) run.omitted++;
+  let facts = expansion.facts;
+  for (const task of expansion.tasks) {
+    workTask(run, task, facts);
+    facts = [];
+  }
+  if (facts.length > 0) run.rows.push(recordOf(run, { placed, index, facts }));
+}
+
+function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
+  const { hands, progress, choices } = run;
+  const attempted = attemptRow(hands, task, progress.before, {
+    charts: run.setting.charts,
+    orders: task.orders,
+    round: progress.round,
+    part: choices,
+  });
+  for (const asked of attempted.asked)
+    if (!run.asked.has(asked.doubt)) run.asked.set(asked.doubt, asked);
+  for (const [doubt, settled] of hands.settled)
+    if (!run.settled.has(doubt)) run.settled.set(doubt, settled);
+  noteNeeds(run, attempted);
+  const shape = shapeOf(task.instruction);
+  const silent = shape.idle && attempted.result.facts.length === 0 && task.asks.counts.length === 0;
+  if (isMoveless(hands, shape, attempted.result)) goOnReady(run, task, attempted.result);
+  else goOn(run, task, attempted);
+  if (silent && facts.length === 0) return;
+  if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
+  run.rows.push(recordOf(run, { task, attempted, facts }));
+}
+
+function noteNeeds(run: Run, attempted: Attempted): void {
+  for (const { asked, reading } of attempted.exceptions) {
+    run.needs.push({ doubt: asked.doubt, reading, local: asked.local });
+  }
+}
+
+/** Nothing was worked: the hands stay where they are, ready for the next row. */
+function goOnReady(run: Run, task: Task, result: RowResult): void {
+  const { progress, hands } = run;
+  const shape = shapeOf(task.instruction);
+  progress.round = result.round || progress.round;
+  const { before } = progress;
+  progress.before = { ...before, turned: shape.turnsAtStart ? true : before.turned };
+  const moved =
+    hands.edge.kind !== 'none' && (before.row === null || hands.edge !== before.rest?.edge);
+  const attached = task.instruction.steps.some(
+    (s) => s.kind === 'join' || s.kind === 'work' || s.kind === 'ring' || s.kind === 'chain',
+  );
+  if (moved && attached) progress.before = { ...progress.before, ready: true };
+}
+
+function goOn(run: Run, task: Task, attempted: Attempted): void {
+  const { hands, progress } = run;
+  const { result } = attempted;
+  const shape = shapeOf(task.instruction);
+  const { before } = progress;
+  const ring = closes(result, shape, task);
+  progress.round = ring;
+  hands.history.push({
+    part: run.setting.partIndex,
+    number: task.number,
+    from: result.from,
+    to: result.to,
+    edge: result.edge,
+  });
+  const rest =
+    ring &&
+    shape.join === null &&
+    !result.misfit &&
+    hands.pos < hands.limit &&
+    hands.edge.kind === 'row' &&
+    !hands.leave &&
+    !hands.tookSpace;
+  const stated = statedInstead(result, task, hands);
+  const chartRows = new Map(before.chartRows);
+  for (const step of task.instruction.steps) {
+    if (step.kind !== 'chart') continue;
+    const name =
+      run.setting.charts.find((c) => c.name.toLowerCase() === step.name.toLowerCase())?.name ??
+      run.setting.charts[0]?.name ??
+      '';
+    chartRows.set(name, step.row ?? (chartRows.get(name) ?? 0) + 1);
+  }
+  progress.before = {
+    row: { from: result.from, to: result.to, ring },
+    rest: rest ? { edge: hands.edge, from: hands.pos } : null,
+    turned: shape.turnsAtEnd ?? (shape.fastensOff ? false : null),
+    ready: false,
+    open:
+      stated === null &&
+      (hands.unread ||
+        (result.edge.open && hands.statedStitches < 0) ||
+        (hands.loose && result.tally.stitches === 0)),
+    statedInstead: stated,
+    chartRows,
+    side: result.turned ? (before.side === 'RS' ? 'WS' : 'RS') : before.side,
+  };
+  if (shape.fastensOff) hands.edge = bareEdge('none');
+}
+
+/** The count that the next row may rather be worked on: stated, and not what was made. */
+function statedInstead(result: RowResult, task: Task, hands: Hands): number | null {
+  const stated = hands.statedStitches;
+  if (stated <= 0 || stated === result.tally.stitches) return null;
+  if (hands.unread) return stated;
+  const differs = result.facts.some((f) => f.kind === 'count');
+  return differs && task.asks.counts.length > 0 ? stated : null;
+}
+
+/** Is what was made closed to a ring? */
+function closes(result: RowResult, shape: ReturnType<typeof shapeOf>, task: Task): boolean {
+  if (shape.join || shape.spiral) return true;
+  if (result.edge.kind === 'into') {
+    const rowLike = task.instruction.label?.word === 'row' && !shape.goesRound;
+    return !(shape.turnsAtEnd === true || (rowLike && result.turned));
+  }
+  if (result.edge.kind === 'foundation') {
+    const inOnePlace = result.used <= 1 && result.tally.stitches >= 4;
+    return result.round || (inOnePlace && shape.turnsAtEnd !== true);
+  }
+  return result.edge.ring && result.round;
+}
+
+/** Fewer rows that do not come out is better; then fewer that read otherwise than their sisters. */
+export const scoreOf = (run: PartRun): number => {
+  let score = 0;
+  for (const row of run.rows)
+    if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
+  for (const need of run.needs) score += need.local ? 1 : 10;
+  return score;
+};
+
+/** At most so many joint readings of a part are tried. */
+const MOST_RUNS = 8;
+
+/** The part in the reading that comes out best; `choices` differ from custom only where needed. */
+export function workPart(
+  hands: Hands,
+  setting: PartSetting,
+  usual: Choices,
+): { run: PartRun; choices: Choices; untried: number } {
+  const start = mark(hands);
+  const historyLength = hands.history.length;
+  const originsLength = hands.bench.origins.length;
+  const again = (choices: Choices): PartRun => {
+    restore(hands, start);
+    hands.history.length = historyLength;
+    hands.bench.origins.length = originsLength;
+    return runPart(hands, setting, choices);
+  };
+  let choices = usual;
+  let run = runPart(hands, setting, choices);
+  let last = choices;
+  let score = scoreOf(run);
+  let runs = 1;
+  const tried = new Set<string>();
+  for (
+    let candidate = nextCandidate(run, choices, tried);
+    candidate && score > 0 && runs < MOST_RUNS;
+    runs++
+  ) {
+    const trial = new Map(choices).set(candidate.doubt, candidate.reading);
+    last = trial;
+    const other = again(trial);
+    if (scoreOf(other) < score) {
+      run = other;
+      choices = trial;
+      score = scoreOf(other);
+    }
+    candidate = nextCandidate(run, choices, tried);
+  }
+  const untried = score > 0 && nextCandidate(run, choices, tried) ? 1 : 0;
+  if (last !== choices) run = again(choices);
+  return { run, choices, untried };
+}
+
+/** Readings that rows needed come first, then other readings of doubts that arose at all. */
+function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need | null {
+  const misfits = run.rows.some((row) => row.verdict === 'mismatch');
+  const open: Need[] = [...run.needs];
+  if (misfits) {
+    for (const asked of run.asked.values()) {
+      for (const reading of asked.alternatives)
+        open.push({ doubt: asked.doubt, reading, local: asked.local });
+    }
+  }
+  for (const need of open) {
+    const key = `${need.doubt}=${need.reading}`;
+    if (tried.has(key) || choices.get(need.doubt) === need.reading) continue;
+    tried.add(key);
+    return need;
+  }
+  return null;
+}

@@ -1,0 +1,116 @@
+/** The record of a row: what others see of it. */
+import type { PlacedInstruction } from '../manuscript/index.ts';
+import type { Attempted } from './attempt.ts';
+import type { RowRecord, Tally } from './fabric.ts';
+import type { Fact } from './facts.ts';
+import type { Hands } from './hands.ts';
+import type { PartSetting } from './part.ts';
+import { statedOf } from './row.ts';
+import type { Task } from './task.ts';
+
+interface Scene {
+  readonly hands: Hands;
+  readonly setting: PartSetting;
+  readonly seen: Map<string, number>;
+}
+
+type What =
+  | { readonly task: Task; readonly attempted: Attempted; readonly facts: readonly Fact[] }
+  /** An order that names no row that could be worked. */
+  | { readonly placed: PlacedInstruction; readonly index: number; readonly facts: readonly Fact[] };
+
+const NOTHING: Tally = {
+  stitches: 0,
+  chains: 0,
+  slips: 0,
+  spaces: [],
+  boxes: 0,
+  byKind: new Map(),
+  groups: new Map(),
+};
+
+/** An id is made of part, copy, label and occurrence, size: other rows keep theirs. */
+function idFor(scene: Scene, label: string): string {
+  const { setting, seen, hands } = scene;
+  const name =
+    label === ''
+      ? 'work'
+      : label
+          .toLowerCase()
+          .replace(/[^a-z0-9]+/g, '-')
+          .replace(/^-|-$/g, '');
+  const nth = (seen.get(name) ?? 0) + 1;
+  seen.set(name, nth);
+  const occurrence = nth > 1 ? `.${nth}` : '';
+  return `p${setting.partIndex + 1}.${setting.instance}/${name}${occurrence}/s${hands.sizeIndex + 1}`;
+}
+
+export function recordOf(scene: Scene, what: What): RowRecord {
+  const { hands, setting } = scene;
+  const shared = {
+    part: setting.part.name,
+    partIndex: setting.partIndex,
+    instance: setting.instance,
+    sizeIndex: hands.sizeIndex,
+  };
+  if ('placed' in what) {
+    const { placed, index, facts } = what;
+    const { label } = placed.instruction;
+    const bad = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
+    return {
+      ...shared,
+      id: idFor(scene, label?.text ?? ''),
+      from: placed.from,
+      to: placed.to,
+      label: label?.text ?? '',
+      number: label?.numbers[0] ?? null,
+      range: null,
+      instruction: index,
+      side: 'RS',
+      used: 0,
+      available: 0,
+      tally: NOTHING,
+      stated: statedOf(withBase(hands, placed.from), placed.instruction.counts),
+      verdict: bad ? 'unread' : 'unchecked',
+      facts,
+      nodes: { from: hands.nodes.n, to: hands.nodes.n },
+      ring: false,
+    };
+  }
+  const { task, attempted, facts } = what;
+  const { result } = attempted;
+  return {
+    ...shared,
+    id: idFor(scene, task.label),
+    from: task.at.from,
+    to: task.at.to,
+    label: task.label,
+    number: task.number,
+    range: task.range,
+    instruction: task.index,
+    side: result.turned ? 'WS' : 'RS',
+    used: result.used,
+    available: result.available,
+    tally: result.tally,
+    stated: statedOf(withBase(hands, task.asksBase), task.asks.counts),
+    verdict: result.verdict,
+    facts: [...facts, ...result.facts, ...exceptionFacts(attempted)],
+    nodes: { from: result.from, to: result.to },
+    ring: result.edge.ring,
+  };
+}
+
+const withBase = (hands: Hands, base: number): Hands => Object.assign(hands, { base });
+
+/** Rows that read otherwise than their sisters are told, unless the doubt hangs on their wording. */
+const exceptionFacts = (attempted: Attempted): Fact[] =>
+  attempted.exceptions
+    .filter(({ asked }) => !asked.local)
+    .map(({ asked, reading }) => ({
+      kind: 'reading',
+      doubt: asked.doubt,
+      here: reading,
+      usual: asked.reading,
+      from: asked.from,
+      to: asked.to,
+    }));

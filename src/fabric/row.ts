@@ -1,0 +1,259 @@
+/** One row: the edge is prepared, the steps are worked, the sum is drawn. */
+import type { StandingOrder, StatedCount } from '../notation/index.ts';
+import type { Charts } from './charts.ts';
+import { COUNTED, type Edge, edgeOf, NAMED, queued } from './edge.ts';
+import { type Fact, MISFITS } from './facts.ts';
+import type { Verdict } from './fabric.ts';
+import {
+  atStart,
+  beginRow,
+  fact,
+  type Hands,
+  make,
+  numberFor,
+  remaining,
+  spanAt,
+} from './hands.ts';
+import { kindOf } from './kinds.ts';
+import type { Choices } from './readings.ts';
+import { type RowShape, shapeOf } from './shape.ts';
+import { makeStartChain, readStartChain } from './start-chain.ts';
+import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
+import type { Task } from './task.ts';
+import { type RowContext, walk } from './walk.ts';
+
+/** What lies on the hook when a row begins. */
+export interface Before {
+  /** Nodes of the row beneath; null when nothing was worked yet. */
+  readonly row: { readonly from: number; readonly to: number; readonly ring: boolean } | null;
+  /** Places of a spiral that the round before did not reach. */
+  readonly rest: { readonly edge: Edge; readonly from: number } | null;
+  /** Turned (true), expressly not (false), or not said. */
+  readonly turned: boolean | null;
+  /** The hands already stand where they should: yarn was joined, a chain was made. */
+  readonly ready: boolean;
+  readonly open: boolean;
+  /** The count that the row beneath states, where it is not the one it makes. */
+  readonly statedInstead: number | null;
+  readonly chartRows: ReadonlyMap<string, number>;
+  readonly side: 'RS' | 'WS';
+}
+
+export interface RowSetting {
+  readonly charts: Charts;
+  readonly orders: readonly StandingOrder[];
+  readonly round: boolean;
+  /** Which of the two counts the row beneath is taken to have. */
+  readonly beneath: 'made' | 'stated';
+  readonly choices: { readonly part: Choices; readonly row: Choices };
+}
+
+export interface RowResult {
+  readonly tally: RowTally;
+  readonly facts: readonly Fact[];
+  readonly used: number;
+  readonly available: number;
+  readonly verdict: Verdict;
+  readonly misfit: boolean;
+  readonly round: boolean;
+  readonly from: number;
+  readonly to: number;
+  readonly turned: boolean;
+  readonly edge: Edge;
+}
+
+/** Works one row from what lies before it. Facts tell where it does not come out. */
+export function workRow(hands: Hands, task: Task, before: Before, setting: RowSetting): RowResult {
+  const shape = shapeOf(task.instruction);
+  const turned = turnsBefore(before, shape, setting);
+  const edge = before.ready ? hands.edge : edgeFor(hands, before, setting, turned);
+  begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
+  hands.statedStitches = statedStitches(hands, task.asks.counts);
+  const side = turned ? (before.side === 'RS' ? 'WS' : 'RS') : before.side;
+  const row: RowContext = {
+    shape,
+    orders: setting.orders,
+    charts: setting.charts,
+    chartRows: before.chartRows,
+    round: setting.round,
+    reads: side === 'RS' ? 'right-to-left' : 'left-to-right',
+  };
+  const available = hands.edge.counted;
+  startWithPending(hands, row);
+  walk(hands, task.instruction.steps, row, { from: 0, top: true });
+  return conclude(hands, task, { shape, row, available, turned });
+}
+
+function begin(
+  hands: Hands,
+  task: Task,
+  start: { edge: Edge; ready: boolean; choices: RowSetting['choices'] },
+): void {
+  const { pos, inner, last, first, rowFrom, used } = hands;
+  beginRow(hands, start.edge, task.base, start.choices);
+  // Yarn was joined or the start moved under an order of its own: the hands stay where they are.
+  if (start.ready) Object.assign(hands, { pos, inner, last, first, rowFrom, used });
+}
+
+/** Rows are turned unless the words say otherwise; rounds only if they say so. */
+function turnsBefore(before: Before, shape: RowShape, setting: RowSetting): boolean {
+  if (!before.row) return false;
+  if (shape.turnsAtStart) return true;
+  if (before.turned !== null) return before.turned;
+  const order = setting.orders.findLast((o) => o.kind === 'turning');
+  if (order?.kind === 'turning') return order.turn;
+  return !before.row.ring;
+}
+
+function edgeFor(hands: Hands, before: Before, setting: RowSetting, turned: boolean): Edge {
+  const { row } = before;
+  if (!row) return hands.edge;
+  const made = edgeOf(hands.nodes, hands.bench.kinds, {
+    from: row.from,
+    to: row.to,
+    ring: row.ring,
+    reversed: turned,
+    open: before.open,
+  });
+  const edge = before.rest ? queued(before.rest.edge, before.rest.from, made) : made;
+  if (setting.beneath === 'made' || before.statedInstead === null) return edge;
+  return resized(hands, edge, before.statedInstead);
+}
+
+/** The edge with `n` counted places: unknown stitches are added, surplus ones only named. */
+export function resized(hands: Hands, edge: Edge, n: number): Edge {
+  const missing = n - edge.counted;
+  if (missing === 0) return edge;
+  const node = [...edge.node];
+  const run = [...edge.run];
+  const type = [...edge.type];
+  const kind = kindOf(hands.bench.kinds, 'unknown');
+  for (let i = 0; i < missing; i++) {
+    node.push(make(hands, kind, 0, null));
+    run.push(0);
+    type.push(COUNTED);
+  }
+  for (let i = type.length - 1, surplus = -missing; surplus > 0 && i >= 0; i--) {
+    if (type[i] === COUNTED) {
+      type[i] = NAMED;
+      surplus--;
+    }
+  }
+  return {
+    ...edge,
+    n: node.length,
+    node: Int32Array.from(node),
+    run: Int32Array.from(run),
+    type: Uint8Array.from(type),
+    counted: n,
+    open: false,
+  };
+}
+
+/** A chain printed at the end of the row before is this row's, unless this row has its own. */
+function startWithPending(hands: Hands, row: RowContext): void {
+  const { pending, pendingBase, base } = hands;
+  hands.pending = null;
+  if (!pending || !atStart(hands) || hands.edge.kind === 'none') return;
+  if (row.shape.chainsAtStart) return;
+  hands.base = pendingBase;
+  makeStartChain(hands, pending, readStartChain(hands, pending, row));
+  hands.base = base;
+}
+
+function conclude(
+  hands: Hands,
+  task: Task,
+  end: { shape: RowShape; row: RowContext; available: number; turned: boolean },
+): RowResult {
+  const { shape, row } = end;
+  const open = hands.edge.open;
+  hands.base = task.asksBase;
+  const tally = tallyOf(hands, hands.rowFrom);
+  const compared = compare(hands, tally, { counts: task.asks.counts, shape });
+  noteEnd(hands, shape, compared.compared > 0 && !compared.differs);
+  noteRowTotal(hands, task);
+  const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
+  const uncertain = open || hands.loose;
+  return {
+    tally,
+    facts: hands.facts,
+    used: hands.used,
+    available: end.available,
+    verdict: verdictOf(hands, {
+      misfit,
+      uncertain,
+      stated: compared.compared > 0,
+      agrees: !compared.differs,
+    }),
+    misfit,
+    round: row.round || hands.edge.ring,
+    from: hands.rowFrom,
+    to: hands.nodes.n,
+    turned: end.turned,
+    edge: hands.edge,
+  };
+}
+
+function verdictOf(
+  hands: Hands,
+  row: { misfit: boolean; uncertain: boolean; stated: boolean; agrees: boolean },
+): Verdict {
+  if (hands.unread) return 'unread';
+  if (row.misfit) return 'mismatch';
+  if (row.uncertain) return 'unchecked';
+  return row.stated && row.agrees ? 'proven' : 'unstated';
+}
+
+/** Did the walk end where the row ends? */
+function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
+  const { edge } = hands;
+  if (edge.open || edge.kind === 'into' || edge.kind === 'none' || hands.loose || shape.idle)
+    return;
+  if (hands.missing > 0) {
+    const have = edge.counted;
+    const at = hands.lackAt ?? hands.at;
+    return fact(hands, { kind: 'overrun', needed: have + hands.missing, have, ...at });
+  }
+  if (hands.aside) return;
+  const left = remaining(hands);
+  if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
+  if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
+  if (meantToLeave(hands, shape, { left, agrees })) return;
+  fact(hands, { kind: 'left', left, have: edge.counted, used: hands.used, ...hands.at });
+}
+
+/**
+ * Short rows: a row that says "turn" after a stated or plain number of stitches leaves the rest
+ * on purpose. One or two stitches left are more likely a slip.
+ */
+const meantToLeave = (
+  hands: Hands,
+  shape: RowShape,
+  end: { left: number; agrees: boolean },
+): boolean => shape.turnsAtEnd === true && end.left > 2 && end.agrees && hands.edge.kind === 'row';
+
+/** "(4 rows)" against the label's range. */
+function noteRowTotal(hands: Hands, task: Task): void {
+  const { range } = task;
+  if (!range || range.nth !== 1) return;
+  for (const stated of task.asks.counts) {
+    if (stated.unit !== 'row') continue;
+    const value = numberFor(hands, stated.n);
+    const rows = range.to - range.from + 1;
+    if (value !== null && value !== rows) {
+      fact(hands, { kind: 'row-total', stated: value, range: rows, ...spanAt(hands, stated) });
+    }
+  }
+}
+
+/** Stated counts of a row in this size, for its record. */
+export const statedOf = (hands: Hands, counts: readonly StatedCount[]) =>
+  counts.flatMap((stated) => {
+    const n = numberFor(hands, stated.n);
+    if (n === null || stated.unit === 'row' || stated.unit === 'decrease' || stated.partial)
+      return [];
+    return [
+      { n, unit: stated.unit, word: stated.stem ?? stated.word, span: spanAt(hands, stated) },
+    ];
+  });

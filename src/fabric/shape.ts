@@ -1,0 +1,157 @@
+/** What can be told of a row before it is worked: how it starts, turns, joins and ends. */
+import type {
+  ChainStep,
+  Instruction,
+  JoinStep,
+  Place,
+  StandingOrder,
+  Step,
+  WorkStep,
+} from '../notation/index.ts';
+
+export interface RowShape {
+  /** "turn" before anything is made. */
+  readonly turnsAtStart: boolean;
+  /** The last word on turning in or after the work: true turn, false "do not turn", null silent. */
+  readonly turnsAtEnd: boolean | null;
+  /** The join that closes the round. */
+  readonly join: JoinStep | null;
+  readonly spiral: boolean;
+  readonly fastensOff: boolean;
+  /** First stitch worked, not a slip stitch. */
+  readonly firstWork: WorkStep | null;
+  /** Words for increase are used, so that a bare number counts along (survey 6.2). */
+  readonly namesIncreases: boolean;
+  /** Everything worked is a slip stitch: an edging, whose slip stitches are counted. */
+  readonly onlySlips: boolean;
+  /** "around" or "in ring" occurs. */
+  readonly goesRound: boolean;
+  /** Works nothing at all: a foundation, a fastening off, a remark. */
+  readonly idle: boolean;
+  readonly usesRing: boolean;
+  /** A chain of its own opens the row. */
+  readonly chainsAtStart: boolean;
+}
+
+export function* allSteps(steps: readonly Step[]): Generator<Step> {
+  for (const step of steps) {
+    yield step;
+    if (step.kind === 'group' || step.kind === 'repeat') yield* allSteps(step.steps);
+    if (step.kind === 'repeat' && step.ending && 'steps' in step.ending) {
+      yield* allSteps(step.ending.steps);
+    }
+  }
+}
+
+export const isSlip = (step: Step): step is WorkStep =>
+  step.kind === 'work' && step.stitch.stem === 'ss';
+
+const isIdle = (step: Step): boolean =>
+  ['remark', 'yarn', 'turn', 'mark', 'spiral', 'fasten-off', 'loop'].includes(step.kind);
+
+/** Nothing after step `i` but turning, joining and remarks. */
+export const nothingWorkedAfter = (steps: readonly Step[], i: number): boolean =>
+  steps.slice(i + 1).every((step) => isIdle(step));
+
+const isWorky = (step: Step): boolean =>
+  ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'rows-again'].includes(step.kind);
+
+const shapes = new WeakMap<Instruction, RowShape>();
+
+/** The shape of a row; worked out once an instruction. */
+export function shapeOf(instruction: Instruction): RowShape {
+  const known = shapes.get(instruction);
+  if (known) return known;
+  const shape = readShape(instruction.steps);
+  shapes.set(instruction, shape);
+  return shape;
+}
+
+/** The first thing made is a chain, alone or inside a first group: "(ch 3, 2 dc) in same sp". */
+function startsWithChain(steps: readonly Step[]): boolean {
+  const first = steps.find((step) => !isIdle(step) && !isSlip(step) && step.kind !== 'join');
+  if (first?.kind === 'group') return first.steps[0]?.kind === 'chain';
+  return first?.kind === 'chain';
+}
+
+const isNext = (place: Place | null): boolean =>
+  !place || place.pick === 'next' || place.pick === 'each';
+
+function readShape(steps: readonly Step[]): RowShape {
+  const all = [...allSteps(steps)];
+  const works = all.filter((step): step is WorkStep => step.kind === 'work');
+  const firstWorky = steps.findIndex(isWorky);
+  const before = firstWorky < 0 ? steps : steps.slice(0, firstWorky);
+  const after = firstWorky < 0 ? [] : steps.slice(firstWorky + 1);
+  const turn = after.findLast((step) => step.kind === 'turn');
+  const joins = after.filter((step) => step.kind === 'join' && step.yarn === null);
+  const places = works.flatMap((work) => [work.place, ...work.alsoIn]);
+  const nouns = places.flatMap((place) => (place ? [...place.nouns] : []));
+  return {
+    turnsAtStart: before.some((step) => step.kind === 'turn' && !step.not),
+    turnsAtEnd: turn?.kind === 'turn' ? !turn.not : null,
+    join: (joins.at(-1) as JoinStep | undefined) ?? null,
+    spiral: all.some((step) => step.kind === 'spiral'),
+    fastensOff: all.some((step) => step.kind === 'fasten-off' && !step.not),
+    firstWork: works.find((work) => work.stitch.stem !== 'ss') ?? null,
+    namesIncreases: works.some(
+      (work) =>
+        work.stitch.shape === 'increase' ||
+        ((work.n?.values[0] ?? 1) !== 1 && work.place !== null && isNext(work.place)),
+    ),
+    onlySlips: works.length > 0 && works.every((work) => work.stitch.stem === 'ss'),
+    goesRound: all.some((step) => saysAround(step)),
+    idle: !all.some(isWorky),
+    usesRing:
+      nouns.some((noun) => noun.kind === 'ring') || all.some((step) => step.kind === 'ring'),
+    chainsAtStart: startsWithChain(steps),
+  };
+}
+
+function saysAround(step: Step): boolean {
+  const around = (until: { kind: string; word?: string } | null | undefined): boolean =>
+    until?.kind === 'end' && /round/.test(until.word ?? '');
+  if (step.kind === 'work') {
+    return around(step.until) || [step.place, ...step.alsoIn].some((p) => around(p?.until));
+  }
+  return step.kind === 'repeat' && step.times.kind === 'until' && around(step.times.until);
+}
+
+/** Is the slip stitch at `i` a move to another starting place? Then a chain or "same" follows. */
+export function isMove(steps: readonly Step[], i: number): boolean {
+  for (const step of steps.slice(i + 1)) {
+    if (step.kind === 'chain') return true;
+    if (step.kind === 'group') {
+      return step.steps[0]?.kind === 'chain' || step.place.pick === 'same';
+    }
+    if (step.kind === 'work' && !isSlip(step)) return step.place?.pick === 'same';
+    if (!isIdle(step) && !isSlip(step)) return false;
+  }
+  return false;
+}
+
+/** What orders and notes say of a starting chain of `n`; later orders win, exact ones first. */
+export function orderFor(
+  orders: readonly StandingOrder[],
+  n: number,
+): (StandingOrder & { kind: 'start-chain' }) | null {
+  let general: (StandingOrder & { kind: 'start-chain' }) | null = null;
+  let exact: typeof general = null;
+  for (const order of orders) {
+    if (order.kind !== 'start-chain') continue;
+    if (order.n === n) exact = order;
+    else if (order.n === null) general = order;
+  }
+  return exact ?? general;
+}
+
+/** Chain steps at the very end of a row, which belong to the next one: "…across. Ch 1, turn." */
+export const trailing = (steps: readonly Step[], i: number): boolean => {
+  const step = steps[i] as ChainStep | undefined;
+  if (step?.kind !== 'chain') return false;
+  const rest = steps.slice(i + 1);
+  if (!rest.every(isIdle) || rest.some((s) => s.kind === 'fasten-off' && !s.not)) return false;
+  const before = steps.slice(0, i).findLast((s) => s.kind !== 'remark' && s.kind !== 'mark');
+  if (!before) return false;
+  return before.kind === 'join' || before.kind === 'turn' || !before.kind.startsWith('skip');
+};

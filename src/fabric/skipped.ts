@@ -1,0 +1,90 @@
+/**
+ * Places that were passed or skipped and stay reachable by name: "first skipped st of Rnd 24",
+ * "the other side of the ch-50". Worked out when asked for, from who is worked into whom.
+ */
+import { type Edge, edgeOfPlaces, SPACE } from './edge.ts';
+import type { Hands, Worked } from './hands.ts';
+
+/** Nodes into which something is worked, among those from `from` on. */
+function takenFrom(hands: Hands, from: number): Uint8Array {
+  const { nodes } = hands;
+  const taken = new Uint8Array(nodes.n);
+  const start = nodes.anchorFrom[from] ?? 0;
+  for (let a = start; a < nodes.anchorsN; a++) {
+    const place = nodes.anchors[a] ?? -1;
+    if (place >= 0) taken[place] = 1;
+  }
+  return taken;
+}
+
+/** Runs of stitches of a row into which nothing was worked, in the order of work. */
+function runsOf(hands: Hands, row: Worked): number[][] {
+  const taken = takenFrom(hands, row.to);
+  const runs: number[][] = [];
+  let run: number[] = [];
+  for (let id = row.from; id < row.to; id++) {
+    const kind = hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0];
+    if (!kind?.counted) continue;
+    if (taken[id]) {
+      if (run.length > 0) runs.push(run);
+      run = [];
+    } else run.push(id);
+  }
+  if (run.length > 0) runs.push(run);
+  return runs;
+}
+
+/**
+ * The run of skipped places of the row numbered `row` (null: the last row that has any) that this
+ * copy of the part is worked on: copies that went before have taken theirs already.
+ */
+export function skippedRun(hands: Hands, row: number | null): number[] | null {
+  for (let i = hands.history.length - 1; i >= 0; i--) {
+    const worked = hands.history[i];
+    if (!worked || (row !== null && worked.number !== row)) continue;
+    // The last row of a piece is worked into by nothing: all of it would count as skipped.
+    if (row === null && worked.to === hands.nodes.n) continue;
+    const runs = runsOf(hands, worked);
+    const run = runs[0];
+    if (run && run.length < worked.to - worked.from) return run;
+    if (row !== null) return run ?? null;
+  }
+  return null;
+}
+
+export const edgeOfRun = (run: readonly number[]): Edge => edgeOfPlaces(run, true);
+
+/** Chains over the given places, last one first: their underside, as the round comes to it. */
+export function undersideOver(hands: Hands, run: readonly number[]): number[] | null {
+  const first = run[0];
+  if (first === undefined) return null;
+  const row = hands.history.find((worked) => worked.from <= first && first < worked.to);
+  const above = row && hands.history[hands.history.indexOf(row) + 1];
+  if (!above) return null;
+  return chainRunAfter(hands, above, first - 1);
+}
+
+/** The run of chains that follows, in `row`, the stitch worked into `place`, from its far end. */
+function chainRunAfter(hands: Hands, row: Worked, place: number): number[] | null {
+  const { nodes } = hands;
+  const chain = (id: number): boolean =>
+    hands.bench.kinds.kinds[nodes.kind[id] ?? 0]?.class === 'chain';
+  for (let id = row.from; id + 1 < row.to; id++) {
+    const a = nodes.anchors[nodes.anchorFrom[id] ?? 0];
+    if (a !== place || chain(id) || !chain(id + 1)) continue;
+    const run: number[] = [];
+    for (let c = id + 1; c < row.to && chain(c); c++) run.push(c);
+    return run.reverse();
+  }
+  return null;
+}
+
+/** The space of most chains last made, as places from its far end: "opposite side of ch". */
+export function lastChainRun(edge: Edge): { from: number; n: number } | null {
+  let best = -1;
+  for (let i = 0; i < edge.n; i++) {
+    if (edge.type[i] === SPACE && (best < 0 || (edge.run[i] ?? 0) > (edge.run[best] ?? 0)))
+      best = i;
+  }
+  return best < 0 ? null : { from: edge.node[best] ?? 0, n: edge.run[best] ?? 0 };
+}

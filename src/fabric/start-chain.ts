@@ -1,0 +1,147 @@
+/** The chain at a row's start: does it count, and as what? (Survey section 9 is the order of trial.) */
+import {
+  type ChainStep,
+  type CountsAs,
+  heightOf,
+  type StandingOrder,
+  type StemId,
+  stemOf,
+} from '../notation/index.ts';
+import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from './hands.ts';
+import { kindOf } from './kinds.ts';
+import { ask } from './readings.ts';
+import { orderFor, type RowShape } from './shape.ts';
+import { takeStitch } from './take.ts';
+
+/** Why a chain is read as it is, for the list of conventions. */
+export type Because = 'note' | 'join' | 'words' | 'custom';
+
+export interface StartReading {
+  readonly counts: boolean;
+  readonly stem: StemId;
+  /** Chains left over beside the stitch: a first space. */
+  readonly gap: number;
+  readonly because: Because;
+}
+
+/** Which counted stitch a starting chain of `n` stands for when nothing is said (common practice). */
+const CUSTOM_COUNTS = (n: number, stem: StemId): boolean =>
+  stem !== 'w0' && n >= 3 && n >= Math.floor(heightOf(stem));
+
+/** The stitch whose height the chain has, if the row's own stitch is not known. */
+const stemOfHeight = (n: number): StemId =>
+  n <= 1 ? 'w0' : n === 2 ? 'w1h' : n === 3 ? 'w1' : n === 4 ? 'w2' : n === 5 ? 'w3' : 'w4';
+
+function joinEvidence(shape: RowShape): boolean | null {
+  const place = shape.join?.place;
+  if (!place) return null;
+  const noun = (place.of ?? place).nouns[0];
+  if (noun?.kind === 'start-chain') return true;
+  if (place.pick === 'nth' && noun?.kind === 'chain') return true;
+  if (place.pick === 'first' && noun?.kind === 'stem') return false;
+  return null;
+}
+
+/** The reading of a starting chain: its own words, the notes, the join, else doubt and custom. */
+export function readStartChain(
+  hands: Hands,
+  step: ChainStep,
+  row: { shape: RowShape; orders: readonly StandingOrder[] },
+): StartReading {
+  const reading = settle(hands, step, row);
+  const n = numberFor(hands, step.n) ?? 1;
+  if (reading.because !== 'custom') {
+    const alternatives = [reading.counts ? 'does not count' : 'counts'];
+    hands.settled.set(`start-chain ${n}`, {
+      ...spanAt(hands, step),
+      reading: reading.counts ? 'counts' : 'does not count',
+      alternatives,
+      because: reading.because,
+    });
+  }
+  return reading;
+}
+
+function settle(
+  hands: Hands,
+  step: ChainStep,
+  row: { shape: RowShape; orders: readonly StandingOrder[] },
+): StartReading {
+  const n = numberFor(hands, step.n) ?? 1;
+  const rowStem = stemOfRow(hands, row.shape, n);
+  const said = (counts: CountsAs, because: Because): StartReading => {
+    const stem = (counts.stem ? stemOf(counts.stem, hands.bench.terms) : null) ?? rowStem;
+    return { counts: counts.counts, stem, gap: gapSaid(counts, n, stem), because };
+  };
+  if (step.countsAs) return said(step.countsAs, 'words');
+  const order = orderFor(row.orders, n);
+  if (order && (order.n === n || n <= 4)) return said(order.countsAs, 'note');
+  const gap = Math.max(0, n - Math.floor(heightOf(rowStem)));
+  const joined = joinEvidence(row.shape);
+  if (joined !== null && n > 1) return { counts: joined, stem: rowStem, gap, because: 'join' };
+  if (n === 1) return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
+  const custom = customFor(hands, n, rowStem, row.shape);
+  const reading = ask(hands.readings, {
+    doubt: `start-chain ${n}`,
+    custom,
+    alternatives: [custom === 'counts' ? 'does not count' : 'counts'],
+    local: false,
+    ...spanAt(hands, step),
+  });
+  return { counts: reading === 'counts', stem: rowStem, gap, because: 'custom' };
+}
+
+function gapSaid(counts: CountsAs, n: number, stem: StemId): number {
+  if (counts.chains > 0) return counts.chains;
+  // "Ch 5 (counts as dc and a space)" names no number; a plain "counts as dc" has no gap at all.
+  return counts.stem === null ? Math.max(0, n - Math.max(1, Math.floor(heightOf(stem)))) : 0;
+}
+
+function stemOfRow(hands: Hands, shape: RowShape, n: number): StemId {
+  const word = shape.firstWork?.stitch.stem;
+  const stem = word ? stemOf(word, hands.bench.terms) : null;
+  if (stem && stem !== 'slip') return stem;
+  return shape.firstWork ? hands.stem : stemOfHeight(n);
+}
+
+function customFor(_hands: Hands, n: number, stem: StemId, shape: RowShape): string {
+  const pick = shape.firstWork?.place?.pick;
+  // "Ch 2, dc in same st": the chain leaves the first place to the stitch.
+  if (pick === 'same' && shape.firstWork?.n === null && n < 3) return 'does not count';
+  return CUSTOM_COUNTS(n, stem) ? 'counts' : 'does not count';
+}
+
+/** Makes the starting chain as read. A counted one takes the first place, unless it stands in one. */
+export function makeStartChain(hands: Hands, step: ChainStep, reading: StartReading): void {
+  const n = numberFor(hands, step.n) ?? 1;
+  const origin = originFor(hands, step);
+  if (!reading.counts) {
+    // A long uncounted chain before single crochet is a loop of lace: the next row may work in it.
+    if (n >= 3 && reading.stem === 'w0') return makeChains(hands, n, origin);
+    const into = hands.into ?? hands.last;
+    make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
+    return;
+  }
+  const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');
+  make(hands, kindOf(hands.bench.kinds, 'start', reading.stem), origin, into);
+  makeChains(hands, reading.gap, origin);
+}
+
+/** Where the hook stands already: in a ring, in a space, or on a stitch that a slip stitch took. */
+function standing(hands: Hands): Target | null {
+  if (hands.last) return hands.last;
+  if (hands.edge.kind === 'into') {
+    const target = { node: hands.edge.node[0] ?? -1, space: true, entry: -1 };
+    hands.first ??= target;
+    hands.last = target;
+    return target;
+  }
+  return null;
+}
+
+export function makeChains(hands: Hands, n: number, origin: number): void {
+  const kind = kindOf(hands.bench.kinds, 'chain');
+  if (n > hands.bench.limit.stitches)
+    fact(hands, { kind: 'limit', what: 'stitches', from: hands.base, to: hands.base });
+  for (let i = 0; i < n; i++) make(hands, kind, origin, null);
+}

@@ -1,0 +1,56 @@
+/** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
+import type { ChainStep } from '../../notation/index.ts';
+import { foundationEdge } from '../edge.ts';
+import { atStart, fact, type Hands, make, numberFor, originFor, spanAt } from '../hands.ts';
+import { kindOf } from '../kinds.ts';
+import { trailing } from '../shape.ts';
+import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
+import type { Here, RowContext } from '../walk.ts';
+
+export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
+  if (startsPiece(hands)) return makeFoundationChain(hands, step);
+  if (here.top && trailing(here.steps, here.i)) {
+    hands.pending = step;
+    hands.pendingBase = hands.base;
+    return;
+  }
+  if (beginsRow(hands, here)) return beginWithChain(hands, step, row);
+  const n = numberFor(hands, step.n) ?? 1;
+  makeChains(hands, n, originFor(hands, step));
+}
+
+/** Nothing has been made that could be worked into, or the yarn was cut and not joined again. */
+const startsPiece = (hands: Hands): boolean =>
+  hands.edge.kind === 'none' && hands.into === null && atStart(hands);
+
+const beginsRow = (hands: Hands, here: Here): boolean =>
+  (here.top || hands.into !== null) && onlySlipsSoFar(hands);
+
+function onlySlipsSoFar(hands: Hands): boolean {
+  for (let id = hands.rowFrom; id < hands.nodes.n; id++) {
+    if (hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.class !== 'slip') return false;
+  }
+  return true;
+}
+
+/** Makes the starting chain of a row as the words, the notes or custom have it. */
+export function beginWithChain(hands: Hands, step: ChainStep, row: RowContext): void {
+  hands.pending = null;
+  makeStartChain(hands, step, readStartChain(hands, step, row));
+}
+
+function makeFoundationChain(hands: Hands, step: ChainStep): void {
+  const n = numberFor(hands, step.n);
+  const from = hands.nodes.n;
+  const open = n === null || step.open;
+  if (open) fact(hands, { kind: 'open-count', ...spanAt(hands, step) });
+  const kind = kindOf(hands.bench.kinds, 'chain');
+  const origin = originFor(hands, step);
+  for (let i = 0; i < (n ?? 0); i++) make(hands, kind, origin, null);
+  const to = hands.nodes.n;
+  hands.foundation = { from, to, joined: false };
+  hands.edge = foundationEdge(from, to, { ring: false, reversed: true, open });
+  hands.pos = 0;
+  hands.limit = hands.edge.n;
+  hands.rowFrom = to;
+}

@@ -1,0 +1,81 @@
+/** Counting chains from the hook: "dc in 4th ch from hook", and what the passed chains stand for. */
+import { heightOf, type Place, type StemId, stemOf, type WorkStep } from '../../notation/index.ts';
+import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from '../hands.ts';
+import { kindOf } from '../kinds.ts';
+import { ask } from '../readings.ts';
+import { makeChains } from '../start-chain.ts';
+import { lack, takeStitch } from '../take.ts';
+
+/** Takes the k-th chain from the hook; the chains before it are passed, not used. */
+export function countFromHook(
+  hands: Hands,
+  place: Place,
+  step: { from: number; to: number },
+): Target {
+  const nth = place.nth ?? 1;
+  if (nth > hands.edge.n) {
+    fact(hands, {
+      kind: 'no-place',
+      what: `chain ${nth} of ${hands.edge.n}`,
+      ...spanAt(hands, step),
+    });
+    return lack(hands);
+  }
+  hands.pos = Math.max(hands.pos, nth - 1);
+  return takeStitch(hands, 'passed');
+}
+
+/**
+ * Do the k - 1 passed chains stand for a stitch? For double crochet (US) in the 4th chain and
+ * beyond they do by custom, for shorter stitches not; makers differ, so it is a doubt that the
+ * stated count may settle. Longer ones hold a first space: a gap of g over g skipped chains.
+ */
+export function skippedChains(hands: Hands, step: WorkStep, place: Place): void {
+  const passed = (place.nth ?? 1) - 1;
+  const stem =
+    (step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : null) ?? hands.stem;
+  const height = Math.floor(heightOf(stem));
+  if (passed < 2 || stem === 'w0' || stem === 'slip' || hands.first !== null) return;
+  if (!passedCount(hands, step, { passed, stem, height })) return;
+  const gap = Math.floor((passed - height) / 2);
+  const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
+  const origin = originFor(hands, step);
+  const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, gap));
+  for (let i = 0; i < n; i++) {
+    const node = hands.edge.node[Math.max(0, base)] ?? -1;
+    make(hands, kindOf(hands.bench.kinds, 'start', stem), origin, {
+      node,
+      space: false,
+      entry: -1,
+    });
+  }
+  if (gap > 0) makeChains(hands, step.countsAs?.chains || gap, origin);
+}
+
+function passedCount(
+  hands: Hands,
+  step: WorkStep,
+  chain: { passed: number; stem: StemId; height: number },
+): boolean {
+  if (step.countsAs) return step.countsAs.counts;
+  const custom = chain.passed >= chain.height && chain.height >= 3 ? 'count' : 'do not count';
+  const reading = ask(hands.readings, {
+    doubt: `skipped chains ${chain.passed}`,
+    custom,
+    alternatives: [custom === 'count' ? 'do not count' : 'count'],
+    local: false,
+    ...spanAt(hands, step),
+  });
+  return reading === 'count';
+}
+
+/** "Skip first 3 ch (counts as tr)": the same told as a skip. */
+export function skipFromHook(
+  hands: Hands,
+  step: { place: Place; from: number; to: number },
+): boolean {
+  const n = numberFor(hands, step.place.n) ?? 1;
+  if (hands.edge.kind !== 'foundation' || hands.pos > 0 || hands.first) return false;
+  hands.pos = Math.min(hands.edge.n, n);
+  return true;
+}

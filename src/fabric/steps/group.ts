@@ -1,0 +1,62 @@
+/** Several stitches in one place: "(2 dc, ch 2, 2 dc) in next sp". */
+import type { GroupStep, Place, Step } from '../../notation/index.ts';
+import { type Hands, numberFor, spanAt, type Target } from '../hands.ts';
+import { gapsOf, hasNext, limitOf, nounOf, takePlace } from '../place.ts';
+import { ask } from '../readings.ts';
+import { type Here, type RowContext, walk } from '../walk.ts';
+import { workFromHookGroup } from './group-from-hook.ts';
+
+export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: Here): void {
+  if (step.loose && !readsAsGroup(hands, step)) return walk(hands, alongSteps(step), row);
+  const { place } = step;
+  if (place.fromHook && hands.edge.kind === 'foundation') {
+    return workFromHookGroup(hands, step, (target) => workIn(hands, step, target, row, here));
+  }
+  const until = place.until;
+  if (place.pick === 'each' || until) {
+    const limit = hands.limit;
+    hands.limit = limitOf(hands, until);
+    const gaps = gapsOf(hands, place, step);
+    const next: Place = { ...place, pick: 'next', until: null, n: null };
+    while (hasNext(hands, next, gaps)) workIn(hands, step, takePlace(hands, next, step), row, here);
+    hands.limit = Math.max(hands.limit, limit);
+    return;
+  }
+  const n = place.pick === 'next' ? (numberFor(hands, place.n) ?? 1) : 1;
+  for (let i = 0; i < n; i++) {
+    workIn(hands, step, takePlace(hands, { ...place, n: null }, step), row, here);
+  }
+}
+
+/** Without brackets the words before "in" may also be a walk along the row. */
+function readsAsGroup(hands: Hands, step: GroupStep): boolean {
+  const reading = ask(hands.readings, {
+    doubt: 'group without brackets',
+    custom: 'one place',
+    alternatives: ['along the row'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'one place';
+}
+
+/** The same words as a walk: only the last stitch has the place. */
+function alongSteps(step: GroupStep): Step[] {
+  const steps = [...step.steps];
+  const last = steps.findLastIndex((inner) => inner.kind === 'work');
+  const work = steps[last];
+  if (work?.kind === 'work' && !work.place) steps[last] = { ...work, place: step.place };
+  return steps;
+}
+
+function workIn(hands: Hands, step: GroupStep, target: Target, row: RowContext, here: Here): void {
+  const outer = hands.into;
+  hands.into = outer ?? target;
+  walk(hands, step.steps, row, { from: 0, top: false });
+  hands.into = outer;
+  hands.last = target;
+  const noun = nounOf(step.place);
+  if (noun.kind === 'group' && here.top) {
+    hands.groups.set(noun.word, (hands.groups.get(noun.word) ?? 0) + 1);
+  }
+}

@@ -1,0 +1,80 @@
+/** Joins: a round that is closed, a chain made into a ring, yarn attached to finished work. */
+import type { JoinStep, Step } from '../../notation/index.ts';
+import { foundationEdge, rotated, SPACE } from '../edge.ts';
+import { atStart, type Hands, make, originFor } from '../hands.ts';
+import { nounOf, takePlace } from '../place.ts';
+import { spaceTarget } from '../take.ts';
+import type { Here, RowContext } from '../walk.ts';
+import { workOn } from './turn.ts';
+import { kindFor } from './work.ts';
+
+const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
+
+export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here): void {
+  if (joinsChain(hands)) return closeChain(hands, row);
+  if (atStart(hands) && hands.edge.kind !== 'none') return attach(hands, step);
+  row.round = true;
+  const more = here.steps.slice(here.i + 1).some((next: Step) => WORKS.includes(next.kind));
+  if (more && here.top && step.yarn === null) {
+    hands.edge = { ...hands.edge, ring: true };
+    workOn(hands, false);
+  }
+}
+
+const joinsChain = (hands: Hands): boolean =>
+  hands.edge.kind === 'foundation' && hands.first === null && !hands.edge.ring && atStart(hands);
+
+function closeChain(hands: Hands, row: RowContext): void {
+  const { foundation } = hands;
+  if (!foundation) return;
+  row.round = true;
+  hands.foundation = { ...foundation, joined: true };
+  const traits = { ring: true, reversed: false, open: hands.edge.open };
+  hands.edge = foundationEdge(foundation.from, foundation.to, traits);
+  hands.pos = 0;
+  hands.limit = hands.edge.n;
+}
+
+/** Yarn is joined somewhere on the edge: the round or row begins there. */
+function attach(hands: Hands, step: JoinStep): void {
+  if (step.yarn) {
+    const { yarns } = hands.bench;
+    const known = yarns.indexOf(step.yarn);
+    hands.yarn = known >= 0 ? known : Math.min(254, yarns.push(step.yarn) - 1);
+  }
+  hands.fastened = false;
+  const { place } = step;
+  if (!place || place.pick === 'same' || hands.edge.kind === 'into') {
+    return beginWithStitch(hands, step);
+  }
+  const before = hands.used;
+  const target = takePlace(hands, place, step);
+  const noun = nounOf(place);
+  if (noun.skipped || target.entry < 0) {
+    // On a run of skipped stitches the first one is taken by the stitch that follows in words.
+    hands.used = before;
+    hands.pos = Math.max(0, target.entry);
+    hands.first = null;
+    hands.last = null;
+  } else if (hands.edge.type[target.entry] === SPACE) {
+    hands.edge = rotated(hands.edge, target.entry);
+    hands.pos = 1;
+    hands.last = spaceTarget(hands.edge, 0);
+    hands.first = hands.last;
+  } else {
+    hands.edge = hands.edge.ring ? rotated(hands.edge, target.entry) : hands.edge;
+    hands.pos = hands.edge.ring ? 0 : target.entry;
+    hands.used = before;
+    hands.first = null;
+    hands.last = null;
+  }
+  hands.limit = hands.edge.n;
+  beginWithStitch(hands, step);
+}
+
+/** "Join with sc in first st": the join is the first stitch. */
+function beginWithStitch(hands: Hands, step: JoinStep): void {
+  if (!step.with || step.with.stem === 'ss' || step.with.stem === null) return;
+  const target = hands.last ?? takePlace(hands, null, step);
+  make(hands, kindFor(hands, step.with), originFor(hands, step), target);
+}

@@ -1,0 +1,70 @@
+/** Slip stitches that move the start: the work begins where they end, and nothing is made. */
+import type { Place, WorkStep } from '../../notation/index.ts';
+import { COUNTED, rotated, SPACE } from '../edge.ts';
+import { type Hands, make, numberFor, originFor } from '../hands.ts';
+import { kindOf } from '../kinds.ts';
+import { nounOf } from '../place.ts';
+import { isSpace, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
+import type { RowContext } from '../walk.ts';
+
+export function moveStart(hands: Hands, step: WorkStep, row: RowContext): void {
+  make(hands, kindOf(hands.bench.kinds, 'slip', 'slip'), originFor(hands, step), null);
+  for (const place of [step.place, ...step.alsoIn]) {
+    const n = numberFor(hands, place?.n ?? null) ?? numberFor(hands, step.n) ?? 1;
+    if (row.round || hands.edge.ring) moveInRound(hands, place, n);
+    else moveInRow(hands, place, n);
+  }
+  hands.rowFrom = Math.min(hands.rowFrom, hands.nodes.n);
+}
+
+const wantsSpace = (hands: Hands, place: Place | null): boolean => {
+  const { kind } = nounOf(place?.of ?? place);
+  return hands.edge.spaces > 0 && (kind === 'space' || kind === 'corner' || kind === 'group');
+};
+
+/** The hook stands on the first stitch after a join: "next" is the one after it. */
+function moveInRound(hands: Hands, place: Place | null, n: number): void {
+  const { edge } = hands;
+  if (wantsSpace(hands, place)) {
+    const noun = nounOf(place?.of ?? place);
+    const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
+    return entry < 0 ? undefined : standIn(hands, entry);
+  }
+  if (nounOf(place).kind === 'chain' && edge.spaces > 0) {
+    // Along the chains of a loop towards its middle: the loop is where the work begins.
+    const entry = seek(hands, (i) => isSpace(hands, i));
+    return entry < 0 ? undefined : standIn(hands, entry);
+  }
+  if (place?.pick === 'same' || place?.pick === 'first') return;
+  let left = n;
+  for (let i = 1; i < edge.n; i++) {
+    if (edge.type[i] === COUNTED && --left === 0) {
+      hands.edge = rotated(edge, i);
+      hands.pos = 0;
+      return;
+    }
+  }
+}
+
+/** Stands in a space: it is the place that "same" means, and the start. */
+function standIn(hands: Hands, entry: number): void {
+  hands.edge = rotated(hands.edge, entry);
+  hands.pos = 1;
+  hands.tookSpace = true;
+  hands.last = spaceTarget(hands.edge, 0);
+  hands.first = hands.last;
+}
+
+/** In rows what is slipped over stays unworked. */
+function moveInRow(hands: Hands, place: Place | null, n: number): void {
+  if (wantsSpace(hands, place)) {
+    const entry = seek(hands, (i) => hands.edge.type[i] === SPACE);
+    if (entry >= 0) {
+      hands.pos = entry + 1;
+      hands.last = spaceTarget(hands.edge, entry);
+      hands.first = hands.last;
+    }
+    return;
+  }
+  for (let i = 0; i < n; i++) takeStitch(hands, 'passed');
+}

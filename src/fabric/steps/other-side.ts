@@ -1,0 +1,60 @@
+/** The other side of a chain: of the foundation, of a chain over a gap; or along row ends. */
+import type { OtherSideStep } from '../../notation/index.ts';
+import { bareEdge, edgeOfPlaces } from '../edge.ts';
+import { fact, type Hands, spanAt } from '../hands.ts';
+import { ask } from '../readings.ts';
+import { lastChainRun, undersideOver } from '../skipped.ts';
+import type { RowContext } from '../walk.ts';
+
+export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext): void {
+  row.round = true;
+  if (step.rowEnds) return alongRowEnds(hands);
+  const places = onFoundation(hands, step) ?? underGap(hands);
+  if (!places) {
+    hands.loose = true;
+    return fact(hands, { kind: 'no-place', what: 'other side of a chain', ...spanAt(hands, step) });
+  }
+  hands.edge = edgeOfPlaces(places, true);
+  hands.pos = 0;
+  hands.inner = 0;
+  hands.limit = hands.edge.n;
+}
+
+/** How many stitches go along row ends is the maker's matter; the use is not checked. */
+function alongRowEnds(hands: Hands): void {
+  hands.edge = bareEdge('into', hands.nodes.n - 1);
+  hands.pos = 0;
+  hands.limit = 0;
+  hands.loose = true;
+}
+
+/**
+ * Chains from the one after the far end back to the one worked first. That last one has the first
+ * stitches of the round in it already; whether "to end" takes it again is a doubt.
+ */
+function onFoundation(hands: Hands, step: OtherSideStep): number[] | null {
+  const { foundation, first } = hands;
+  if (!foundation || hands.edge.kind !== 'foundation' || !first || first.node < 0) return null;
+  const reading = ask(hands.readings, {
+    doubt: 'far end of the chain',
+    custom: 'with the chain first worked',
+    alternatives: ['without the chain first worked'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  const to = reading === 'with the chain first worked' ? first.node : first.node - 1;
+  const places: number[] = [];
+  for (let id = foundation.from + 1; id <= to; id++) places.push(id);
+  hands.optionalLast = places.length > 0 && to === first.node;
+  return places;
+}
+
+function underGap(hands: Hands): number[] | null {
+  const run: number[] = [];
+  for (let i = 0; i < hands.edge.n; i++) run.push(hands.edge.node[i] ?? -1);
+  const under = undersideOver(hands, run);
+  if (under) return under;
+  const longest = lastChainRun(hands.edge);
+  if (!longest) return null;
+  return Array.from({ length: longest.n }, (_, i) => longest.from + longest.n - 1 - i);
+}

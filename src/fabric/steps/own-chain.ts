@@ -1,0 +1,53 @@
+/** Working into a chain just made: picots, and leaves or points worked back along it. */
+import type { Place, WorkStep } from '../../notation/index.ts';
+import { foundationEdge } from '../edge.ts';
+import { type Hands, make, originFor } from '../hands.ts';
+import { kindOf } from '../kinds.ts';
+import { truncate } from '../nodes.ts';
+
+/** Chains at the end of what this row has made. */
+function trailingChains(hands: Hands): number {
+  const { nodes, bench } = hands;
+  let n = 0;
+  for (let id = nodes.n - 1; id >= hands.rowFrom; id--) {
+    if (bench.kinds.kinds[nodes.kind[id] ?? 0]?.class !== 'chain') break;
+    n++;
+  }
+  return n;
+}
+
+/** "in 3rd ch from hook", "in first ch made" of a chain that this row has just made. */
+export function isOwnChain(hands: Hands, place: Place): boolean {
+  if (hands.edge.kind === 'foundation' && hands.first === null && hands.pos === 0) return false;
+  const nth = place.nth ?? 1;
+  const chains = trailingChains(hands);
+  if (place.fromHook) return chains > 0 && nth <= chains + 1;
+  const noun = place.nouns[0];
+  return place.pick === 'first' && noun?.kind === 'chain' && chains > 1 && hands.into === null;
+}
+
+/** The chain becomes a picot: no space, no stitch, a place only where named. */
+export function makePicot(hands: Hands, step: WorkStep): void {
+  const n = trailingChains(hands);
+  const length = step.place?.fromHook ? Math.min(n, step.place.nth ?? n) : n;
+  truncate(hands.nodes, hands.nodes.n - length);
+  const into = hands.last;
+  make(hands, kindOf(hands.bench.kinds, 'picot'), originFor(hands, step), into);
+}
+
+/**
+ * "Ch 6, sc in 2nd ch from hook, hdc in next ch …": the hands go back along their own chain, and
+ * return to the row when it is used up.
+ */
+export function workBack(hands: Hands, place: Place): void {
+  const n = trailingChains(hands);
+  const { edge, pos, limit } = hands;
+  hands.aside = { edge, pos, limit, back: hands.aside };
+  hands.edge = foundationEdge(hands.nodes.n - n, hands.nodes.n, {
+    ring: false,
+    reversed: true,
+    open: false,
+  });
+  hands.pos = Math.max(0, (place.nth ?? 2) - 1);
+  hands.limit = hands.edge.n;
+}

@@ -1,0 +1,208 @@
+/** Repeats: so many times, or to the end, or as often as the row holds. */
+import type { Ending, RepeatStep, Step } from '../../notation/index.ts';
+import {
+  fact,
+  type Hands,
+  mark,
+  type Mark,
+  numberFor,
+  remaining,
+  remainingSpaces,
+  restore,
+  spanAt,
+} from '../hands.ts';
+import { limitOf } from '../place.ts';
+import { ask } from '../readings.ts';
+import { type Here, type RowContext, walk } from '../walk.ts';
+
+/** Works the repeat. True: what follows it in the list has been worked too. */
+export function doRepeat(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+  const times = totalTimes(hands, step, here);
+  if (times === 'to end') return toEnd(hands, step, row, here);
+  const most = hands.bench.limit.most;
+  if (times > most) {
+    fact(hands, { kind: 'limit', what: 'repeat', ...spanAt(hands, step) });
+    hands.loose = true;
+    return false;
+  }
+  for (let pass = 1; pass <= times; pass++) {
+    const last = pass === times && (step.again || times > 1 || step.ending?.kind === 'at');
+    onePass(hands, step, row, last);
+  }
+  return false;
+}
+
+/** Passes in all; "to end" where the row decides. */
+function totalTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to end' {
+  const { times } = step;
+  if (times.kind === 'until') return 'to end';
+  if (times.kind === 'missing') return missingTimes(hands, step, here);
+  const n = numberFor(hands, times.n) ?? 0;
+  if (step.again) return n;
+  if (times.more !== null) return times.more ? n + 1 : n;
+  const reading = ask(hands.readings, {
+    doubt: 'rep from * n times',
+    custom: 'n more',
+    alternatives: ['n in all'],
+    local: false,
+    ...spanAt(hands, times),
+  });
+  return reading === 'n more' ? n + 1 : n;
+}
+
+/** No number is written: as often as the row holds, or once. */
+function missingTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to end' {
+  const star = step.mark !== '' && step.mark !== '(' && step.mark !== '[' && step.mark !== '{';
+  const orderly = step.order.to > step.order.from;
+  const reading = ask(hands.readings, {
+    doubt: 'repeat without a number',
+    custom: star || orderly || here.i === here.steps.length - 1 ? 'to the end' : 'once',
+    alternatives: star || orderly ? ['once'] : ['once', 'to the end'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'once' ? 1 : 'to end';
+}
+
+/** One pass; the last one ends as the words say. */
+function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {
+  const outer = hands.into;
+  walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
+  hands.into = outer;
+}
+
+function lastPass(hands: Hands, step: RepeatStep): readonly Step[] {
+  const { ending, steps } = step;
+  if (!ending) return steps;
+  switch (ending.kind) {
+    case 'at': {
+      const stop = steps.findIndex((inner) => inner.kind === 'mark' && inner.mark === ending.mark);
+      return stop < 0 ? steps : steps.slice(0, stop);
+    }
+    case 'omit':
+      return steps.slice(0, Math.max(0, steps.length - Math.max(1, ending.steps.length)));
+    case 'with':
+      return endsWith(hands, ending, steps);
+  }
+}
+
+/** "Ending with X" adds X, "ending last rep with X" puts it in place of the last step; both occur. */
+function endsWith(
+  hands: Hands,
+  ending: Ending & { kind: 'with' },
+  steps: readonly Step[],
+): readonly Step[] {
+  const custom = ending.last ? 'replaces' : 'adds';
+  const reading = ask(hands.readings, {
+    doubt: 'ending with',
+    custom,
+    alternatives: [ending.last ? 'adds' : 'replaces'],
+    local: true,
+    ...spanAt(hands, ending),
+  });
+  return reading === 'adds'
+    ? [...steps, ...ending.steps]
+    : [...steps.slice(0, Math.max(0, steps.length - ending.steps.length)), ...ending.steps];
+}
+
+interface Passes {
+  readonly count: number;
+  /** Places that one pass takes. */
+  readonly per: number;
+  /** States before the last passes, newest last. */
+  readonly before: readonly Mark[];
+}
+
+/** As many passes as leave room for the ending and for what follows. */
+function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+  const outerLimit = hands.limit;
+  const until = step.times.kind === 'until' ? step.times.until : null;
+  hands.limit = Math.min(hands.limit, limitOf(hands, until));
+  const have = remaining(hands);
+  const usedBefore = hands.used;
+  const passes = workPasses(hands, step, row);
+  const finish = (): void => {
+    hands.limit = outerLimit;
+    walk(hands, here.steps, row, { from: here.i + 1, top: here.top });
+  };
+  const tail = hands.limit === outerLimit;
+  if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, used: usedBefore });
+  const candidates = [mark(hands), ...[...passes.before].reverse()];
+  bestFinish(hands, candidates, () => {
+    if (step.ending) onePass(hands, step, row, true);
+    finish();
+  });
+  if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, used: usedBefore });
+  return true;
+}
+
+/** Full passes until one does not fit. */
+function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
+  const before: Mark[] = [];
+  let count = 0;
+  let per = 0;
+  let entries = 0;
+  const most = hands.bench.limit.most;
+  while (count < most) {
+    // Far from the end nothing can go wrong: marks are kept for the last passes only.
+    const near = count === 0 || hands.limit - hands.pos < 5 * entries + 5;
+    const start = near ? mark(hands) : null;
+    const { pos, inner, used, missing } = hands;
+    const facts = hands.facts.length;
+    onePass(hands, step, row, false);
+    const moved = hands.pos !== pos || hands.inner !== inner;
+    if (start && (hands.missing > missing || !moved || lacksPlace(hands, facts))) {
+      restore(hands, start);
+      break;
+    }
+    if (start) before.push(start);
+    if (before.length > 4) before.shift();
+    if (count++ === 0) per = hands.used - used;
+    entries = Math.max(entries, hands.pos - pos);
+    if (hands.edge.n === 0) break;
+  }
+  return { count, per, before };
+}
+
+const lacksPlace = (hands: Hands, from: number): boolean =>
+  hands.facts.slice(from).some((what) => what.kind === 'no-place');
+
+/** Tries the finish after all passes, then after one or more fewer; the first that fits stays. */
+function bestFinish(hands: Hands, candidates: readonly Mark[], finish: () => void): void {
+  let fallback: Mark | null = null;
+  for (const candidate of candidates) {
+    restore(hands, candidate);
+    const { missing } = hands;
+    const facts = hands.facts.length;
+    finish();
+    const misfits = hands.facts
+      .slice(facts)
+      .some((f) => f.kind === 'left' || f.kind === 'no-place');
+    if (hands.missing === missing && !misfits) return;
+    fallback ??= candidate;
+  }
+  if (fallback) {
+    restore(hands, fallback);
+    finish();
+  }
+}
+
+/** Stitches left over because the repeat does not divide. */
+function noteRemainder(
+  hands: Hands,
+  step: RepeatStep,
+  passes: { count: number; per: number; have: number; used: number },
+): void {
+  const left = remaining(hands);
+  if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
+  if (hands.tookSpace && (left <= hands.passed || remainingSpaces(hands) === 0)) return;
+  fact(hands, {
+    kind: 'remainder',
+    per: passes.per,
+    have: passes.have,
+    passes: passes.count,
+    left,
+    ...spanAt(hands, step),
+  });
+  hands.leave = true;
+}

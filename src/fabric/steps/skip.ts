@@ -1,0 +1,28 @@
+/** Skips: places left behind on purpose. They count as used and stay reachable by name. */
+import type { SkipStep } from '../../notation/index.ts';
+import { type Hands, numberFor } from '../hands.ts';
+import { gapsOf, hasNext, limitOf, nounOf, takeNext } from '../place.ts';
+import { takeStitch } from '../take.ts';
+import { skipFromHook } from './from-hook.ts';
+
+export function doSkip(hands: Hands, step: SkipStep): void {
+  const { place } = step;
+  if (hands.into || skipFromHook(hands, step)) return;
+  const { last, first } = hands;
+  const noun = nounOf(place);
+  if (place.pick === 'each' && place.until) {
+    const limit = limitOf(hands, place.until);
+    while (hands.pos < limit) takeStitch(hands, 'one');
+  } else {
+    const n = numberFor(hands, place.n) ?? 1;
+    const gaps = gapsOf(hands, place, step);
+    const generic = noun.kind === 'stitch' || noun.kind === 'join';
+    for (let i = 0; i < n; i++) {
+      if (generic) takeStitch(hands, gaps);
+      else if (hasNext(hands, place, gaps)) takeNext(hands, { ...place, n: null }, step);
+      else takeStitch(hands, 'passed');
+    }
+  }
+  // "Same" is where the hook worked last, not what it skipped.
+  Object.assign(hands, { last, first });
+}

@@ -1,0 +1,106 @@
+/** Stitches that the manuscript defines: their own steps are worked where they are used. */
+import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
+import { fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
+import { gapsOf, hasNext, limitOf, takePlace } from '../place.ts';
+import { type Here, type RowContext, walk } from '../walk.ts';
+import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
+import { doWork } from './work.ts';
+
+export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
+  const key = step.stitch.special ?? '';
+  if (isBoxWord(key) && !step.place) {
+    const { from, to, n, until } = step;
+    return doBoxes(
+      hands,
+      { kind: 'boxes', from, to, n: n ?? ONE, until, box: boxOf(key) },
+      row,
+      here,
+    );
+  }
+  const special = hands.bench.specials.get(key);
+  const usable = special && !special.opaque && special.steps.length > 0 && hands.depth < 8;
+  if (!usable) return asOneStitch(hands, step, row, here);
+  hands.depth++;
+  eachUse(hands, step, (place) => {
+    hands.groups.set(key, (hands.groups.get(key) ?? 0) + 1);
+    workDefinition(hands, special, place, { step, row });
+  });
+  hands.depth--;
+}
+
+const ONE = { from: 0, to: 0, values: [1] } as const;
+
+/** Not defined in stitches that can be followed: one stitch, as bobbles and the like are. */
+function asOneStitch(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
+  const key = step.stitch.special ?? '';
+  if (!hands.bench.specials.has(key)) {
+    fact(hands, { kind: 'undefined', word: key, ...spanAt(hands, step) });
+  }
+  doWork(hands, { ...step, stitch: { ...step.stitch, shape: 'one', special: null } }, row, here);
+}
+
+function eachUse(hands: Hands, step: WorkStep, work: (place: Place | null) => void): void {
+  for (const place of [step.place, ...step.alsoIn]) {
+    const until = place?.until ?? (place ? null : step.until);
+    if (until || place?.pick === 'each') {
+      const limit = hands.limit;
+      hands.limit = limitOf(hands, until);
+      const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
+      const gaps = gapsOf(hands, place, step);
+      for (let before = -1; hasNext(hands, next, gaps) && hands.pos > before; ) {
+        before = hands.pos;
+        work(next);
+      }
+      hands.limit = Math.max(hands.limit, limit);
+      continue;
+    }
+    const n = (numberFor(hands, step.n) ?? 1) * (numberFor(hands, place?.n ?? null) ?? 1);
+    for (let i = 0; i < n; i++) work(place && { ...place, n: null });
+  }
+}
+
+const single = (step: Step): boolean => step.kind !== 'skip' && step.kind !== 'repeat';
+
+/** Does the definition stay in one place, so that the place of its use is that place? */
+function inOnePlace(special: SpecialStitch): boolean {
+  const places = special.steps.flatMap((step) =>
+    step.kind === 'work' || step.kind === 'group' ? [step.place] : [],
+  );
+  const moving = places.filter((place) => place && ['next', 'this', 'any'].includes(place.pick));
+  return special.steps.every(single) && moving.length <= 1;
+}
+
+function workDefinition(
+  hands: Hands,
+  special: SpecialStitch,
+  place: Place | null,
+  use: { step: WorkStep; row: RowContext },
+): void {
+  const outer = hands.into;
+  const base = hands.base;
+  const oneFoot = inOnePlace(special);
+  const target: Target | null =
+    outer ??
+    (oneFoot && (place || definesPlaceless(special)) ? takePlace(hands, place, use.step) : null);
+  hands.into = target;
+  hands.base = special.from;
+  walk(hands, special.steps.map(bare), use.row, { from: 0, top: false });
+  hands.base = base;
+  hands.into = outer;
+  if (target) hands.last = target;
+}
+
+/** "Shell: 5 dc in same st", "V-st = dc, ch 1, dc": no place of its own. */
+const definesPlaceless = (special: SpecialStitch): boolean =>
+  special.steps.every(
+    (step) =>
+      (step.kind !== 'work' && step.kind !== 'group') ||
+      step.place === null ||
+      step.place.pick === 'same' ||
+      step.place.pick === 'this' ||
+      step.place.pick === 'next',
+  );
+
+/** A definition's group is worked where it is used. */
+const bare = (step: Step): Step =>
+  step.kind === 'group' ? ({ ...step, loose: false } satisfies GroupStep) : step;

@@ -1,0 +1,31 @@
+/** Turning: at a row's start and end the part sees to it; in the middle, work goes back. */
+import type { Step } from '../../notation/index.ts';
+import { edgeOf } from '../edge.ts';
+import { atStart, type Hands } from '../hands.ts';
+import type { Here } from '../walk.ts';
+
+const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'skip'];
+
+export function doTurn(hands: Hands, step: Step & { kind: 'turn' }, here: Here): void {
+  if (step.not || atStart(hands) || !here.top) return;
+  const more = here.steps.slice(here.i + 1).some((next) => WORKS.includes(next.kind));
+  if (more) workOn(hands, true);
+}
+
+/** What was made so far becomes the edge for the rest of the instruction. */
+export function workOn(hands: Hands, reversed: boolean): void {
+  hands.edge = edgeOf(hands.nodes, hands.bench.kinds, {
+    from: hands.rowFrom,
+    to: hands.nodes.n,
+    ring: hands.edge.ring,
+    reversed,
+    open: false,
+  });
+  hands.pos = 0;
+  hands.inner = 0;
+  hands.limit = hands.edge.n;
+  hands.last = null;
+  hands.first = null;
+  hands.used = 0;
+  hands.rowFrom = hands.nodes.n;
+}

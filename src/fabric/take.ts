@@ -1,0 +1,227 @@
+/** Taking places off the edge: the next stitch, the next space, the next single chain. */
+import {
+  chainAt,
+  COUNTED,
+  type Edge,
+  edgeOfPlaces,
+  groupEnd,
+  isCorner,
+  NAMED,
+  SPACE,
+} from './edge.ts';
+import type { Hands, Target } from './hands.ts';
+import { firstAnchor, NOWHERE } from './nodes.ts';
+
+/**
+ * How "st" treats spaces. passed: they are passed over. one: each is a place. chains: each of its
+ * chains is a place. Stitches only, unless the row's sums say otherwise.
+ */
+export type Gaps = 'passed' | 'one' | 'chains';
+
+/** The place that is wanted and not there. */
+export const MISSING: Target = { node: NOWHERE, space: false, entry: -1 };
+
+const take = (hands: Hands, target: Target): Target => {
+  hands.last = target;
+  hands.first ??= target;
+  return target;
+};
+
+export function lack(hands: Hands): Target {
+  hands.missing++;
+  hands.lackAt ??= hands.at;
+  return take(hands, MISSING);
+}
+
+/** Back to the row from a chain that was worked along, once that is used up. */
+function returnFromAside(hands: Hands): void {
+  while (hands.aside && hands.pos >= hands.limit) {
+    const { edge, pos, limit, back } = hands.aside;
+    Object.assign(hands, { edge, pos, limit, aside: back });
+  }
+}
+
+/**
+ * After several stitches in the last chain of a foundation the hands go on along its other side,
+ * whether the words say so or not ("3 sc in last ch, sc in next 5").
+ */
+function roundTheEnd(hands: Hands): boolean {
+  const { edge, foundation, nodes, first } = hands;
+  if (edge.kind !== 'foundation' || edge.ring || !foundation || !first) return false;
+  if (hands.pos < edge.n || hands.limit < edge.n || first.node <= foundation.from) return false;
+  const foot = firstAnchor(nodes, nodes.n - 1);
+  if (foot !== foundation.from || firstAnchor(nodes, nodes.n - 2) !== foot) return false;
+  const places: number[] = [];
+  for (let id = foundation.from + 1; id <= first.node; id++) places.push(id);
+  if (places.length === 0) return false;
+  hands.edge = edgeOfPlaces(places, true);
+  hands.pos = 0;
+  hands.limit = hands.edge.n;
+  hands.optionalLast = true;
+  return true;
+}
+
+const stitchTarget = (edge: Edge, entry: number): Target => ({
+  node: edge.node[entry] ?? NOWHERE,
+  space: false,
+  entry,
+});
+
+export const spaceTarget = (edge: Edge, entry: number): Target => ({
+  node: edge.node[entry] ?? NOWHERE,
+  space: true,
+  entry,
+});
+
+/** Leaves a space of which some chains were taken one by one. */
+function leaveInner(hands: Hands): void {
+  if (hands.inner > 0) {
+    hands.inner = 0;
+    hands.pos++;
+  }
+}
+
+/** The next place for "st". */
+export function takeStitch(hands: Hands, gaps: Gaps): Target {
+  if (hands.aside) returnFromAside(hands);
+  const { edge } = hands;
+  if (gaps === 'chains' && hands.pos < hands.limit && edge.type[hands.pos] === SPACE) {
+    return takeInner(hands);
+  }
+  leaveInner(hands);
+  while (hands.pos < hands.limit) {
+    const type = edge.type[hands.pos];
+    if (type === COUNTED) {
+      hands.used++;
+      hands.tookStitch = true;
+      return take(hands, stitchTarget(edge, hands.pos++));
+    }
+    if (type === SPACE && gaps === 'one') {
+      hands.tookSpace = true;
+      return take(hands, spaceTarget(edge, hands.pos++));
+    }
+    if (type === SPACE && gaps === 'chains') return takeInner(hands);
+    hands.pos++;
+  }
+  return roundTheEnd(hands) ? takeStitch(hands, gaps) : lack(hands);
+}
+
+/** One chain of the space at `pos`. */
+function takeInner(hands: Hands): Target {
+  const { edge } = hands;
+  const entry = hands.pos;
+  const node = chainAt(edge, entry, hands.inner++);
+  if (hands.inner >= (edge.run[entry] ?? 1)) {
+    hands.inner = 0;
+    hands.pos++;
+  }
+  return take(hands, { node, space: false, entry });
+}
+
+/** The next single chain: of the foundation, or inside the next space. */
+export function takeChain(hands: Hands): Target {
+  const { edge } = hands;
+  if (edge.kind === 'foundation') return takeStitch(hands, 'passed');
+  for (let i = hands.pos; i < hands.limit; i++) {
+    if (edge.type[i] !== SPACE) continue;
+    if (i !== hands.pos) passOver(hands, i);
+    return takeInner(hands);
+  }
+  return lack(hands);
+}
+
+/** Moves to entry `to`, remembering the counted places passed over without a "skip". */
+export function passOver(hands: Hands, to: number): void {
+  let passed = 0;
+  for (let i = hands.pos; i < to; i++) if (hands.edge.type[i] === COUNTED) passed++;
+  hands.passed = Math.max(hands.passed, passed);
+  hands.pos = to;
+  hands.inner = 0;
+}
+
+/** First entry from `pos` on that fits; -1 for none. */
+export function seek(hands: Hands, fits: (entry: number) => boolean): number {
+  const start = hands.pos + (hands.inner > 0 ? 1 : 0);
+  for (let i = start; i < hands.limit; i++) if (fits(i)) return i;
+  return -1;
+}
+
+export const isSpace = (hands: Hands, entry: number): boolean => hands.edge.type[entry] === SPACE;
+
+export function takeSpaceAt(hands: Hands, entry: number): Target {
+  passOver(hands, entry);
+  hands.pos = entry + 1;
+  hands.tookSpace = true;
+  return take(hands, spaceTarget(hands.edge, entry));
+}
+
+export function takeStitchAt(hands: Hands, entry: number): Target {
+  passOver(hands, entry);
+  hands.pos = entry + 1;
+  hands.used++;
+  hands.tookStitch = true;
+  return take(hands, stitchTarget(hands.edge, entry));
+}
+
+/** A place off the order of the edge (same, named, already passed): nothing is used up. */
+export const takeOff = (hands: Hands, target: Target): Target => take(hands, target);
+
+/** The next space, of `chains` chains where such a one is still ahead; `corner`: inside a group. */
+export function nextSpace(hands: Hands, chains: number | null, corner: boolean): number {
+  const { edge, nodes } = hands;
+  const exact = (i: number): boolean =>
+    isSpace(hands, i) && (chains === null || edge.run[i] === chains);
+  if (corner) {
+    const found = seek(hands, (i) => exact(i) && isCorner(edge, nodes, i));
+    if (found >= 0) return found;
+  }
+  const found = seek(hands, exact);
+  return found >= 0 ? found : seek(hands, (i) => isSpace(hands, i));
+}
+
+/** The next gap between groups (granny squares without chains): the entry behind the gap. */
+export function nextGroupGap(hands: Hands): number {
+  const { edge, nodes } = hands;
+  let i = hands.pos;
+  while (i < hands.limit) {
+    if (edge.type[i] !== COUNTED) {
+      i++;
+      continue;
+    }
+    const end = groupEnd(edge, nodes, i);
+    return end < hands.limit || edge.ring ? Math.min(end, hands.limit) : -1;
+  }
+  return -1;
+}
+
+/** The next run of two or more stitches worked into one place. */
+export function nextGroup(hands: Hands): { from: number; to: number } | null {
+  const { edge, nodes } = hands;
+  for (let i = hands.pos; i < hands.limit; ) {
+    const end = groupEnd(edge, nodes, i);
+    if (edge.type[i] === COUNTED && end - i > 1) return { from: i, to: end };
+    i = Math.max(end, i + 1);
+  }
+  return null;
+}
+
+/** Middle of a group: its space where it has one, else its middle stitch. */
+export function middleOf(hands: Hands, group: { from: number; to: number }): number {
+  const spaces: number[] = [];
+  const stitches: number[] = [];
+  for (let i = group.from; i < group.to; i++) {
+    if (hands.edge.type[i] === SPACE) spaces.push(i);
+    else if (hands.edge.type[i] === COUNTED) stitches.push(i);
+  }
+  const from = spaces.length > 0 ? spaces : stitches;
+  return from[(from.length - 1) >> 1] ?? group.from;
+}
+
+/** Entry of the first named-only place from `pos` on, with nothing but spaces before it; or -1. */
+export function namedAhead(hands: Hands): number {
+  for (let i = hands.pos; i < hands.limit; i++) {
+    if (hands.edge.type[i] === NAMED) return i;
+    if (hands.edge.type[i] === COUNTED) return -1;
+  }
+  return -1;
+}

@@ -1,0 +1,178 @@
+/** What a row made, and whether the counts stated agree. */
+import { type StatedCount, stemOf, type StemId } from '../notation/index.ts';
+import type { Tally } from './fabric.ts';
+import { fact, type Hands, numberFor, spanAt } from './hands.ts';
+import type { RowShape } from './shape.ts';
+
+export interface RowTally extends Tally {
+  /** Counted stitches by stem, of whatever shape. */
+  readonly byStem: ReadonlyMap<StemId, number>;
+  readonly picots: number;
+}
+
+/** Counts the nodes from `from` on. */
+export function tallyOf(hands: Hands, from: number): RowTally {
+  const { nodes, bench } = hands;
+  const byIndex = new Uint32Array(bench.kinds.kinds.length);
+  const runs = new Map<number, number>();
+  let run = 0;
+  const endRun = (): void => {
+    if (run > 0) runs.set(run, (runs.get(run) ?? 0) + 1);
+    run = 0;
+  };
+  const chain = bench.kinds.byName.get('chain') ?? -1;
+  for (let id = from; id < nodes.n; id++) {
+    const index = nodes.kind[id] ?? 0;
+    byIndex[index] = (byIndex[index] ?? 0) + 1;
+    if (index === chain) run++;
+    else if (run > 0) endRun();
+  }
+  endRun();
+  return {
+    ...sums(hands, byIndex),
+    spaces: spacesOf(runs),
+    boxes: hands.boxes,
+    groups: hands.groups,
+  };
+}
+
+const spacesOf = (runs: Map<number, number>): { chains: number; n: number }[] =>
+  [...runs].map(([chains, n]) => ({ chains, n })).sort((a, b) => a.chains - b.chains);
+
+function sums(hands: Hands, byIndex: Uint32Array): Omit<RowTally, 'spaces' | 'boxes' | 'groups'> {
+  const byKind = new Map<string, number>();
+  const byStem = new Map<StemId, number>();
+  const classes = { stitches: 0, chains: 0, slips: 0, picots: 0 };
+  byIndex.forEach((n, index) => {
+    const kind = hands.bench.kinds.kinds[index];
+    if (n === 0 || !kind) return;
+    if (kind.counted) {
+      classes.stitches += n;
+      byKind.set(kind.name, n);
+      if (kind.stem) byStem.set(kind.stem, (byStem.get(kind.stem) ?? 0) + n);
+    } else if (kind.class === 'chain') classes.chains += n;
+    else if (kind.class === 'slip') classes.slips += n;
+    else if (kind.class === 'picot') classes.picots += n;
+  });
+  return { ...classes, byKind, byStem };
+}
+
+const spaceCount = (tally: RowTally): number => tally.spaces.reduce((sum, s) => sum + s.n, 0);
+
+/** What a stated count may mean, most likely first. Empty: it cannot be compared. */
+function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: RowShape): number[] {
+  const { stitches, chains, slips } = tally;
+  const spaces = spaceCount(tally);
+  const groups = [...tally.groups.values()].reduce((sum, n) => sum + n, 0);
+  const slipped = shape.onlySlips ? [slips] : [];
+  switch (stated.unit) {
+    case null:
+      return [
+        ...slipped,
+        stitches,
+        stitches + spaces,
+        stitches + chains,
+        ...(tally.boxes ? [tally.boxes] : []),
+        ...(stitches === 0 ? [chains, spaces] : []),
+        ...(groups ? [groups] : []),
+      ];
+    case 'stitch':
+      return [
+        ...slipped,
+        stitches,
+        stitches + spaces,
+        stitches + chains,
+        ...(stitches === 0 ? [chains] : []),
+      ];
+    case 'stem':
+      return stemMeanings(hands, tally, stated);
+    case 'space': {
+      const size = numberFor(hands, stated.chains);
+      const exact = tally.spaces.find((space) => space.chains === size)?.n ?? 0;
+      return size === null ? [spaces, ...(spaces === 0 ? [groups].filter(Boolean) : [])] : [exact];
+    }
+    case 'chain':
+      return stated.chains ? [spaces] : [chains, spaces];
+    case 'box':
+      return tally.boxes ? [tally.boxes] : [spaces];
+    case 'group':
+      return groupMeanings(tally, stated);
+    default:
+      return [];
+  }
+}
+
+function stemMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
+  const stem = stated.stem ? stemOf(stated.stem, hands.bench.terms) : null;
+  if (stem === 'slip') return [tally.slips];
+  const exact = stem ? (tally.byStem.get(stem) ?? 0) : 0;
+  // "(24 dc)" of a row that mixes stitches is often said of them all.
+  return exact === tally.stitches ? [exact] : [exact, tally.stitches];
+}
+
+function groupMeanings(tally: RowTally, stated: StatedCount): number[] {
+  const word = stated.word.toLowerCase();
+  const named = tally.groups.get(word);
+  if (named !== undefined) return [named];
+  let n = 0;
+  for (const [kind, made] of tally.byKind) if (word && kind.includes(word)) n += made;
+  return n > 0 ? [n] : [];
+}
+
+const TOTALS: ReadonlySet<StatedCount['unit']> = new Set([
+  null,
+  'stitch',
+  'stem',
+  'space',
+  'chain',
+  'box',
+  'group',
+]);
+
+export interface Compared {
+  /** Counts stated that could be compared. */
+  readonly compared: number;
+  readonly differs: boolean;
+}
+
+/** Compares every stated count; differences are noted as facts. */
+export function compare(
+  hands: Hands,
+  tally: RowTally,
+  row: { counts: readonly StatedCount[]; shape: RowShape },
+): Compared {
+  let compared = 0;
+  let differs = false;
+  for (const stated of row.counts) {
+    const value = numberFor(hands, stated.n);
+    if (value === null || stated.partial || !TOTALS.has(stated.unit)) continue;
+    const may = meanings(hands, tally, stated, row.shape);
+    if (may.length === 0) continue;
+    compared++;
+    if (may.includes(value) || excused(stated, value, may[0] ?? 0)) continue;
+    differs = true;
+    fact(hands, {
+      kind: 'count',
+      stated,
+      value,
+      computed: may[0] ?? 0,
+      unit: stated.unit ?? 'stitch',
+      unitWord: stated.word || stated.stem || '',
+      ...spanAt(hands, stated),
+    });
+  }
+  return { compared, differs };
+}
+
+/** "(27, not counting the ch)": the words themselves explain one stitch of difference. */
+const excused = (stated: StatedCount, value: number, computed: number): boolean =>
+  stated.startChainIncluded !== null && value === computed + (stated.startChainIncluded ? 1 : -1);
+
+/** The stated number of stitches in this size; -1 where none is. */
+export function statedStitches(hands: Hands, counts: readonly StatedCount[]): number {
+  for (const stated of counts) {
+    const plain = stated.unit === null || stated.unit === 'stitch' || stated.unit === 'stem';
+    if (plain && !stated.partial) return numberFor(hands, stated.n) ?? -1;
+  }
+  return -1;
+}

@@ -1,0 +1,135 @@
+/** Works a list of steps in order; each construct has its file in `steps/`. */
+import type { StandingOrder, Step } from '../notation/index.ts';
+import type { Charts } from './charts.ts';
+import { fact, type Hands, spanAt } from './hands.ts';
+import type { RowShape } from './shape.ts';
+import { doBoxes, doChart } from './steps/boxes.ts';
+import { doChain } from './steps/chain.ts';
+import { doGroup } from './steps/group.ts';
+import { doJoin } from './steps/join.ts';
+import { doOtherSide } from './steps/other-side.ts';
+import { doRepeat } from './steps/repeat.ts';
+import { doRing } from './steps/ring.ts';
+import { doSkip } from './steps/skip.ts';
+import { doTurn } from './steps/turn.ts';
+import { doWork } from './steps/work.ts';
+
+/** What a row's steps may need to know beyond the hands. */
+export interface RowContext {
+  readonly shape: RowShape;
+  readonly orders: readonly StandingOrder[];
+  readonly charts: Charts;
+  /** How many rows were worked from each chart so far, by its name. */
+  readonly chartRows: ReadonlyMap<string, number>;
+  /** The piece is worked round, as far as is known. */
+  round: boolean;
+  /** Side at which this row is worked, for charts. */
+  readonly reads: 'right-to-left' | 'left-to-right';
+}
+
+/** Steps after the one at hand, in the same list, and whether this list is the row itself. */
+export interface Here {
+  readonly steps: readonly Step[];
+  readonly i: number;
+  readonly top: boolean;
+}
+
+/** Works the list from step `from` on. */
+export function walk(
+  hands: Hands,
+  steps: readonly Step[],
+  row: RowContext,
+  at: { from: number; top: boolean } = { from: 0, top: false },
+): void {
+  for (let i = at.from; i < steps.length; i++) {
+    const step = steps[i];
+    if (!step) continue;
+    const here: Here = { steps, i, top: at.top };
+    hands.at = spanAt(hands, step);
+    if (step.kind === 'repeat') {
+      // A repeat to the row's end tries how many passes leave room for what follows, and so
+      // works what follows itself.
+      if (doRepeat(hands, step, row, here)) return;
+    } else doStep(hands, step, row, here);
+  }
+}
+
+function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
+  switch (step.kind) {
+    case 'work':
+      return doWork(hands, step, row, here);
+    case 'chain':
+      return doChain(hands, step, row, here);
+    case 'group':
+      return doGroup(hands, step, row, here);
+    case 'skip':
+      return doSkip(hands, step);
+    case 'join':
+      return doJoin(hands, step, row, here);
+    case 'turn':
+      return doTurn(hands, step, here);
+    case 'ring':
+      return doRing(hands, step);
+    case 'other-side':
+      return doOtherSide(hands, step, row);
+    case 'boxes':
+      return doBoxes(hands, step, row, here);
+    case 'chart':
+      return doChart(hands, step, row, here);
+    case 'even':
+      return doWork(hands, evenStep(step), row, here);
+    case 'loop':
+      hands.loop = step.loop === 'both' ? null : step.loop;
+      return;
+    case 'unworked':
+      hands.leave = true;
+      return;
+    case 'yarn':
+      return takeYarn(hands, step);
+    case 'fasten-off':
+      hands.fastened = !step.not;
+      return;
+    case 'unread':
+      hands.unread = true;
+      return fact(hands, { kind: 'unread', ...spanAt(hands, step) });
+    case 'not-worked':
+      hands.loose = true;
+      return fact(hands, { kind: 'not-worked', what: step.what, ...spanAt(hands, step) });
+    default:
+      return;
+  }
+}
+
+const evenStep = (step: Step & { kind: 'even' }): Step & { kind: 'work' } => ({
+  kind: 'work',
+  from: step.from,
+  to: step.to,
+  n: null,
+  numberAfter: false,
+  stitch: step.stitch ?? {
+    from: step.from,
+    to: step.to,
+    shape: 'one',
+    stem: null,
+    legs: null,
+    special: null,
+    loop: null,
+    post: null,
+    extended: false,
+    foundation: false,
+    manner: [],
+  },
+  place: null,
+  alsoIn: [],
+  until: { kind: 'end', word: 'around', from: step.from, to: step.to },
+  countsAs: null,
+  evenly: false,
+});
+
+function takeYarn(hands: Hands, step: Step & { kind: 'yarn' }): void {
+  if (step.act === 'drop' || step.act === 'break') return;
+  const { yarns } = hands.bench;
+  const known = yarns.indexOf(step.yarn);
+  hands.yarn = known >= 0 ? known : Math.min(254, yarns.push(step.yarn) - 1);
+  hands.fastened = false;
+}

@@ -1,0 +1,168 @@
+/** Works a whole manuscript: every size, every part, every copy. */
+import type { Manuscript, Part } from '../manuscript/index.ts';
+import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
+import type { Cloth, Convention, Fabric, RowRecord } from './fabric.ts';
+import { bareEdge } from './edge.ts';
+import { type Bench, type Hands, newHands, TOO_MANY } from './hands.ts';
+import { newKindTable } from './kinds.ts';
+import { newProgress, type PartRun, type PartSetting, type Progress, workPart } from './part.ts';
+import type { Choices } from './readings.ts';
+
+/** More stitches than any piece has; over it the work stops and says so. */
+export const MOST_STITCHES = 1_000_000;
+
+interface Shop {
+  readonly manuscript: Manuscript;
+  readonly bench: Bench;
+  readonly conventions: Map<string, Convention>;
+  readonly notChecked: Set<string>;
+  /** Readings found in the first size, by part. */
+  readonly usual: Map<number, Choices>;
+}
+
+/** The fabric of the manuscript. Never throws on what a manuscript may hold. */
+export function work(manuscript: Manuscript): Fabric {
+  const bench: Bench = {
+    kinds: newKindTable(),
+    origins: [{ from: 0, to: 0 }],
+    yarns: [...manuscript.head.yarns],
+    terms: manuscript.terms.terms,
+    specials: specialsOf(manuscript),
+    limit: { stitches: MOST_STITCHES, most: MOST_STITCHES },
+  };
+  const shop: Shop = {
+    manuscript,
+    bench,
+    conventions: new Map(),
+    notChecked: new Set(),
+    usual: new Map(),
+  };
+  const sizes = Math.max(1, manuscript.head.sizes.length);
+  const cloths = Array.from({ length: sizes }, (_, i) => workSize(shop, i));
+  return {
+    kinds: bench.kinds,
+    cloths,
+    origins: bench.origins,
+    conventions: [...shop.conventions.values()],
+    yarns: bench.yarns,
+    notChecked: [...shop.notChecked],
+  };
+}
+
+function specialsOf(manuscript: Manuscript): ReadonlyMap<string, SpecialStitch> {
+  const specials = new Map<string, SpecialStitch>();
+  for (const special of manuscript.specials) {
+    specials.set(special.key, special);
+    for (const alias of special.aliases) if (!specials.has(alias)) specials.set(alias, special);
+  }
+  return specials;
+}
+
+function workSize(shop: Shop, sizeIndex: number): Cloth {
+  const hands = newHands(shop.bench, sizeIndex);
+  const rows: RowRecord[] = [];
+  let progress = newProgress();
+  try {
+    for (const [partIndex, part] of shop.manuscript.parts.entries()) {
+      const copies = Math.max(1, Math.min(part.copies, 20));
+      for (let instance = 1; instance <= copies; instance++) {
+        progress = startPart(hands, part, progress);
+        hands.instance = instance;
+        const run = workOnce(shop, hands, { part, partIndex, instance, progress });
+        rows.push(...run.rows);
+        progress = run.progress;
+      }
+    }
+  } catch (problem) {
+    if (problem !== TOO_MANY) throw problem;
+    rows.push(tooMany(shop, hands, rows));
+  }
+  return { sizeIndex, nodes: hands.nodes, rows };
+}
+
+/** A part that goes on keeps edge and numbering; any other begins with nothing in hand. */
+function startPart(hands: Hands, part: Part, progress: Progress): Progress {
+  if (part.continues) return progress;
+  hands.edge = bareEdge('none');
+  hands.pending = null;
+  hands.foundation = null;
+  hands.stem = 'w0';
+  return newProgress();
+}
+
+function workOnce(
+  shop: Shop,
+  hands: Hands,
+  at: { part: Part; partIndex: number; instance: number; progress: Progress },
+): PartRun {
+  const { manuscript } = shop;
+  const setting: PartSetting = {
+    ...at,
+    orders: [...manuscript.orders, ...at.part.orders] satisfies StandingOrder[],
+    charts: manuscript.charts,
+  };
+  const usual = shop.usual.get(at.partIndex) ?? new Map();
+  const { run, choices, untried } = workPart(hands, setting, usual);
+  if (!shop.usual.has(at.partIndex)) shop.usual.set(at.partIndex, choices);
+  noteConventions(shop, run, choices, at.partIndex);
+  if (untried > 0) {
+    shop.notChecked.add(
+      `${at.part.name || 'The pattern'}: more ways of reading were open than were tried.`,
+    );
+  }
+  return run;
+}
+
+function noteConventions(shop: Shop, run: PartRun, choices: Choices, partIndex: number): void {
+  for (const asked of run.asked.values()) {
+    if (asked.local) continue;
+    const { doubt, from, to, custom, alternatives } = asked;
+    const reading = choices.get(doubt) ?? custom;
+    const because = reading === custom ? 'custom' : 'count';
+    const others = [custom, ...alternatives].filter((other) => other !== reading);
+    put(shop, { doubt, partIndex, reading, alternatives: others, because, from, to });
+  }
+  for (const [doubt, settled] of run.settled) put(shop, { doubt, partIndex, ...settled });
+}
+
+function put(shop: Shop, convention: Convention): void {
+  const key = `${convention.partIndex} ${convention.doubt}`;
+  if (!shop.conventions.has(key)) shop.conventions.set(key, convention);
+}
+
+/** The row at which the million was reached: what comes after it was not worked. */
+function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecord {
+  shop.notChecked.add('Rows after the millionth stitch were not worked.');
+  const last = rows.at(-1);
+  const { from, to } = hands.at;
+  return {
+    id: 'limit',
+    part: last?.part ?? '',
+    partIndex: last?.partIndex ?? 0,
+    instance: hands.instance,
+    label: '',
+    number: null,
+    range: null,
+    instruction: 0,
+    sizeIndex: hands.sizeIndex,
+    side: 'RS',
+    used: 0,
+    available: 0,
+    tally: {
+      stitches: 0,
+      chains: 0,
+      slips: 0,
+      spaces: [],
+      boxes: 0,
+      byKind: new Map(),
+      groups: new Map(),
+    },
+    stated: [],
+    verdict: 'unchecked',
+    facts: [{ kind: 'limit', what: 'stitches', from, to }],
+    nodes: { from: hands.nodes.n, to: hands.nodes.n },
+    ring: false,
+    from,
+    to,
+  };
+}

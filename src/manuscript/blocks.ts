@@ -3,60 +3,28 @@
  * lines, each looked at once. An instruction begins with a label or a stitch command and runs to
  * the blank line or the next label; pasted text breaks this in the ways that are told below.
  */
-import { readsAsWork, startsInstruction } from '../notation/index.ts';
+import { startsInstruction } from '../notation/index.ts';
 import type { Block } from './block.ts';
-import { copiesLine } from './copies.ts';
-import { afterSpecialsLead, opensDefinition } from './definitions.ts';
-import { chartInside, chartNameOf, fenceOf, lineAt } from './fences.ts';
-import { type Cut, labelCuts } from './label-cuts.ts';
+import { chartInside, chartNameOf, fenceOf, type LineSpan, lineAt } from './fences.ts';
+import { labelCuts } from './label-cuts.ts';
+import { afterBullet, isLabelAlone, isPageNumber, isRule } from './line-shapes.ts';
+import { takeCount, takeNamed } from './named-lines.ts';
 import {
-  afterBullet,
-  endsWithCount,
-  isCountLine,
-  isLabelAlone,
-  isPageNumber,
-  isRule,
-  isWrapped,
-} from './line-shapes.ts';
-import { type Section, sectionNamed } from './sections.ts';
-import { isTitle, titleWords } from './titles.ts';
-
-export interface BlockOptions {
-  readonly from: number;
-  /** The file has front matter or headings: what follows a label is work up to the blank line. */
-  readonly layout: 'written' | 'pasted';
-  /** Lone lines name parts: the file has no headings for them. */
-  readonly titles: 'headings' | 'lines';
-  /** Lines that are too long to be read, by where they begin. */
-  readonly refused: ReadonlySet<number>;
-}
-
-/** The block that the next line may still belong to. */
-interface Open {
-  kind: 'instruction' | 'definition' | 'prose';
-  section: Section;
-  from: number;
-  to: number;
-  /** Where its last line begins. */
-  lineFrom: number;
-  /** A label with no work behind it yet. */
-  bare: boolean;
-}
-
-interface Scan {
-  readonly text: string;
-  readonly options: BlockOptions;
-  readonly blocks: Block[];
-  readonly cuts: readonly Cut[];
-  cut: number;
-  section: Section;
-  sectionLevel: number;
-  open: Open | null;
-  afterBlank: boolean;
-  /** Last row number met, which a bare number must follow. */
-  lastNumber: number;
-  sawWork: boolean;
-}
+  addProse,
+  type BlockOptions,
+  close,
+  extend,
+  isBlankCode,
+  openBlock,
+  pushHeading,
+  type Scan,
+  type Starts,
+  type Stretch,
+  skipCuts,
+} from './scan.ts';
+import { sectionNamed } from './sections.ts';
+import { titleWords } from './titles.ts';
+import { continues, mayBeWork, mayHoldRow } from './work-rules.ts';
 
 /** `text` is the plain text; blocks come in order and do not overlap. */
 export function scanBlocks(text: string, options: BlockOptions): Block[] {
@@ -92,8 +60,8 @@ function takeLine(scan: Scan, at: number): number {
   }
   const sign = text[from];
   if (sign === '`' || sign === '~') {
-    const fence = fenceOf(text.slice(from, Math.min(to, from + 200)));
-    if (fence) return takeFence(scan, fence.mark, chartNameOf(fence.info), { ...line, from });
+    const next = takeFence(scan, { from, to, next: line.next });
+    if (next !== null) return next;
   }
   if (sign === '#' && takeHeading(scan, from, to)) return line.next;
   if (isRule(text, from, to)) {
@@ -101,11 +69,9 @@ function takeLine(scan: Scan, at: number): number {
     return line.next;
   }
   if (isPageNumber(text, from, to)) return line.next;
-  takeParts(scan, from, to, line.next);
+  takeStretches(scan, { from, to, next: line.next });
   return line.next;
 }
-
-const isBlankCode = (code: number): boolean => code <= 32 || code === 0xa0 || code === 0xfeff;
 
 function takeBlank(scan: Scan): void {
   // "Round 1:" above a blank line still waits for its work.
@@ -113,31 +79,19 @@ function takeBlank(scan: Scan): void {
   scan.afterBlank = true;
 }
 
-function takeFence(
-  scan: Scan,
-  mark: string,
-  name: string | null,
-  line: { readonly from: number; readonly next: number },
-): number {
+function takeFence(scan: Scan, line: LineSpan): number | null {
+  const fence = fenceOf(scan.text.slice(line.from, Math.min(line.to, line.from + 200)));
+  if (!fence) return null;
   close(scan);
   scan.afterBlank = true;
+  const name = chartNameOf(fence.info);
   // The marks of other fenced blocks are passed over, and what they hold is read as text.
   if (name === null) return line.next;
-  const inside = chartInside(scan.text, line.next, mark);
-  scan.blocks.push({
-    kind: 'chart',
-    name,
-    from: line.from,
-    to: inside.next,
-    innerFrom: inside.from,
-    innerTo: inside.to,
-  });
+  const inside = chartInside(scan.text, line.next, fence.mark);
+  const inner = { innerFrom: inside.from, innerTo: inside.to };
+  scan.blocks.push({ kind: 'chart', name, from: line.from, to: inside.next, ...inner });
   skipCuts(scan, inside.next);
   return inside.next;
-}
-
-function skipCuts(scan: Scan, to: number): void {
-  while ((scan.cuts[scan.cut]?.at ?? to) < to) scan.cut++;
 }
 
 function takeHeading(scan: Scan, from: number, to: number): boolean {
@@ -153,25 +107,12 @@ function takeHeading(scan: Scan, from: number, to: number): boolean {
   return true;
 }
 
-function pushHeading(
-  scan: Scan,
-  heading: { readonly from: number; readonly to: number; readonly level: number; readonly name: string },
-  section: Section,
-): void {
-  close(scan);
-  skipCuts(scan, heading.to);
-  // A menu above the pattern may say "Comments" too.
-  scan.section = section === 'comments' && !scan.sawWork ? 'notes' : section;
-  scan.blocks.push({ kind: 'heading', ...heading, section: scan.section });
-  scan.afterBlank = true;
-}
-
 /** A line, cut where labels stand in the middle of it. */
-function takeParts(scan: Scan, from: number, to: number, next: number): void {
+function takeStretches(scan: Scan, { from, to, next }: Stretch): void {
   let at = from;
   for (;;) {
     const cut = nextCut(scan, at, to);
-    take(scan, at, cut ?? to, cut === null ? next : to);
+    take(scan, cut === null ? { from: at, to, next } : { from: at, to: cut, next: to });
     scan.afterBlank = false;
     if (cut === null) return;
     at = cut;
@@ -199,134 +140,28 @@ function lastNumberIn(text: string, from: number, to: number): number {
   return label ? Number(label[2] ?? label[1]) : 0;
 }
 
-/** One line, or one stretch of a line that begins with a label. */
-function take(scan: Scan, lineFrom: number, lineTo: number, next: number): void {
+function take(scan: Scan, stretch: Stretch): void {
   const { text } = scan;
-  let to = lineTo;
-  while (to > lineFrom && isBlankCode(text.charCodeAt(to - 1))) to--;
-  const from = afterBullet(text, lineFrom, to);
-  if (from >= to) return;
-  if (scan.section === 'comments') return addProse(scan, from, to);
-  if (takeCount(scan, from, to)) return;
-  const starts = startsInstruction(text, from, to);
-  if (starts === 'label' && mayHoldRow(scan, from, to)) return openInstruction(scan, from, to, starts);
-  if (scan.open?.kind === 'instruction' && scan.open.bare) return extend(scan, from, to);
-  if (takeNamed(scan, from, to, next, starts)) return;
-  if (continues(scan, from, to, starts)) return extend(scan, from, to);
-  if (starts !== 'label' && mayBeWork(scan, from, to, starts)) {
-    return openInstruction(scan, from, to, starts);
-  }
-  addProse(scan, from, to);
+  let { to } = stretch;
+  while (to > stretch.from && isBlankCode(text.charCodeAt(to - 1))) to--;
+  const at = { from: afterBullet(text, stretch.from, to), to, next: stretch.next };
+  if (at.from >= to) return;
+  if (scan.section === 'comments') addProse(scan, at);
+  else if (!takeCount(scan, at)) takeWords(scan, at, startsInstruction(text, at.from, to));
 }
 
-type Starts = ReturnType<typeof startsInstruction>;
-
-/** A count on a line of its own belongs to the row above it, blank line or not. */
-function takeCount(scan: Scan, from: number, to: number): boolean {
-  if (!isCountLine(scan.text, from, to)) return false;
-  if (scan.open) {
-    if (scan.open.kind !== 'instruction') return false;
-    extend(scan, from, to);
-    return true;
-  }
-  const last = scan.blocks.at(-1);
-  if (last?.kind !== 'instruction' || endsWithCount(scan.text, last.from, last.to)) return false;
-  scan.blocks[scan.blocks.length - 1] = { kind: 'instruction', from: last.from, to };
-  return true;
+/** The order matters: a label wins over all, and a bare label takes whatever comes next. */
+function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
+  const waits = scan.open?.kind === 'instruction' && scan.open.bare;
+  if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
+  else if (waits) extend(scan, at);
+  else if (takeNamed(scan, at, starts)) return;
+  else if (continues(scan, at, starts)) extend(scan, at);
+  else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
+  else addProse(scan, at);
 }
 
-/** Among notes a label needs its colon: "Rnd 4 is worked in back loops" is a remark. */
-const hasLabelEnd = (text: string, from: number, to: number): boolean =>
-  /^[^,;]{1,40}?[:.)|=–—]/.test(text.slice(from, Math.min(to, from + 44)));
-
-function mayHoldRow(scan: Scan, from: number, to: number): boolean {
-  const { open, options } = scan;
-  if (scan.section !== 'work' && options.titles === 'headings') {
-    return scan.section !== 'notes' && hasLabelEnd(scan.text, from, to);
-  }
-  if (scan.section !== 'work') return hasLabelEnd(scan.text, from, to);
-  return open?.kind !== 'prose' || options.layout === 'pasted' || hasLabelEnd(scan.text, from, to);
-}
-
-/** Definitions, "make 2", and lone lines that name a part or a section. */
-function takeNamed(scan: Scan, from: number, to: number, next: number, starts: Starts): boolean {
-  const { text, open, section, options } = scan;
-  const at = afterSpecialsLead(text, from, to);
-  if (opensDefinition(text, at, to, at > from ? 'specials' : section)) {
-    openBlock(scan, { kind: 'definition', from: at, to, section });
-    return true;
-  }
-  if (to - from > 60) return false;
-  const line = text.slice(from, to);
-  const copies = open?.kind === 'instruction' ? null : copiesLine(line);
-  if (copies !== null) {
-    close(scan);
-    scan.blocks.push({ kind: 'copies', copies, from, to });
-    return true;
-  }
-  if (options.titles === 'headings' || starts === 'label' || starts === 'command') return false;
-  if (open?.kind === 'instruction' && isWrapped(text, open.lineFrom, open.to)) return false;
-  if (!isTitle(line, { afterBlank: scan.afterBlank, ...lookAhead(scan, next) })) return false;
-  if (sectionNamed(line) === null && readsAsWork(text, from, to) >= LIKELY) return false;
-  pushHeading(scan, { from, to, level: 0, name: titleWords(line) }, sectionNamed(line) ?? 'work');
-  return true;
-}
-
-/** What stands below: a blank line, and an instruction within the next three lines? */
-function lookAhead(scan: Scan, next: number): { beforeBlank: boolean; beforeWork: boolean } {
-  let at = next;
-  let beforeBlank = false;
-  for (let i = 0; i < 3 && at < scan.text.length; i++) {
-    const line = lineAt(scan.text, at);
-    let { from } = line;
-    while (from < line.to && isBlankCode(scan.text.charCodeAt(from))) from++;
-    if (from < line.to) {
-      const start = afterBullet(scan.text, from, line.to);
-      const starts = startsInstruction(scan.text, start, line.to);
-      return { beforeBlank, beforeWork: starts === 'label' || starts === 'command' };
-    }
-    beforeBlank = true;
-    at = line.next;
-  }
-  return { beforeBlank: true, beforeWork: false };
-}
-
-/** Shares of words that are notation (`readsAsWork`), tried on invented text of both kinds. */
-const LIKELY = 0.6;
-const SURE = 0.75;
-const SOME = 0.34;
-
-/** Whether a line goes on with the instruction or definition above it. */
-function continues(scan: Scan, from: number, to: number, starts: Starts): boolean {
-  const { text, open, options } = scan;
-  if (!open || scan.afterBlank) return false;
-  if (open.kind === 'prose') return false;
-  if (open.kind === 'definition') return starts !== 'command' || !endsSentence(text, open.to);
-  const counted = endsWithCount(text, open.from, open.to);
-  if (starts === 'command' && counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
-  if (options.layout === 'written' || starts !== null) return true;
-  if (isWrapped(text, open.lineFrom, open.to)) return true;
-  return readsAsWork(text, from, to) >= SOME;
-}
-
-const endsSentence = (text: string, to: number): boolean => /[.!?)]/.test(text[to - 1] ?? '.');
-
-/** Whether a line without label opens an instruction. */
-function mayBeWork(scan: Scan, from: number, to: number, starts: Starts): boolean {
-  const { text, open, section, options } = scan;
-  if (starts === null) return false;
-  // In wrapped prose a line may begin with any word.
-  const inProse = open?.kind === 'prose' && (options.layout === 'written' || isWrapped(text, open.lineFrom, open.to));
-  if (inProse) return false;
-  if (section === 'work') {
-    if (starts === 'command') return true;
-    return readsAsWork(text, from, to) >= (options.layout === 'pasted' ? LIKELY : SURE);
-  }
-  const leaves = options.titles === 'lines' && section !== 'specials' && scan.afterBlank;
-  return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;
-}
-
-function openInstruction(scan: Scan, from: number, to: number, starts: Starts): void {
+function openInstruction(scan: Scan, { from, to }: Stretch, starts: Starts): void {
   openBlock(scan, { kind: 'instruction', from, to, section: scan.section });
   scan.sawWork = true;
   if (starts === 'label') {
@@ -335,30 +170,4 @@ function openInstruction(scan: Scan, from: number, to: number, starts: Starts): 
   }
   // Materials and notes without a heading behind them end where the work begins.
   if (scan.options.titles === 'lines') scan.section = 'work';
-}
-
-function openBlock(scan: Scan, block: Omit<Open, 'bare' | 'lineFrom'>): void {
-  close(scan);
-  scan.open = { ...block, lineFrom: block.from, bare: false };
-}
-
-function extend(scan: Scan, from: number, to: number): void {
-  if (!scan.open) return;
-  scan.open.to = to;
-  scan.open.lineFrom = from;
-  scan.open.bare = false;
-}
-
-function addProse(scan: Scan, from: number, to: number): void {
-  if (scan.open?.kind === 'prose' && !scan.afterBlank) return extend(scan, from, to);
-  openBlock(scan, { kind: 'prose', from, to, section: scan.section });
-}
-
-function close(scan: Scan): void {
-  const { open } = scan;
-  if (!open) return;
-  scan.open = null;
-  const { kind, from, to, section } = open;
-  if (kind === 'instruction') scan.blocks.push({ kind, from, to });
-  else scan.blocks.push({ kind, from, to, section });
 }

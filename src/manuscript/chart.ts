@@ -91,13 +91,19 @@ function legendEntry(line: string): { sign: string; cell: Cell } | null {
 /** "mesh: dc, ch 1" or "mesh: tr, 2 ch". */
 function meshOf(line: string): Chart['mesh'] {
   const found =
-    /^mesh\s*:\s*(\p{L}[\p{L} ]{0,30}?)\s*[,+&]\s*(?:ch\s*-?\s*(\d)|(\d)\s*-?\s*ch)\s*$/iu.exec(line);
+    /^mesh\s*:\s*(\p{L}[\p{L} ]{0,30}?)\s*[,+&]\s*(?:ch\s*-?\s*(\d)|(\d)\s*-?\s*ch)\s*$/iu.exec(
+      line,
+    );
   if (!found) return null;
   return { post: (found[1] ?? '').toLowerCase(), gap: Number(found[2] ?? found[3]) };
 }
 
 /** One finding for the chart: at the first row that differs, with the others beside it. */
-function rowFaults(name: string, rows: readonly (readonly Cell[])[], spans: readonly Span[]): Finding[] {
+function rowFaults(
+  name: string,
+  rows: readonly (readonly Cell[])[],
+  spans: readonly Span[],
+): Finding[] {
   const width = usualWidth(rows);
   const odd = rows.flatMap((row, i) => (row.length === width ? [] : [i]));
   const [first, ...more] = odd;

@@ -17,9 +17,15 @@ const WORDS: Readonly<Record<string, number>> = {
 const N = String.raw`(\d{1,3}|both|two|three|four|five|six|seven|eight|nine|ten|twelve)`;
 
 const HEADING: readonly RegExp[] = [
-  new RegExp(String.raw`\b(?:make|work|crochet|knit|do|need|cut)\s+(?:of\s+)?${N}\b(?!\s*(?:sts?|rows?|rnds?|rounds?|cm|in)\b)`, 'i'),
+  new RegExp(
+    String.raw`\b(?:make|work|crochet|knit|do|need|cut)\s+(?:of\s+)?${N}\b(?!\s*(?:sts?|rows?|rnds?|rounds?|cm|in)\b)`,
+    'i',
+  ),
   new RegExp(String.raw`(?:[x×✕*]\s?|\(\s*)${N}\s*(?:\)|$|[:.–—-]|\s-)`, 'i'),
-  new RegExp(String.raw`\b${N}\s*(?:[x×✕](?=\W|$)|(?:pieces?|parts?|pcs|times|alike|identical)\b)`, 'i'),
+  new RegExp(
+    String.raw`\b${N}\s*(?:[x×✕](?=\W|$)|(?:pieces?|parts?|pcs|times|alike|identical)\b)`,
+    'i',
+  ),
 ];
 
 /** From the words of a heading; 1 where they say nothing. */

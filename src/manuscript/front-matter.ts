@@ -31,16 +31,23 @@ export function readFrontMatter(text: string): FrontMatter {
   const findings: Finding[] = faults.map(({ at, reason }) =>
     frontMatterBroken({ from: from + at.from, to: from + at.to }, { reason }),
   );
-  if (!fences.closed) findings.push(frontMatterUnclosed({ from: fences.from, to: fences.from + 3 }));
+  if (!fences.closed)
+    findings.push(frontMatterUnclosed({ from: fences.from, to: fences.from + 3 }));
   const byKey = new Map<string, Entry>();
   const data: Record<string, unknown> = {};
-  for (const entry of entries) {
-    const placed = moved(entry, from);
-    byKey.set(placed.key.toLowerCase(), placed);
+  for (const read of entries) {
+    const entry = moved(read, from);
+    const key = entry.key.toLowerCase();
+    const nearest = nearMiss(key);
+    if (byKey.has(key)) {
+      const reason = `"${entry.key}" stands there twice, and the first is used`;
+      findings.push(frontMatterBroken(entry.keySpan, { reason }));
+      continue;
+    }
+    byKey.set(key, entry);
     // A key such as "__proto__" is data like any other.
-    Object.defineProperty(data, placed.key, { value: placed.value, enumerable: true });
-    const nearest = nearMiss(placed.key);
-    if (nearest) findings.push(unknownFrontMatterKey(placed.keySpan, { entry: placed.key, nearest }));
+    Object.defineProperty(data, entry.key, { value: entry.value, enumerable: true });
+    if (nearest) findings.push(unknownFrontMatterKey(entry.keySpan, { entry: entry.key, nearest }));
   }
   return {
     span: { from: fences.from, to: fences.to },
@@ -112,4 +119,6 @@ function lineEnd(text: string, from: number): number {
 }
 
 const nextLine = (text: string, end: number): number =>
-  text.charCodeAt(end) === 13 && text.charCodeAt(end + 1) === 10 ? end + 2 : Math.min(end + 1, text.length);
+  text.charCodeAt(end) === 13 && text.charCodeAt(end + 1) === 10
+    ? end + 2
+    : Math.min(end + 1, text.length);

@@ -3,6 +3,7 @@ import { type Finding, frontMatterValue } from '../finding/index.ts';
 import type { Terms } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
+import { lineAt } from './fences.ts';
 import type { FrontMatter } from './front-matter.ts';
 import type { Head } from './manuscript.ts';
 import { sizesOf, statedSizes } from './sizes.ts';
@@ -31,7 +32,7 @@ export function readHead(
   }
   return {
     value: {
-      title: writtenOf(front, 'title') ?? titleOf(blocks),
+      title: writtenOf(front, 'title') ?? titleOf(text, blocks),
       version: writtenOf(front, 'version'),
       date: writtenOf(front, 'date'),
       terms: terms ?? inWords?.terms ?? null,
@@ -62,18 +63,24 @@ function termsOf({ written }: Entry): Terms | null {
   return found ? (found[1]?.toUpperCase() as Terms) : null;
 }
 
-/** "# Title", or the lone line above everything. */
-function titleOf(blocks: readonly Block[]): string | null {
-  const first = blocks.find((block) => block.kind !== 'prose' || block.section !== 'work');
-  if (first?.kind !== 'heading' || first.section !== 'work') return null;
-  return first.level <= 1 ? first.name : null;
+/** "# Title", or the short line above everything. */
+function titleOf(text: string, blocks: readonly Block[]): string | null {
+  const [first] = blocks;
+  if (first?.kind === 'prose' && first.section === 'work') {
+    const line = text.slice(first.from, Math.min(first.to, lineAt(text, first.from).to)).trim();
+    return line.length <= 60 && !/[.,;:]$/.test(line) ? line : null;
+  }
+  if (first?.kind !== 'heading' || first.section !== 'work' || first.level > 1) return null;
+  return first.name;
 }
 
 /** Keys of `yarn`, or letters that the list of materials names. */
 function yarnsOf(front: FrontMatter, text: string, blocks: readonly Block[]): readonly string[] {
   const materials = front.entries.get('materials')?.value;
   const value =
-    front.entries.get('yarn')?.value ?? front.entries.get('yarns')?.value ?? memberOf(materials, 'yarn');
+    front.entries.get('yarn')?.value ??
+    front.entries.get('yarns')?.value ??
+    memberOf(materials, 'yarn');
   if (Array.isArray(value)) return value.flatMap(nameOfYarn);
   if (typeof value === 'object' && value !== null) return Object.keys(value);
   const names = new Set<string>();

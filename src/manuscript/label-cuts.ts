@@ -48,7 +48,8 @@ function lastInk(text: string, at: number, from: number): number {
 /** What may stand between the first number of a label and its end. */
 const LABEL_END =
   /^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|rnds?|rounds?|rows?|rds?|rs|ws)\b)*\s*(?:[([][^)\]]{0,30}[)\]]\s*)?([:.)=|–—])/i;
-const REFERS = /\b(?:rep|repeat|rpt|as|of|work|like|from|to|in|and|or|last|next|per|until|end|with|see|for|on|after|before|through|follow|between|at)\.?$/i;
+const REFERS =
+  /\b(?:rep|repeat|rpt|as|of|work|like|from|to|in|and|or|last|next|per|until|end|with|see|for|on|after|before|through|follow|between|at)\.?$/i;
 
 /** "(28) Rnd 4:" is a label; "rep Rnd 4:" refers to one, and so does "(Rnd 4)". */
 function isCut(text: string, at: number, labelTo: number, before: number): boolean {

@@ -27,7 +27,11 @@ export function lineRefusals(
     const to = lines[i + 1] ?? text.length;
     if (to - from <= MOST_OF_LINE) continue;
     refused.add(from);
-    const words = { line: placeAt(lines, from).line, size: sized(to - from), limit: sized(MOST_OF_LINE) };
+    const words = {
+      line: placeAt(lines, from).line,
+      size: sized(to - from),
+      limit: sized(MOST_OF_LINE),
+    };
     findings.push(lineTooLong({ from, to: from + 80 }, words));
   }
   return { refused, findings };

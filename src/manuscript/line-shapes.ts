@@ -1,5 +1,7 @@
 /** What single lines look like, told by cheap anchored tests. Offsets are into the plain text. */
 
+import type { Span } from '../source/index.ts';
+
 /** Signs that lists put before a line; a star may open a repeat, so it needs a label behind it. */
 const BULLETS = '-•·▪◦‣►–—✓☐□▢>|➢❖✿❀♥';
 
@@ -55,9 +57,18 @@ export const isLabelAlone = (text: string, from: number, to: number): boolean =>
 
 /** Whether the work so far ends with a stated count: what follows a count begins anew. */
 export function endsWithCount(text: string, from: number, to: number): boolean {
-  return /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/.test(text.slice(Math.max(from, to - 50), to));
+  return /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/.test(
+    text.slice(Math.max(from, to - 50), to),
+  );
 }
 
-/** A wrapped line goes on in the next: long, and with no stop at its end. */
-export const isWrapped = (text: string, lineFrom: number, to: number): boolean =>
-  to - lineFrom >= 50 && !/[.!?:)\]}]/.test(text[to - 1] ?? '.');
+/**
+ * Whether a line was broken because the next word, at `next`, no longer fitted. `width` is that of
+ * the file's wrapped text; 0 for a file whose lines are whole paragraphs.
+ */
+export function isWrapped(text: string, line: Span, next: number, width: number): boolean {
+  if (width === 0 || /[.!?]/.test(text[line.to - 1] ?? '.')) return false;
+  let end = next;
+  while (end < text.length && end < next + width && text.charCodeAt(end) > 32) end++;
+  return line.to - line.from + 1 + end - next > width;
+}

@@ -44,7 +44,11 @@ const NAMED: Readonly<Record<string, string>> = {
 
 function signOf(whole: string, decimal?: string, hex?: string, name?: string): string {
   const code = decimal ? Number(decimal) : hex ? Number.parseInt(hex, 16) : 0;
-  const sign = name ? NAMED[name.toLowerCase()] : code > 0 && code < 0xd800 ? String.fromCharCode(code) : '';
+  const sign = name
+    ? NAMED[name.toLowerCase()]
+    : code > 0 && code < 0xd800
+      ? String.fromCharCode(code)
+      : '';
   return sign ? sign.padEnd(whole.length) : whole;
 }
 
@@ -65,7 +69,9 @@ const EMPHASIS = /(\*{1,3}|_{1,3})(?=[^\s*_])([^*_\n]{1,160})\1/g;
 function withoutEmphasis(text: string): string {
   return text.replace(EMPHASIS, (whole: string, mark: string, words: string, at: number) => {
     const gap = ' '.repeat(mark.length);
-    return isEmphasis(mark, words, standsAlone(text, at, at + whole.length)) ? gap + words + gap : whole;
+    return isEmphasis(mark, words, standsAlone(text, at, at + whole.length))
+      ? gap + words + gap
+      : whole;
   });
 }
 

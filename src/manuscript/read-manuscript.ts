@@ -18,7 +18,7 @@ import { fileRefusal, lineRefusals } from './limits.ts';
 import type { Chart, Head, Manuscript } from './manuscript.ts';
 import { partsOf } from './parts.ts';
 import { plainText } from './plain.ts';
-import { spellingsOf, specialsOf } from './specials.ts';
+import { specialsOf, spellingsOf } from './specials.ts';
 import { type Cues, cuesOf, termsOf } from './terms.ts';
 import { treeReader, vocabularyOf } from './trees.ts';
 
@@ -52,7 +52,16 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const read = treeReader(plain, words, options.former ?? null);
   const { parts, orders } = partsOf(plain, blocks, read);
   const terms = termsOf(plain, cues, head.value.terms, options.terms ?? 'auto');
-  const value = { text, lines, head: head.value, parts, charts: charts.value, specials, orders, terms };
+  const value = {
+    text,
+    lines,
+    head: head.value,
+    parts,
+    charts: charts.value,
+    specials,
+    orders,
+    terms,
+  };
   const findings = [
     ...refusals.findings,
     ...front.findings,
@@ -118,6 +127,7 @@ function wholeFindings(text: string, manuscript: Manuscript, cues: Cues): readon
   const because = cue
     ? `since "${text.slice(cue.from, cue.to)}" is a word of ${terms.terms} terms`
     : 'as most patterns are that do not say';
-  return [termsInferred(cue ?? { from: first.from, to: first.to }, { terms: terms.terms, because })];
+  return [
+    termsInferred(cue ?? { from: first.from, to: first.to }, { terms: terms.terms, because }),
+  ];
 }
-

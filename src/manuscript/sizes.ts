@@ -6,14 +6,19 @@ import type { FrontMatter } from './front-matter.ts';
 const MOST = 16;
 
 /** Names in order; `['']` for a piece of one size. */
-export function sizesOf(head: FrontMatter, text: string, blocks: readonly Block[]): readonly string[] {
+export function sizesOf(
+  head: FrontMatter,
+  text: string,
+  blocks: readonly Block[],
+): readonly string[] {
   const stated = statedSizes(head.entries.get('sizes')?.value);
   if (stated) return stated;
   // One "size" is the measure of the finished piece.
   const either = statedSizes(head.entries.get('size')?.value);
   if (either && either.length > 1) return either;
   for (const block of blocks) {
-    if (block.kind !== 'prose' && block.kind !== 'heading') continue;
+    if ((block.kind !== 'prose' && block.kind !== 'heading') || block.section === 'comments')
+      continue;
     const listed = listedSizes(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (listed) return listed;
   }
@@ -43,7 +48,7 @@ const LIST = new RegExp(
   String.raw`(${SIZE})\s*[([]\s*(${SIZE}(?:\s*[,;:/–-]\s*${SIZE}){0,${MOST - 2}})\s*[)\]]`,
   'i',
 );
-const WORD_LIST = new RegExp(String.raw`^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})`, 'im');
+const WORD_LIST = /^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})/im;
 
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {

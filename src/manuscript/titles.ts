@@ -3,8 +3,6 @@ import { sectionNamed } from './sections.ts';
 
 export interface TitleContext {
   readonly afterBlank: boolean;
-  /** A blank line follows. */
-  readonly beforeBlank: boolean;
   /** The next line with words opens an instruction. */
   readonly beforeWork: boolean;
 }
@@ -25,9 +23,9 @@ export function isTitle(line: string, context: TitleContext): boolean {
   if (COPIES.test(line)) return true;
   const capitals = /^[^\p{Ll}]+$/u.test(line);
   if (/[.,;]\s*$/.test(line) && !(capitals && line.endsWith('.'))) return false;
-  const framed = context.afterBlank || context.beforeWork;
-  if (!framed || !/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line)) return false;
-  if (capitals) return context.afterBlank || context.beforeWork;
+  if ((!context.afterBlank && !context.beforeWork) || !/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line))
+    return false;
+  if (capitals) return true;
   if (/:\s*$/.test(line)) return line.split(/\s+/).length <= 5;
   if (!context.beforeWork) return false;
   if (FOR.test(line)) return true;

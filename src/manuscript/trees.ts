@@ -32,8 +32,7 @@ export function treeReader(
 ): (span: Span) => Instruction {
   const had = former ? formerTrees(former, known) : null;
   if (!had) return ({ from, to }) => readInstruction(text, from, to, known);
-  return ({ from, to }) =>
-    had.get(text.slice(from, to)) ?? readInstruction(text, from, to, known);
+  return ({ from, to }) => had.get(text.slice(from, to)) ?? readInstruction(text, from, to, known);
 }
 
 function formerTrees(former: Manuscript, known: Vocabulary): Map<string, Instruction> | null {

@@ -27,13 +27,15 @@ interface Reading {
 }
 
 /** Characters; the yaml package takes quadratic time on some inputs, and no real head is longer. */
-const LONGEST = 65_536;
+const LONGEST = 32_768;
 const DEEPEST = 64;
+/** References (*name): the package looks each up by a walk over the whole. */
+const MOST_REFERENCES = 64;
 
 /** Spans are counted from the start of `source`. Never throws. */
 export function readYaml(source: string): Reading {
   if (source.length > LONGEST) return refused(source, `it is longer than ${LONGEST} characters`);
-  if (isTooDeep(source)) return refused(source, `it is nested deeper than ${DEEPEST}`);
+  if (isTooDeep(source)) return refused(source, 'it is nested too deep');
   const whole = readPiece(source, 0);
   if (whole.faults.length === 0) return whole;
   const pieces = topPieces(source);
@@ -58,7 +60,8 @@ function firstLineEnd(source: string): number {
 
 /** The package recurses, and slows down without measure on runs of "? ? ?". */
 function isTooDeep(source: string): boolean {
-  if (/(?:[?-][ \t]+){17}/.test(source)) return true;
+  if (/(?:[?-][ \t]+){17}/.test(source) || /^[ \t]{400}/m.test(source)) return true;
+  if ((source.match(/(?:^|[\s,[{])\*[^\s*]/g)?.length ?? 0) > MOST_REFERENCES) return true;
   let depth = 0;
   let questions = 0;
   for (let i = 0; i < source.length; i++) {
@@ -68,7 +71,7 @@ function isTooDeep(source: string): boolean {
     else if (sign === '?' && /\s/.test(source[i + 1] ?? ' ')) questions++;
     if (depth > DEEPEST || questions > DEEPEST) return true;
   }
-  return /^[ \t]{400}/m.test(source);
+  return false;
 }
 
 /** Each entry with its indented lines: from a line at the margin to the next. */
@@ -94,6 +97,7 @@ function readPiece(source: string, offset: number): Reading {
   const entries: Entry[] = [];
   for (const { key, value } of contents.items) {
     const at = spanOf(key, offset);
+    // The package throws on a reference (*name) that nothing defines or that grows without end.
     try {
       const plain = value === null ? null : value.toJS(document, { maxAliasCount: 20 });
       const name = isScalar(key) ? String(key.source ?? key.value) : String(key);
@@ -106,7 +110,6 @@ function readPiece(source: string, offset: number): Reading {
         members: membersOf(value, offset),
       });
     } catch {
-      // The package throws on a reference (*name) that nothing defines or that grows without end.
       return fault(at.from, at.to, 'it refers to a name that is not defined');
     }
   }

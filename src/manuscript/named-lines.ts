@@ -1,0 +1,101 @@
+/** Lines that are told by their shape: counts, definitions, "make 2", names of parts and sections. */
+import { readsAsWork, startsInstruction } from '../notation/index.ts';
+import { copiesLine } from './copies.ts';
+import { afterSpecialsLead, opensDefinition } from './definitions.ts';
+import { lineAt } from './fences.ts';
+import { afterBullet, endsWithCount, isCountLine } from './line-shapes.ts';
+import {
+  close,
+  extend,
+  goesOnAt,
+  isBlankCode,
+  openBlock,
+  pushHeading,
+  type Scan,
+  type Starts,
+  type Stretch,
+} from './scan.ts';
+import { type Section, sectionNamed } from './sections.ts';
+import { isTitle, titleWords } from './titles.ts';
+import { LIKELY } from './work-rules.ts';
+
+/** A count on a line of its own belongs to the row above it, blank line or not. */
+export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
+  if (!isCountLine(scan.text, from, to)) return false;
+  if (scan.open) {
+    if (scan.open.kind !== 'instruction') return false;
+    extend(scan, { from, to });
+    return true;
+  }
+  const last = scan.blocks.at(-1);
+  if (last?.kind !== 'instruction' || endsWithCount(scan.text, last.from, last.to)) return false;
+  scan.blocks[scan.blocks.length - 1] = { kind: 'instruction', from: last.from, to };
+  return true;
+}
+
+/** Definitions, sections of one paragraph, "make 2", and lone lines that name a part or a section. */
+export function takeNamed(scan: Scan, at: Stretch, starts: Starts): boolean {
+  if (takeDefinition(scan, at)) return true;
+  const { from, to } = at;
+  const lead = sectionLead(scan.text, from, to);
+  if (lead !== null) {
+    openBlock(scan, { kind: 'prose', from, to, section: lead });
+    return true;
+  }
+  return to - from <= LONGEST_NAME && (takeCopies(scan, at) || takeTitle(scan, at, starts));
+}
+
+const LONGEST_NAME = 60;
+
+function takeDefinition(scan: Scan, { from, to }: Stretch): boolean {
+  const { text, section } = scan;
+  const at = afterSpecialsLead(text, from, to);
+  if (!opensDefinition(text, at, to, at > from ? 'specials' : section)) return false;
+  openBlock(scan, { kind: 'definition', from: at, to, section });
+  return true;
+}
+
+function takeCopies(scan: Scan, { from, to }: Stretch): boolean {
+  const copies = scan.open?.kind === 'instruction' ? null : copiesLine(scan.text.slice(from, to));
+  if (copies === null) return false;
+  close(scan);
+  scan.blocks.push({ kind: 'copies', copies, from, to });
+  return true;
+}
+
+function takeTitle(scan: Scan, { from, to, next }: Stretch, starts: Starts): boolean {
+  const { text, open, options } = scan;
+  if (options.titles === 'headings' || starts === 'label' || starts === 'command') return false;
+  if (open?.kind === 'instruction' && goesOnAt(scan, from)) return false;
+  const line = text.slice(from, to);
+  if (!isTitle(line, { afterBlank: scan.afterBlank, beforeWork: isAboveWork(scan, next) }))
+    return false;
+  const section = sectionNamed(line);
+  if (section === null && readsAsWork(text, from, to) >= LIKELY) return false;
+  pushHeading(scan, { from, to, level: 0, name: titleWords(line) }, section ?? 'work');
+  return true;
+}
+
+/** "Materials: cotton, 4 mm hook": a section that is one paragraph long. */
+function sectionLead(text: string, from: number, to: number): Section | null {
+  const words = text.slice(from, Math.min(to, from + 44));
+  const colon = words.indexOf(':');
+  return colon > 2 && from + colon + 1 < to ? sectionNamed(words.slice(0, colon)) : null;
+}
+
+/** Whether the next line with words, at most two blank ones below, opens an instruction. */
+function isAboveWork(scan: Scan, next: number): boolean {
+  let at = next;
+  for (let i = 0; i < 3 && at < scan.text.length; i++) {
+    const line = lineAt(scan.text, at);
+    let { from } = line;
+    while (from < line.to && isBlankCode(scan.text.charCodeAt(from))) from++;
+    if (from < line.to) {
+      const start = afterBullet(scan.text, from, line.to);
+      const starts = startsInstruction(scan.text, start, line.to);
+      return starts === 'label' || starts === 'command';
+    }
+    at = line.next;
+  }
+  return false;
+}

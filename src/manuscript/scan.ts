@@ -1,0 +1,113 @@
+/** The state of the line scanner and the few ways in which it changes. */
+import type { startsInstruction } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
+import type { Block } from './block.ts';
+import type { Cut } from './label-cuts.ts';
+import { isWrapped } from './line-shapes.ts';
+import type { Section } from './sections.ts';
+
+export interface BlockOptions {
+  readonly from: number;
+  /** The file has front matter or headings: what follows a label is work up to the blank line. */
+  readonly layout: 'written' | 'pasted';
+  /** Lone lines name parts: the file has no headings for them. */
+  readonly titles: 'headings' | 'lines';
+  /** Where the text is wrapped, in characters; 0 if its lines are whole paragraphs. */
+  readonly width: number;
+  /** Lines that are too long to be read, by where they begin. */
+  readonly refused: ReadonlySet<number>;
+}
+
+/** The block that the next line may still belong to. */
+export interface Open {
+  kind: 'instruction' | 'definition' | 'prose';
+  section: Section;
+  from: number;
+  to: number;
+  /** Where its last line begins. */
+  lineFrom: number;
+  /** A label with no work behind it yet. */
+  bare: boolean;
+}
+
+export interface Scan {
+  readonly text: string;
+  readonly options: BlockOptions;
+  readonly blocks: Block[];
+  readonly cuts: readonly Cut[];
+  cut: number;
+  section: Section;
+  sectionLevel: number;
+  open: Open | null;
+  afterBlank: boolean;
+  /** Last row number met, which a bare number must follow. */
+  lastNumber: number;
+  sawWork: boolean;
+}
+
+/** How a line begins: see `startsInstruction`. */
+export type Starts = ReturnType<typeof startsInstruction>;
+
+/** A line, or a stretch of one that begins with a label, trimmed and behind its list sign. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  /** Where the line below begins. */
+  readonly next: number;
+}
+
+export const isBlankCode = (code: number): boolean =>
+  code <= 32 || code === 0xa0 || code === 0xfeff;
+
+export function pushHeading(
+  scan: Scan,
+  heading: {
+    readonly from: number;
+    readonly to: number;
+    readonly level: number;
+    readonly name: string;
+  },
+  section: Section,
+): void {
+  close(scan);
+  skipCuts(scan, heading.to);
+  // A menu above the pattern may say "Comments" too.
+  scan.section = section === 'comments' && !scan.sawWork ? 'notes' : section;
+  scan.blocks.push({ kind: 'heading', ...heading, section: scan.section });
+  scan.afterBlank = true;
+}
+
+export function skipCuts(scan: Scan, to: number): void {
+  while ((scan.cuts[scan.cut]?.at ?? to) < to) scan.cut++;
+}
+
+export function openBlock(scan: Scan, block: Omit<Open, 'bare' | 'lineFrom'>): void {
+  close(scan);
+  scan.open = { ...block, lineFrom: block.from, bare: false };
+}
+
+/** Whether the open block's last line was broken only because `next` did not fit. */
+export const goesOnAt = ({ text, open, options }: Scan, next: number): boolean =>
+  open !== null && isWrapped(text, { from: open.lineFrom, to: open.to }, next, options.width);
+
+export function extend(scan: Scan, { from, to }: Span): void {
+  if (!scan.open) return;
+  scan.open.to = to;
+  scan.open.lineFrom = from;
+  scan.open.bare = false;
+}
+
+export function addProse(scan: Scan, { from, to }: Span): void {
+  // In a pasted list each line is for itself, but they lie in one paragraph.
+  if (scan.open?.kind === 'prose' && !scan.afterBlank) extend(scan, { from, to });
+  else openBlock(scan, { kind: 'prose', from, to, section: scan.section });
+}
+
+export function close(scan: Scan): void {
+  const { open } = scan;
+  if (!open) return;
+  scan.open = null;
+  const { kind, from, to, section } = open;
+  if (kind === 'instruction') scan.blocks.push({ kind, from, to });
+  else scan.blocks.push({ kind, from, to, section });
+}

@@ -9,7 +9,7 @@ export const countsAsRemark = (countsAs: CountsAs | null, voice: Voice): string 
 export function writeCountsAs(countsAs: CountsAs, voice: Voice): string {
   const throughout = countsAs.throughout ? ' here and throughout' : '';
   if (!countsAs.counts) {
-    const what = countsAs.stem === null ? 'a st' : writeStem(countsAs.stem, voice);
+    const what = countsAs.stem === null ? 'a st' : `a ${writeStem(countsAs.stem, voice)}`;
     return `does not count as ${what}${throughout}`;
   }
   const stitch = countsAs.stem === null ? null : writeStem(countsAs.stem, voice);

@@ -11,39 +11,48 @@ export function writeCounts(counts: readonly StatedCount[], voice: Voice): strin
 }
 
 function writeCount(count: StatedCount, voice: Voice): string {
+  if (count.unit === 'decrease') return change(count, voice);
   const unit = unitOf(count, voice);
   const n = writeNumbers(count.n, voice);
   const partial = count.partial ? ' each side' : '';
   return `${n}${unit === '' ? '' : ` ${unit}`}${partial}${startChain(count)}`;
 }
 
+/** "2 sc increased", "1 box added": the tree keeps no direction, so the designer's words tell. */
+function change(count: StatedCount, voice: Voice): string {
+  const words = writeName(voice.quote(count), voice).replace(/\s+/g, ' ').trim();
+  return words === '' ? `${writeNumbers(count.n, voice)} more` : words;
+}
+
 function unitOf(count: StatedCount, voice: Voice): string {
   const many = isMany(count.n);
+  const word = count.word === '' ? '' : writeName(count.word, voice);
   switch (count.unit) {
     case null:
+    case 'decrease':
       return '';
     case 'stitch':
       return plural('st', many);
     case 'stem':
       return writeStem(count.stem ?? '', voice);
     case 'space': {
-      const chains = count.chains === null ? 'ch' : `ch-${writeNumbers(count.chains, voice)}`;
-      return plural(`${chains} sp`, many);
+      const chains = count.chains === null ? '' : `ch-${writeNumbers(count.chains, voice)} `;
+      return plural(`${spaced(word)}${chains}sp`, many);
     }
     case 'chain':
       return 'ch';
     case 'box':
-      return plural('box', many);
+      return plural(`${spaced(word)}box`, many);
     case 'group':
-      return plural(writeName(count.word, voice), many);
-    case 'decrease':
-      return 'more';
+      return plural(count.stem === null ? word : `${writeStem(count.stem, voice)} ${word}`, many);
     case 'row':
       return plural('row', many);
   }
 }
 
+const spaced = (word: string): string => (word === '' ? '' : `${word} `);
+
 function startChain(count: StatedCount): string {
   if (count.startChainIncluded === null) return '';
-  return count.startChainIncluded ? ', including beg ch' : ', not counting beg ch';
+  return count.startChainIncluded ? ' including beg ch' : ' not counting beg ch';
 }

@@ -30,9 +30,9 @@ function courseOf({ label, steps }: Instruction, { quote }: WriteOptions): 'row'
   return steps.some(isRound) ? 'rnd' : 'row';
 }
 
-/** Orders that no step says already: "(counts as dc here and throughout)" gives one beside its chain. */
+/** Orders that no step says already: "(counts as dc here and throughout)" stands beside its chain. */
 const unsaid = (instruction: Instruction): readonly StandingOrder[] =>
   instruction.orders.filter((order) => !instruction.steps.some((step) => says(step, order)));
 
 const says = (step: Step, order: StandingOrder): boolean =>
-  order.from >= step.from && order.to <= step.to;
+  order.kind === 'start-chain' && 'countsAs' in step && step.countsAs?.throughout === true;

@@ -2,7 +2,7 @@
 import type { RepeatStep, Times } from '../tree.ts';
 import { writeEnding } from './ending.ts';
 import { bracketed } from './group.ts';
-import { writeMoreTimes, writeTimes } from './numbers.ts';
+import { writeMoreTimes, writeNumbers, writeTimes } from './numbers.ts';
 import { writeUntil } from './place.ts';
 import type { Voice } from './voice.ts';
 
@@ -20,13 +20,19 @@ function repeated(step: RepeatStep, voice: Voice): string {
 
 /**
  * "rep from * 5 times" says more or in all, so it is kept for what is said that way. A number that
- * is a total is written behind a closed pair of stars, where no maker adds one to it.
+ * is a total is written behind a closed pair of stars, where no maker adds one to it; but a star
+ * between a bracket and a number multiplies the bracket ("(sc, inc)*6"), so there it is spelt out.
  */
 function starred(step: RepeatStep, steps: string, voice: Voice): string {
   const { mark, times } = step;
-  const isPair = times.kind === 'missing' || (times.kind === 'times' && times.more === false);
-  if (isPair) return `${mark}${steps}${mark}${after(times, voice)}`;
-  return `${mark}${steps}; rep from ${mark}${after(times, voice)}`;
+  const isTotal = times.kind === 'times' && times.more === false;
+  if (times.kind !== 'missing' && !isTotal) {
+    return `${mark}${steps}; rep from ${mark}${after(times, voice)}`;
+  }
+  if (isTotal && steps.endsWith(')')) {
+    return `${mark}${steps}; rep from ${mark} for a total of ${writeNumbers(times.n, voice)} times`;
+  }
+  return `${mark}${steps}${mark}${after(times, voice)}`;
 }
 
 /** Signs that are written alike at both ends; the others are brackets. */
@@ -36,8 +42,10 @@ function after(times: Times, voice: Voice): string {
   switch (times.kind) {
     case 'missing':
       return '';
-    case 'until':
-      return ` ${writeUntil(times.until, voice)}`;
+    case 'until': {
+      const until = writeUntil(times.until, voice);
+      return until === '' ? '' : ` ${until}`;
+    }
     case 'times':
       return ` ${times.more ? writeMoreTimes(times.n, voice) : writeTimes(times.n, voice)}`;
   }

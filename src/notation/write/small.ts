@@ -16,7 +16,8 @@ export const writeTurn = (step: TurnStep): string => (step.not ? 'do not turn' :
 export const writeFastenOff = (step: FastenOffStep): string =>
   step.not ? 'do not fasten off' : 'fasten off';
 
-export function writeYarn(step: YarnStep): string {
+export function writeYarn(step: YarnStep, voice: Voice): string {
+  if (step.yarn === '') return voice.to === 'US' ? 'change color' : 'change colour';
   const words = { with: 'with', change: 'change to', drop: 'drop', break: 'break off' } as const;
   return `${words[step.act]} ${step.yarn}`;
 }

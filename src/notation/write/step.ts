@@ -42,7 +42,7 @@ export function writeStep(step: Step, voice: Voice): string {
     case 'fasten-off':
       return writeFastenOff(step);
     case 'yarn':
-      return writeYarn(step);
+      return writeYarn(step, voice);
     case 'ring':
       return 'make a magic ring';
     case 'other-side':

@@ -1,6 +1,6 @@
 /** "work chart Tide over next 21 boxes", "work row 3 of chart Tide". */
 import type { ChartStep } from '../tree.ts';
-import { isMany, numberBefore } from './numbers.ts';
+import { isMany, writeNumbers } from './numbers.ts';
 import type { Voice } from './voice.ts';
 
 export function writeChart(step: ChartStep, voice: Voice): string {
@@ -14,5 +14,5 @@ function over(step: ChartStep, voice: Voice): string {
     return ` over boxes ${step.fromBox}-${step.toBox}`;
   }
   if (step.n === null) return '';
-  return ` over next ${numberBefore(step.n, voice)}${isMany(step.n) ? 'boxes' : 'box'}`;
+  return ` over next ${writeNumbers(step.n, voice)} ${isMany(step.n) ? 'boxes' : 'box'}`;
 }

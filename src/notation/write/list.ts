@@ -34,10 +34,19 @@ function joined(steps: readonly Step[], voice: Voice, between: Separator): strin
 function separator(before: Step, step: Step, voice: Voice): string {
   if (isVerbatim(step) || isVerbatim(before)) return asQuoted(before, step, voice);
   if (isFastening(step) || isFastening(before)) return '. ';
+  if (isSentence(step) && !opensRow(before)) return '. ';
   return closes(before, step) ? '; ' : ', ';
 }
 
 const isFastening = (step: Step): boolean => step.kind === 'fasten-off';
+
+/** "Sc in next 8 sts, inc; rep around": the order speaks of its sentence, which begins here. */
+const isSentence = (step: Step): boolean =>
+  step.kind === 'repeat' && step.mark === '' && step.steps.length > 1 && !step.again;
+
+/** What opens a row is never part of a sentence that repeats. */
+const opensRow = (step: Step): boolean =>
+  step.kind === 'chain' || step.kind === 'turn' || step.kind === 'join' || step.kind === 'yarn';
 
 function closes(before: Step, step: Step): boolean {
   switch (step.kind) {

@@ -11,11 +11,26 @@ export function writeRepeat(step: RepeatStep, voice: Voice): string {
 }
 
 function repeated(step: RepeatStep, voice: Voice): string {
-  if (step.again) return `rep between ${step.mark} and ${step.mark}${after(step.times, voice)}`;
+  if (step.again) return again(step, voice);
   const steps = voice.list(step.steps, voice);
-  if (step.mark === '') return `${steps}; rep${after(step.times, voice)}`;
+  if (step.mark === '') return unmarked(step, steps, voice);
   if (!isStar(step.mark)) return `${bracketed(steps)}${after(step.times, voice)}`;
   return starred(step, steps, voice);
+}
+
+function again({ mark, times }: RepeatStep, voice: Voice): string {
+  const what = isStar(mark) ? `rep between ${mark} and ${mark}` : 'rep';
+  return `${what}${after(times, voice)}`;
+}
+
+/**
+ * The sentence itself repeats. A total stands behind it ("sc in next 8 sts, inc, 9 times"), behind
+ * one step without the comma ("sc in next st twice"), which would call up the whole sentence.
+ */
+function unmarked({ times, steps }: RepeatStep, words: string, voice: Voice): string {
+  const isTotal = times.kind === 'times' && times.more === false;
+  if (!isTotal) return `${words}; rep${after(times, voice)}`;
+  return `${words}${steps.length > 1 ? ',' : ''}${after(times, voice)}`;
 }
 
 /**

@@ -39,8 +39,8 @@ const courses = (n: number, voice: Voice): string => (n === 1 ? voice.course : `
 const rowsOf = (n: Numbers, more: string, voice: Voice): string =>
   `${writeNumbers(n, voice)} ${more}${isOne(n) ? voice.course : `${voice.course}s`}`;
 
-/** Lengths are held in mm and written in cm, to the tenth that a tape shows. */
+/** Lengths are held in mm and written in cm; inches come out as cm with two places (2.54 each). */
 function measured(measure: { readonly mm: number | null }): string {
   if (measure.mm === null) return 'until piece measures desired length';
-  return `until piece measures ${Math.round(measure.mm) / 10} cm`;
+  return `until piece measures ${Math.round(measure.mm * 10) / 100} cm`;
 }

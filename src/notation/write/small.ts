@@ -9,6 +9,7 @@ import type {
 } from '../tree.ts';
 import { isMany, writeNumbers } from './numbers.ts';
 import { writeUntil } from './place.ts';
+import { plural } from './stitch.ts';
 import type { Voice } from './voice.ts';
 
 export const writeTurn = (step: TurnStep): string => (step.not ? 'do not turn' : 'turn');
@@ -43,5 +44,7 @@ export function writeBoxes(step: BoxStep, voice: Voice): string {
   const n = step.n === null ? '' : `${writeNumbers(step.n, voice)} `;
   const many = step.n === null ? step.until !== null : isMany(step.n);
   const until = step.until === null ? '' : ` ${writeUntil(step.until, voice)}`;
-  return `work ${n}${step.box} ${many ? 'boxes' : 'box'}${until}`;
+  return `work ${n}${plural(BOXES[step.box], many)}${until}`;
 }
+
+const BOXES = { open: 'open box', filled: 'filled box', lacet: 'lacet', bar: 'bar' } as const;

@@ -98,9 +98,19 @@ function decode(bytes: Buffer): string {
     const stream = bytes.length === mostBytes;
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream });
   } catch {
-    // Older editors on Windows save in this code page; every byte has a meaning in it.
-    return new TextDecoder('windows-1252').decode(bytes);
+    return decodeWindows1252(bytes);
   }
+}
+
+/**
+ * The code page in which older editors on Windows save, as the WHATWG Encoding Standard has it: Latin
+ * 1 but for bytes 80 to 9F. By hand, since Node 20 decodes those bytes as control signs.
+ */
+function decodeWindows1252(bytes: Buffer): string {
+  const special = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+  return bytes.toString('latin1').replace(/[\u0080-\u009f]/g, (sign) => {
+    return special.charAt(sign.charCodeAt(0) - 0x80);
+  });
 }
 
 const reasons: Readonly<Record<string, string>> = {

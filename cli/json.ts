@@ -2,8 +2,15 @@
  * The report for programs, version 1, as docs/check-json.md describes it: an array with one object
  * a file. Inner values are turned into this shape here and nowhere else.
  */
-import { type Finding, type LineStarts, placeAt, type Span } from '../src/index.ts';
-import type { CheckedFile, CheckedRow, Convention } from './checked.ts';
+import {
+  type ConventionAccount,
+  type Finding,
+  type LineStarts,
+  placeAt,
+  type RowAccount,
+  type Span,
+} from '../src/index.ts';
+import type { CheckedFile } from './checked.ts';
 
 /** Rises when a reader of the former shape would be misled; new keys alone do not count. */
 const version = 1;
@@ -43,12 +50,12 @@ function laidOut(value: unknown): string {
   return `[\n${value.map((item) => `    ${JSON.stringify(item)}`).join(',\n')}\n  ]`;
 }
 
-function conventionOf(convention: Convention, lines: LineStarts) {
+function conventionOf(convention: ConventionAccount, lines: LineStarts) {
   const { what, part, reading, alternatives, because, from } = convention;
   return { what, part, reading, alternatives, because, ...placeAt(lines, from) };
 }
 
-function rowOf(row: CheckedRow, lines: LineStarts) {
+function rowOf(row: RowAccount, lines: LineStarts) {
   return {
     id: row.id,
     part: row.part,

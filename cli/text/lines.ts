@@ -2,7 +2,7 @@
  * Rows as lines of the table: the sizes of a row side by side, "20 (24, 28)" as the trade writes
  * them, and rows that stand under one label and are all alike in one line.
  */
-import type { CheckedRow, Verdict } from '../checked.ts';
+import type { RowAccount, Verdict } from '../../src/index.ts';
 
 export interface TableLine {
   readonly part: string;
@@ -20,7 +20,7 @@ export interface TableLine {
 
 /** The lines of all rows, in the order in which they are worked. */
 export function tableLines(
-  rows: readonly CheckedRow[],
+  rows: readonly RowAccount[],
   sizes: readonly string[],
 ): readonly TableLine[] {
   return foldRanges(besideEachOther(rows, sizes).map((row) => ({ row, line: lineOf(row, sizes) })));
@@ -28,15 +28,15 @@ export function tableLines(
 
 /** A row in each of the sizes; `null` where a size has no such row. */
 interface SizedRow {
-  readonly first: CheckedRow;
-  readonly bySize: (CheckedRow | null)[];
+  readonly first: RowAccount;
+  readonly bySize: (RowAccount | null)[];
 }
 
 /**
  * Brings the sizes together. Rows have the same part, copy, label and place among their likes in all
  * sizes; one that only a later size has comes behind the row that it follows there.
  */
-function besideEachOther(rows: readonly CheckedRow[], sizes: readonly string[]): SizedRow[] {
+function besideEachOther(rows: readonly RowAccount[], sizes: readonly string[]): SizedRow[] {
   const known = new Map<string, SizedRow>();
   const followers = new Map<SizedRow | null, SizedRow[]>();
   for (const [at, size] of sizes.entries()) {
@@ -51,12 +51,17 @@ function besideEachOther(rows: readonly CheckedRow[], sizes: readonly string[]):
       entry.bySize[at] = row;
       if (!known.has(key)) {
         known.set(key, entry);
-        followers.set(before, [...(followers.get(before) ?? []), entry]);
+        followers.set(before, [...(followers.get(before) ?? []), entry].sort(byPlace));
       }
       before = entry;
     }
   }
   return inOrder(followers);
+}
+
+/** Rows that follow the same row in different sizes stand as the text has them. */
+function byPlace({ first: a }: SizedRow, { first: b }: SizedRow): number {
+  return a.from - b.from || (a.range?.nth ?? 0) - (b.range?.nth ?? 0);
 }
 
 /** Without recursion: a piece may have very many rows, each the follower of the one before. */
@@ -81,13 +86,13 @@ function lineOf({ first, bySize }: SizedRow, sizes: readonly string[]): TableLin
     used: sized(bySize.map((row) => (isWorked(row) ? row.used : null))),
     made: sized(bySize.map((row) => (isWorked(row) ? row.made : null))),
     beside: withUnits(bySize.map((row) => (row === null ? [] : besideStitches(row)))),
-    stated: withUnits(bySize.map((row) => row?.stated ?? [])),
+    stated: withUnits(bySize.map((row) => (row?.stated ?? []).map(inTradeWords))),
     verdict: isForAll ? worst : `${worst} (${concerned.join(', ')})`,
     worst,
   };
 }
 
-function isWorked(row: CheckedRow | null): row is CheckedRow {
+function isWorked(row: RowAccount | null): row is RowAccount {
   return row !== null && row.verdict !== 'omitted';
 }
 
@@ -116,9 +121,22 @@ interface Amount {
 }
 
 /** Boxes stand for the spaces in them; chains are told only where nothing names them. */
-function besideStitches(row: CheckedRow): readonly Amount[] {
+function besideStitches(row: RowAccount): readonly Amount[] {
   if (row.boxes > 0) return [{ n: row.boxes, unit: row.boxes === 1 ? 'box' : 'boxes' }];
   return row.spaces.map(({ chains, n }) => ({ n, unit: `ch-${chains} ${n === 1 ? 'sp' : 'sps'}` }));
+}
+
+/** What is counted, as short as patterns write it; stitches and groups by name stay as they are. */
+const tradeWords: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  stitch: ['st', 'sts'],
+  space: ['sp', 'sps'],
+  chain: ['ch', 'ch'],
+  box: ['box', 'boxes'],
+};
+
+function inTradeWords({ n, unit }: Amount): Amount {
+  const [one = unit, many = unit] = tradeWords[unit ?? ''] ?? [];
+  return { n, unit: n === 1 ? one : many };
 }
 
 /** Amounts unit by unit, the sizes of each together: "20 (24, 28) sc, 4 ch-2 sps". */

@@ -1,6 +1,13 @@
 /** The report for people: what was found, the table of rounds, what was taken for granted. */
-import { formatFinding, type Paint, printableText, type Severity, wrap } from '../../src/index.ts';
-import type { CheckedFile, Totals } from '../checked.ts';
+import {
+  formatFinding,
+  type Paint,
+  printableText,
+  type Severity,
+  type TotalsAccount,
+  wrap,
+} from '../../src/index.ts';
+import type { CheckedFile } from '../checked.ts';
 import { addTotals, assumptions, findingsSummary, rowsSummary, statusOf } from './summary.ts';
 import { table } from './table.ts';
 
@@ -48,7 +55,7 @@ export function shortReport(checked: CheckedFile, layout: ReportLayout): ShortRe
 export interface Outcome {
   readonly status: 0 | 1;
   readonly findings: readonly { readonly severity: Severity }[];
-  readonly totals: readonly Totals[];
+  readonly totals: readonly TotalsAccount[];
 }
 
 /** The last lines of a report on many files; `faults`: files of which there is no outcome. */

@@ -1,24 +1,23 @@
 /** What a check came to, in a sentence or two. */
-import type { Finding } from '../../src/index.ts';
-import type { Checked, CheckedFile, Convention, Totals } from '../checked.ts';
+import type { ConventionAccount, Finding, TotalsAccount } from '../../src/index.ts';
+import type { Checked, CheckedFile } from '../checked.ts';
 
 /** "31 rows, all proven." or what became of them; a line a size where the sizes differ. */
 export function rowsSummary({ totals }: Pick<Checked, 'totals'>): readonly string[] {
   const [first] = totals;
   if (first === undefined) return ['No row was worked.'];
-  const sentences = totals.map(outcome);
-  if (sentences.every((sentence) => sentence === sentences[0])) {
-    const each = totals.length > 1 ? ` in each of ${totals.length} sizes` : '';
-    return [`${rows(first.rows)}${each}${sentences[0] ?? ''}.`];
+  const told = (total: TotalsAccount, between = '') =>
+    `${rows(total.rows)}${between}${outcome(total)}.`;
+  if (totals.every((total) => told(total) === told(first))) {
+    return [told(first, totals.length > 1 ? ` in each of ${totals.length} sizes` : '')];
   }
-  return totals.map(
-    (total, at) => `Size ${total.size}: ${rows(total.rows)}${sentences[at] ?? ''}.`,
-  );
+  return totals.map((total) => `Size ${total.size}: ${told(total)}`);
 }
 
 /** The same over many files and sizes. */
-export function addTotals(all: readonly Totals[]): Totals {
-  const sum = (of: (totals: Totals) => number) => all.reduce((so, totals) => so + of(totals), 0);
+export function addTotals(all: readonly TotalsAccount[]): TotalsAccount {
+  const sum = (of: (totals: TotalsAccount) => number) =>
+    all.reduce((so, totals) => so + of(totals), 0);
   return {
     size: '',
     rows: sum((totals) => totals.rows),
@@ -44,7 +43,7 @@ export function findingsSummary(findings: readonly Pick<Finding, 'severity'>[]):
 }
 
 /** Readings that no words of the pattern state, each once with the parts that it holds for. */
-export function assumptions(conventions: readonly Convention[]): readonly string[] {
+export function assumptions(conventions: readonly ConventionAccount[]): readonly string[] {
   const parts = new Map<string, string[]>();
   for (const { reading, part, because } of conventions) {
     if (because !== 'custom' && because !== 'count') continue;
@@ -74,13 +73,16 @@ function rows(n: number): string {
   return `${n} ${n === 1 ? 'row' : 'rows'}`;
 }
 
-function outcome({ rows: all, proven, unstated, mismatched, unread, unchecked }: Totals): string {
+function outcome(totals: TotalsAccount): string {
+  const { rows: all, proven, unstated, mismatched, unread, unchecked } = totals;
+  const omitted = all - proven - unstated - mismatched - unread - unchecked;
   const parts = [
     [proven, 'proven'],
     [unstated, 'without a stated count'],
     [mismatched, 'with a count that differs'],
     [unread, 'not understood'],
     [unchecked, 'not checked'],
+    [omitted, 'not in this size'],
   ] as const;
   const told = parts.filter(([n]) => n > 0);
   const [only] = told;

@@ -7,8 +7,9 @@
  *       Rnd 10       104     52  52 boxes         52 boxes           proven
  *     > Rnd 11       104     51  51 boxes         52 boxes           mismatch
  */
+
+import type { RowAccount, Verdict } from '../../src/index.ts';
 import { type Paint, printableText, widthOf } from '../../src/index.ts';
-import type { CheckedRow, Verdict } from '../checked.ts';
 import { type TableLine, tableLines } from './lines.ts';
 
 export interface TableLayout {
@@ -17,7 +18,7 @@ export interface TableLayout {
 }
 
 export function table(
-  rows: readonly CheckedRow[],
+  rows: readonly RowAccount[],
   sizes: readonly string[],
   layout: TableLayout,
 ): readonly string[] {
@@ -67,16 +68,21 @@ function labelOf(line: TableLine): string {
   return line.label === '' ? '(no label)' : line.label;
 }
 
-/** Takes what the terminal lacks from the columns with free text, no further than half of each. */
+/** Takes what the terminal lacks from the columns with free text, from the widest of them first. */
 function narrowed(columns: readonly Column[], room: number): readonly Column[] {
-  let over = columns.reduce((sum, { width }) => sum + width + gap.length, -gap.length) - room;
-  return columns.map((column) => {
-    if (over <= 0 || column.isNumber || column.title === 'verdict') return column;
-    const width = Math.max(12, column.width - over, Math.ceil(column.width / 2));
-    over -= Math.max(0, column.width - width);
-    return { ...column, width: Math.min(column.width, width) };
-  });
+  const widths = columns.map(({ width }) => width);
+  const isFree = columns.map(({ isNumber, title }) => !isNumber && title !== 'verdict');
+  let over = widths.reduce((sum, width) => sum + width + gap.length, -gap.length) - room;
+  for (; over > 0; over--) {
+    const widest = Math.max(...widths.filter((_, at) => isFree[at]));
+    if (widest <= narrowest) break;
+    widths[widths.findIndex((width, at) => isFree[at] && width === widest)] = widest - 1;
+  }
+  return columns.map((column, at) => ({ ...column, width: widths[at] ?? column.width }));
 }
+
+/** Room for a plain label such as "Rnds 104-109". */
+const narrowest = 12;
 
 const gap = '  ';
 

@@ -1,0 +1,121 @@
+import { expect, test } from 'vitest';
+import { table } from '../../cli/text/table.ts';
+import { plain, widthOf } from '../../src/index.ts';
+import { row, rowsOfRange } from './sample.ts';
+
+const shown = (rows: Parameters<typeof table>[0], sizes: readonly string[] = [''], width = 100) =>
+  `\n${table(rows, sizes, { width, paint: plain }).join('\n')}\n`;
+
+test('rows alike under one label are one line, parts have headings, the faulty row is marked', () => {
+  const rows = [
+    row('Rnd 1', { part: 'Base', used: 0, made: 88 }),
+    ...rowsOfRange(4, 9, { part: 'Sides', used: 104, made: 104 }),
+    row('Rnd 10', {
+      part: 'Sides',
+      used: 104,
+      made: 52,
+      boxes: 52,
+      stated: [{ n: 52, unit: 'boxes' }],
+    }),
+    row('Rnd 11', {
+      part: 'Sides',
+      made: 51,
+      boxes: 51,
+      stated: [{ n: 52, unit: 'boxes' }],
+      verdict: 'mismatch',
+    }),
+    row('Rnd 12', {
+      part: 'Rim',
+      made: 68,
+      spaces: [{ chains: 50, n: 2 }],
+      stated: [{ n: 68, unit: null }],
+    }),
+    row('Rnd 13', { part: 'Rim', used: 68, made: 168, stated: [], verdict: 'unstated' }),
+  ];
+  expect(shown(rows)).toBe(`
+            used  made  also         stated    verdict
+Base
+  Rnd 1        0    88               88 sc     proven
+Sides
+  Rnds 4-9   104   104               104 sc    proven
+  Rnd 10     104    52  52 boxes     52 boxes  proven
+> Rnd 11       6    51  51 boxes     52 boxes  mismatch
+Rim
+  Rnd 12       6    68  2 ch-50 sps  68        proven
+  Rnd 13      68   168                         unstated
+`);
+});
+
+test('a row that is not like its sisters stands by itself', () => {
+  const rows = rowsOfRange(4, 7).map((one, at) =>
+    at === 2 ? { ...one, used: 7, verdict: 'mismatch' as const } : one,
+  );
+  expect(shown(rows)).toBe(`
+            used  made  stated  verdict
+  Rnds 4-5     6     6  6 sc    proven
+> Rnd 6        7     6  6 sc    mismatch
+  Rnd 7        6     6  6 sc    proven
+`);
+});
+
+test('sizes stand side by side as the trade writes them; a row may be in some sizes only', () => {
+  const sizes = ['S', 'M', 'L'];
+  const rows = [
+    ...sizes.map((size, at) => row('Rnd 1', { size, used: 0, made: 6 + at })),
+    ...sizes.map((size) =>
+      row('Rnd 2', { size, verdict: size === 'M' ? 'mismatch' : 'proven', made: 12 }),
+    ),
+    row('Rnd 3', { size: 'L', from: 40 }),
+    row('Rnd 4', { size: 'S', from: 60, verdict: 'omitted' }),
+    row('Rnd 4', { size: 'M', from: 60 }),
+    row('Rnd 4', { size: 'L', from: 60 }),
+  ];
+  expect(shown(rows, sizes)).toBe(`
+             used      made  stated       verdict
+  Rnd 1         0  6 (7, 8)  6 (7, 8) sc  proven
+> Rnd 2         6        12  12 sc        mismatch (M)
+  Rnd 3  – (–, 6)  – (–, 6)  – (–, 6) sc  proven
+  Rnd 4  – (6, 6)  – (6, 6)  6 sc         proven
+`);
+});
+
+test('copies alike are shown once, others each', () => {
+  const ear = (instance: number, made: number) => row('Rnd 1', { part: 'Ear', instance, made });
+  expect(shown([ear(1, 6), ear(2, 6)])).toContain('\nEar, 2 alike\n  Rnd 1');
+  expect(shown([ear(1, 6), ear(2, 7)])).toMatch(/\nEar\n {2}Rnd 1 .*\nEar, number 2\n {2}Rnd 1/);
+});
+
+test('two rows with one label are both shown', () => {
+  const lines = shown([row('Rnd 2', { made: 6 }), row('Rnd 2', { made: 12 })])
+    .trim()
+    .split('\n');
+  expect(lines).toHaveLength(3);
+});
+
+test('long and wide labels are cut to the terminal, and the verdict never is', () => {
+  const long = row('Set-up round for the very long handle of the bag 持ち手 (right side)', {
+    stated: [
+      { n: 68, unit: 'sc' },
+      { n: 2, unit: 'ch-50 sps' },
+      { n: 12, unit: 'dc bobbles' },
+    ],
+    verdict: 'unchecked',
+  });
+  for (const width of [60, 80]) {
+    for (const line of table([long], [''], { width, paint: plain })) {
+      expect(widthOf(line)).toBeLessThanOrEqual(width);
+    }
+    expect(shown([long], [''], width)).toContain('unchecked');
+  }
+});
+
+test('no rows, no table', () => {
+  expect(table([], [''], { width: 80, paint: plain })).toEqual([]);
+});
+
+test('ten thousand rows in one column take no time that grows with their square', () => {
+  const rows = Array.from({ length: 10_000 }, (_, at) => row(`Row ${at + 1}`, { from: at }));
+  const started = performance.now();
+  expect(table(rows, [''], { width: 80, paint: plain })).toHaveLength(10_001);
+  expect(performance.now() - started).toBeLessThan(5000);
+});

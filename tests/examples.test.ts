@@ -1,0 +1,140 @@
+/**
+ * The pieces of `examples/` and `tests/fixtures/` against what they are known to be: sound pieces
+ * raise nothing, planted faults are found at their row, and every count is the one that a separate
+ * sum gave (`fixtures/counts.json`, worked out by hand and checked by a script that reads no
+ * patterns).
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { type Compiled, compile, type Finding, placeAt } from '../src/index.ts';
+
+interface Expected {
+  readonly line: number;
+  /** First and last line of the paragraph that holds the fault. */
+  readonly row: readonly [number, number];
+  readonly codes: readonly string[];
+  readonly what: string;
+}
+
+interface Counted {
+  readonly line: number;
+  readonly made: number | readonly number[];
+  /** By the number of chains. */
+  readonly spaces?: Readonly<Record<string, number | readonly number[]>>;
+}
+
+const root = new URL('./fixtures/', import.meta.url);
+const examples = new URL('../examples/', import.meta.url);
+
+const read = (folder: URL, name: string): string => readFileSync(new URL(name, folder), 'utf8');
+const names = (folder: URL, ending: string): string[] =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith(ending) && name !== 'README.md')
+    .sort();
+
+const lineOf = (piece: Compiled, at: number): number => placeAt(piece.lines, at).line;
+const grave = (found: Finding): boolean => found.severity !== 'note';
+const shown = (piece: Compiled, found: Finding): string =>
+  `line ${lineOf(piece, found.from)}: ${found.code}: ${found.message} ${found.sum}`.trim();
+
+/** Last line of the row behind `line`: a number that only the next row disproves is found there. */
+function endOfNextRow(text: string, line: number): number {
+  const lines = text.split('\n');
+  let at = line;
+  while (at < lines.length && lines[at]?.trim() === '') at += 1;
+  while (at < lines.length && lines[at]?.trim() !== '') at += 1;
+  return at;
+}
+
+describe('examples', () => {
+  test.each(names(examples, '.pattern.md'))('%s is proven without a finding', (name) => {
+    const piece = compile(read(examples, name));
+    expect(piece.findings.map((found) => shown(piece, found))).toEqual([]);
+    expect(piece.rows.length).toBeGreaterThan(0);
+    const open = piece.rows.filter((row) => row.verdict !== 'proven' && row.verdict !== 'omitted');
+    expect(open.filter((row) => row.stated.length > 0)).toEqual([]);
+  });
+});
+
+describe('planted faults', () => {
+  const folder = new URL('faulty/', root);
+  const faulty = names(folder, '.expected.json').map((name) => name.replace('.expected.json', ''));
+  const texts = new Set(readdirSync(folder));
+
+  test.each(faulty)('%s: each is found at its row, and nothing else', (name) => {
+    const file = texts.has(`${name}.txt`) ? `${name}.txt` : `${name}.pattern.md`;
+    const text = read(folder, file);
+    const expected: readonly Expected[] = JSON.parse(read(folder, `${name}.expected.json`));
+    const piece = compile(text);
+    const within = (found: Finding, fault: Expected): boolean => {
+      const line = lineOf(piece, found.from);
+      return line >= fault.row[0] && line <= endOfNextRow(text, fault.row[1]);
+    };
+    const missed = expected.filter(
+      (fault) =>
+        !piece.findings.some((found) => fault.codes.includes(found.code) && within(found, fault)),
+    );
+    expect(missed.map((fault) => `line ${fault.line}: ${fault.what}`)).toEqual([]);
+    const beside = piece.findings.filter(
+      (found) => grave(found) && !expected.some((fault) => within(found, fault)),
+    );
+    expect(beside.map((found) => shown(piece, found))).toEqual([]);
+  });
+});
+
+describe('normal practice', () => {
+  const folder = new URL('normal-practice/', root);
+  const texts = [...names(folder, '.txt'), ...names(folder, '.pattern.md')];
+
+  test.each(texts)('%s raises neither error nor warning', (name) => {
+    const piece = compile(read(folder, name));
+    expect(piece.findings.filter(grave).map((found) => shown(piece, found))).toEqual([]);
+    expect(piece.rows.length).toBeGreaterThan(0);
+  });
+});
+
+describe('bare texts', () => {
+  const folder = new URL('bare/', root);
+
+  test.each(names(folder, '.txt'))('%s: no count is called wrong', (name) => {
+    const piece = compile(read(folder, name));
+    expect(piece.findings.filter(grave).map((found) => shown(piece, found))).toEqual([]);
+    expect(piece.rows.length).toBeGreaterThan(0);
+  });
+});
+
+describe('counts worked out apart', () => {
+  const counts: Readonly<Record<string, readonly Counted[]>> = JSON.parse(
+    read(root, 'counts.json'),
+  );
+  const inSize = (n: number | readonly number[], nth: number): number | null =>
+    typeof n === 'number' ? n : (n[nth] ?? null);
+
+  test.each(Object.entries(counts))('%s', (file, entries) => {
+    const folder = file.startsWith('examples/') ? new URL('../', examples) : root;
+    const piece = compile(read(folder, file));
+    const worked = piece.sizes.flatMap((size, nth) =>
+      entries.map((entry, index) => {
+        const next = entries[index + 1]?.line ?? Number.POSITIVE_INFINITY;
+        // A label for many rows: its last row is meant.
+        const row = piece.rows.findLast((one) => {
+          const line = lineOf(piece, one.from);
+          return one.size === size && one.instance === 1 && line >= entry.line && line < next;
+        });
+        const spaces = (row?.spaces ?? []).map(({ chains, n }) => [String(chains), n]);
+        return { line: entry.line, nth, made: row?.made, spaces: Object.fromEntries(spaces) };
+      }),
+    );
+    const summed = piece.sizes.flatMap((_, nth) =>
+      entries.map((entry) => ({
+        line: entry.line,
+        nth,
+        made: inSize(entry.made, nth),
+        spaces: Object.fromEntries(
+          Object.entries(entry.spaces ?? {}).map(([chains, n]) => [chains, inSize(n, nth)]),
+        ),
+      })),
+    );
+    expect(worked).toEqual(summed);
+  });
+});

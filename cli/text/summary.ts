@@ -1,6 +1,7 @@
 /** What a check came to, in a sentence or two. */
 import type { ConventionAccount, Finding, TotalsAccount } from '../../src/index.ts';
 import type { Checked, CheckedFile } from '../checked.ts';
+import { sentenceFor, tellsCustom } from './sentences.ts';
 
 /** "31 rows, all proven." or what became of them; a line a size where the sizes differ. */
 export function rowsSummary({ totals }: Pick<Checked, 'totals'>): readonly string[] {
@@ -44,18 +45,18 @@ export function findingsSummary(findings: readonly Pick<Finding, 'severity'>[]):
 
 /** Readings that no words of the pattern state, each once with the parts that it holds for. */
 export function assumptions(conventions: readonly ConventionAccount[]): readonly string[] {
-  const parts = new Map<string, string[]>();
-  for (const { reading, part, because } of conventions) {
-    if (because !== 'custom' && because !== 'count') continue;
+  const parts = new Map<string, Set<string>>();
+  for (const { what, reading, part, because } of conventions) {
+    const isTold = because === 'count' || (because === 'custom' && tellsCustom(what));
+    if (!isTold) continue;
     const why = because === 'custom' ? 'by custom' : 'the counts ask for it';
-    const key = `${reading} (${why}`;
-    const names = parts.get(key) ?? [];
-    if (part !== '' && !names.includes(part)) names.push(part);
-    parts.set(key, names);
+    const key = `${sentenceFor(what, reading)} (${why}`;
+    parts.set(key, (parts.get(key) ?? new Set()).add(part));
   }
-  return [...parts].map(
-    ([key, names]) => `${key}${names.length > 0 ? `; ${names.join(', ')}` : ''})`,
-  );
+  return [...parts].map(([key, names]) => {
+    const named = [...names].filter((name) => name !== '');
+    return `${key}${named.length > 0 ? `; ${named.join(', ')}` : ''})`;
+  });
 }
 
 /**

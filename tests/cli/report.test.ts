@@ -1,5 +1,7 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { closing, report, shortReport } from '../../cli/text/report.ts';
+import { sentenceFor } from '../../cli/text/sentences.ts';
 import { assumptions, rowsSummary, statusOf } from '../../cli/text/summary.ts';
 import { countMismatch, noun } from '../../src/finding/index.ts';
 import { plain } from '../../src/index.ts';
@@ -21,10 +23,10 @@ test('the report on one file, whole', () => {
       findings: [countMismatch(at, words, { sum: '6 increases make 12.' })],
       conventions: [
         {
-          what: 'start-chain',
+          what: 'start-chain 2',
           part: '',
-          reading: 'The ch 1 at the start of a round does not count as a stitch.',
-          alternatives: ['It counts as a stitch.'],
+          reading: 'does not count',
+          alternatives: ['counts'],
           because: 'custom',
           from: 0,
         },
@@ -48,7 +50,7 @@ error[count-mismatch]  Round 2 makes 12 sc; the pattern says 10.
 > Rnd 2     6    12  10 sc   mismatch
 
 Taken for granted. A sentence among the notes would state it:
-  - The ch 1 at the start of a round does not count as a stitch. (by custom)
+  - The ch 2 at the start of a row does not count as a stitch. (by custom)
 
 Not checked:
   - How the eyes are placed.
@@ -101,27 +103,49 @@ describe('rows in words', () => {
   });
 });
 
-test('readings that the pattern states are not assumptions; one for two parts is told once', () => {
-  const one = (
-    part: string,
-    because: 'note' | 'custom' | 'count',
-    reading = 'Ch 1 does not count.',
-  ) => ({
-    what: 'start-chain',
-    part,
-    reading,
+describe('readings taken for granted', () => {
+  type Because = 'note' | 'custom' | 'count';
+  const one = (what: string, reading: string, because: Because, part = '') => ({
+    ...{ what, reading, because, part },
     alternatives: [],
-    because,
     from: 0,
   });
-  expect(
-    assumptions([
-      one('A', 'note'),
-      one('B', 'custom'),
-      one('C', 'custom'),
-      one('D', 'count', 'Other.'),
-    ]),
-  ).toEqual(['Ch 1 does not count. (by custom; B, C)', 'Other. (the counts ask for it; D)']);
+
+  test('are those that the pattern does not state, each told once', () => {
+    const told = assumptions([
+      one('start-chain 3', 'counts', 'note', 'A'),
+      one('start-chain 2', 'does not count', 'custom', 'B'),
+      one('start-chain 2', 'does not count', 'custom', 'C'),
+      one('rep from * n times', 'n in all', 'count', 'D'),
+      one('gaps', 'passed', 'custom', 'D'),
+      one('gaps', 'one', 'count', 'D'),
+    ]);
+    expect(told).toEqual([
+      'The ch 2 at the start of a row does not count as a stitch. (by custom; B, C)',
+      '"Rep from * 5 times" means 5 times in all. (the counts ask for it; D)',
+      '"St" means a stitch or a chain space. (the counts ask for it; D)',
+    ]);
+  });
+
+  test('have a sentence for each question that the engine asks, whichever way it is settled', () => {
+    const folder = new URL('../../src/fabric/', import.meta.url);
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+    const code = files
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => readFileSync(new URL(name, folder), 'utf8'))
+      .join('\n');
+    const questions = [
+      ...code.matchAll(/doubt: (?:'([^']+)'|`([^`$]+)\$\{[^`]*`),([^}]*?)local:/g),
+    ];
+    expect(questions.length).toBeGreaterThan(5);
+    for (const [, plainName, numbered, rest = ''] of questions) {
+      const what = plainName ?? `${numbered}2`;
+      const readings = [...rest.matchAll(/[:[?,] '([^']+)'/g)].map(([, reading = '']) => reading);
+      for (const reading of readings) {
+        expect(sentenceFor(what, reading), `${what}, ${reading}`).not.toBe(`${what}: ${reading}`);
+      }
+    }
+  });
 });
 
 describe('the exit status', () => {

@@ -1,0 +1,115 @@
+/**
+ * How an open question was settled, as the sentence that would settle it if it stood in the notes.
+ * Keys are the engine's names of the questions; `#` stands for the number in the name.
+ */
+
+interface Sentences {
+  /** Told even where custom decided. Others arise in every other row, and are told only where the
+   * counts asked for a reading. */
+  readonly tellsCustom: boolean;
+  /** Sentence by reading. */
+  readonly readings: Readonly<Record<string, string>>;
+}
+
+const sentences: Readonly<Record<string, Sentences>> = {
+  'start-chain': {
+    tellsCustom: true,
+    readings: {
+      counts: 'The ch # at the start of a row counts as a stitch.',
+      'does not count': 'The ch # at the start of a row does not count as a stitch.',
+    },
+  },
+  'skipped chains': {
+    tellsCustom: true,
+    readings: {
+      count: 'The # chains skipped at the start count as a stitch.',
+      'do not count': 'The # chains skipped at the start do not count as a stitch.',
+    },
+  },
+  'rep from * n times': {
+    tellsCustom: true,
+    readings: {
+      'n more': '"Rep from * 5 times" means 5 times more.',
+      'n in all': '"Rep from * 5 times" means 5 times in all.',
+    },
+  },
+  gaps: {
+    tellsCustom: false,
+    readings: {
+      passed: '"St" means a stitch; chain spaces are passed over.',
+      one: '"St" means a stitch or a chain space.',
+      chains: '"St" means a stitch or a chain, each chain of a space being one.',
+    },
+  },
+  noun: {
+    tellsCustom: false,
+    readings: {
+      next: '"In next dc" means the next stitch, whatever it is.',
+      seek: '"In next dc" passes over other stitches on the way.',
+    },
+  },
+  'group without brackets': {
+    tellsCustom: false,
+    readings: {
+      'one place': 'Stitches listed before "in" are all worked in that place.',
+      'along the row': 'Of stitches listed before "in", only the last is worked in that place.',
+    },
+  },
+  'bare 2': {
+    tellsCustom: false,
+    readings: {
+      along: '"2 sc" means 1 sc in each of the next 2 sts.',
+      'in one place': '"2 sc" means 2 sc in the next st.',
+    },
+  },
+  'stitch behind': {
+    tellsCustom: false,
+    readings: {
+      used: 'The stitch behind a stitch worked below is skipped.',
+      'skipped in words':
+        'The stitch behind a stitch worked below is skipped only where that is said.',
+    },
+  },
+  'repeat without a number': {
+    tellsCustom: false,
+    readings: {
+      'to the end': 'A repeat without a number goes on to the end of the row.',
+      once: 'Brackets without a number are worked once.',
+    },
+  },
+  'ending with': {
+    tellsCustom: false,
+    readings: {
+      adds: '"Ending with" comes after the last repeat.',
+      replaces: '"Ending with" takes the place of the end of the last repeat.',
+    },
+  },
+  'far end of the chain': {
+    tellsCustom: false,
+    readings: {
+      'with the chain first worked': 'The opposite side ends with the chain that was worked first.',
+      'without the chain first worked':
+        'The opposite side ends before the chain that was worked first.',
+    },
+  },
+};
+
+/** The sentence; the engine's own words where this table has none. */
+export function sentenceFor(what: string, reading: string): string {
+  const { name, number } = split(what);
+  const sentence = sentences[name]?.readings[reading];
+  return sentence === undefined ? `${what}: ${reading}` : sentence.replace('#', number);
+}
+
+/** Whether a reading that custom decided is worth a line. */
+export function tellsCustom(what: string): boolean {
+  return sentences[split(what).name]?.tellsCustom ?? true;
+}
+
+/** "start-chain 3" is the question about start chains, of three. */
+function split(what: string): { readonly name: string; readonly number: string } {
+  // "bare 2" is a name as it stands.
+  if (what in sentences) return { name: what, number: '' };
+  const [, name = what, number = ''] = /^(.*?) (\d+)$/.exec(what) ?? [];
+  return { name, number };
+}

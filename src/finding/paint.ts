@@ -5,12 +5,12 @@ export type Ink = 'error' | 'warning' | 'note' | 'label' | 'faint' | 'strong';
 /** Puts ink on a text, or leaves it as it is. */
 export type Paint = (ink: Ink, text: string) => string;
 
-/** ECMA-48 select graphic rendition: 1 bold, 2 faint, 31 red, 33 yellow, 36 cyan, 34 blue. */
+/** ECMA-48 select graphic rendition: 1 bold, 2 faint, 31 red, 33 yellow, 36 cyan. */
 const codes: Readonly<Record<Ink, string>> = {
   error: '1;31',
   warning: '1;33',
   note: '1;36',
-  label: '34',
+  label: '36',
   faint: '2',
   strong: '1',
 };

@@ -5,30 +5,59 @@
  *
  * Nothing here reads files or clocks; the same text gives the same outcome.
  */
-import { type Fabric, work } from './fabric/index.ts';
+import { type Account, accountOf, type Fabric, work } from './fabric/index.ts';
 import type { Finding } from './finding/index.ts';
 import { type Manuscript, type ReadOptions, readManuscript } from './manuscript/index.ts';
-import { prove } from './proof/index.ts';
+import type { Terms } from './notation/index.ts';
+import { notChecked, prove, withFixes } from './proof/index.ts';
+import type { LineStarts } from './source/index.ts';
 
-export type CompileOptions = Omit<ReadOptions, 'former'> & {
+export interface CompileOptions {
+  /** Terms to read by whatever the pattern states; 'auto' (the default) takes its own. */
+  readonly terms?: ReadOptions['terms'];
   /** An earlier outcome, of whatever text: what is unchanged is used again, the outcome is equal. */
   readonly former?: Compiled;
-};
+  /** Offer changes, each tried and found good; default true. */
+  readonly fixes?: boolean;
+}
 
-export interface Compiled {
+export interface Compiled extends Account {
+  readonly text: string;
+  readonly lines: LineStarts;
+  readonly terms: Terms;
   readonly manuscript: Manuscript;
   readonly fabric: Fabric;
+  /** By place, then code. */
+  readonly findings: readonly Finding[];
+  /** Sentences: what was not checked. */
+  readonly notChecked: readonly string[];
 }
 
 /** Reads, works and proves a pattern. Faulty input gives findings, never an exception. */
-export function compile(
-  text: string,
-  options: CompileOptions = {},
-): { readonly value: Compiled; readonly findings: readonly Finding[] } {
-  const { former, ...reading } = options;
-  const read = readManuscript(text, { ...reading, ...(former && { former: former.manuscript }) });
-  const fabric = work(read.value);
-  const findings = [...read.findings, ...prove(read.value, fabric)];
-  findings.sort((a, b) => a.from - b.from || a.to - b.to || (a.code < b.code ? -1 : 1));
-  return { value: { manuscript: read.value, fabric }, findings };
+export function compile(text: string, options: CompileOptions = {}): Compiled {
+  const { former, terms = 'auto', fixes = true } = options;
+  const read = readManuscript(text, { terms, ...(former && { former: former.manuscript }) });
+  const manuscript = read.value;
+  const fabric = work(manuscript);
+  const found = inOrder([...read.findings, ...prove(manuscript, fabric)]);
+  const again = (edited: string): readonly Finding[] =>
+    compile(edited, { terms, fixes: false, ...(former && { former }) }).findings;
+  return {
+    ...accountOf(manuscript, fabric),
+    text,
+    lines: manuscript.lines,
+    terms: manuscript.terms.terms,
+    manuscript,
+    fabric,
+    findings: fixes ? withFixes(text, found, again) : found,
+    notChecked: [...fabric.notChecked, ...notChecked(manuscript, fabric)],
+  };
 }
+
+const inOrder = (findings: readonly Finding[]): Finding[] =>
+  [...findings].sort(
+    (a, b) =>
+      a.from - b.from || a.to - b.to || order(a.code, b.code) || order(a.sizes.join(), b.sizes.join()),
+  );
+
+const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

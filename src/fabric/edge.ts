@@ -36,7 +36,7 @@ export interface Edge {
 
 const EMPTY = new Int32Array(0);
 
-export const bareEdge = (kind: 'into' | 'none', node = NOWHERE): Edge => ({
+export const bareEdge = (kind: 'into' | 'none', node: number = NOWHERE): Edge => ({
   n: 0,
   node: node === NOWHERE ? EMPTY : Int32Array.of(node),
   run: EMPTY,

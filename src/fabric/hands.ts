@@ -256,7 +256,7 @@ export function originFor(hands: Hands, step: Step): number {
 }
 
 /** Thrown inside this room only, caught where a piece is worked: the million is reached. */
-export const TOO_MANY = Symbol('too many stitches');
+export const TOO_MANY: unique symbol = Symbol('too many stitches');
 
 /** Makes one node. `into` null: worked into nothing (a chain, a join). */
 export function make(hands: Hands, kind: number, origin: number, into: Target | null): number {

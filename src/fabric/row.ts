@@ -3,7 +3,7 @@ import type { StandingOrder, StatedCount } from '../notation/index.ts';
 import type { Charts } from './charts.ts';
 import { COUNTED, type Edge, edgeOf, NAMED, queued } from './edge.ts';
 import { type Fact, MISFITS } from './facts.ts';
-import type { Verdict } from './fabric.ts';
+import type { RowRecord, Verdict } from './fabric.ts';
 import {
   atStart,
   beginRow,
@@ -248,7 +248,10 @@ function noteRowTotal(hands: Hands, task: Task): void {
 }
 
 /** Stated counts of a row in this size, for its record. */
-export const statedOf = (hands: Hands, counts: readonly StatedCount[]) =>
+export const statedOf = (
+  hands: Hands,
+  counts: readonly StatedCount[],
+): RowRecord['stated'] =>
   counts.flatMap((stated) => {
     const n = numberFor(hands, stated.n);
     if (n === null || stated.unit === 'row' || stated.unit === 'decrease' || stated.partial)

@@ -1,0 +1,26 @@
+export { type Compiled, type CompileOptions, compile } from './compile.ts';
+export type {
+  Account,
+  ConventionAccount,
+  Fabric,
+  RowAccount,
+  TotalsAccount,
+  Verdict,
+} from './fabric/index.ts';
+export {
+  coloured,
+  entries as catalogue,
+  type Finding,
+  type FindingSource,
+  type Fix,
+  formatFinding,
+  type Label,
+  type Paint,
+  plain,
+  printableText,
+  type Severity,
+  widthOf,
+  wrap,
+} from './finding/index.ts';
+export { type Manuscript, readManuscript } from './manuscript/index.ts';
+export { applyEdits, type Edit, type LineStarts, lineStarts, placeAt, type Span } from './source/index.ts';

@@ -4,8 +4,9 @@
  * the blank line or the next label; pasted text breaks this in the ways that are told below.
  */
 import { startsInstruction } from '../notation/index.ts';
+import { lineStarts, type Span } from '../source/index.ts';
 import type { Block } from './block.ts';
-import { chartInside, chartNameOf, fenceOf, type LineSpan, lineAt } from './fences.ts';
+import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts } from './label-cuts.ts';
 import { afterBullet, isLabelAlone, isPageNumber, isRule } from './line-shapes.ts';
 import { takeCount, takeNamed } from './named-lines.ts';
@@ -32,45 +33,46 @@ export function scanBlocks(text: string, options: BlockOptions): Block[] {
     text,
     options,
     blocks: [],
-    cuts: labelCuts(text, options.from),
+    cuts: labelCuts(text, options.from, options.layout),
     cut: 0,
     section: 'work',
     sectionLevel: 0,
     open: null,
     afterBlank: true,
-    lastNumber: 0,
     sawWork: false,
   };
+  const starts = lineStarts(text);
   let at = options.from;
-  while (at < text.length) at = takeLine(scan, at);
+  for (let i = 0; i < starts.length; i++) {
+    const from = starts[i] ?? 0;
+    // A chart takes several lines at once.
+    if (from < at) continue;
+    at = takeLine(scan, { from, to: starts[i + 1] ?? text.length });
+  }
   close(scan);
   return scan.blocks;
 }
 
-/** Takes the line at `at`, or the chart that begins there; returns where the next one begins. */
-function takeLine(scan: Scan, at: number): number {
+/** Takes a line, with its line end, or the chart that begins there; returns where the next begins. */
+function takeLine(scan: Scan, line: Span): number {
   const { text } = scan;
-  const line = lineAt(text, at);
+  const next = line.to;
   let { from, to } = line;
   while (from < to && isBlankCode(text.charCodeAt(from))) from++;
   while (to > from && isBlankCode(text.charCodeAt(to - 1))) to--;
-  if (from === to || scan.options.refused.has(at)) {
+  if (from === to || scan.options.refused.has(line.from)) {
     takeBlank(scan);
-    return line.next;
+    return next;
   }
   const sign = text[from];
   if (sign === '`' || sign === '~') {
-    const next = takeFence(scan, { from, to, next: line.next });
-    if (next !== null) return next;
+    const after = takeFence(scan, { from, to, next });
+    if (after !== null) return after;
   }
-  if (sign === '#' && takeHeading(scan, from, to)) return line.next;
-  if (isRule(text, from, to)) {
-    takeBlank(scan);
-    return line.next;
-  }
-  if (isPageNumber(text, from, to)) return line.next;
-  takeStretches(scan, { from, to, next: line.next });
-  return line.next;
+  if (sign === '#' && takeHeading(scan, from, to)) return next;
+  if (isRule(text, from, to)) takeBlank(scan);
+  else if (!isPageNumber(text, from, to)) takeStretches(scan, { from, to, next });
+  return next;
 }
 
 function takeBlank(scan: Scan): void {
@@ -126,7 +128,11 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
     scan.cut++;
     if (cut.at <= from || scan.section === 'comments') continue;
     if (cut.bare === null) return cut.at;
-    const last = Math.max(scan.lastNumber, lastNumberIn(scan.text, from, cut.at));
+    const row = scan.open?.kind === 'instruction' ? scan.open.from : from;
+    const last = Math.max(
+      lastNumberIn(scan.text, row, cut.at),
+      lastNumberIn(scan.text, from, cut.at),
+    );
     if (scan.options.layout === 'pasted' && cut.bare === last + 1) return cut.at;
   }
 }
@@ -164,10 +170,7 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
 function openInstruction(scan: Scan, { from, to }: Stretch, starts: Starts): void {
   openBlock(scan, { kind: 'instruction', from, to, section: scan.section });
   scan.sawWork = true;
-  if (starts === 'label') {
-    scan.lastNumber = lastNumberIn(scan.text, from, to);
-    if (scan.open) scan.open.bare = isLabelAlone(scan.text, from, to);
-  }
+  if (starts === 'label' && scan.open) scan.open.bare = isLabelAlone(scan.text, from, to);
   // Materials and notes without a heading behind them end where the work begins.
   if (scan.options.titles === 'lines') scan.section = 'work';
 }

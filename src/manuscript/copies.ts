@@ -38,7 +38,7 @@ export function copiesIn(heading: string): number {
 }
 
 const LINE = new RegExp(
-  String.raw`^\W{0,2}(?:please\s+)?(?:make|work|crochet|you(?:'ll)? need(?: to make)?)\s+(?:(another|a second(?: one| piece)?)|${N}(\s+more)?)(?:\s+(?:of (?:these|them|each)|the same(?: way)?|alike|identical|pieces?|parts?|in (?:the )?same way))*\W{0,2}$`,
+  String.raw`^\W{0,2}(?:please\s+)?(?:make|work|crochet|you(?:'ll)? need(?: to make)?)\s+(?:((?:another|a second)(?: one| piece)?)|${N}(\s+more)?)(?:\s+(?:of (?:these|them|each)|the same(?: way)?|alike|identical|pieces?|parts?|in (?:the )?same way))*\W{0,2}$`,
   'i',
 );
 

@@ -3,6 +3,7 @@
  * and numbers that a list dropped behind the count ("(35) 6-9. 35 sc").
  */
 import { startsInstruction } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
 
 export interface Cut {
   readonly at: number;
@@ -10,29 +11,45 @@ export interface Cut {
   readonly bare: number | null;
 }
 
-const CANDIDATE = new RegExp(
-  [
-    String.raw`\b(?:\d{1,3}(?:st|nd|rd|d|th)(?:\s?(?:,|and|to|&|-|–)\s?|\s))+(?:rnds?|rounds?|rows?|rds?)\b`,
-    String.raw`\b(?:rnds?|rounds?|rows?|rds?|r)\.?\s?#?\d{1,3}(?!\d)`,
-    String.raw`(?<=[)\]]\s{1,3})\d{1,3}(?:\s?[-–]\s?\d{1,3})?[.):]\s+(?=[A-Za-z0-9([*])`,
-  ].join('|'),
-  'gi',
-);
+/** A row word with a number behind it, or with an ordinal before it: see `ordinalBefore`. */
+const WORD =
+  /\b(?:[Rr](?:nds?|ounds?|ows?|ds?)?|R(?:NDS?|OUNDS?|OWS?|DS?))\b(?:\.?\s?#?\d{1,3}(?!\d))?|\b[Rr]\d{1,3}\b/g;
+const BARE = /[)\]]\s{1,3}(\d{1,3})(?:\s?[-–]\s?\d{1,3})?[.):]\s+(?=[A-Za-z0-9([*])/g;
 
 /** All cuts of a text in order, found in one pass. A label at the start of its line is none. */
-export function labelCuts(text: string, from: number): Cut[] {
+export function labelCuts(text: string, from: number, layout: 'written' | 'pasted'): Cut[] {
   const cuts: Cut[] = [];
-  CANDIDATE.lastIndex = from;
-  for (let found = CANDIDATE.exec(text); found; found = CANDIDATE.exec(text)) {
-    const at = found.index;
-    const before = lastInk(text, at, from);
-    if (before < 0) continue;
-    const first = text.charCodeAt(at);
-    const isBare = first >= 48 && first <= 57 && !/[a-z]/i.test(found[0]);
-    if (isBare) cuts.push({ at, bare: Number.parseInt(found[0], 10) });
-    else if (isCut(text, at, at + found[0].length, before)) cuts.push({ at, bare: null });
+  WORD.lastIndex = from;
+  for (let found = WORD.exec(text); found; found = WORD.exec(text)) {
+    const labelTo = found.index + found[0].length;
+    const isNumbered = isDigit(text.charCodeAt(labelTo - 1));
+    const at = isNumbered ? found.index : ordinalBefore(text, found.index, from);
+    const before = at === null ? -1 : lastInk(text, at, from);
+    if (at !== null && before >= 0 && isCut(text, { from: at, to: labelTo }, before)) {
+      cuts.push({ at, bare: null });
+    }
   }
-  return cuts;
+  if (layout === 'written') return cuts;
+  BARE.lastIndex = from;
+  for (let found = BARE.exec(text); found; found = BARE.exec(text)) {
+    const at = found.index + found[0].search(/\d/);
+    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: Number(found[1]) });
+  }
+  return cuts.sort((a, b) => a.at - b.at);
+}
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
+const ORDINALS = /(?:\b\d{1,3}(?:st|nd|rd|d|th)(?:\s?(?:,|and|to|&|-|–)\s?|\s))+$/i;
+
+/** Where "3rd and 4th" before "rnds" begins. */
+function ordinalBefore(text: string, at: number, from: number): number | null {
+  const code = text.charCodeAt(at - 2);
+  // Most words "row" have no ordinal before them: "3rd row" has its letter two signs back.
+  if (at < 3 || !((code | 32) >= 97 && (code | 32) <= 122)) return null;
+  const start = Math.max(from, at - 60);
+  const found = ORDINALS.exec(text.slice(start, at));
+  return found ? start + found.index : null;
 }
 
 /** Offset of the last sign before `at` in the same line, or −1. */
@@ -52,8 +69,8 @@ const REFERS =
   /\b(?:rep|repeat|rpt|as|of|work|like|from|to|in|and|or|last|next|per|until|end|with|see|for|on|after|before|through|follow|between|at)\.?$/i;
 
 /** "(28) Rnd 4:" is a label; "rep Rnd 4:" refers to one, and so does "(Rnd 4)". */
-function isCut(text: string, at: number, labelTo: number, before: number): boolean {
-  const tail = LABEL_END.exec(text.slice(labelTo, labelTo + 60));
+function isCut(text: string, { from: at, to }: Span, before: number): boolean {
+  const tail = LABEL_END.exec(text.slice(to, to + 60));
   if (!tail) return false;
   const sign = text[before] ?? '';
   if ('(,-–&/"“\''.includes(sign)) return false;

@@ -1,6 +1,6 @@
 /** Whether a file was written for this program or pasted from a page: it decides what ends a row. */
 
-import { lineAt } from './fences.ts';
+import type { LineStarts } from '../source/index.ts';
 import type { FrontMatter } from './front-matter.ts';
 import type { BlockOptions } from './scan.ts';
 
@@ -9,6 +9,7 @@ const HEADING = /^ {0,3}(#{1,6})[ \t]+(?!=|(?:filled|open|solid|closed|lacet|bar
 
 export function layoutOf(
   text: string,
+  lines: LineStarts,
   front: FrontMatter,
 ): Pick<BlockOptions, 'layout' | 'titles' | 'width'> {
   let headings = 0;
@@ -23,7 +24,7 @@ export function layoutOf(
   return {
     layout: front.span || title || headings > 0 ? 'written' : 'pasted',
     titles: headings > 0 ? 'headings' : 'lines',
-    width: widthOf(text, front.bodyFrom),
+    width: widthOf(lines, text.length, front.bodyFrom),
   };
 }
 
@@ -32,18 +33,18 @@ const WIDEST = 110;
 const NARROWEST = 45;
 
 /** At how many characters the text is wrapped; 0 if it is not. */
-function widthOf(text: string, from: number): number {
+function widthOf(lines: LineStarts, to: number, from: number): number {
   let width = 0;
   let wide = 0;
-  let lines = 0;
-  let at = from;
-  while (at < text.length) {
-    const line = lineAt(text, at);
-    const length = line.to - line.from;
-    if (length > 0) lines++;
+  let inked = 0;
+  for (let i = 0; i < lines.length; i++) {
+    const at = lines[i] ?? 0;
+    if (at < from) continue;
+    // The line end is no part of the line; one that is two signs long does no harm here.
+    const length = (lines[i + 1] ?? to + 1) - at - 1;
+    if (length > 1) inked++;
     if (length > WIDEST) wide++;
     else if (length > width) width = length;
-    at = line.next;
   }
-  return wide * 10 > lines || width < NARROWEST ? 0 : width;
+  return wide * 10 > inked || width < NARROWEST ? 0 : width;
 }

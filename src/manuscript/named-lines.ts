@@ -83,7 +83,7 @@ function sectionLead(text: string, from: number, to: number): Section | null {
   return colon > 2 && from + colon + 1 < to ? sectionNamed(words.slice(0, colon)) : null;
 }
 
-/** Whether the next line with words, at most two blank ones below, opens an instruction. */
+/** Whether the next line with words, at most two blank ones below, opens a piece of work. */
 function isAboveWork(scan: Scan, next: number): boolean {
   let at = next;
   for (let i = 0; i < 3 && at < scan.text.length; i++) {
@@ -93,7 +93,8 @@ function isAboveWork(scan: Scan, next: number): boolean {
     if (from < line.to) {
       const start = afterBullet(scan.text, from, line.to);
       const starts = startsInstruction(scan.text, start, line.to);
-      return starts === 'label' || starts === 'command';
+      if (starts === 'label' || starts === 'command') return true;
+      return copiesLine(scan.text.slice(start, line.to)) !== null;
     }
     at = line.next;
   }

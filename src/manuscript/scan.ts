@@ -40,8 +40,6 @@ export interface Scan {
   sectionLevel: number;
   open: Open | null;
   afterBlank: boolean;
-  /** Last row number met, which a bare number must follow. */
-  lastNumber: number;
   sawWork: boolean;
 }
 
@@ -83,7 +81,8 @@ export function skipCuts(scan: Scan, to: number): void {
 
 export function openBlock(scan: Scan, block: Omit<Open, 'bare' | 'lineFrom'>): void {
   close(scan);
-  scan.open = { ...block, lineFrom: block.from, bare: false };
+  const { kind, from, to, section } = block;
+  scan.open = { kind, section, from, to, lineFrom: from, bare: false };
 }
 
 /** Whether the open block's last line was broken only because `next` did not fit. */

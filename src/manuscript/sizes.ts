@@ -66,11 +66,15 @@ function namesIn(words: string): readonly string[] | null {
   return plain.length > 1 && plain.every((word) => whole.test(word)) ? named(plain) : null;
 }
 
+/** A quick look before the careful one: few rows have lists of numbers. */
+const HAS_LIST = /[([]\s?\d{1,4}\s?[,;:]\s?\d|\d-\d{1,3}-\d/;
+
 /**
  * How many sizes the first list of numbers in an instruction has: "Ch 40 (44, 48)" 3, "20-24-24" 3.
  * A single number in brackets is a count ("inc x 6 (12)"), and so is a list behind "x 6".
  */
 function sizesInNumbers(words: string): number {
+  if (!HAS_LIST.test(words)) return 1;
   const found =
     /(?<!(?:[x×*]|times)\s?\d{0,3})\b\d{1,4}\s?[([]\s?\d{1,4}(?:\s?[,;:]\s?\d{1,4}){1,15}\s?[)\]]|\b\d{1,3}(?:-\d{1,3}){2,7}\b(?!\s?[)\]])/i.exec(
       words,

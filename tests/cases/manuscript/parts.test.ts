@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest';
+import { instructions, parts, read } from './read.ts';
+
+const disc = 'Rnd 1: 6 sc in magic ring. (6)\n\nRnd 2: 2 sc in each st around. (12)';
+
+describe('parts under headings', () => {
+  test('headings without rows are no parts', () => {
+    expect(parts(`# Disc\n\n## Materials\n\nCotton.\n\n## Disc\n\n${disc}\n\n## Finishing\n\nPin out.`)).toEqual(['Disc']);
+  });
+
+  test.each([
+    ['Ears (make 2)', 2],
+    ['Ears x2', 2],
+    ['Leg * 4', 4],
+    ['Wings – make two', 2],
+    ['Handles (work both alike)', 2],
+    ['Squares (12 pieces)', 12],
+    ['Row of 5 shells', 1],
+    ['Size 2', 1],
+    ['Body', 1],
+  ])('copies: %s', (heading, copies) => {
+    expect(read(`## ${heading}\n\n${disc}`).parts[0]?.copies).toBe(copies);
+  });
+
+  test('a heading where numbering goes on continues the piece', () => {
+    const text = `## Base\n\n${disc}\n\n## Sides\n\nRnd 3: Sc in each st around. (12)`;
+    expect(parts(text)).toEqual(['Base', 'Sides+']);
+  });
+
+  test('so does one where new yarn is only taken up', () => {
+    const text = `## Base\n\n${disc}\n\n## Stripe\n\nRnd 3: With B, sc in each st around. (12)`;
+    expect(parts(text)).toEqual(['Base', 'Stripe+']);
+  });
+
+  test.each([
+    ['a ring', 'Rnd 1: 6 sc in magic ring. (6)'],
+    ['a foundation chain', 'Ch 11.\n\nRow 1: Sc in 2nd ch from hook and in each ch across. (10)'],
+    ['joined yarn', 'Rnd 1: Join B with sl st in any st, ch 1, sc in each st around. (12)'],
+  ])('a part that begins with %s is a piece of its own', (_, work) => {
+    expect(parts(`## Base\n\n${disc}\n\n## Top\n\n${work}`)).toEqual(['Base', 'Top']);
+  });
+
+  test('what is made twice is no continuation', () => {
+    const text = `## Base\n\n${disc}\n\n## Openings (work both alike)\n\nRnd 3: Sc in each st around. (12)`;
+    expect(parts(text)).toEqual(['Base', 'Openings (work both alike)*2']);
+  });
+
+  test('an edging that takes up the uncut work continues it, though its numbers begin again', () => {
+    const edging = '## Edging\n\nRnd 1: Ch 1, sc in same st as join and in each st around; join.';
+    expect(parts(`## Base\n\n${disc}\n\n${edging}`)).toEqual(['Base', 'Edging+']);
+    expect(parts(`## Base\n\n${disc}\n\nFasten off.\n\n${edging}`)).toEqual(['Base', 'Edging']);
+  });
+
+  test('wrapped prose that begins with a label word is no row', () => {
+    const text = `## Base\n\n${disc}\n\nThe ring is closed now. Look at it closely, and then compare it with\nRnd 2 of the picture above before you go on.`;
+    expect(instructions(text)).toHaveLength(2);
+  });
+
+  test('a row runs to the blank line, whatever its words', () => {
+    const text = '## Base\n\nRnd 1: 6 sc in magic ring, drawing the\nring as tight as you are able. (6)';
+    expect(instructions(text)).toEqual([text.slice(9)]);
+  });
+});
+
+describe('orders', () => {
+  const note = 'Do not turn at the end of a round.';
+
+  test('of the notes at the head hold for all parts', () => {
+    const { orders, parts: all } = read(`---\nterms: US\n---\n${note}\n\n## Base\n\n${disc}`);
+    expect(orders.map((order) => order.kind)).toEqual(['turning']);
+    expect(all[0]?.orders).toEqual([]);
+    const below = read(`## Notes\n\n${note}\n\n## Base\n\n${disc}`);
+    expect(below.orders.map((order) => order.kind)).toEqual(['turning']);
+  });
+
+  test('of the prose of a part hold for that part, with absolute spans', () => {
+    const text = `## Base\n\n${note}\n\n${disc}\n\n## Top\n\n${disc}`;
+    const { orders, parts: all } = read(text);
+    expect(orders).toEqual([]);
+    expect(all.map((part) => part.orders.length)).toEqual([1, 0]);
+    const order = all[0]?.orders[0];
+    expect(text.slice(order?.from, order?.to).toLowerCase()).toContain('do not turn');
+  });
+});

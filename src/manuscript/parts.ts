@@ -87,7 +87,7 @@ function takeInstruction(all: Gathering, span: Span, instruction: Instruction): 
   const numbers = numbersOf(instruction.label);
   const part = lastOf(all);
   if (numbers?.first === 1 && part.last > 1 && instruction.label?.sizes === '') {
-    restart(all, part, instruction);
+    restart(all, part);
   }
   const current = lastOf(all);
   current.instructions.push(placed);
@@ -95,15 +95,13 @@ function takeInstruction(all: Gathering, span: Span, instruction: Instruction): 
 }
 
 /** Numbers begin again without a heading: a new part, and the foundation above it is its own. */
-function restart(all: Gathering, part: Draft, first: Instruction): void {
+function restart(all: Gathering, part: Draft): void {
   const next = draft('', null, part.level);
-  if (!startsWork(first)) {
-    const rest = part.instructions.findLastIndex((placed) => placed.instruction.label !== null) + 1;
-    const start = part.instructions.findIndex(
-      (placed, i) => i >= rest && startsWork(placed.instruction),
-    );
-    if (start > 0) next.instructions = part.instructions.splice(start);
-  }
+  const rest = part.instructions.findLastIndex(({ instruction }) => instruction.label !== null) + 1;
+  const start = part.instructions.findIndex(
+    ({ instruction }, i) => i >= rest && startsWork(instruction),
+  );
+  if (start > 0) next.instructions = part.instructions.splice(start);
   all.drafts.push(next);
 }
 

@@ -1,0 +1,129 @@
+/** Chains: "ch 3", "3ch", "ch-1", "chain 43 (47, 51)", "ch 50+1", "a chain 40 cm long". */
+import { W } from './dictionary.ts';
+import { readNumbers } from './numbers.ts';
+import {
+  eatWord,
+  fromOf,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+import type { ChainStep, Numbers } from './tree.ts';
+import { mayBeStitch } from './work.ts';
+
+/** Whether a chain begins here: "ch", "3 ch", "make a chain". */
+export function startsChain(r: Reader): boolean {
+  let k = 0;
+  while (isWord(r, W.work, k) || isWord(r, W.a, k) || isWord(r, W.the, k)) k++;
+  if (isWord(r, W.foundation, k) || isWord(r, W.beginning, k)) k++;
+  if (isWord(r, W.another, k)) k++;
+  if (kindAt(r, k) === T.number) {
+    k++;
+    if (isWord(r, W.more, k)) k++;
+    if (isWord(r, W.x, k) || kindAt(r, k) === T.times) k++;
+    if (kindAt(r, k) === T.dash) k++;
+    if (isWord(r, W.loop, k)) return false;
+  }
+  return isWord(r, W.ch, k);
+}
+
+/** The chain, with `startsChain` true. */
+export function readChain(r: Reader): ChainStep | null {
+  const start = r.at;
+  while (eatWord(r, W.work) || eatWord(r, W.a) || eatWord(r, W.the));
+  eatWord(r, W.foundation);
+  eatWord(r, W.beginning);
+  eatWord(r, W.another);
+  let n = readNumbers(r);
+  eatWord(r, W.more);
+  if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;
+  if (kindAt(r) === T.dash) r.at++;
+  if (!eatWord(r, W.ch)) {
+    r.at = start;
+    return null;
+  }
+  n ??= lengthBehind(r);
+  const open = n === null && readOpen(r);
+  readManner(r);
+  return { kind: 'chain', n, countsAs: null, open, from: fromOf(r, start), to: toOf(r) };
+}
+
+function lengthBehind(r: Reader): Numbers | null {
+  const start = r.at;
+  if (isLoosely(r)) r.at++;
+  if (eatWord(r, W.of)) eatWord(r, W.about);
+  eatWord(r, W.another);
+  if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;
+  if (kindAt(r) === T.dash) r.at++;
+  const numberAt = r.at;
+  const n = readNumbers(r);
+  if (!n || isLength(r) || stitchOwns(r, start, numberAt)) {
+    r.at = start;
+    return null;
+  }
+  if (isWord(r, W.st) || isWord(r, W.ch) || isWord(r, W.more)) {
+    if (!isWord(r, W.ch) || kindAt(r, 1) !== T.number) r.at++;
+  }
+  const sum = plus(r);
+  if (sum === 0) return n;
+  return { from: n.from, to: toOf(r), values: n.values.map((v) => (v === null ? null : v + sum)) };
+}
+
+/** "ch 50+1", "ch 12 + 1" */
+function plus(r: Reader): number {
+  if (kindAt(r) !== T.plus && !isWord(r, W.plus)) return 0;
+  if (kindAt(r, 1) !== T.number) return 0;
+  const more = valueAt(r, 1);
+  r.at += 2;
+  if (isWord(r, W.ch) && kindAt(r, 1) !== T.number) r.at++;
+  return more;
+}
+
+/** "ch 2 dc": the two belong to the dc only when they touch it or "ch" stands off. */
+function stitchOwns(r: Reader, start: number, numberAt: number): boolean {
+  if (kindAt(r) !== T.word || !mayBeStitch(wordAt(r))) return false;
+  return numberAt === start && isGlued(r, -1) && !isGlued(r, start - 1 - r.at);
+}
+
+const isLength = (r: Reader): boolean =>
+  isWord(r, W.cm) || isWord(r, W.mm) || isWord(r, W.inch) || isWord(r, W.metre) ||
+  (isWord(r, W.in) && /long/.test(spelled(r, r.at + 1))); // biome-ignore format: one condition
+
+const isLoosely = (r: Reader): boolean => kindAt(r) === T.word && /^loose/.test(spelled(r, r.at));
+
+function readManner(r: Reader): void {
+  if (isLoosely(r)) r.at++;
+  if (isWord(r, W.more)) r.at++;
+  if (
+    isWord(r, W.for) &&
+    (isWord(r, W.foundation, 1) || (isWord(r, W.the, 1) && isWord(r, W.foundation, 2)))
+  ) {
+    r.at += isWord(r, W.the, 1) ? 3 : 2;
+    if (isWord(r, W.ch)) r.at++;
+  }
+}
+
+/** "a multiple of 6 plus 3", "40 cm long", "as long as you like", "the length required". */
+function readOpen(r: Reader): boolean {
+  const start = r.at;
+  const length = kindAt(r) === T.number;
+  const words =
+    isWord(r, W.as) || isWord(r, W.multiple) || isWord(r, W.long) || isWord(r, W.to) ||
+    isWord(r, W.of) || isWord(r, W.desired) || isWord(r, W.any) || isWord(r, W.in) ||
+    (isWord(r, W.a) && isWord(r, W.multiple, 1)) || isWord(r, W.the) || isWord(r, W.for); // biome-ignore format: one condition
+  if (!length && !words) return false;
+  let seen = false;
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.semicolon) {
+    if (kindAt(r) === T.comma || kindAt(r) === T.close || kindAt(r) === T.open) break;
+    seen ||= isWord(r, W.multiple) || isWord(r, W.long) || isWord(r, W.desired) || isLength(r);
+    r.at++;
+  }
+  if (!seen) r.at = start;
+  return seen;
+}

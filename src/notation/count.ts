@@ -1,0 +1,172 @@
+/** Stated counts: "(28)", "[24 sc]", "- 28 sts", "(16 dc, 8 ch-1 sps)", "24 sts total", "= 12". */
+import { formOf, W } from './dictionary.ts';
+import { readNoun, singular } from './noun.ts';
+import { readNumbers, sizeList } from './numbers.ts';
+import { fromOf, isWord, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
+import { T } from './tokens.ts';
+import type { CountUnit, Noun, Numbers, StatedCount } from './tree.ts';
+
+type Draft = { -readonly [K in keyof StatedCount]: StatedCount[K] };
+
+/** All counts up to a token, or `null` when anything else stands there. */
+export function readCounts(r: Reader, end: number): StatedCount[] | null {
+  const start = r.at;
+  const counts: StatedCount[] = [];
+  while (r.at < end) {
+    skipLead(r, end);
+    if (r.at >= end) break;
+    const count = countItem(r);
+    if (!count) {
+      if (counts.length > 0 && readTrail(r, counts, end)) continue;
+      r.at = start;
+      return null;
+    }
+    counts.push(count);
+    readTrail(r, counts, end);
+  }
+  if (counts.length === 0) r.at = start;
+  return counts.length > 0 ? counts : null;
+}
+
+/** "total:", "you now have", "count", "for a total of", signs. */
+function skipLead(r: Reader, end: number): void {
+  while (r.at < end) {
+    const kind = kindAt(r);
+    const sense = wordAt(r);
+    const sign = kind === T.colon || kind === T.equals || kind === T.dash || kind === T.comma ||
+      kind === T.plus || kind === T.semicolon || kind === T.stop || kind === T.slash; // biome-ignore format: one condition
+    if (!sign && !LEADS.has(sense)) return;
+    r.at++;
+  }
+}
+
+const LEADS = new Set([
+  W.total, W.count, W.you, W.have, W.now, W.of, W.for, W.a, W.and, W.st, W.there, W.with, W.include,
+  W.still,
+]); // biome-ignore format: a list
+
+/** One number with its unit. */
+export function countItem(r: Reader): StatedCount | null {
+  const start = r.at;
+  const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
+  if (!n) return null;
+  const draft: Draft = {
+    n,
+    unit: null,
+    stem: null,
+    chains: null,
+    word: '',
+    startChainIncluded: null,
+    partial: false,
+    from: fromOf(r, start),
+    to: 0,
+  };
+  readUnit(r, draft);
+  draft.to = toOf(r);
+  return draft;
+}
+
+/** "(33, 41, 49)" as a count of its own, one number a size. */
+function bracketNumbers(r: Reader): Numbers | null {
+  const from = fromOf(r, r.at);
+  const values: (number | null)[] = [];
+  if (!sizeList(r, values)) return null;
+  return { from, to: toOf(r), values };
+}
+
+function readUnit(r: Reader, draft: Draft): void {
+  if (isWord(r, W.total)) r.at++;
+  if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;
+  if (kindAt(r) === T.dash && isWord(r, W.st, 1)) r.at++;
+  if (isWord(r, W.more) || isWord(r, W.remaining)) {
+    draft.unit = isWord(r, W.more) ? 'decrease' : null;
+    r.at++;
+  }
+  if (isWord(r, W.row) || isWord(r, W.round)) {
+    draft.unit = 'row';
+    r.at++;
+    return;
+  }
+  const adjective = isWord(r, W.open) || isWord(r, W.filled);
+  if (adjective && !isWord(r, W.skipped)) {
+    draft.word = spelled(r, r.at);
+    r.at++;
+  }
+  const noun = readNoun(r);
+  if (noun) applyNoun(draft, noun);
+  else if (formOf(wordAt(r)) === null && isPlainGroup(r)) {
+    draft.unit = 'group';
+    draft.word = singular(spelled(r, r.at));
+    r.at++;
+  }
+}
+
+/** "6 scallops", "5 motifs": a made-up thing that is counted, one plural word before a close. */
+const isPlainGroup = (r: Reader): boolean =>
+  kindAt(r) === T.word && r.value[r.at] === 0 && kindAt(r, 1) === T.close &&
+  /s$/i.test(spelled(r, r.at)); // biome-ignore format: one condition
+
+const UNITS: Readonly<Record<string, CountUnit>> = {
+  stitch: 'stitch', stem: 'stem', chain: 'chain', space: 'space', gap: 'space', corner: 'group',
+  group: 'group', picot: 'group', box: 'box', ring: 'group', 'start-chain': 'chain',
+  'row-end': 'row', marker: 'group', join: 'stem', center: 'group',
+}; // biome-ignore format: a table
+
+function applyNoun(draft: Draft, noun: Noun): void {
+  const unit = UNITS[noun.kind] ?? 'group';
+  const bareChain = noun.kind === 'space' && noun.word === 'ch';
+  draft.unit = draft.unit === 'decrease' ? 'decrease' : bareChain ? 'space' : unit;
+  draft.stem = noun.stem;
+  draft.chains = noun.chains;
+  if (noun.word !== '' && noun.word !== 'ch') draft.word = noun.word;
+  else if (noun.kind === 'corner' || noun.kind === 'picot') draft.word = noun.kind;
+}
+
+/** Words behind a number: "total", "in all", "not counting the ch", "each side", "increased". */
+function readTrail(r: Reader, counts: StatedCount[], end: number): boolean {
+  const start = r.at;
+  const last = counts.at(-1);
+  if (!last) return false;
+  const draft: Draft = { ...last };
+  while (r.at < end && kindAt(r) === T.word && trailWord(r, draft, end));
+  if (r.at === start) return false;
+  draft.to = toOf(r);
+  counts[counts.length - 1] = draft;
+  return true;
+}
+
+function trailWord(r: Reader, draft: Draft, end: number): boolean {
+  const sense = wordAt(r);
+  if (sense === W.increased || sense === W.decreased || sense === W.added) {
+    draft.unit = 'decrease';
+  } else if (sense === W.per || sense === W.each || sense === W.between) {
+    draft.partial = true;
+    r.at = Math.min(end, r.at + 2);
+    return true;
+  } else if (sense === W.not || sense === W.excluding || sense === W.include) {
+    draft.startChainIncluded = sense === W.include;
+    restOfClause(r, end);
+    return true;
+  } else if (!TRAILS.has(sense)) return false;
+  r.at++;
+  return true;
+}
+
+const TRAILS = new Set([
+  W.total, W.in, W.all, W.made, W.now, W.around, W.across, W.on, W.remaining, W.st, W.round, W.row,
+  W.at, W.end, W.of, W.the, W.so, W.for, W.work, W.side, W.long,
+  W.corner, W.every,
+]); // biome-ignore format: a list
+
+function restOfClause(r: Reader, end: number): void {
+  while (r.at < end && kindAt(r) !== T.comma && kindAt(r) !== T.semicolon) r.at++;
+}
+
+/** Whether the number here is a count although no bracket says so: it has a unit that no step has. */
+export function isPlainCount(r: Reader): boolean {
+  const start = r.at;
+  const n = readNumbers(r);
+  const unit = isWord(r, W.st) || (isWord(r, W.total) && valueAt(r) > 0);
+  r.at = start;
+  return n !== null && unit;
+}

@@ -1,0 +1,128 @@
+/** "(counts as dc and ch 1 here and throughout)", "does not count as a st", "(=1 tr)", "(1 tr + 2 ch)". */
+import { W } from './dictionary.ts';
+import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import { readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { CountsAs } from './tree.ts';
+
+type Draft = { -readonly [K in keyof CountsAs]: CountsAs[K] };
+
+/** What the words up to `end` say of a chain, or `null`; then the reader stays where it was. */
+export function readCountsAs(r: Reader, end: number): CountsAs | null {
+  const start = r.at;
+  const draft: Draft = {
+    counts: true, stem: null, stitches: 1, chains: 0, throughout: false,
+    from: fromOf(r, start), to: 0,
+  }; // biome-ignore format: one line of fields
+  if (!verb(r, draft, end)) {
+    r.at = start;
+    return null;
+  }
+  if (draft.counts || isWord(r, W.a)) what(r, draft, end);
+  while (r.at < end) {
+    if (isWord(r, W.throughout)) draft.throughout = true;
+    if (isWord(r, W.here) && isWord(r, W.and, 1)) draft.throughout = true;
+    r.at++;
+  }
+  draft.to = toOf(r);
+  return draft;
+}
+
+/** The verb may stand behind "this", "ch 3", "beg ch-3", "will". */
+function verb(r: Reader, draft: Draft, end: number): boolean {
+  for (let guard = 0; guard < 10 && r.at < end; guard++) {
+    const sense = wordAt(r);
+    if (sense === W.count) {
+      if (valueAt(r, -1) !== W.not) draft.counts = draft.counts && true;
+      r.at++;
+      return behindVerb(r);
+    }
+    if (sense === W.not || sense === W.dont || sense === W.no) draft.counts = false;
+    else if (sense === W.for || sense === W.as || sense === W.stands) {
+      if (sense !== W.as && !isWord(r, W.for, 1)) return false;
+    } else if (kindAt(r) === T.equals) {
+      r.at++;
+      return true;
+    } else if (kindAt(r) === T.word && (sense === 0 || readStitchHere(r))) return false;
+    r.at++;
+  }
+  return false;
+}
+
+function behindVerb(r: Reader): boolean {
+  while (eatWord(r, W.as) || eatWord(r, W.for));
+  return true;
+}
+
+function readStitchHere(r: Reader): boolean {
+  const start = r.at;
+  const stitch = readStitch(r);
+  r.at = start;
+  return stitch !== null;
+}
+
+/** "a dc and ch 1", "first hdc", "2 dc", "1 tr, 2 ch", "st". */
+function what(r: Reader, draft: Draft, end: number): void {
+  let stitches = 0;
+  for (let guard = 0; guard < 12 && r.at < end; guard++) {
+    const number = kindAt(r) === T.number ? valueAt(r) : 0;
+    const k = number > 0 ? (kindAt(r, 1) === T.dash ? 2 : 1) : 0;
+    if (isWord(r, W.ch, k)) {
+      r.at += k + 1;
+      draft.chains += number > 0 ? number : chainNumber(r);
+      if (isWord(r, W.sp)) r.at++;
+      continue;
+    }
+    if (isWord(r, W.st, k) && stitches === 0) {
+      stitches = number || 1;
+      r.at += k + 1;
+      continue;
+    }
+    const start = r.at;
+    r.at += k;
+    const stitch = k > 0 || kindAt(r) === T.word ? readStitch(r) : null;
+    if (stitch && stitch.stem !== null && stitches === 0) {
+      draft.stem = stitch.stem;
+      stitches = number || 1;
+    } else {
+      r.at = start;
+      if (!isFiller(r)) break;
+      r.at++;
+    }
+  }
+  if (stitches > 0) draft.stitches = Math.min(stitches, 99);
+}
+
+function chainNumber(r: Reader): number {
+  if (kindAt(r) === T.dash) r.at++;
+  if (kindAt(r) !== T.number) return 1;
+  const n = valueAt(r);
+  r.at++;
+  return Math.min(n, 99);
+}
+
+const isFiller = (r: Reader): boolean => {
+  const sense = wordAt(r);
+  const kind = kindAt(r);
+  if (kind === T.ordinal || kind === T.comma || kind === T.plus) return true;
+  return (
+    sense === W.a || sense === W.the || sense === W.and || sense === W.beginning || sense === W.your
+  );
+};
+
+/** "(first dc + ch 1)", "(1 tr + 2 ch)", "(as 1 dc)": no verb, only what it stands for. */
+export function readStandsFor(r: Reader, end: number): CountsAs | null {
+  const start = r.at;
+  const draft: Draft = {
+    counts: true, stem: null, stitches: 1, chains: 0, throughout: false,
+    from: fromOf(r, start), to: 0,
+  }; // biome-ignore format: one line of fields
+  eatWord(r, W.as);
+  what(r, draft, end);
+  if (r.at < end || draft.stem === null) {
+    r.at = start;
+    return null;
+  }
+  draft.to = toOf(r);
+  return draft;
+}

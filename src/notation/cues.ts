@@ -1,0 +1,100 @@
+/** Words of a text that speak for US or UK terms, and an outright statement of them. */
+import type { Span } from '../source/index.ts';
+import { formOf, W } from './dictionary.ts';
+import { scan } from './scan.ts';
+import { T, type Tokens } from './tokens.ts';
+import type { Terms } from './tree.ts';
+
+export interface TermCues {
+  readonly us: Span[];
+  readonly uk: Span[];
+  /** "UK terms", "US terminology used"; the first such statement. */
+  readonly stated: { readonly terms: Terms; readonly span: Span } | null;
+}
+
+const STRONG_US = new Set(['sc', 'hdc']);
+const STRONG_UK = new Set(['htr']);
+const SKIPPED = new Set(['miss', 'misses', 'missing', 'missed']);
+const COUNTRIES: ReadonlyMap<number, Terms> = new Map([
+  ...['us', 'usa', 'american', 'america'].map((word) => [hash(word), 'US'] as const),
+  ...['uk', 'british', 'english', 'australian', 'aus'].map((word) => [hash(word), 'UK'] as const),
+]);
+const TERM_WORDS = new Set(
+  [
+    'terms',
+    'term',
+    'terminology',
+    'notation',
+    'abbreviations',
+    'abbreviation',
+    'crochet',
+    'stitches',
+  ].map(hash),
+);
+const TENSION = hash('tension');
+
+function hash(word: string): number {
+  const { hash: hashes } = scan(word, 0, word.length);
+  return hashes[0] ?? 0;
+}
+
+/**
+ * Cues from `from` to `to`, spans counted from `from`. "sc" and "hdc" speak for US, "htr", a dc in
+ * the 2nd chain, a tr in the 4th, "miss" and "tension" for UK; "skip", "gauge" and "sl st" for none.
+ */
+export function termCues(text: string, from: number, to: number): TermCues {
+  const tokens = scan(text, from, to);
+  const us: Span[] = [];
+  const uk: Span[] = [];
+  let stated: TermCues['stated'] = null;
+  for (let i = 0; i < tokens.kind.length; i++) {
+    if (tokens.kind[i] !== T.word) continue;
+    const span = { from: tokens.from[i] ?? 0, to: tokens.to[i] ?? 0 };
+    const sense = tokens.value[i] ?? 0;
+    const stem = formOf(sense)?.stem ?? '';
+    if (STRONG_US.has(stem) && !isOldSingle(text, from, span)) us.push(span);
+    else if (STRONG_UK.has(stem) || speaksUk(tokens, i, stem)) uk.push(span);
+    else if (isMiss(text, from, span, sense) || tokens.hash[i] === TENSION) uk.push(span);
+    stated ??= statement(tokens, i);
+  }
+  return { us, uk, stated };
+}
+
+/** "single crochet" in old English books is the slip stitch: only the short forms speak. */
+const isOldSingle = (text: string, from: number, span: Span): boolean =>
+  /^(single|plain)/i.test(text.slice(from + span.from, from + span.to));
+
+function isMiss(text: string, from: number, span: Span, sense: number): boolean {
+  return (
+    sense === W.skip && SKIPPED.has(text.slice(from + span.from, from + span.to).toLowerCase())
+  );
+}
+
+/** dc in the 2nd chain from the hook, tr in the 4th: heights as UK terms have them. */
+function speaksUk(tokens: Tokens, i: number, stem: string): boolean {
+  if (stem !== 'dc' && stem !== 'tr') return false;
+  for (let k = i + 1; k < i + 4; k++) {
+    if (tokens.kind[k] !== T.ordinal) continue;
+    const chain = tokens.value[k + 1] === W.ch;
+    return chain && (tokens.value[k] ?? 0) === (stem === 'dc' ? 2 : 4) && fromHook(tokens, k + 2);
+  }
+  return false;
+}
+
+const fromHook = (tokens: Tokens, at: number): boolean =>
+  tokens.kind[at] === T.word && tokens.value[at] === W.from;
+
+/** "UK terms", "US crochet terms", "written in American terminology", "terms: UK". */
+function statement(tokens: Tokens, i: number): TermCues['stated'] {
+  const terms = COUNTRIES.get(tokens.hash[i] ?? 0);
+  if (!terms || tokens.hash[i] === 0) return null;
+  let last = i;
+  for (let k = i + 1; k < i + 4 && tokens.kind[k] === T.word; k++) {
+    if (TERM_WORDS.has(tokens.hash[k] ?? 0)) last = k;
+  }
+  const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;
+  const named = before >= 0 && TERM_WORDS.has(tokens.hash[before] ?? 0);
+  if (last === i && !named) return null;
+  const start = named && last === i ? before : i;
+  return { terms, span: { from: tokens.from[start] ?? 0, to: tokens.to[last] ?? 0 } };
+}

@@ -1,0 +1,217 @@
+/**
+ * From a spelling to its sense by a hash over character codes, so that scanning makes no string for
+ * a word. Built once when the module loads and never changed.
+ */
+import { SPELLINGS, type WordSense } from './lexicon.ts';
+import { PROSE_WORDS } from './prose-words.ts';
+import { GLUED_STEMS, MANNERS, SHAPE_NAMES, STEM_NAMES, type StitchForm } from './stitch-words.ts';
+import type { Post, StemWord } from './tree.ts';
+
+/** Senses are small numbers; 0: a word that is not in the lexicon. */
+export type SenseId = number;
+
+/** A name of several words, each by its sense, and the sense of the whole. */
+export interface Phrase {
+  readonly words: readonly SenseId[];
+  readonly sense: SenseId;
+}
+
+const TABLE_BITS = 13;
+const TABLE_SIZE = 1 << TABLE_BITS;
+const slots = new Int32Array(TABLE_SIZE).fill(-1);
+const spellings: string[] = [];
+const senses: number[] = [];
+
+let nextSense = 1;
+const forms: (StitchForm | null)[] = [null];
+const manners: (string | null)[] = [null];
+const phrases: (Phrase[] | null)[] = [null];
+const posts: (Post | null)[] = [null];
+
+function newSense(form: StitchForm | null): SenseId {
+  const sense = nextSense++;
+  forms[sense] = form;
+  manners[sense] = null;
+  phrases[sense] = null;
+  posts[sense] = null;
+  return sense;
+}
+
+/** Lower-case ASCII for a letter; Turkish dotted and dotless i and full-width letters folded. */
+export function fold(code: number): number {
+  if (code < 128) return code >= 65 && code <= 90 ? code | 32 : code;
+  if (code === 0x130 || code === 0x131) return 105;
+  if (code >= 0xff21 && code <= 0xff3a) return code - 0xff21 + 97;
+  if (code >= 0xff41 && code <= 0xff5a) return code - 0xff41 + 97;
+  return code;
+}
+
+/** One step of the word hash; start with 0. */
+export const mix = (hash: number, folded: number): number => (Math.imul(hash, 31) + folded) | 0;
+
+export function hashOf(word: string): number {
+  let hash = 0;
+  for (let i = 0; i < word.length; i++) {
+    const code = fold(word.charCodeAt(i));
+    if (code !== 39) hash = mix(hash, code);
+  }
+  return hash;
+}
+
+const slotOf = (hash: number): number => Math.imul(hash, 0x9e3779b1) >>> (32 - TABLE_BITS);
+
+/** Adds a spelling unless it is taken: earlier lists win. */
+function addSpelling(word: string, sense: SenseId): SenseId {
+  const had = senseOfWord(word);
+  if (had !== 0) return had;
+  let slot = slotOf(hashOf(word));
+  while (slots[slot] !== -1) slot = (slot + 1) & (TABLE_SIZE - 1);
+  slots[slot] = spellings.length;
+  spellings.push(word);
+  senses.push(sense);
+  return sense;
+}
+
+export const senseOfWord = (word: string): SenseId => lookUp(word, 0, word.length, hashOf(word));
+
+/** Sense of the word that stands in the text from `from` to `to` and has this hash; 0: unknown. */
+export function lookUp(text: string, from: number, to: number, hash: number): SenseId {
+  let slot = slotOf(hash);
+  for (;;) {
+    const at = slots[slot] ?? -1;
+    if (at < 0) return 0;
+    if (sameWord(spellings[at] ?? '', text, from, to)) return senses[at] ?? 0;
+    slot = (slot + 1) & (TABLE_SIZE - 1);
+  }
+}
+
+/** Apostrophes and soft hyphens inside a word are passed over: "don't", "24 st's". */
+function sameWord(word: string, text: string, from: number, to: number): boolean {
+  let k = 0;
+  for (let i = from; i < to; i++) {
+    const code = fold(text.charCodeAt(i));
+    if (isSilent(code)) continue;
+    if (word.charCodeAt(k) !== code) return false;
+    k++;
+  }
+  return k === word.length;
+}
+
+/** Characters inside a word that carry no letter. */
+export const isSilent = (code: number): boolean =>
+  code === 39 || code === 0x2019 || code === 0xad || code === 0x200b || code === 0x2018;
+
+const WORD_SENSES = {} as Record<WordSense, SenseId>;
+for (const key of Object.keys(SPELLINGS) as WordSense[]) {
+  const sense = newSense(null);
+  WORD_SENSES[key] = sense;
+  for (const word of SPELLINGS[key].split(' ')) addSpelling(word, sense);
+}
+
+/** Senses of the trade's words by name. */
+export const W: Readonly<Record<WordSense, SenseId>> = WORD_SENSES;
+
+const plain: StitchForm = {
+  shape: 'one',
+  stem: null,
+  legs: null,
+  loop: null,
+  post: null,
+  extended: false,
+  foundation: false,
+  manner: [],
+};
+
+/** A name of one word gets a spelling; of several, a phrase that hangs on its first word. */
+function addName(name: string, sense: SenseId): void {
+  const words = name.split(' ');
+  if (words.length === 1) {
+    addSpelling(name, sense);
+    return;
+  }
+  const ids = words.map((word) => senseOfWord(word) || addSpelling(word, newSense(null)));
+  const first = ids[0] ?? 0;
+  const list = phrases[first] ?? [];
+  list.push({ words: ids, sense });
+  list.sort((a, b) => b.words.length - a.words.length);
+  phrases[first] = list;
+}
+
+/** Phrases wait until every single word has its sense: "half dc" must not take "dc" away. */
+const waiting: { name: string; sense: SenseId }[] = [];
+
+function addNames(names: readonly string[], sense: SenseId): void {
+  for (const name of names) {
+    if (name.includes(' ')) waiting.push({ name, sense });
+    else addName(name, sense);
+  }
+}
+
+function addStem(stem: StemWord, names: string): void {
+  const sense = newSense({ ...plain, stem, extended: /^e(sc|hdc|dc|tr|htr|dtr)$/.test(stem) });
+  const all = names.split('|');
+  const plurals = all.filter((name) => !name.includes(' ') && !name.endsWith('s'));
+  addNames([...all, ...plurals.map((name) => `${name}s`)], sense);
+}
+
+function addGlued(stem: StemWord): void {
+  const real = stem === 'trc' ? 'tr' : stem;
+  const one = (extra: Partial<StitchForm>, ...names: string[]): void => {
+    const sense = newSense({ ...plain, stem: real, ...extra });
+    for (const name of names) {
+      addName(name, sense);
+      addName(`${name}s`, sense);
+    }
+  };
+  one({ post: 'front' }, `fp${stem}`, `${stem}fp`, `rf${stem}`, `${stem}rf`);
+  one({ post: 'back' }, `bp${stem}`, `${stem}bp`, `rb${stem}`, `${stem}rb`);
+  one({ post: 'front', extended: true }, `fpe${stem}`);
+  one({ foundation: true }, `f${stem}`, `fnd${stem}`, `found${stem}`);
+  one({ loop: 'back' }, `blo${stem}`, `bl${stem}`, `${stem}blo`, `${stem}tbl`);
+  one({ loop: 'front' }, `flo${stem}`, `fl${stem}`, `${stem}flo`);
+  one({ shape: 'together' }, `${stem}tog`, `${stem}dec`, `dec${stem}`);
+  one({ shape: 'increase' }, `${stem}inc`, `inc${stem}`);
+  one({ shape: 'cluster' }, `${stem}cl`);
+}
+
+for (const [stem, names] of Object.entries(STEM_NAMES)) addStem(stem, names);
+for (const { shape, legs, manner, stem, names } of SHAPE_NAMES) {
+  const sense = newSense({
+    ...plain,
+    shape,
+    stem: stem ?? null,
+    legs: legs ?? null,
+    manner: manner === undefined ? [] : [manner],
+  });
+  addNames(names.split('|'), sense);
+}
+for (const stem of GLUED_STEMS) addGlued(stem);
+for (const { name, sense } of waiting) addName(name, sense);
+for (const [word, manner] of Object.entries(MANNERS)) {
+  const sense = senseOfWord(word) || addSpelling(word, newSense(null));
+  manners[sense] = manner;
+}
+for (const [word, post] of [
+  ['fp', 'front'],
+  ['bp', 'back'],
+] as const) {
+  posts[addSpelling(word, newSense(null))] = post;
+}
+
+/** "tog", "together" behind a stitch name. */
+export const TOGETHER: SenseId = ['together', 'tog', 'togehter', 'togeter'].reduce(
+  (sense, word) => addSpelling(word, sense),
+  newSense(null),
+);
+/** Everyday words that carry no notation of their own; all share one sense. */
+export const PROSE: SenseId = newSense(null);
+for (const word of PROSE_WORDS.split(/\s+/)) if (word !== '') addSpelling(word, PROSE);
+
+/** What a stitch word means, or `null` where the sense is no stitch name. */
+export const formOf = (sense: SenseId): StitchForm | null => forms[sense] ?? null;
+/** Manner of working that the word names ("reverse"), or `null`. */
+export const mannerOf = (sense: SenseId): string | null => manners[sense] ?? null;
+/** Names of several words that begin with this word, longest first. */
+export const phrasesOf = (sense: SenseId): readonly Phrase[] | null => phrases[sense] ?? null;
+/** "FP" and "BP" before a stitch name. */
+export const postOf = (sense: SenseId): Post | null => posts[sense] ?? null;

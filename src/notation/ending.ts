@@ -1,0 +1,66 @@
+/** How a repeat ends: "ending with sc in last st", "ending last rep at **", "omitting last ch 2". */
+import { W } from './dictionary.ts';
+import { eatThe, fromOf, isWord, kindAt, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import { markOf } from './star.ts';
+import { T } from './tokens.ts';
+import type { Ending } from './tree.ts';
+
+/** The ending behind a repeat's order, or `null`, which leaves the reader where it was. */
+export function readEnding(r: Reader): Ending | null {
+  const start = r.at;
+  while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || isWord(r, W.and)) r.at++;
+  const ending = endingHere(r);
+  if (!ending) r.at = start;
+  return ending;
+}
+
+function endingHere(r: Reader): Ending | null {
+  const start = r.at;
+  if (isWord(r, W.omit)) return omission(r, start);
+  if (!isWord(r, W.ending) && !isWord(r, W.end)) return null;
+  r.at++;
+  eatThe(r);
+  let last = false;
+  if ((isWord(r, W.last) || isWord(r, W.final)) && isWord(r, W.repeat, 1)) {
+    last = true;
+    r.at += 2;
+  } else if (isWord(r, W.last) && isWord(r, W.round, 1)) r.at += 2;
+  if (isWord(r, W.at) && kindAt(r, 1) === T.star) {
+    const mark = markOf(valueAt(r, 1));
+    r.at += 2;
+    if (isWord(r, W.on) || isWord(r, W.in)) eatLastRepeat(r);
+    return { kind: 'at', mark, from: fromOf(r, start), to: toOf(r) };
+  }
+  if (isWord(r, W.with) || isWord(r, W.by) || isWord(r, W.in)) {
+    if (!isWord(r, W.in)) r.at++;
+  }
+  const steps = r.run(r, 'ending');
+  if (steps.length === 0) return null;
+  return { kind: 'with', steps, last, from: fromOf(r, start), to: toOf(r) };
+}
+
+function omission(r: Reader, start: number): Ending | null {
+  r.at++;
+  eatThe(r);
+  if (isWord(r, W.last) || isWord(r, W.final)) r.at++;
+  const steps = r.run(r, 'ending');
+  if (steps.length === 0) return null;
+  eatLastRepeat(r);
+  return { kind: 'omit', steps, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "on last rep", "at end of last rep". */
+function eatLastRepeat(r: Reader): void {
+  const start = r.at;
+  let k = 0;
+  while (k < 6 && isLink(r, k)) k++;
+  if (k > 0 && isWord(r, W.repeat, k)) r.at = start + k + 1;
+}
+
+const isLink = (r: Reader, ahead: number): boolean => {
+  const sense = wordAt(r, ahead);
+  return (
+    sense === W.on || sense === W.in || sense === W.at || sense === W.of || sense === W.the ||
+    sense === W.end || sense === W.last || sense === W.final
+  ); // biome-ignore format: one condition
+};

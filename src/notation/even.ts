@@ -1,0 +1,122 @@
+/** "Work even", "no change", "continue in pattern", "straight", with or without "for 10 rows". */
+import { W } from './dictionary.ts';
+import { readMeasure } from './measure.ts';
+import { readNumbers } from './numbers.ts';
+import { eatThe, eatWord, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import { readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { EvenStep, StitchTerm } from './tree.ts';
+
+/** An order to go on without shaping, or `null`, which leaves the reader where it was. */
+export function readEven(r: Reader): EvenStep | null {
+  const start = r.at;
+  const stitch = opening(r);
+  if (stitch === undefined) {
+    r.at = start;
+    return null;
+  }
+  let rows: EvenStep['rows'] = null;
+  let measure: EvenStep['measure'] = null;
+  let term: StitchTerm | null = stitch;
+  for (let guard = 0; guard < 6; guard++) {
+    const before = r.at;
+    measure ??= readMeasure(r);
+    rows ??= rowsHere(r);
+    term ??= inStitch(r);
+    onStitches(r);
+    if (r.at === before) break;
+  }
+  return { kind: 'even', stitch: term, rows, measure, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** `undefined`: nothing of the kind here. */
+function opening(r: Reader): StitchTerm | null | undefined {
+  let verbs = 0;
+  while (isWord(r, W.work) || isWord(r, W.continue) || isWord(r, W.working)) {
+    r.at++;
+    verbs++;
+  }
+  if (isWord(r, W.to) && isWord(r, W.work, 1)) r.at += 2;
+  const stitch = readStitch(r);
+  if (isWord(r, W.even) || isWord(r, W.straight) || isWord(r, W.unchanged)) {
+    r.at++;
+    return stitch;
+  }
+  if (stitch) return verbs > 0 && isWord(r, W.for) && rowsAhead(r) ? stitch : undefined;
+  if (isWord(r, W.no) && (isWord(r, W.change, 1) || isWord(r, W.increased, 1))) {
+    r.at += 2;
+    return null;
+  }
+  if (isWord(r, W.without)) {
+    r.at++;
+    while (kindAt(r) === T.word && !isWord(r, W.for) && !isWord(r, W.to)) r.at++;
+    return null;
+  }
+  if (verbs === 0) return undefined;
+  return inPattern(r) ? null : undefined;
+}
+
+/** "in pattern", "as established", "in this manner", "in the same way", "in sc". */
+function inPattern(r: Reader): boolean {
+  const start = r.at;
+  if (!eatWord(r, W.in) && !eatWord(r, W.as)) return false;
+  eatThe(r);
+  for (let k = 0; k < 4; k++) {
+    if (isWord(r, W.pattern, k) || /^(way|manner|established|before)$/i.test(wordText(r, k))) {
+      r.at += k + 1;
+      if (isWord(r, W.pattern)) r.at++;
+      return true;
+    }
+  }
+  r.at = start;
+  return false;
+}
+
+const wordText = (r: Reader, k: number): string =>
+  kindAt(r, k) === T.word
+    ? r.text.slice(r.base + (r.from[r.at + k] ?? 0), r.base + (r.to[r.at + k] ?? 0))
+    : '';
+
+const rowsAhead = (r: Reader): boolean => {
+  const start = r.at;
+  const rows = rowsHere(r);
+  r.at = start;
+  return rows !== null;
+};
+
+/** "for 10 rows", "10 more rnds", "(4 rows)". */
+function rowsHere(r: Reader): EvenStep['rows'] {
+  const start = r.at;
+  if (isWord(r, W.for)) r.at++;
+  eatThe(r);
+  if (isWord(r, W.next) || isWord(r, W.another) || isWord(r, W.a)) r.at++;
+  if (isWord(r, W.total) && isWord(r, W.of, 1)) r.at += 2;
+  const n = readNumbers(r);
+  eatWord(r, W.more);
+  if (!n || (!isWord(r, W.row) && !isWord(r, W.round))) {
+    r.at = start;
+    return null;
+  }
+  r.at++;
+  eatWord(r, W.more);
+  return n;
+}
+
+function inStitch(r: Reader): StitchTerm | null {
+  if (!isWord(r, W.in) && !isWord(r, W.with)) return null;
+  const start = r.at++;
+  const stitch = readStitch(r);
+  if (!stitch) r.at = start;
+  return stitch;
+}
+
+/** "on 28 sc", "over these 30 sts". */
+function onStitches(r: Reader): void {
+  if (!isWord(r, W.on) && !isWord(r, W.over)) return;
+  const start = r.at++;
+  eatThe(r);
+  eatWord(r, W.these);
+  const n = readNumbers(r);
+  if (isWord(r, W.st)) r.at++;
+  else if (!readStitch(r) && !n) r.at = start;
+}

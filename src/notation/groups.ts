@@ -1,0 +1,136 @@
+/**
+ * Several steps in one place, without brackets: "3 dc, ch 2, 3 dc in next sp" and "in next sp work
+ * 2 dc, ch 2, 2 dc". With brackets they are read in `bracket.ts`.
+ */
+import { W } from './dictionary.ts';
+import { readPlaceAfterPreposition } from './place.ts';
+import { eatWord, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import type { Run } from './run.ts';
+import { T } from './tokens.ts';
+import type { Place, Step } from './tree.ts';
+
+/** Folds the steps before the last work step into its place when they read as one group. */
+export function looseGroup(run: Run): void {
+  const { out } = run;
+  const last = out.at(-1);
+  if (last?.kind !== 'work' || !last.place || last.alsoIn.length > 0) return;
+  const first = last.place.all ? firstOfAll(run) : firstOfGroup(run);
+  if (first < 0 || first >= out.length - 1) return;
+  const { place } = last;
+  const steps: Step[] = [...out.slice(first, -1), { ...last, place: null, to: last.stitch.to }];
+  const from = steps[0]?.from ?? last.from;
+  out.length = first;
+  out.push({ kind: 'group', steps, place, loose: !place.all, from, to: last.to });
+}
+
+/** "sc, hdc, dc all in next st": everything before that has no place of its own. */
+function firstOfAll(run: Run): number {
+  let at = run.out.length - 1;
+  while (at > run.sentence && isPlaceless(run.out[at - 1])) at--;
+  return at;
+}
+
+const isPlaceless = (step: Step | undefined): boolean =>
+  step !== undefined &&
+  ((step.kind === 'work' && !step.place && !step.until) || step.kind === 'chain'); // biome-ignore format: one condition
+
+/**
+ * Stitch, chain, stitch … with a place only at the end. Chains that stand first open the row and
+ * stay outside.
+ */
+function firstOfGroup(run: Run): number {
+  const { out } = run;
+  const last = out.at(-1);
+  if (last?.kind !== 'work' || !last.place || !isOnePlace(last.place)) return -1;
+  let first = -1;
+  for (let at = out.length - 2; at >= run.sentence; at -= 2) {
+    const chain = out[at];
+    const stitch = out[at - 1];
+    if (chain?.kind !== 'chain' || stitch?.kind !== 'work' || at - 1 < run.sentence) break;
+    if (stitch.place || stitch.until || stitch.stitch.stem === 'ss' || stitch.evenly) break;
+    if (stitch.stitch.shape === 'increase' || stitch.stitch.shape === 'together') break;
+    first = at - 1;
+  }
+  return first;
+}
+
+const isOnePlace = (place: Place): boolean =>
+  !place.each && (place.n === null || place.n.values.every((n) => n === 1)) && place.pick !== 'each' &&
+  place.pick !== 'every-other' && !place.fromHook; // biome-ignore format: one condition
+
+/** "in next sp work (2 dc, ch 2, 2 dc)", "into each loop 5 dc, 4 ch, 5 dc". */
+export function placeFirst(r: Reader, run: Run): boolean {
+  const start = r.at;
+  if (!isWord(r, W.in) && !isWord(r, W.around) && !isWord(r, W.over) && !isWord(r, W.under))
+    return false;
+  const place = readPlaceAfterPreposition(r);
+  if (!place) return false;
+  // ", in next sp" behind steps without a place closes a group.
+  if (closesGroup(r, run, place, start)) return true;
+  if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
+  eatWord(r, W.work);
+  if (kindAt(r) === T.colon) r.at++;
+  const steps = kindAt(r) === T.open ? bracketSteps(r) : listSteps(r);
+  if (!steps || steps.length === 0) {
+    r.at = start;
+    return false;
+  }
+  run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
+  return true;
+}
+
+function closesGroup(r: Reader, run: Run, place: Place, start: number): boolean {
+  const ends =
+    kindAt(r) === T.comma ||
+    kindAt(r) === T.semicolon ||
+    kindAt(r) === T.stop ||
+    kindAt(r) === T.end ||
+    kindAt(r) === T.close ||
+    kindAt(r) === T.star;
+  const { out } = run;
+  if (!ends || out.length === 0) return false;
+  const last = out.at(-1);
+  if (
+    last?.kind === 'repeat' &&
+    last.times.kind === 'missing' &&
+    last.order.from === last.order.to
+  ) {
+    out[out.length - 1] = {
+      kind: 'group',
+      steps: last.steps,
+      place,
+      loose: false,
+      from: last.from,
+      to: toOf(r),
+    };
+    return true;
+  }
+  let first = out.length;
+  while (first > run.sentence && isPlaceless(out[first - 1])) first--;
+  while (first < out.length && out[first]?.kind === 'chain') first++;
+  const steps = out.slice(first);
+  if (steps.length === 0) return false;
+  out.length = first;
+  const from = steps[0]?.from ?? fromOf(r, start);
+  out.push({ kind: 'group', steps, place, loose: true, from, to: toOf(r) });
+  return true;
+}
+
+function bracketSteps(r: Reader): Step[] | null {
+  const close = r.partner[r.at] ?? -1;
+  if (close < 0 || r.depth > 60) return null;
+  r.at++;
+  r.depth++;
+  const steps = r.run(r, 'bracket');
+  r.depth--;
+  if (r.at < close) {
+    steps.push({ kind: 'unread', from: fromOf(r, r.at), to: r.to[close - 1] ?? 0 });
+  }
+  r.at = close + 1;
+  return steps;
+}
+
+/** The steps named behind the place, up to the end of the clause that they form. */
+function listSteps(r: Reader): Step[] | null {
+  return r.depth > 60 ? null : r.run(r, 'list');
+}

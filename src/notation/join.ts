@@ -1,0 +1,191 @@
+/** Joins: "join", "join with sl st in first sc", "sl st to first sc to join", "join B with sl st". */
+import { TOGETHER, W } from './dictionary.ts';
+import { readPlace, readPlaceAfterPreposition } from './place.ts';
+import {
+  eatThe,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { JoinStep, Noun, Place, Step, WorkStep } from './tree.ts';
+import { readYarnName } from './yarn-name.ts';
+
+type Draft = { -readonly [K in keyof JoinStep]: JoinStep[K] };
+
+/** "join …", with the reader on the verb (or on "invisible join"). */
+export function readJoin(r: Reader): JoinStep | null {
+  const start = r.at;
+  if (isWord(r, W.close) && !isJoinWord(r, 1)) return null;
+  r.at++;
+  const draft: Draft = {
+    kind: 'join', place: null, with: null, ring: false, yarn: null, from: fromOf(r, start), to: 0,
+  }; // biome-ignore format: one line of fields
+  eatThe(r);
+  while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
+  draft.yarn = yarnBehind(r);
+  readWith(r, draft);
+  if (!readRing(r, draft)) readTarget(r, draft);
+  if (draft.with === null) readWith(r, draft);
+  if (!draft.ring) readRing(r, draft);
+  if (isWord(r, W.as) && /^(before|usual|established)$/.test(spelled(r, r.at + 1))) r.at += 2;
+  draft.to = toOf(r);
+  return draft;
+}
+
+const isJoinWord = (r: Reader, ahead: number): boolean => {
+  const sense = wordAt(r, ahead);
+  return sense === W.with || sense === W.round || sense === W.ring || sense === W.row;
+};
+
+/** "join B …", "join new yarn with …". */
+function yarnBehind(r: Reader): string | null {
+  const start = r.at;
+  if (/^new$/i.test(spelled(r, r.at))) r.at++;
+  const name = readYarnName(r);
+  if (name !== null) return name;
+  r.at = start;
+  return null;
+}
+
+function readWith(r: Reader, draft: Draft): void {
+  if (!isWord(r, W.with) && !isWord(r, W.by)) return;
+  const start = r.at++;
+  if (isWord(r, W.a)) r.at++;
+  if (kindAt(r) === T.number && r.value[r.at] === 1) r.at++;
+  draft.with = readStitch(r);
+  if (!draft.with) {
+    const name = draft.yarn === null ? readYarnName(r) : null;
+    if (name === null) r.at = start;
+    else draft.yarn = name;
+  }
+}
+
+/** "to form a ring", "into a ring", "to make a circle". */
+function readRing(r: Reader, draft: Draft): boolean {
+  const start = r.at;
+  if (isWord(r, W.to) || isWord(r, W.in)) r.at++;
+  if (isWord(r, W.form) || isWord(r, W.work)) r.at++;
+  while (isWord(r, W.a) || isWord(r, W.the)) r.at++;
+  if (r.at > start && isWord(r, W.ring)) {
+    r.at++;
+    draft.ring = true;
+    return true;
+  }
+  r.at = start;
+  return false;
+}
+
+function readTarget(r: Reader, draft: Draft): void {
+  const start = r.at;
+  if (eatWord(r, W.to)) {
+    const place = isWord(r, W.join) ? null : readPlace(r);
+    if (place) draft.place = { ...place, from: fromOf(r, start) };
+    else r.at = start;
+    return;
+  }
+  draft.place = readPlaceAfterPreposition(r);
+  if (!draft.place && (isWord(r, W.same) || isWord(r, W.top))) draft.place = readPlace(r);
+}
+
+/** "to join", "to close", "to form ring" behind a slip stitch: it is the join of the round. */
+export function joinBehind(r: Reader, work: WorkStep): JoinStep | null {
+  const start = r.at;
+  const from = work.from;
+  const base = { kind: 'join', with: work.stitch, yarn: null, from } as const;
+  const draft: Draft = {
+    kind: 'join',
+    place: null,
+    with: null,
+    ring: false,
+    yarn: null,
+    from,
+    to: 0,
+  };
+  if (kindAt(r) === T.comma && isWord(r, W.to, 1)) r.at++;
+  const to = isWord(r, W.to) || isWord(r, W.and);
+  if (
+    to &&
+    (isWord(r, W.join, 1) || isWord(r, W.close, 1) || isWord(r, W.fasten, 1)) &&
+    !isWord(r, W.off, 2)
+  ) {
+    r.at += 2;
+    eatThe(r);
+    while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring)) {
+      draft.ring ||= isWord(r, W.ring);
+      r.at++;
+    }
+    if (!work.place) readTarget(r, draft);
+    return { ...base, place: work.place ?? draft.place, ring: draft.ring, to: toOf(r) };
+  }
+  if (readRing(r, draft)) return { ...base, place: work.place, ring: true, to: toOf(r) };
+  r.at = start;
+  return null;
+}
+
+/**
+ * Slip stitches that close a round without saying so: the last work of the instruction, into the
+ * first stitch, a chain of the start, or nowhere named. Anything that moves on stays work.
+ */
+export function settleJoins(steps: readonly Step[]): Step[] {
+  const out = [...steps];
+  for (let i = out.length - 1; i >= 0; i--) {
+    const step = out[i];
+    if (!step || step.kind === 'unread') break;
+    if (step.kind === 'work') {
+      const join = asJoin(step);
+      if (join) out[i] = { ...join, ring: i > 0 && onlyChains(out, i) };
+      break;
+    }
+    if (!LATER.has(step.kind)) break;
+  }
+  return out;
+}
+
+/** Steps that may stand behind the join. */
+const LATER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'turn', 'fasten-off', 'yarn', 'chain', 'remark', 'spiral', 'not-worked',
+]); // biome-ignore format: a list
+
+function onlyChains(steps: readonly Step[], before: number): boolean {
+  return steps.slice(0, before).every((step) => step.kind === 'chain' || step.kind === 'yarn' || step.kind === 'remark') &&
+    steps.slice(0, before).some((step) => step.kind === 'chain'); // biome-ignore format: one condition
+}
+
+function asJoin(step: WorkStep): JoinStep | null {
+  const { stitch, n, place, until, from, to } = step;
+  if (stitch.stem !== 'ss' || stitch.shape !== 'one' || until || step.alsoIn.length > 0)
+    return null;
+  if (n && (n.values.length > 1 || n.values[0] !== 1)) return null;
+  if (place && !isJoinPlace(place)) return null;
+  const target = place ? startChainPlace(place) : null;
+  return { kind: 'join', place: target, with: stitch, ring: false, yarn: null, from, to };
+}
+
+function isJoinPlace(place: Place): boolean {
+  if (place.n || place.fromHook || place.each) return false;
+  if (place.pick === 'top' || place.pick === 'first') return true;
+  const [noun] = place.nouns;
+  if (place.pick === 'nth')
+    return !noun || noun.kind === 'chain' || noun.kind === 'start-chain' || place.of !== null;
+  if (place.pick !== 'this') return false;
+  return noun?.kind === 'start-chain' || noun?.kind === 'join' || noun?.word === 'ch';
+}
+
+/** "join to ch-3": the chain of the start, not a space. */
+function startChainPlace(place: Place): Place {
+  return { ...place, nouns: place.nouns.map(asStartChain) };
+}
+
+const asStartChain = (noun: Noun): Noun =>
+  noun.kind === 'space' && noun.word === 'ch' ? { ...noun, kind: 'start-chain', word: '' } : noun;
+
+/** The same for a join's own target. */
+export const settleTarget = (join: JoinStep): JoinStep =>
+  join.place ? { ...join, place: startChainPlace(join.place) } : join;

@@ -1,0 +1,100 @@
+/** The numbers of a label: "7", "7-12", "25 & 26", "6, 7 and 8", "12+", "5-end", "2-6 (8, 9)". */
+import { W } from './dictionary.ts';
+import { sizeList } from './numbers.ts';
+import { isWord, kindAt, type Reader, spelled, valueAt } from './reader.ts';
+import { T } from './tokens.ts';
+import type { RowLabel } from './tree.ts';
+
+type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
+
+/** A range longer than this is a slip; it stays as its first number with an open end. */
+const LONGEST_RANGE = 2000;
+
+/** Whether numbers (or ordinals) stand here; they go into the draft. */
+export function readLabelNumbers(r: Reader, draft: LabelDraft): boolean {
+  const kind = kindAt(r);
+  if (kind !== T.number && kind !== T.ordinal) return false;
+  const numbers = [valueAt(r)];
+  r.at++;
+  while (numbers.length < LONGEST_RANGE && more(r, numbers, kind, draft));
+  draft.numbers = numbers;
+  sizesOf(r, draft);
+  return true;
+}
+
+function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): boolean {
+  if (kindAt(r) === T.plus) {
+    draft.openEnd = true;
+    r.at++;
+    return false;
+  }
+  let k = 0;
+  // "11.-14."
+  if (kindAt(r) === T.stop && kindAt(r, 1) === T.dash && kindAt(r, 2) === kind) k = 1;
+  if (isRow(r, k)) k++;
+  while (kindAt(r, k) === T.comma && (kindAt(r, k + 1) === kind || isWord(r, W.and, k + 1))) k++;
+  const range =
+    kindAt(r, k) === T.dash || isWord(r, W.to, k) || isWord(r, W.through, k) || isWord(r, W.a, k);
+  const and = isWord(r, W.and, k) || isWord(r, W.or, k) || kindAt(r, k) === T.slash;
+  if (!range && !and && (k === 0 || kindAt(r, k - 1) !== T.comma)) return false;
+  if (range || and) k++;
+  while (isWord(r, W.the, k)) k++;
+  if (isRow(r, k)) k++;
+  if (range && opensEnd(r, k)) {
+    draft.openEnd = true;
+    r.at += k + 1;
+    return false;
+  }
+  if (kindAt(r, k) !== kind || (!range && worksOn(r, k))) return false;
+  return take(r, numbers, k, range, draft);
+}
+
+function take(r: Reader, numbers: number[], k: number, range: boolean, draft: LabelDraft): boolean {
+  const first = numbers.at(-1) ?? 0;
+  const value = valueAt(r, k);
+  if (range && worksOn(r, k) && value <= first) return false;
+  r.at += k + 1;
+  if (!range) numbers.push(value);
+  else if (value - first > LONGEST_RANGE) draft.openEnd = true;
+  else for (let n = first + 1; n <= value; n++) numbers.push(n);
+  return true;
+}
+
+const isRow = (r: Reader, k: number): boolean =>
+  isWord(r, W.row, k) ||
+  isWord(r, W.round, k) ||
+  (isWord(r, W.r, k) && kindAt(r, k + 1) === T.number);
+
+/** "Rows 4-x", "5-end", "3-?" */
+function opensEnd(r: Reader, k: number): boolean {
+  if (isWord(r, W.end, k)) return true;
+  const one = kindAt(r, k) === T.word && /^[xn?]$/.test(spelled(r, r.at + k));
+  return one || (kindAt(r, k) === T.stop && spelled(r, r.at + k).startsWith('?'));
+}
+
+/** "R4, 5 sc": the five belong to the work. */
+function worksOn(r: Reader, k: number): boolean {
+  return kindAt(r, k + 1) === T.word && !isWord(r, W.and, k + 1) && !isWord(r, W.to, k + 1) && !isRow(r, k + 1) &&
+    !isWord(r, W.include, k + 1) && !isWord(r, W.rs, k + 1) && !isWord(r, W.ws, k + 1) && !isWord(r, W.through, k + 1); // biome-ignore format: one condition
+}
+
+/** "Rows 2-6 (8, 9)", "Rnds 4-9 [11]", "Round 11(13)": the last row in the other sizes. */
+function sizesOf(r: Reader, draft: LabelDraft): void {
+  if (kindAt(r) !== T.open) return;
+  const start = r.at;
+  const others: (number | null)[] = [];
+  if (!sizeList(r, others)) return;
+  const last = draft.numbers.at(-1) ?? 0;
+  const fits =
+    others.length + 1 === r.known.sizes || (others.length > 1 && draft.numbers.length > 1);
+  if (!fits) {
+    r.at = start;
+    return;
+  }
+  const lasts = [last, ...others.map((n) => n ?? 0)];
+  draft.lastBySize = lasts;
+  const most = Math.min(Math.max(...lasts), last + LONGEST_RANGE);
+  const all = [...draft.numbers];
+  if (draft.numbers.length > 1) for (let n = last + 1; n <= most; n++) all.push(n);
+  draft.numbers = all;
+}

@@ -1,0 +1,331 @@
+/**
+ * Labels: "Rnd 4:", "Rows 7 to 12 incl", "R4:", "4.", "4th rnd:", "Row 4 (RS):", "Next row:",
+ * "Set-up row", "Row 2 and all even rows", "Size 5 only: 11th round:".
+ */
+import { W } from './dictionary.ts';
+import { readLabelNumbers } from './label-numbers.ts';
+import {
+  fromOf,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+import type { Numbers, RowLabel, Side } from './tree.ts';
+
+export type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
+
+/** The label with which the text begins, or `null`, which leaves the reader where it was. */
+export function readLabel(r: Reader): RowLabel | null {
+  const start = r.at;
+  skipBullets(r);
+  const draft: LabelDraft = {
+    word: '', numbers: [], lastBySize: null, every: null, openEnd: false, next: null, side: null,
+    sizes: '', text: '', from: fromOf(r, r.at), to: 0,
+  }; // biome-ignore format: fields in the order of the tree
+  const first = r.at;
+  draft.sizes = sizesHere(r);
+  draft.side = sideWord(r);
+  const found = numbered(r, draft) || ordinal(r, draft) || named(r, draft) || bare(r, draft);
+  if (!found) {
+    r.at = start;
+    return null;
+  }
+  afterNumbers(r, draft);
+  draft.to = toOf(r);
+  draft.text = labelText(r, first);
+  closeLabel(r, draft);
+  return draft;
+}
+
+/** Bullets and the stars of bold type that lists and pages leave behind. */
+function skipBullets(r: Reader): void {
+  for (let k = 0; k < 3; k++) {
+    const kind = kindAt(r);
+    if (kind === T.dash || kind === T.other || kind === T.pipe || kind === T.times) r.at++;
+    else if (kind === T.star && labelBehind(r)) r.at++;
+    else break;
+  }
+}
+
+const labelBehind = (r: Reader): boolean =>
+  isRowWord(r, 1) || (kindAt(r, 1) === T.ordinal && isRowWord(r, 2)) || isWord(r, W.size, 1) ||
+  kindAt(r, 1) === T.star; // biome-ignore format: one condition
+
+const isRowWord = (r: Reader, ahead = 0): boolean =>
+  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) ||
+  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number); // biome-ignore format: one condition
+
+/** "Size M only:", "Sizes L and XL:", "Small:"; needs a colon before the row or the work. */
+function sizesHere(r: Reader): string {
+  if (!isWord(r, W.size)) return '';
+  const start = r.at;
+  for (let k = 1; k < 12; k++) {
+    const kind = kindAt(r, k);
+    if (kind === T.colon) {
+      const from = fromOf(r, start);
+      r.at = start + k;
+      const text = r.text.slice(r.base + from, r.base + toOf(r));
+      r.at++;
+      return text;
+    }
+    if (kind === T.end || kind === T.stop || kind === T.semicolon) break;
+  }
+  return '';
+}
+
+/** "RS Round 11", "WS row 3". */
+function sideWord(r: Reader): Side | null {
+  const side = isWord(r, W.rs) ? 'RS' : isWord(r, W.ws) ? 'WS' : null;
+  if (side === null || !isRowWord(r, 1)) return null;
+  r.at++;
+  return side;
+}
+
+/** "Row 4", "Rnds 7-12", "R4". */
+function numbered(r: Reader, draft: LabelDraft): boolean {
+  if (!isRowWord(r)) return false;
+  const start = r.at;
+  draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);
+  r.at++;
+  if (kindAt(r) === T.stop || isWord(r, W.no)) r.at++;
+  if (kindAt(r) === T.open && kindAt(r, 1) === T.word) skipBracket(r);
+  if (kindAt(r) === T.dash && isGlued(r)) r.at++;
+  if (!readLabelNumbers(r, draft)) {
+    r.at = start;
+    return false;
+  }
+  return true;
+}
+
+/** "R4": a round or a row, nobody can tell. */
+const letterWord = (_: Reader): RowLabel['word'] => '';
+
+/** "4th rnd", "7th to 12th rows", "6th, 7th, and 8th rows". */
+function ordinal(r: Reader, draft: LabelDraft): boolean {
+  if (kindAt(r) !== T.ordinal) return false;
+  const start = r.at;
+  if (!readLabelNumbers(r, draft) || !isRowWord2(r)) {
+    r.at = start;
+    draft.numbers = [];
+    return false;
+  }
+  draft.word = isWord(r, W.round) ? 'round' : 'row';
+  r.at++;
+  return true;
+}
+
+const isRowWord2 = (r: Reader): boolean => isWord(r, W.row) || isWord(r, W.round);
+
+/** "Next row:", "Next 6 rows:", "Set-up row:", "Foundation row:", "Start:", "Last rnd:". */
+function named(r: Reader, draft: LabelDraft): boolean {
+  const start = r.at;
+  let k = 0;
+  let n: Numbers | null = null;
+  while (
+    k < 6 &&
+    (kindAt(r, k) === T.word || kindAt(r, k) === T.dash || kindAt(r, k) === T.number)
+  ) {
+    if (isRowWord2at(r, k)) break;
+    if (kindAt(r, k) === T.number)
+      n = { from: fromOf(r, start + k), to: r.to[start + k] ?? 0, values: [valueAt(r, k)] };
+    k++;
+  }
+  const row = k > 0 && isRowWord2at(r, k);
+  if (row) {
+    if (!NAMERS.test(spelled(r, start))) return false;
+    // "Last row of each side": only a label when a colon or a stop closes it.
+    r.at += k + 1;
+    if (!closesSoon(r)) return undo(r, start);
+    draft.word = isWord(r, W.round, -1) ? 'round' : 'row';
+    if (isWord(r, W.next, k < 1 ? 0 : start - r.at)) draft.next = n;
+    return true;
+  }
+  const single =
+    /^(start|setup|foundation|base|edging|border|begin|finishing|edge|center|centre)$/.test(
+      spelled(r, start),
+    );
+  if (single && kindAt(r, 1) === T.colon) {
+    r.at++;
+    return true;
+  }
+  return draft.sizes !== '';
+}
+
+const NAMERS =
+  /^(next|set|setup|foundation|base|last|final|first|edging|border|increase|decrease|inc|dec|eyelet|beading|finishing|all|every|each|joining|starting|beginning|pattern|body|handle|strap|ruffle|picot|shell|following|short|plain)$/;
+
+const isRowWord2at = (r: Reader, k: number): boolean =>
+  isWord(r, W.row, k) || isWord(r, W.round, k);
+
+function undo(r: Reader, start: number): false {
+  r.at = start;
+  return false;
+}
+
+/** A colon, or a side mark and a colon, comes next. */
+function closesSoon(r: Reader): boolean {
+  for (let k = 0; k < 6; k++) {
+    const kind = kindAt(r, k);
+    if (kind === T.colon || kind === T.dash || kind === T.equals) return true;
+    if (kind === T.stop) return k === 0;
+    if (kind === T.open) {
+      const close = r.partner[r.at + k] ?? -1;
+      if (close < 0 || close > r.at + k + 6) return false;
+      k = close - r.at;
+    } else if (kind !== T.word) return false;
+  }
+  return false;
+}
+
+/** "4.", "4)", "11.-14.", "4:". */
+function bare(r: Reader, draft: LabelDraft): boolean {
+  if (kindAt(r) !== T.number) return false;
+  const start = r.at;
+  if (!readLabelNumbers(r, draft)) return false;
+  const kind = kindAt(r);
+  const closed = kind === T.stop || kind === T.close || kind === T.colon || kind === T.equals;
+  if (!closed || draft.numbers.some((n) => n < 1 || n > 999 || n !== Math.floor(n))) {
+    r.at = start;
+    draft.numbers = [];
+    return false;
+  }
+  return true;
+}
+
+/** "inclusive", "(RS)", "[WS]", "and all even rows", "(dec row)", "- Drawstring". */
+function afterNumbers(r: Reader, draft: LabelDraft): void {
+  for (let guard = 0; guard < 6; guard++) {
+    const before = r.at;
+    if (isWord(r, W.include) || (isWord(r, W.only) && draft.sizes !== '')) r.at++;
+    everyBehind(r, draft);
+    sideBehind(r, draft);
+    wordsBehind(r);
+    if (r.at === before) return;
+  }
+}
+
+/** "and all odd rows", "& every even row", "and every other row", "and alt rows". */
+function everyBehind(r: Reader, draft: LabelDraft): void {
+  if (!isWord(r, W.and)) return;
+  const start = r.at++;
+  while (
+    isWord(r, W.all) ||
+    isWord(r, W.every) ||
+    isWord(r, W.each) ||
+    isWord(r, W.the) ||
+    isWord(r, W.next)
+  )
+    r.at++;
+  const even = isWord(r, W.even);
+  const odd = isWord(r, W.odd);
+  const other = isWord(r, W.other) || isWord(r, W.alternate);
+  if (even || odd || other) r.at++;
+  while (
+    isWord(r, W.next) ||
+    isWord(r, W.remaining) ||
+    /^numbered$/.test(spelled(r, r.at)) ||
+    kindAt(r) === T.dash
+  )
+    r.at++;
+  if ((!even && !odd && !other) || !isRowWord2(r)) {
+    r.at = start;
+    return;
+  }
+  r.at++;
+  const first = draft.numbers[0] ?? 0;
+  draft.every = even ? 'even' : odd ? 'odd' : first % 2 === 0 ? 'even' : 'odd';
+}
+
+function sideBehind(r: Reader, draft: LabelDraft): void {
+  const bracket = kindAt(r) === T.open;
+  const start = r.at;
+  if (bracket) r.at++;
+  const side = sideHere(r);
+  if (side === null || (bracket && kindAt(r) !== T.close)) {
+    r.at = start;
+    return;
+  }
+  if (bracket) r.at++;
+  else if (kindAt(r) !== T.colon && kindAt(r) !== T.comma && kindAt(r) !== T.stop) {
+    r.at = start;
+    return;
+  }
+  draft.side = side;
+}
+
+function sideHere(r: Reader): Side | null {
+  const sense = wordAt(r);
+  if (sense === W.rs || sense === W.ws) {
+    r.at++;
+    if (isRowWord2(r)) r.at++;
+    return sense === W.rs ? 'RS' : 'WS';
+  }
+  if ((sense !== W.right && sense !== W.wrong) || !isWord(r, W.side, 1)) return null;
+  r.at += 2;
+  if (isRowWord2(r)) r.at++;
+  return sense === W.right ? 'RS' : 'WS';
+}
+
+/** A remark that shares the label: "Row 6 (dec row):", "Rnd 14 - Drawstring:". */
+function wordsBehind(r: Reader): void {
+  let k = 0;
+  if (kindAt(r) === T.open) {
+    const close = r.partner[r.at] ?? -1;
+    if (close < 0 || close - r.at > 8 || r.kind[close + 1] !== T.colon) return;
+    r.at = close + 1;
+    return;
+  }
+  const dash = kindAt(r) === T.dash;
+  if (dash || kindAt(r) === T.comma) k = 1;
+  const from = k;
+  while (k < from + 5 && kindAt(r, k) === T.word) k++;
+  if (k > from && kindAt(r, k) === T.colon && !hasWork(r, from, k)) r.at += k;
+}
+
+/** Work may stand before a colon too: "Row 3 - ch 3: …" is not a title. */
+function hasWork(r: Reader, from: number, to: number): boolean {
+  for (let k = from; k < to; k++) {
+    const sense = wordAt(r, k);
+    if (
+      sense === W.ch ||
+      sense === W.skip ||
+      sense === W.turn ||
+      sense === W.blo ||
+      sense === W.flo ||
+      sense === W.in
+    )
+      return true;
+  }
+  return false;
+}
+
+function skipBracket(r: Reader): void {
+  const close = r.partner[r.at] ?? -1;
+  if (close > 0 && close < r.at + 8) r.at = close + 1;
+}
+
+/** Colon, stop, dash or bar behind the label, and a side mark behind that. */
+function closeLabel(r: Reader, draft: LabelDraft): void {
+  for (let guard = 0; guard < 4; guard++) {
+    const kind = kindAt(r);
+    const closes = kind === T.colon || kind === T.stop || kind === T.dash || kind === T.equals ||
+      kind === T.pipe || kind === T.comma || (kind === T.close && (r.partner[r.at] ?? -1) < 0) ||
+      (kind === T.star && valueAt(r) === 2 && draft.to === toOf(r)); // biome-ignore format: one condition
+    if (closes) r.at++;
+    else if (draft.side === null) {
+      const before = r.at;
+      sideBehind(r, draft);
+      if (r.at === before) return;
+    } else return;
+  }
+}
+
+function labelText(r: Reader, first: number): string {
+  return r.text.slice(r.base + fromOf(r, first), r.base + toOf(r)).trim();
+}

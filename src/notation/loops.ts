@@ -1,0 +1,58 @@
+/** "back loop only", "both loops of", "post of": what part of a stitch the hook goes through. */
+import { W } from './dictionary.ts';
+import { eatThe, eatWord, isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { T } from './tokens.ts';
+import type { Loop, Post } from './tree.ts';
+
+/** Whether "back loop", "BLO", "both loops" stands here; "of" behind it is taken too. */
+export function readLoop(r: Reader, into: { loop: Loop | null }): boolean {
+  const start = r.at;
+  const loop = loopHere(r);
+  if (loop === null) {
+    r.at = start;
+    return false;
+  }
+  into.loop = loop;
+  eatWord(r, W.only);
+  if (kindAt(r) === T.open && isWord(r, W.blo, 1) && kindAt(r, 2) === T.close) r.at += 3;
+  if (isWord(r, W.of)) r.at++;
+  eatThe(r);
+  return true;
+}
+
+function loopHere(r: Reader): Loop | null {
+  const sense = wordAt(r);
+  if (sense === W.blo || sense === W.flo) {
+    r.at++;
+    return sense === W.blo ? 'back' : 'front';
+  }
+  const loop: Loop | null =
+    sense === W.back ? 'back' : sense === W.front ? 'front' : sense === W.both ? 'both' : null;
+  const third = kindAt(r) === T.ordinal && r.value[r.at] === 3;
+  if (loop === null && !third) return null;
+  const k = kindAt(r, 1) === T.dash ? 2 : 1;
+  const next = wordAt(r, k);
+  if (next !== W.loop && !isBump(r, k)) return null;
+  r.at += k + 1;
+  return third || isBump(r, -1) ? 'third' : loop;
+}
+
+/** "back bump", "back ridge" of a chain. */
+const isBump = (r: Reader, ahead: number): boolean => {
+  const at = r.at + ahead;
+  if (r.kind[at] !== T.word) return false;
+  const word = r.text.slice(r.base + (r.from[at] ?? 0), r.base + (r.to[at] ?? 0));
+  return /^(bump|bumps|ridge|ridges|bar)$/i.test(word);
+};
+
+/** "post of", "front post of", "the stem of". */
+export function readPost(r: Reader, into: { post: Post | null }): boolean {
+  const side = wordAt(r) === W.front ? 'front' : wordAt(r) === W.back ? 'back' : null;
+  const k = side === null ? 0 : 1;
+  if (!isWord(r, W.post, k)) return false;
+  r.at += k + 1;
+  if (side !== null) into.post = side;
+  if (isWord(r, W.of)) r.at++;
+  eatThe(r);
+  return true;
+}

@@ -1,0 +1,74 @@
+/** Lengths in orders: "until piece measures 30 cm", "for 4 in", "12\"", "to desired length". */
+import { W } from './dictionary.ts';
+import { isWord, kindAt, type Reader, valueAt, wordAt } from './reader.ts';
+import { T } from './tokens.ts';
+
+/** Millimetres of a length here ("30 cm", "4½ in"), or `null`; the reader moves behind it. */
+export function readLength(r: Reader): number | null {
+  if (kindAt(r) !== T.number) return null;
+  const start = r.at;
+  let value = valueAt(r);
+  r.at++;
+  if (kindAt(r) === T.slash && kindAt(r, 1) === T.number) {
+    value /= Math.max(1, valueAt(r, 1));
+    r.at += 2;
+  } else if (kindAt(r) === T.number && kindAt(r, 1) === T.slash && kindAt(r, 2) === T.number) {
+    value += valueAt(r) / Math.max(1, valueAt(r, 2));
+    r.at += 3;
+  }
+  if (kindAt(r) === T.dash) r.at++;
+  const factor = unitFactor(r);
+  if (factor === 0) {
+    r.at = start;
+    return null;
+  }
+  r.at++;
+  return Math.round(value * factor * 100) / 100;
+}
+
+/** 25.4 mm to the inch is exact by international agreement. */
+function unitFactor(r: Reader): number {
+  const sense = wordAt(r);
+  if (sense === W.cm) return 10;
+  if (sense === W.mm) return 1;
+  if (sense === W.inch || sense === W.in) return 25.4;
+  return sense === W.metre ? 1000 : 0;
+}
+
+/**
+ * "until piece measures 30 cm / 12 in from beg", "to desired length", "until long enough". The
+ * reader stands on "until", "to" or "for". `null`: no measure here.
+ */
+export function readMeasure(r: Reader): { readonly mm: number | null } | null {
+  const start = r.at;
+  if (!isWord(r, W.to) && !isWord(r, W.for) && !isWord(r, W.over)) return null;
+  let open = false;
+  for (let guard = 0; guard < 16; guard++) {
+    r.at++;
+    const kind = kindAt(r);
+    if (kind === T.number || kind === T.dash) {
+      const mm = kind === T.number ? readLength(r) : null;
+      if (mm !== null) {
+        secondUnit(r);
+        return { mm };
+      }
+      if (kind === T.number && !open) break;
+    } else if (kind !== T.word && kind !== T.open) break;
+    const sense = wordAt(r);
+    open ||= sense === W.measures || sense === W.long || sense === W.desired;
+    if (sense === W.work || sense === W.turn) break;
+  }
+  if (open) return { mm: null };
+  r.at = start;
+  return null;
+}
+
+/** "/ 12 in", "(12 in)", "[12 in]", "or 12 in" behind the first; "from beg" and so on stay. */
+function secondUnit(r: Reader): void {
+  const start = r.at;
+  const bracket = kindAt(r) === T.open;
+  if (bracket || kindAt(r) === T.slash || isWord(r, W.or)) r.at++;
+  else return;
+  if (readLength(r) === null) r.at = start;
+  else if (bracket && kindAt(r) === T.close) r.at++;
+}

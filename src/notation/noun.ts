@@ -1,0 +1,301 @@
+/** What a place is called: "ch-2 sp", "corner", "5 dc", "beg ch-3", "shell", "marked st". */
+import { formOf, type SenseId, W } from './dictionary.ts';
+import { readOneNumber } from './numbers.ts';
+import {
+  eatWord,
+  endsInS,
+  fromOf,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { readSpecialName, readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { Noun, NounKind, Numbers, StitchTerm } from './tree.ts';
+
+type Draft = { -readonly [K in keyof Noun]: Noun[K] };
+
+/** The noun at the reader's place, or `null`, which leaves the reader where it was. */
+export function readNoun(r: Reader): Noun | null {
+  const start = r.at;
+  const draft: Draft = {
+    from: fromOf(r, start),
+    to: 0,
+    kind: 'stitch',
+    stem: null,
+    chains: null,
+    word: '',
+    plural: false,
+    corner: false,
+    skipped: false,
+  };
+  const adjective = readAdjectives(r, draft);
+  const found = readSpecialNoun(r, draft) || readHead(r, draft, adjective);
+  if (!found) {
+    if (adjective === '') {
+      r.at = start;
+      return null;
+    }
+    if (!adjectiveAlone(draft, adjective)) {
+      r.at = start;
+      return null;
+    }
+  }
+  readTail(r, draft);
+  draft.to = toOf(r);
+  return draft;
+}
+
+/** "corner", "skipped", "beg", "joining" before the noun; the last one counts. */
+function readAdjectives(r: Reader, draft: Draft): string {
+  let adjective = '';
+  for (let guard = 0; guard < 4; guard++) {
+    const sense = wordAt(r);
+    if (sense === W.corner) draft.corner = true;
+    else if (sense === W.skipped || sense === W.unworked || sense === W.open) draft.skipped = true;
+    else if (sense === W.beginning || sense === W.turning) adjective = 'start';
+    else if (sense === W.foundation) adjective = 'foundation';
+    else if (sense === W.join) adjective = 'join';
+    else if (sense === W.marked) adjective = 'marked';
+    else if (sense !== W.made && sense !== W.previous) break;
+    else if (sense === W.made) adjective ||= 'made';
+    if (sense === W.corner) adjective = 'corner';
+    r.at++;
+    if (kindAt(r) === T.dash && isGlued(r, -1)) r.at++;
+  }
+  return adjective;
+}
+
+/** "in next corner", "in the join", "marked": the adjective is the noun. */
+function adjectiveAlone(draft: Draft, adjective: string): boolean {
+  if (adjective === 'corner') draft.kind = 'corner';
+  else if (adjective === 'join') draft.kind = 'join';
+  else if (adjective === 'start') draft.kind = 'start-chain';
+  else return false;
+  return true;
+}
+
+function readSpecialNoun(r: Reader, draft: Draft): boolean {
+  const special = readSpecialName(r);
+  if (!special) return false;
+  draft.kind = 'group';
+  draft.word = special.special ?? '';
+  draft.plural = endsInS(r, r.at - 1) && !/s$/.test(draft.word);
+  return true;
+}
+
+function readHead(r: Reader, draft: Draft, adjective: string): boolean {
+  const sense = wordAt(r);
+  if (sense === W.ch) return chainNoun(r, draft, null, adjective);
+  if (kindAt(r) === T.number) return numberedNoun(r, draft, adjective);
+  if (sense <= 0) return false;
+  const kind = simpleKind(sense);
+  if (kind !== null) {
+    draft.kind = draft.corner && (kind === 'space' || kind === 'stitch') ? 'corner' : kind;
+    if (kind === 'space' || kind === 'corner') draft.word = sense === W.chsp ? '' : draft.word;
+    draft.plural = endsInS(r, r.at);
+    if (kind === 'group') draft.word = singular(spelled(r, r.at));
+    if (adjective === 'marked') draft.kind = 'marker';
+    if (sense === W.end) return rowEnd(r, draft);
+    r.at++;
+    return true;
+  }
+  return stitchNoun(r, draft, adjective);
+}
+
+function simpleKind(sense: SenseId): NounKind | null {
+  return SIMPLE_KINDS.get(sense) ?? null;
+}
+
+const SIMPLE_KINDS: ReadonlyMap<SenseId, NounKind> = new Map<SenseId, NounKind>([
+  [W.st, 'stitch'],
+  [W.place, 'stitch'],
+  [W.sp, 'space'],
+  [W.chsp, 'space'],
+  [W.loop, 'space'],
+  [W.arch, 'space'],
+  [W.hole, 'space'],
+  [W.gap, 'gap'],
+  [W.mesh, 'box'],
+  [W.box, 'box'],
+  [W.block, 'box'],
+  [W.square, 'box'],
+  [W.ring, 'ring'],
+  [W.mr, 'ring'],
+  [W.mc, 'ring'],
+  [W.ml, 'ring'],
+  [W.tch, 'start-chain'],
+  [W.marker, 'marker'],
+  [W.group, 'group'],
+  [W.point, 'group'],
+  [W.end, 'row-end'],
+  [W.row_end, 'row-end'],
+  [W.bar, 'box'],
+  [W.lacet, 'box'],
+  [W.corner, 'corner'],
+]);
+
+export const singular = (word: string): string =>
+  word.replace(/(?:(leav)es|s)$/, (_, leav: string | undefined) => (leav ? 'leaf' : ''));
+
+/** "row end", "end of row", "ends of rows". */
+function rowEnd(r: Reader, draft: Draft): boolean {
+  if (!isWord(r, W.of, 1)) return false;
+  const k = isWord(r, W.the, 2) || isWord(r, W.each, 2) ? 3 : 2;
+  if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return false;
+  draft.kind = 'row-end';
+  r.at += k + 1;
+  return true;
+}
+
+/** "3 ch", "2-ch sp", "5ch loop", "3-dc group": the number belongs to the noun. */
+function numberedNoun(r: Reader, draft: Draft, adjective: string): boolean {
+  const start = r.at;
+  const chains = readOneNumber(r);
+  if (kindAt(r) === T.dash) r.at++;
+  if (isWord(r, W.ch) || isWord(r, W.chsp)) return chainNoun(r, draft, chains, adjective);
+  const stitch = readStitch(r);
+  if (stitch && (isWord(r, W.group) || isGroup(stitch))) {
+    draft.kind = 'group';
+    draft.stem = stitch.stem;
+    draft.word = isWord(r, W.group) ? 'group' : groupWord(stitch);
+    draft.plural = endsInS(r, isWord(r, W.group) ? r.at : r.at - 1);
+    eatWord(r, W.group);
+    return true;
+  }
+  r.at = start;
+  return false;
+}
+
+/** "ch", "ch sp", "ch-2 sp", "ch-3", with the reader on "ch". */
+function chainNoun(r: Reader, draft: Draft, before: Numbers | null, adjective: string): boolean {
+  const word = r.at;
+  const fused = isWord(r, W.chsp);
+  r.at++;
+  let chains = before;
+  if (!chains && !fused) chains = chainLength(r);
+  draft.chains = chains;
+  draft.plural = endsInS(r, word);
+  if (fused) {
+    draft.kind = 'space';
+    return true;
+  }
+  if (kindAt(r) === T.dash && isSpaceWord(wordAt(r, 1))) r.at++;
+  if (isWord(r, W.corner)) {
+    draft.corner = true;
+    r.at++;
+  }
+  if (isSpaceWord(wordAt(r))) {
+    draft.kind = draft.corner ? 'space' : 'space';
+    draft.plural = endsInS(r, r.at);
+    r.at++;
+    return true;
+  }
+  if (adjective === 'start') draft.kind = 'start-chain';
+  else if (draft.corner) draft.kind = 'corner';
+  else if (chains !== null) {
+    // "next ch-3" without "sp": the worker and `joinOf` treat it by what stands before.
+    draft.kind = 'space';
+    draft.word = 'ch';
+  } else {
+    draft.kind = 'chain';
+    if (adjective === 'foundation') draft.word = 'foundation';
+  }
+  return true;
+}
+
+const isSpaceWord = (sense: SenseId): boolean =>
+  sense === W.sp || sense === W.loop || sense === W.arch || sense === W.hole || sense === W.gap;
+
+/** "-2", "2" or " 2" behind "ch". */
+function chainLength(r: Reader): Numbers | null {
+  const start = r.at;
+  if (kindAt(r) === T.dash) r.at++;
+  const n = readOneNumber(r);
+  // "in next ch 2 sc": the number is the next stitch's.
+  const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
+  if (!n || (taken && !isSpaceWord(wordAt(r)))) {
+    r.at = start;
+    return null;
+  }
+  return n;
+}
+
+function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
+  const start = r.at;
+  if (formOf(wordAt(r)) === null && readStitchPeek(r) === null) return false;
+  const stitch = readStitch(r);
+  if (!stitch) return false;
+  draft.stem = stitch.stem;
+  draft.plural = endsInS(r, r.at - 1) && stitch.stem !== 'ss';
+  if (stitch.shape === 'one') {
+    draft.kind = adjective === 'join' && stitch.stem === 'ss' ? 'join' : 'stem';
+    if (stitch.stem === 'ss') draft.kind = 'join';
+    if (isWord(r, W.group)) {
+      draft.kind = 'group';
+      draft.word = 'group';
+      draft.plural = endsInS(r, r.at);
+      r.at++;
+    }
+  } else if (stitch.shape === 'together' || stitch.shape === 'increase') {
+    draft.kind = 'stitch';
+    draft.word = stitch.shape === 'together' ? 'dec' : 'inc';
+  } else {
+    draft.kind = stitch.shape === 'picot' ? 'picot' : 'group';
+    draft.word = stitch.shape === 'special' ? (stitch.special ?? '') : groupWord(stitch);
+  }
+  if (r.at === start) return false;
+  return true;
+}
+
+function readStitchPeek(r: Reader): StitchTerm | null {
+  const start = r.at;
+  const stitch = readStitch(r);
+  r.at = start;
+  return stitch;
+}
+
+const isGroup = (stitch: StitchTerm): boolean =>
+  stitch.shape !== 'one' && stitch.shape !== 'together' && stitch.shape !== 'increase';
+
+const groupWord = (stitch: StitchTerm): string =>
+  stitch.shape === 'v'
+    ? 'v-st'
+    : stitch.shape === 'special'
+      ? (stitch.special ?? '')
+      : stitch.shape;
+
+/** "shell sp", "dc st", "corner ch-2 sp", "ch-2 sp corner" behind the head. */
+function readTail(r: Reader, draft: Draft): void {
+  const sense = wordAt(r);
+  if (draft.kind === 'group' && (isSpaceWord(sense) || sense === W.chsp)) {
+    draft.kind = 'space';
+    r.at++;
+  } else if (draft.kind === 'group' && sense === W.ch && r.kind[r.at + 1] !== T.end) {
+    groupChain(r, draft);
+  } else if (draft.kind === 'stem' && sense === W.st) r.at++;
+  else if ((draft.kind === 'space' || draft.kind === 'box') && sense === W.corner) {
+    draft.corner = true;
+    r.at++;
+  } else if (draft.kind === 'corner' && (sense === W.st || isSpaceWord(sense))) r.at++;
+  if (isWord(r, W.made)) r.at++;
+}
+
+/** "V-st ch-1 sp", "shell ch sp". */
+function groupChain(r: Reader, draft: Draft): void {
+  const start = r.at;
+  r.at++;
+  const chains = chainLength(r);
+  if (kindAt(r) === T.dash) r.at++;
+  if (!isSpaceWord(wordAt(r))) {
+    r.at = start;
+    return;
+  }
+  r.at++;
+  draft.kind = 'space';
+  draft.chains = chains;
+}

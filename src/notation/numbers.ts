@@ -1,0 +1,92 @@
+/**
+ * Numbers, alone or one a size: "20", "20 (24, 28)", "3 (5-7-9)", "28 [30]", "20-24-24". What looks
+ * like sizes is read so only when the piece has sizes or the shape leaves no doubt, for "6 (36)" is
+ * a number and a count.
+ */
+import { fromOf, isGlued, kindAt, type Reader, toOf, valueAt } from './reader.ts';
+import { T } from './tokens.ts';
+import type { Numbers } from './tree.ts';
+
+type Values = (number | null)[];
+
+/** The number at the reader's place with its sizes, or `null` where no number stands. */
+export function readNumbers(r: Reader): Numbers | null {
+  if (kindAt(r) !== T.number) return null;
+  const start = r.at;
+  const values: Values = [valueAt(r)];
+  r.at++;
+  if (!bracketedSizes(r, values)) plainSizes(r, values, start);
+  return { from: fromOf(r, start), to: toOf(r), values };
+}
+
+/** Only the number itself, for places where a bracket behind it is surely something else. */
+export function readOneNumber(r: Reader): Numbers | null {
+  if (kindAt(r) !== T.number) return null;
+  const values = [valueAt(r)];
+  r.at++;
+  return { from: fromOf(r, r.at - 1), to: toOf(r), values };
+}
+
+function bracketedSizes(r: Reader, values: Values): boolean {
+  const { sizes } = r.known;
+  const start = r.at;
+  const more: Values = [];
+  while (kindAt(r) === T.open && sizeList(r, more)) {
+    if (more.length + 1 >= sizes) break;
+  }
+  const fits = more.length > 0 && (more.length + 1 === sizes || more.length > 1);
+  if (!fits) {
+    r.at = start;
+    return false;
+  }
+  values.push(...more);
+  return true;
+}
+
+/** "(24, 28)", "(5-7-9)", "[30]", "(-, 28)"; leaves the reader alone if it is anything else. */
+export function sizeList(r: Reader, into: Values): boolean {
+  const start = r.at;
+  const close = r.partner[r.at] ?? -1;
+  // No list is longer than a couple of dozen sizes; a longer bracket is not looked through.
+  if (close < 0 || close - start > 64) return false;
+  const found: Values = [];
+  let expected = true;
+  for (r.at++; r.at < close; r.at++) {
+    const kind = kindAt(r);
+    if (expected) {
+      if (kind === T.number) found.push(valueAt(r));
+      else if (kind === T.dash) found.push(null);
+      else break;
+      expected = false;
+    } else if (kind === T.comma || kind === T.dash || kind === T.slash || kind === T.semicolon) {
+      expected = true;
+    } else break;
+  }
+  if (r.at < close || expected || found.length === 0) {
+    r.at = start;
+    return false;
+  }
+  r.at = close + 1;
+  into.push(...found);
+  return true;
+}
+
+/** "20-24-24" and "22, 26, 30 sts": only when the list has as many numbers as there are sizes. */
+function plainSizes(r: Reader, values: Values, start: number): void {
+  const { sizes } = r.known;
+  if (sizes < 2) return;
+  const separator = kindAt(r);
+  if (separator !== T.dash && separator !== T.slash && separator !== T.comma) return;
+  if (separator === T.comma && sizes < 3) return;
+  const more: Values = [];
+  for (let k = 0; more.length < sizes - 1; k += 2) {
+    if (kindAt(r, k) !== separator || kindAt(r, k + 1) !== T.number) return;
+    more.push(valueAt(r, k + 1));
+  }
+  const used = more.length * 2;
+  // "sc 5, 3 dc, 2 dc": the number belongs to the stitch that it touches.
+  if (separator === T.comma && isGlued(r, used - 1)) return;
+  if (separator === T.comma && start > 0 && r.kind[start - 1] === T.word && isGlued(r, -2)) return;
+  r.at += used;
+  values.push(...more);
+}

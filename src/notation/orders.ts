@@ -1,0 +1,249 @@
+/** Shorter orders: skip, leave unworked, turn, ring, loops, opposite side, spiral. */
+import { W } from './dictionary.ts';
+import { readLoop } from './loops.ts';
+import { readNumbers } from './numbers.ts';
+import { readPlace } from './place.ts';
+import {
+  clauseEnds,
+  eatThe,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+import type {
+  LoopStep,
+  Loop,
+  Numbers,
+  OtherSideStep,
+  Place,
+  RingStep,
+  SkipStep,
+  Step,
+  TurnStep,
+  UnworkedStep,
+} from './tree.ts';
+import { mayBeStitch } from './work.ts';
+
+/** "sk next 2 sts", "miss 2", "skip st", "pass over 3". */
+export function readSkip(r: Reader): SkipStep | null {
+  const start = r.at;
+  r.at++;
+  if (isWord(r, W.over)) r.at++;
+  const placeAt = r.at;
+  const place = (isWord(r, W.in) ? null : readPlace(r)) ?? bareNumber(r, placeAt);
+  if (!place) {
+    r.at = start;
+    return null;
+  }
+  return { kind: 'skip', place, from: fromOf(r, start), to: toOf(r) };
+}
+
+function bareNumber(r: Reader, at: number): Place | null {
+  r.at = at;
+  const n: Numbers | null = readNumbers(r);
+  if (!n && !clauseEnds(r) && !isWord(r, W.and)) return null;
+  const from = n?.from ?? toOf(r);
+  return {
+    from, to: toOf(r), pick: 'next', n, each: false, nth: null, fromHook: false, nouns: [],
+    joinedBy: null, until: null, of: null, loop: null, post: null, rowsBelow: 0, row: null,
+    all: false,
+  }; // biome-ignore format: fields in the order of the tree
+}
+
+/** "leave 3 sts unworked", "leaving rem sts unworked". Otherwise `null`. */
+export function readUnworked(r: Reader): UnworkedStep | null {
+  const start = r.at++;
+  eatThe(r);
+  let n: Numbers | null = null;
+  for (let guard = 0; guard < 8; guard++) {
+    if (isWord(r, W.unworked) || isWord(r, W.skipped)) {
+      r.at++;
+      return { kind: 'unworked', n, from: fromOf(r, start), to: toOf(r) };
+    }
+    if (kindAt(r) === T.number) n = readNumbers(r);
+    else if (kindAt(r) === T.word) r.at++;
+    else break;
+  }
+  r.at = start;
+  return null;
+}
+
+export function readTurn(r: Reader, not: boolean, start: number): TurnStep {
+  r.at++;
+  while (isWord(r, W.work) || isWord(r, W.the) || /^(your|piece|it)$/.test(word(r))) r.at++;
+  return { kind: 'turn', not, from: fromOf(r, start), to: toOf(r) };
+}
+
+const word = (r: Reader): string => (kindAt(r) === T.word ? spelled(r, r.at) : '');
+
+/** "magic ring", "MR", "adjustable loop", "sl knot". */
+export function readRing(r: Reader): RingStep | null {
+  const start = r.at;
+  while (
+    isWord(r, W.work) ||
+    isWord(r, W.a) ||
+    isWord(r, W.form) ||
+    isWord(r, W.with) ||
+    isWord(r, W.beginning) ||
+    isWord(r, W.the)
+  )
+    r.at++;
+  if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;
+  else if (isWord(r, W.mc) && (clauseEnds(r, 1) || kindAt(r, 1) === T.number) && r.at > start)
+    r.at++;
+  else if (isWord(r, W.magic) && (isWord(r, W.ring, 1) || isWord(r, W.loop, 1))) r.at += 2;
+  else if (isWord(r, W.ring) && r.at > start) r.at++;
+  else if (/^(sl|slip)$/.test(word(r)) && isWord(r, W.knot, 1)) r.at += 2;
+  else if (/^amigurumi$/.test(word(r)) && isWord(r, W.ring, 1)) r.at += 2;
+  else {
+    r.at = start;
+    return null;
+  }
+  return { kind: 'ring', from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "BLO:", "in back loops only", "working in front loops", "through both loops" on their own. */
+export function readLoopOrder(r: Reader): LoopStep | null {
+  const start = r.at;
+  while (
+    isWord(r, W.work) ||
+    isWord(r, W.working) ||
+    isWord(r, W.in) ||
+    isWord(r, W.through) ||
+    isWord(r, W.the) ||
+    isWord(r, W.now)
+  )
+    r.at++;
+  const into: { loop: Loop | null } = { loop: null };
+  if (!readLoop(r, into) || into.loop === null) {
+    r.at = start;
+    return null;
+  }
+  if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
+  return { kind: 'loop', loop: into.loop, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "working along opposite side of foundation ch", "on other side of chain", "along row ends". */
+export function readOtherSide(r: Reader): OtherSideStep | null {
+  const start = r.at;
+  let side = false;
+  let rowEnds = false;
+  let chains: Numbers | null = null;
+  let verb = false;
+  for (let guard = 0; guard < 18; guard++) {
+    const sense = wordAt(r);
+    const kind = kindAt(r);
+    if (kind === T.number && !chains && side) chains = readNumbers(r);
+    else if (kind === T.dash && side) r.at++;
+    else if (kind !== T.word) break;
+    else if (
+      sense === W.opposite ||
+      sense === W.opposite_side ||
+      sense === W.unworked ||
+      sense === W.skipped ||
+      (sense === W.other && isWord(r, W.side, 1)) ||
+      (sense === W.other && isWord(r, W.end, 1))
+    ) {
+      side = true;
+      r.at++;
+    } else if (isRowEnds(r)) {
+      rowEnds = true;
+      r.at++;
+    } else if (mayBeStitch(sense) && !side) break;
+    else if (mayBeStitch(sense) || sense === W.skip || (sense === W.ch && chains)) break;
+    else if (OTHER_SIDE_WORDS.has(sense) || /^(now|back|continue|long|starting)$/.test(word(r))) {
+      verb ||=
+        sense === W.working ||
+        sense === W.work ||
+        sense === W.continue ||
+        sense === W.along ||
+        sense === W.on ||
+        sense === W.rotate ||
+        sense === W.in ||
+        sense === W.up;
+      r.at++;
+      if (sense === W.ch && kindAt(r) === T.dash && kindAt(r, 1) === T.number) r.at++;
+    } else break;
+  }
+  if ((!side && !rowEnds) || !verb) {
+    if (!(side && r.value[start] === W.opposite_side)) {
+      r.at = start;
+      return null;
+    }
+  }
+  return { kind: 'other-side', chains, rowEnds, from: fromOf(r, start), to: toOf(r) };
+}
+
+const isRowEnds = (r: Reader): boolean =>
+  (isWord(r, W.row) && isWord(r, W.end, 1)) || isWord(r, W.row_end) ||
+  (isWord(r, W.end) && isWord(r, W.of, 1) && (isWord(r, W.row, 2) || (isWord(r, W.the, 2) && isWord(r, W.row, 3)))); // biome-ignore format: one condition
+
+const OTHER_SIDE_WORDS = new Set([
+  W.work, W.working, W.continue, W.along, W.on, W.in, W.the, W.of, W.side, W.foundation, W.ch, W.beginning,
+  W.loop, W.st, W.to, W.up, W.at, W.rotate, W.and, W.now, W.remaining, W.row, W.end, W.other, W.around,
+  W.across, W.base, W.front, W.back, W.over, W.from, W.round, W.turn, W.for, W.next,
+]); // biome-ignore format: a list
+
+/** "do not turn / join / fasten off", "work in continuous rounds", "in a spiral". */
+export function readNot(r: Reader): Step | null {
+  const start = r.at;
+  while (
+    isWord(r, W.work) ||
+    isWord(r, W.dont) ||
+    isWord(r, W.not) ||
+    isWord(r, W.without) ||
+    /^do$/.test(word(r))
+  )
+    r.at++;
+  const negative =
+    r.value[r.at - 1] === W.not || r.value[r.at - 1] === W.dont || r.value[r.at - 1] === W.without;
+  if (!negative) {
+    r.at = start;
+    return null;
+  }
+  if (isWord(r, W.turn) || isWord(r, W.turning)) return readTurn(r, true, start);
+  if (isWord(r, W.join)) {
+    r.at++;
+    while (isWord(r, W.round) || isWord(r, W.the) || isWord(r, W.row) || isWord(r, W.at)) r.at++;
+    return { kind: 'spiral', from: fromOf(r, start), to: toOf(r) };
+  }
+  if (isWord(r, W.fasten) || isWord(r, W.fo)) {
+    r.at++;
+    if (isWord(r, W.off)) r.at++;
+    if (isWord(r, W.color)) r.at++;
+    return { kind: 'fasten-off', not: true, from: fromOf(r, start), to: toOf(r) };
+  }
+  r.at = start;
+  return null;
+}
+
+/** "continuous rounds", "in a spiral", "in spiral rounds". */
+export function readSpiral(r: Reader): Step | null {
+  const start = r.at;
+  let spiral = false;
+  let rows = false;
+  for (let guard = 0; guard < 8 && kindAt(r) === T.word; guard++) {
+    const sense = wordAt(r);
+    if (sense === W.spiral || /^continuous/.test(word(r))) spiral = true;
+    else if (sense === W.round || sense === W.row) rows = true;
+    else if (!SPIRAL_WORDS.has(sense)) break;
+    r.at++;
+  }
+  if (!spiral || (!rows && !isSpiralWord(r, start))) {
+    r.at = start;
+    return null;
+  }
+  return { kind: 'spiral', from: fromOf(r, start), to: toOf(r) };
+}
+
+function isSpiralWord(r: Reader, start: number): boolean {
+  for (let i = start; i < r.at; i++) if (r.value[i] === W.spiral) return true;
+  return false;
+}
+
+const SPIRAL_WORDS = new Set([W.work, W.working, W.continue, W.in, W.a, W.the, W.now]);

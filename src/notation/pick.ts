@@ -1,0 +1,227 @@
+/** Which place of its kind: "next 5", "same", "each of next 3", "2nd", "top of", "every other". */
+import { W } from './dictionary.ts';
+import { readNumbers } from './numbers.ts';
+import type { PlaceDraft } from './place-draft.ts';
+import {
+  clauseEnds,
+  eatThe,
+  eatWord,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  valueAt,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+
+/** Whether a determiner was read. */
+export function readPick(r: Reader, draft: PlaceDraft): boolean {
+  const kind = kindAt(r);
+  if (kind === T.ordinal) return ordinalPick(r, draft);
+  if (kind === T.number) return numberPick(r, draft);
+  switch (wordAt(r)) {
+    case W.next:
+      r.at++;
+      draft.pick = 'next';
+      if (eatWord(r, W.each)) draft.each = true;
+      numberOf(r, draft);
+      if (kindAt(r) === T.ordinal) nextOrdinal(r, draft);
+      return true;
+    case W.same:
+      r.at++;
+      draft.pick = 'same';
+      numberOf(r, draft);
+      return true;
+    case W.last:
+    case W.final:
+    case W.remaining:
+      return lastPick(r, draft);
+    case W.each:
+    case W.every:
+    case W.alternate:
+      return eachPick(r, draft);
+    case W.all:
+    case W.both:
+      return allPick(r, draft);
+    case W.top:
+    case W.base:
+      return topPick(r, draft);
+    case W.centre:
+      return centrePick(r, draft);
+    default:
+      return rarePick(r, draft);
+  }
+}
+
+function rarePick(r: Reader, draft: PlaceDraft): boolean {
+  const sense = wordAt(r);
+  if (sense === W.any || sense === W.previous || sense === W.other || sense === W.another) {
+    draft.pick = sense === W.any ? 'any' : sense === W.previous ? 'previous' : 'next';
+    r.at++;
+    numberOf(r, draft);
+    return true;
+  }
+  if (sense === W.a) {
+    draft.pick = 'next';
+    r.at++;
+    return true;
+  }
+  // "in beg of row" is no place; "in its 14 sts", "in these 3 sts" are.
+  const named = kindAt(r) === T.word && kindAt(r, 1) === T.number;
+  if (
+    named &&
+    /^(its|these|those|their)$/i.test(
+      r.text.slice(r.base + (r.from[r.at] ?? 0), r.base + (r.to[r.at] ?? 0)),
+    )
+  ) {
+    r.at++;
+    draft.pick = 'next';
+    draft.n = readNumbers(r);
+    return true;
+  }
+  return false;
+}
+
+/** A number that says how many places; "2-ch sp" and "3ch sp" keep theirs for the noun. */
+function numberOf(r: Reader, draft: PlaceDraft): void {
+  if (kindAt(r) !== T.number || belongsToNoun(r)) return;
+  draft.n = readNumbers(r);
+}
+
+/** "2-ch sp", "2ch sp", "2 ch sp", "3-dc group"; "2 ch sps" is two spaces. */
+function belongsToNoun(r: Reader): boolean {
+  const dashed = kindAt(r, 1) === T.dash;
+  const k = dashed ? 2 : 1;
+  if (dashed && kindAt(r, 2) === T.word) return true;
+  const chain = isWord(r, W.ch, k) || isWord(r, W.chsp, k);
+  if (!chain) return false;
+  if (isWord(r, W.chsp, k)) return isGlued(r, 0) && !plural(r, k);
+  const after = kindAt(r, k + 1) === T.dash ? k + 2 : k + 1;
+  const space =
+    wordAt(r, after) === W.sp || wordAt(r, after) === W.loop || wordAt(r, after) === W.arch;
+  return space && (isGlued(r, 0) || !plural(r, after));
+}
+
+const plural = (r: Reader, ahead: number): boolean =>
+  (r.text.charCodeAt(r.base + (r.to[r.at + ahead] ?? 0) - 1) | 32) === 115;
+
+function numberPick(r: Reader, draft: PlaceDraft): boolean {
+  if (belongsToNoun(r)) return false;
+  // "in 3 ch" of the start is a chain by length; "in 5 sts" are the next five.
+  draft.n = readNumbers(r);
+  draft.pick = 'next';
+  if (eatWord(r, W.each)) draft.each = true;
+  return true;
+}
+
+function ordinalPick(r: Reader, draft: PlaceDraft): boolean {
+  const nth = valueAt(r);
+  r.at++;
+  if (nth === 1) {
+    draft.pick = 'first';
+    numberOf(r, draft);
+    if (isWord(r, W.st) && isWord(r, W.of, 1)) return true;
+    return true;
+  }
+  draft.pick = 'nth';
+  draft.nth = nth;
+  // "2nd and 3rd sts" is not one place: the second is left for the next clause.
+  return true;
+}
+
+function nextOrdinal(r: Reader, draft: PlaceDraft): void {
+  draft.nth = valueAt(r);
+  draft.pick = 'nth';
+  r.at++;
+}
+
+function lastPick(r: Reader, draft: PlaceDraft): boolean {
+  const rest = isWord(r, W.remaining);
+  r.at++;
+  draft.pick = rest ? 'each' : 'last';
+  numberOf(r, draft);
+  if (!rest && isWord(r, W.remaining)) r.at++;
+  if (rest && isWord(r, W.of) && isWord(r, W.row, 1)) r.at += 2;
+  if (rest && draft.n) draft.pick = 'next';
+  return true;
+}
+
+/** "each", "each of the next 5", "every other", "every second". */
+function eachPick(r: Reader, draft: PlaceDraft): boolean {
+  const alternate = isWord(r, W.alternate);
+  r.at++;
+  draft.pick = alternate ? 'every-other' : 'each';
+  draft.each = true;
+  const other =
+    isWord(r, W.other) || isWord(r, W.alternate) || (kindAt(r) === T.ordinal && valueAt(r) === 2);
+  if (!alternate && other) {
+    draft.pick = 'every-other';
+    r.at++;
+    return true;
+  }
+  if (eatWord(r, W.of)) eatThe(r);
+  if (/its|these/i.test(shortWord(r))) r.at++;
+  const sense = wordAt(r);
+  if (sense === W.next || sense === W.last || sense === W.remaining || kindAt(r) === T.ordinal) {
+    const before = r.at;
+    r.at++;
+    draft.pick =
+      sense === W.last
+        ? 'last'
+        : sense === W.next
+          ? 'next'
+          : sense === W.remaining
+            ? 'each'
+            : 'first';
+    if (sense === W.remaining || kindAt(r) !== T.number) {
+      if (kindAt(r) === T.number) draft.n = readNumbers(r);
+      if (sense === -1 && r.value[before] !== 1) r.at = before;
+      return true;
+    }
+    numberOf(r, draft);
+    return true;
+  }
+  if (kindAt(r) === T.number && !belongsToNoun(r)) {
+    draft.n = readNumbers(r);
+    draft.pick = 'next';
+  }
+  return true;
+}
+
+const shortWord = (r: Reader): string =>
+  kindAt(r) === T.word && (r.to[r.at] ?? 0) - (r.from[r.at] ?? 0) < 6
+    ? r.text.slice(r.base + (r.from[r.at] ?? 0), r.base + (r.to[r.at] ?? 0))
+    : '';
+
+/** "all 36 sts", "all sts", "both sts". */
+function allPick(r: Reader, draft: PlaceDraft): boolean {
+  const both = isWord(r, W.both);
+  const sense = wordAt(r, 1);
+  if (sense === W.around || sense === W.across || sense === W.in || sense === W.along) return false;
+  if (clauseEnds(r, 1)) return false;
+  r.at++;
+  if (eatWord(r, W.of)) eatThe(r);
+  eatThe(r);
+  eatWord(r, W.remaining);
+  draft.pick = both ? 'next' : 'each';
+  draft.each = true;
+  if (kindAt(r) === T.number && !belongsToNoun(r)) draft.n = readNumbers(r);
+  return true;
+}
+
+/** "top of ch-3", "base of ch 3", "foot of the chain". */
+function topPick(r: Reader, draft: PlaceDraft): boolean {
+  const top = isWord(r, W.top);
+  r.at++;
+  draft.pick = top ? 'top' : 'same';
+  return true;
+}
+
+/** "centre st of next shell", "centre of shell", "centre ch-2 sp". */
+function centrePick(r: Reader, draft: PlaceDraft): boolean {
+  r.at++;
+  draft.pick = 'centre';
+  numberOf(r, draft);
+  return true;
+}

@@ -1,0 +1,52 @@
+/** "2 rows below", "in row 3", "in the row below" behind a place. */
+import { W } from './dictionary.ts';
+import type { PlaceDraft } from './place-draft.ts';
+import { isWord, kindAt, type Reader, valueAt, wordAt } from './reader.ts';
+import { T } from './tokens.ts';
+
+const isRow = (r: Reader, ahead: number): boolean =>
+  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) || isWord(r, W.r, ahead);
+
+/** Whether such words stood here. */
+export function belowAfter(r: Reader, draft: PlaceDraft): boolean {
+  if (isWord(r, W.below)) {
+    draft.rowsBelow = Math.max(1, draft.rowsBelow);
+    r.at++;
+    return true;
+  }
+  let k = 0;
+  if (isPlaceLink(wordAt(r))) k = 1;
+  if (isWord(r, W.the, k)) k++;
+  if (kindAt(r, k) === T.number && isRow(r, k + 1)) return rowsBelow(r, draft, k);
+  if (k === 0) return false;
+  if (isWord(r, W.previous, k) || isWord(r, W.last, k)) k++;
+  if (kindAt(r, k) === T.ordinal && isRow(r, k + 1)) {
+    draft.row = valueAt(r, k);
+    r.at += k + 2;
+    return true;
+  }
+  if (!isRow(r, k)) return false;
+  if (kindAt(r, k + 1) === T.number) {
+    draft.row = valueAt(r, k + 1);
+    r.at += k + 2;
+    return true;
+  }
+  if (isWord(r, W.below, k + 1)) {
+    draft.rowsBelow = 1;
+    r.at += k + 2;
+    return true;
+  }
+  if (!isWord(r, W.previous, k - 1)) return false;
+  r.at += k + 1;
+  return true;
+}
+
+const isPlaceLink = (sense: number): boolean =>
+  sense === W.in || sense === W.from || sense === W.on || sense === W.of || sense === W.at;
+
+function rowsBelow(r: Reader, draft: PlaceDraft, k: number): boolean {
+  if (!isWord(r, W.below, k + 2) && !isWord(r, W.along, k + 2)) return false;
+  draft.rowsBelow = valueAt(r, k);
+  r.at += k + 3;
+  return true;
+}

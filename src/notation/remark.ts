@@ -1,0 +1,102 @@
+/**
+ * Words that change nothing, and words that were not understood. A clause that opens like a side
+ * job or like a sentence of advice is a remark to its end; other left-over words are a remark only
+ * when every one of them is known.
+ */
+import { PROSE, W } from './dictionary.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { putWords, type Run } from './run.ts';
+import { T } from './tokens.ts';
+import { mayBeStitch } from './work.ts';
+
+/** Words that open a side job or advice. */
+const OPENERS = new Set(
+  (
+    'place move mark stuff stuffing insert attach sew see note notes pull make sure be careful remember ' +
+    'keep weave block press stiffen embroider secure hide glue fill adjust check use ' +
+    'the this that these those it its there here if when once before after note you your we i do ' +
+    'dont not for at on from as while with by to where count counting number of add put try check pm ' +
+    'leave leaving trim carry carrying tighten flip fold lay pin push gather thread darn wind remove ' +
+    'slip hold holding keeping making taking take which what all they each every enjoy repeat start ' +
+    'begin optional option tip hint important using set don is are will should so because but however ' +
+    'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
+    'cut tie knot draw close'
+  ).split(' '),
+);
+
+/** Whether the clause here tells a side job or gives advice, by its first word. */
+export function opensRemark(r: Reader): boolean {
+  if (kindAt(r) !== T.word) return false;
+  const word = spelled(r, r.at);
+  if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
+  if (word === 'do') return isWord(r, W.not, 1);
+  if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
+  if (word === 'all') return false;
+  return OPENERS.has(word);
+}
+
+/** Puts the rest of the clause down as a remark. */
+export function remarkClause(r: Reader, run: Run): void {
+  const start = r.at;
+  run.aside = true;
+  for (;;) {
+    while (!clauseEnds(r)) skipToken(r);
+    // "no. 3", "approx. 5": a stop that ends nothing is dropped by the scanner already.
+    if (kindAt(r) !== T.colon) break;
+    r.at++;
+  }
+  if (r.at === start) r.at++;
+  putWords(r, run, start, 'remark');
+}
+
+/** One token, or a whole bracket. */
+function skipToken(r: Reader): void {
+  const partner = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  r.at = partner > r.at ? partner + 1 : r.at + 1;
+}
+
+/** Words that begin no step: up to the clause's end or to the next word that does. */
+export function leftOver(r: Reader, run: Run): void {
+  const start = r.at;
+  let known = isKnown(r);
+  r.at++;
+  while (!clauseEnds(r) && !beginsStep(r)) {
+    known &&= isKnown(r);
+    r.at++;
+  }
+  const alone = r.at === start + 1 && kindAt(r, -1) !== T.word && kindAt(r, -1) !== T.number;
+  if (alone && kindAt(r, -1) !== T.ordinal) {
+    // A stray sign is a slip of typing and says nothing.
+    return;
+  }
+  putWords(r, run, start, known || run.aside ? 'remark' : 'unread');
+}
+
+function isKnown(r: Reader): boolean {
+  const kind = kindAt(r);
+  if (kind !== T.word) return kind !== T.number && kind !== T.ordinal;
+  const sense = r.value[r.at] ?? 0;
+  return sense === PROSE || (sense > 0 && !mayBeStitch(sense) && !ORDERS.has(sense));
+}
+
+/** Words of orders: left over, they mean that an order was not understood. */
+const ORDERS = new Set([
+  W.skip, W.ch, W.repeat, W.times, W.each, W.every, W.next, W.tch, W.chart, W.box, W.mesh, W.omit,
+  W.twice, W.once, W.thrice, W.more, W.x, W.v, W.fasten, W.join, W.yo, W.row, W.round, W.work,
+]); // biome-ignore format: a list
+
+function beginsStep(r: Reader): boolean {
+  const kind = kindAt(r);
+  if (kind === T.open || kind === T.star) return true;
+  if (kind === T.number) {
+    const sense = wordAt(r, 1);
+    return sense === W.ch || mayBeStitch(sense);
+  }
+  const sense = wordAt(r);
+  if (sense <= 0) return false;
+  if (sense === W.ch) return kindAt(r, 1) === T.number || kindAt(r, 1) === T.dash;
+  return (
+    mayBeStitch(sense) || sense === W.skip || sense === W.turn || sense === W.fasten || sense === W.repeat ||
+    (sense === W.join && !isWord(r, W.of, -1))
+  ); // biome-ignore format: one condition
+}

@@ -1,0 +1,260 @@
+/**
+ * Repeats: stars, "rep from *", and a sentence that repeats as a whole. Brackets are in
+ * `bracket.ts`; rows that repeat are in `rows-again.ts`.
+ */
+import { W } from './dictionary.ts';
+import { readEnding } from './ending.ts';
+import { fromOf, isWord, kindAt, MAX_DEPTH, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import { putWords, type Run, sentenceOf } from './run.ts';
+import { markOf, STAR, starRole } from './star.ts';
+import { MISSING, readTimes, toTheEnd } from './times.ts';
+import { T } from './tokens.ts';
+import type { RepeatStep, Step, Times } from './tree.ts';
+
+/** A star where a step may begin. */
+export function readStar(r: Reader, run: Run): void {
+  const role = starRole(r, r.at);
+  const start = r.at;
+  if (role === STAR.open && r.depth < MAX_DEPTH) return openStar(r, run);
+  r.at++;
+  if (role === STAR.mark) {
+    run.out.push({
+      kind: 'mark',
+      mark: markOf(valueAt(r, -1)),
+      from: fromOf(r, start),
+      to: toOf(r),
+    });
+  } else if (role === STAR.times && kindAt(r) === T.number) sentenceTimes(r, run, start);
+  else if (role !== STAR.close && role !== STAR.named) putWords(r, run, start, 'unread');
+}
+
+function openStar(r: Reader, run: Run): void {
+  const start = r.at;
+  const mark = valueAt(r);
+  r.at++;
+  r.depth++;
+  const counted = r.counts.length;
+  const steps = r.run(r, 'star');
+  r.depth--;
+  const from = fromOf(r, start);
+  const base = { kind: 'repeat', mark: markOf(mark), steps, again: false } as const;
+  if (kindAt(r) === T.star && starRole(r, r.at) === STAR.close) {
+    r.at++;
+    const orderAt = r.at;
+    const times = timesBehindPair(r);
+    const order = spanOf(r, orderAt, times !== null);
+    const ending = times ? readEnding(r) : null;
+    run.out.push({ ...base, times: times ?? MISSING, ending, order, from, to: toOf(r) });
+  } else if (isRepeatOrder(r)) {
+    run.out.push({ ...base, ...readOrder(r), from, to: toOf(r) });
+  } else if (r.counts.length > counted) {
+    run.out.push({ ...base, times: MISSING, ending: null, order: emptyAt(r), from, to: toOf(r) });
+  } else {
+    // A star that nobody refers to: a mark that was left behind, or one for another piece.
+    run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
+  }
+}
+
+/** "around", "x 7", "repeat 3 more times" behind a closed pair of stars. */
+function timesBehindPair(r: Reader): Times | null {
+  const start = r.at;
+  while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.stop) {
+    if (!isRepeatOrder(r, 1)) break;
+    r.at++;
+  }
+  if (isRepeatOrder(r)) {
+    const { times } = readOrderHead(r);
+    return times;
+  }
+  r.at = start;
+  if (isWord(r, W.around) || isWord(r, W.across) || isWord(r, W.to)) return readTimes(r, false);
+  return readTimes(r, false);
+}
+
+const spanOf = (r: Reader, token: number, any: boolean): { from: number; to: number } =>
+  any ? { from: fromOf(r, token), to: toOf(r) } : emptyAt(r);
+
+const emptyAt = (r: Reader): { from: number; to: number } => ({ from: toOf(r), to: toOf(r) });
+
+/** Whether "rep" stands here and speaks of stitches rather than of rows. */
+export function isRepeatOrder(r: Reader, ahead = 0): boolean {
+  let k = ahead;
+  while (isWord(r, W.and, k) || isWord(r, W.then, k) || isWord(r, W.now, k)) k++;
+  if (!isWord(r, W.repeat, k)) return false;
+  k++;
+  while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
+  if (kindAt(r, k) === T.star) return true;
+  const sense = wordAt(r, k);
+  if (sense === W.row || sense === W.round || sense === W.r || sense === W.as) return false;
+  if (kindAt(r, k) === T.ordinal) return false;
+  if (sense === W.last || sense === W.previous || sense === W.pattern || sense === W.these) {
+    return false;
+  }
+  if (kindAt(r, k) === T.number) return !isWord(r, W.row, k + 1) && !isWord(r, W.round, k + 1);
+  return true;
+}
+
+interface Order {
+  readonly times: Times;
+  readonly ending: RepeatStep['ending'];
+  readonly order: { from: number; to: number };
+}
+
+/** The order to repeat with its ending, with `isRepeatOrder` true. */
+export function readOrder(r: Reader): Order {
+  const start = r.at;
+  const { times } = readOrderHead(r);
+  const order = { from: fromOf(r, start), to: toOf(r) };
+  return { times, ending: readEnding(r), order };
+}
+
+function readOrderHead(r: Reader): { times: Times; mark: number } {
+  while (!isWord(r, W.repeat)) r.at++;
+  r.at++;
+  const mark = eatMarks(r);
+  const start = r.at;
+  if (kindAt(r) === T.comma && !isWord(r, W.ending, 1)) {
+    r.at++;
+    const times = readTimes(r, null);
+    if (times?.kind === 'times' || times?.kind === 'until') return { times, mark };
+    r.at = start;
+  }
+  return { times: readTimes(r, null) ?? toTheEnd(r), mark };
+}
+
+/** "from * to *", "between * and *", "*-*", "from beginning", "instructions between stars". */
+function eatMarks(r: Reader): number {
+  let mark = 0;
+  for (let guard = 0; guard < 10; guard++) {
+    const sense = wordAt(r);
+    if (kindAt(r) === T.star) mark ||= valueAt(r);
+    else if (kindAt(r) === T.dash && (mark > 0 || kindAt(r, 1) === T.star)) {
+      if (kindAt(r, 1) !== T.star) break;
+    } else if (sense === W.to || sense === W.and) {
+      if (kindAt(r, 1) !== T.star) break;
+    } else if (sense === W.from) {
+      const k = isWord(r, W.the, 1) ? 2 : 1;
+      if (isWord(r, W.beginning, k) || isWord(r, W.star_word, k)) r.at += k;
+    } else if (sense === W.all && kindAt(r, 1) !== T.star && !isWord(r, W.from, 1)) break;
+    else if (kindAt(r) === T.open && kindAt(r, 1) === T.star) {
+      const close = r.partner[r.at] ?? -1;
+      if (close > 0 && close < r.at + 6) {
+        mark ||= valueAt(r, 1);
+        r.at = close;
+      }
+    } else if (kindAt(r) === T.open && kindAt(r, 1) === T.close) r.at++;
+    else if (!FILLERS.has(sense)) break;
+    r.at++;
+  }
+  return mark;
+}
+
+const FILLERS = new Set([
+  W.between,
+  W.the,
+  W.all,
+  W.star_word,
+  W.instructions,
+  W.these,
+  W.sequence,
+]);
+
+/** "rep …" where no star is open: a closed repeat once more, or the sentence before. */
+export function readLooseOrder(r: Reader, run: Run): void {
+  const start = r.at;
+  while (!isWord(r, W.repeat)) r.at++;
+  const named = namesStar(r);
+  r.at = start;
+  const { times, ending, order } = readOrder(r);
+  const from = order.from;
+  const former = lastRepeat(run, named);
+  if (former >= 0 && former === run.out.length - 1) return again(run, former, times, ending, order);
+  if (former >= 0 && named) {
+    const old = run.out[former] as RepeatStep;
+    const { mark, steps } = old;
+    run.out.push({
+      kind: 'repeat',
+      mark,
+      steps,
+      times,
+      ending,
+      again: true,
+      order,
+      from,
+      to: toOf(r),
+    });
+    return;
+  }
+  wrapSentence(r, run, { times, ending, order }, named ? '*' : '');
+  if (run.out.length === 0) putWords(r, run, start, 'unread');
+}
+
+function namesStar(r: Reader): boolean {
+  for (let k = 1; k < 5; k++) if (kindAt(r, k) === T.star) return true;
+  return false;
+}
+
+function lastRepeat(run: Run, named: boolean): number {
+  for (let i = run.out.length - 1; i >= 0; i--) {
+    const step = run.out[i];
+    if (step?.kind === 'repeat' && !step.again) return i;
+    if (!named && step?.kind !== 'remark') return -1;
+  }
+  return -1;
+}
+
+/** "(…), rep around", "*…* … rep": the repeat just read gets its number. */
+function again(
+  run: Run,
+  at: number,
+  times: Times,
+  ending: RepeatStep['ending'],
+  order: Order['order'],
+): void {
+  const old = run.out[at] as RepeatStep;
+  if (old.times.kind === 'missing') {
+    run.out[at] = { ...old, times, ending, order, to: Math.max(order.to, ending?.to ?? 0) };
+  } else {
+    const { mark, steps } = old;
+    run.out.push({ kind: 'repeat', mark, steps, times, ending, again: true, order, ...order });
+  }
+}
+
+/** Steps that open a row and are not repeated with its sentence. */
+const opensRow = (step: Step | undefined): boolean =>
+  step !== undefined &&
+  (step.kind === 'chain' || step.kind === 'turn' || step.kind === 'join' || step.kind === 'ring' ||
+    step.kind === 'yarn' || step.kind === 'remark' || step.kind === 'loop'); // biome-ignore format: one condition
+
+/** Makes the sentence before the order into a repeat: "Sc in next 8, 2 sc in next. Rep around". */
+export function wrapSentence(r: Reader, run: Run, order: Order, mark: string): void {
+  let first = sentenceOf(run);
+  const last = run.out.length;
+  while (first < last - 1 && opensRow(run.out[first])) first++;
+  const steps = run.out.slice(first);
+  const [head] = steps;
+  if (!head) return;
+  run.out.length = first;
+  run.out.push({
+    kind: 'repeat', mark, steps, ...order, again: false, from: head.from, to: toOf(r),
+  }); // biome-ignore format: one line of fields
+  run.sentence = Math.min(run.sentence, first);
+}
+
+/** ", 9 times" and "sc, inc * 6": the whole sentence; "… in next st twice": only its last step. */
+export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
+  r.at = start;
+  const times = readTimes(r, false);
+  if (times?.kind !== 'times') {
+    r.at = start;
+    return false;
+  }
+  const order: Order = { times, ending: readEnding(r), order: { from: times.from, to: times.to } };
+  const before = r.kind[start - 1];
+  const whole = before === T.comma || before === T.semicolon || r.kind[start] === T.star;
+  const saved = run.sentence;
+  if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;
+  wrapSentence(r, run, order, '');
+  run.sentence = Math.min(saved, run.out.length);
+  return true;
+}

@@ -1,0 +1,65 @@
+/** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
+import { W } from './dictionary.ts';
+import { isWord, kindAt, type Reader, valueAt } from './reader.ts';
+import { T } from './tokens.ts';
+
+/** A range longer than this is a slip, and is not written out. */
+const LONGEST_RANGE = 2000;
+
+const isRow = (r: Reader, ahead = 0): boolean =>
+  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) || isWord(r, W.r, ahead);
+
+/** Rows named here, or `null`, which leaves the reader where it was. */
+export function readRowNumbers(r: Reader): number[] | null {
+  const start = r.at;
+  while (isWord(r, W.the)) r.at++;
+  const ordinal = kindAt(r) === T.ordinal;
+  if (!ordinal) {
+    if (!isRow(r)) return fail(r, start);
+    r.at++;
+  }
+  const rows: number[] = [];
+  const kind = ordinal ? T.ordinal : T.number;
+  if (isWord(r, W.no)) r.at++;
+  if (kindAt(r) !== kind) return fail(r, start);
+  rows.push(valueAt(r));
+  r.at++;
+  while (rows.length < LONGEST_RANGE && nextRow(r, rows, kind));
+  if (ordinal) {
+    if (!isRow(r)) return fail(r, start);
+    r.at++;
+  }
+  return rows;
+}
+
+function fail(r: Reader, start: number): null {
+  r.at = start;
+  return null;
+}
+
+/** "-7", "to 7", ", 5", "and 6", "& rnd 7" behind a row number. */
+function nextRow(r: Reader, rows: number[], kind: number): boolean {
+  let k = 0;
+  while (kindAt(r, k) === T.comma) k++;
+  const range = kindAt(r, k) === T.dash || isWord(r, W.to, k) || isWord(r, W.through, k);
+  const and = isWord(r, W.and, k) || isWord(r, W.or, k);
+  if (!range && !and && k === 0) return false;
+  if (range || and) k++;
+  while (isWord(r, W.the, k)) k++;
+  if (isRow(r, k)) k++;
+  if (kindAt(r, k) !== kind) return false;
+  // "rep row 2, 3 more times" and "rep row 2, 24 sc" name no second row.
+  if (kind === T.number && !range && takesElse(r, k + 1)) return false;
+  const value = valueAt(r, k);
+  const first = rows.at(-1) ?? value;
+  r.at += k + 1;
+  if (!range) rows.push(value);
+  else for (let n = first + 1; n <= value && n - first < LONGEST_RANGE; n++) rows.push(n);
+  return true;
+}
+
+function takesElse(r: Reader, ahead: number): boolean {
+  if (kindAt(r, ahead) !== T.word) return kindAt(r, ahead) === T.times;
+  return isWord(r, W.times, ahead) || isWord(r, W.more, ahead) || isWord(r, W.st, ahead) ||
+    isWord(r, W.x, ahead) || isWord(r, W.ch, ahead); // biome-ignore format: one condition
+}

@@ -1,0 +1,233 @@
+/** Rows worked again: "Rep rnd 4", "As row 2", "Rep rows 2 and 3 until …, ending with row 3". */
+import { W } from './dictionary.ts';
+import { readMeasure } from './measure.ts';
+import { readNumbers } from './numbers.ts';
+import {
+  eatThe,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
+import { readRowNumbers } from './row-numbers.ts';
+import { readTimes } from './times.ts';
+import { T } from './tokens.ts';
+import type { Numbers, RowsAgainStep } from './tree.ts';
+
+type Draft = { -readonly [K in keyof RowsAgainStep]: RowsAgainStep[K] };
+
+/** An order to work rows again, or `null`, which leaves the reader where it was. */
+export function readRowsAgain(r: Reader): RowsAgainStep | null {
+  const start = r.at;
+  const draft: Draft = {
+    kind: 'rows-again', rows: [], lastN: null, part: null, times: null, moreRows: null,
+    measure: null, endingWith: null, then: [], even: false, from: fromOf(r, start), to: 0,
+  }; // biome-ignore format: fields in the order of the tree
+  if (!verb(r) || !which(r, draft)) {
+    r.at = start;
+    return null;
+  }
+  for (let guard = 0; guard < 8; guard++) {
+    const before = r.at;
+    tail(r, draft);
+    if (r.at === before) break;
+  }
+  draft.to = toOf(r);
+  return draft;
+}
+
+/** "Rep", "As", "Same as", "Work as for", "Like the", "Alternate", "Continue to repeat". */
+function verb(r: Reader): boolean {
+  const start = r.at;
+  while (isWord(r, W.work) || isWord(r, W.continue) || isWord(r, W.then) || isWord(r, W.now) ||
+    isWord(r, W.to) || isWord(r, W.working) || isWord(r, W.and)) r.at++; // biome-ignore format: one condition
+  if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
+    eatWord(r, W.as);
+    eatWord(r, W.for);
+    return true;
+  }
+  eatThe(r);
+  const same = eatWord(r, W.same);
+  if (eatWord(r, W.as) || eatWord(r, W.like)) {
+    eatWord(r, W.for);
+    eatWord(r, W.in);
+    return true;
+  }
+  if (r.at > start && !same && rowAhead(r)) return true;
+  return false;
+}
+
+const isRow = (r: Reader, ahead = 0): boolean =>
+  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) ||
+  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number); // biome-ignore format: one condition
+
+const rowAhead = (r: Reader): boolean => isRow(r) && kindAt(r, 1) === T.number;
+
+/** Which rows: by number, "last 2", "these 2", "previous". */
+function which(r: Reader, draft: Draft): boolean {
+  while (
+    isWord(r, W.the) ||
+    isWord(r, W.in) ||
+    isWord(r, W.pattern) ||
+    isWord(r, W.of) ||
+    isWord(r, W.for)
+  )
+    r.at++;
+  const last =
+    isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
+  if (last) return lastRows(r, draft);
+  const rows = readRowNumbers(r);
+  if (!rows) return false;
+  draft.rows = rows;
+  const again = r.at;
+  if (eatWord(r, W.and) && isRow(r)) {
+    const more = readRowNumbers(r);
+    if (more) draft.rows = [...draft.rows, ...more];
+  } else r.at = again;
+  return true;
+}
+
+function lastRows(r: Reader, draft: Draft): boolean {
+  const both = isWord(r, W.both);
+  r.at++;
+  if (/^(two|2)$/.test(spelled(r, r.at)) && kindAt(r) !== T.number) r.at++;
+  const n = kindAt(r) === T.number ? valueAt(r) : both ? 2 : 1;
+  if (kindAt(r) === T.number) r.at++;
+  if (!isRow(r)) return false;
+  r.at++;
+  draft.lastN = Math.min(n, 1000);
+  return true;
+}
+
+/** Everything that may stand behind the rows. */
+function tail(r: Reader, draft: Draft): void {
+  const start = r.at;
+  if (kindAt(r) === T.comma || kindAt(r) === T.semicolon) r.at++;
+  if (isWord(r, W.alternate)) {
+    r.at++;
+    return;
+  }
+  if (readThen(r, draft) || readEndingWith(r, draft) || readPart(r, draft)) return;
+  if (isWord(r, W.for) && readMoreRows(r, draft)) return;
+  const measure = draft.measure === null ? readMeasure(r) : null;
+  if (measure) {
+    draft.measure = measure;
+    fromBeginning(r);
+    return;
+  }
+  if (readUntilRows(r, draft)) return;
+  const times = draft.times === null ? readTimes(r, null) : null;
+  if (times?.kind === 'times') {
+    draft.times = times.n;
+    return;
+  }
+  r.at = start;
+}
+
+/** ", then rows 2-4 once", "then rnd 7 again". */
+function readThen(r: Reader, draft: Draft): boolean {
+  const start = r.at;
+  eatWord(r, W.and);
+  if (!eatWord(r, W.then)) return reset(r, start);
+  eatWord(r, W.work);
+  eatWord(r, W.repeat);
+  const rows = isRow(r) || kindAt(r) === T.ordinal ? readRowNumbers(r) : null;
+  if (!rows) return reset(r, start);
+  draft.then = [...draft.then, ...rows];
+  if (/^(again|once)$/.test(spelled(r, r.at))) r.at++;
+  if (isWord(r, W.more)) r.at++;
+  return true;
+}
+
+function reset(r: Reader, start: number): false {
+  r.at = start;
+  return false;
+}
+
+/** "ending with row 3", "ending with a WS row". */
+function readEndingWith(r: Reader, draft: Draft): boolean {
+  const start = r.at;
+  if (!eatWord(r, W.ending) && !eatWord(r, W.end)) return false;
+  while (
+    isWord(r, W.with) ||
+    isWord(r, W.on) ||
+    isWord(r, W.a) ||
+    isWord(r, W.after) ||
+    isWord(r, W.the)
+  )
+    r.at++;
+  if (isWord(r, W.rs) || isWord(r, W.ws) || isWord(r, W.right) || isWord(r, W.wrong)) {
+    while (kindAt(r) === T.word && !isRow(r)) r.at++;
+    if (isRow(r)) r.at++;
+    return true;
+  }
+  const rows = readRowNumbers(r);
+  if (!rows) return reset(r, start);
+  draft.endingWith = rows.at(-1) ?? null;
+  return true;
+}
+
+/** "of Front", "in B": another part or another yarn. */
+function readPart(r: Reader, draft: Draft): boolean {
+  if (!isWord(r, W.of) && !isWord(r, W.for) && !isWord(r, W.from)) return false;
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (kindAt(r, k) !== T.word || isWord(r, W.a, k) || isWord(r, W.pattern, k)) return false;
+  if (isWord(r, W.beginning, k) || isWord(r, W.total, k)) return false;
+  const from = r.from[r.at + k] ?? 0;
+  const start = r.at;
+  r.at += k;
+  for (let guard = 0; guard < 4 && kindAt(r) === T.word && !isWord(r, W.to); guard++) r.at++;
+  draft.part = r.text.slice(r.base + from, r.base + toOf(r));
+  return r.at > start;
+}
+
+/** "for 12 more rows", "for 3 rnds". */
+function readMoreRows(r: Reader, draft: Draft): boolean {
+  const start = r.at++;
+  eatThe(r);
+  if (isWord(r, W.next) || isWord(r, W.another) || isWord(r, W.a)) r.at++;
+  const n: Numbers | null = readNumbers(r);
+  eatWord(r, W.more);
+  if (!n || !isRow(r)) return reset(r, start);
+  r.at++;
+  eatWord(r, W.more);
+  draft.moreRows = n;
+  return true;
+}
+
+/** "until row 20", "to row 14", "until you have 14 rows": told by the labels, or rows in all. */
+function readUntilRows(r: Reader, draft: Draft): boolean {
+  if (!isWord(r, W.to)) return false;
+  const start = r.at++;
+  for (let guard = 0; guard < 8; guard++) {
+    if (kindAt(r) === T.number && (isRow(r, 1) || isWord(r, W.st, 1) || wordAt(r, 1) > 0)) {
+      const n = readNumbers(r);
+      const rows = isRow(r);
+      if (rows) draft.moreRows ??= null;
+      if (n && kindAt(r) === T.word) r.at++;
+      if (kindAt(r) === T.word && /^(remain|left|total|worked|complete)/.test(spelled(r, r.at)))
+        r.at++;
+      return true;
+    }
+    if (isRow(r)) {
+      r.at++;
+      if (kindAt(r) === T.number) r.at++;
+      return true;
+    }
+    if (kindAt(r) !== T.word) break;
+    r.at++;
+  }
+  return reset(r, start);
+}
+
+function fromBeginning(r: Reader): void {
+  if (!isWord(r, W.from)) return;
+  let k = 1;
+  while (k < 5 && kindAt(r, k) === T.word && !isWord(r, W.ending, k)) k++;
+  r.at += k;
+}

@@ -1,0 +1,49 @@
+/** A run of steps while it is being read, and how steps are put on it. */
+import { fromOf, type Reader, type RunEnd, toOf } from './reader.ts';
+import type { Step, WorkStep } from './tree.ts';
+
+export interface Run {
+  readonly out: Step[];
+  readonly end: RunEnd;
+  /** Index in `out` at which this sentence, and the one before it, began. */
+  sentence: number;
+  previous: number;
+  /** A side job is being told ("place eyes …"): numbers that follow in the sentence are its own. */
+  aside: boolean;
+}
+
+export const newRun = (end: RunEnd): Run => ({
+  out: [],
+  end,
+  sentence: 0,
+  previous: 0,
+  aside: false,
+});
+
+/** Notes a full stop: what follows is another sentence. */
+export function endSentence(run: Run): void {
+  run.aside = false;
+  if (run.sentence === run.out.length) return;
+  run.previous = run.sentence;
+  run.sentence = run.out.length;
+}
+
+/** Where the sentence began that an order to repeat speaks of. */
+export const sentenceOf = (run: Run): number =>
+  run.sentence < run.out.length ? run.sentence : run.previous;
+
+/** Puts the words from a token to here down as a remark or as not understood; joins neighbours. */
+export function putWords(r: Reader, run: Run, start: number, kind: 'remark' | 'unread'): void {
+  const from = fromOf(r, start);
+  const to = toOf(r);
+  const last = run.out.at(-1);
+  if (last && last.kind === kind && run.out.length > run.sentence) {
+    run.out[run.out.length - 1] = { kind, from: last.from, to };
+  } else run.out.push({ kind, from, to });
+}
+
+/** The last step if it is work. */
+export function lastWork(run: Run): WorkStep | null {
+  const last = run.out.at(-1);
+  return last?.kind === 'work' ? last : null;
+}

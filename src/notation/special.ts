@@ -1,0 +1,115 @@
+/** Definitions of special stitches: "Shell: 5 dc in same st.", "V-st = (dc, ch 1, dc) in next st". */
+import { W } from './dictionary.ts';
+import { settleJoins } from './join.ts';
+import { fromOf, isWord, kindAt, openReader, type Reader, spelled } from './reader.ts';
+import { readRun } from './steps.ts';
+import { T } from './tokens.ts';
+import type { SpecialStitch, Step } from './tree.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+/** One definition; spans count from `from`. `null`: the line defines nothing. */
+export function readSpecial(
+  text: string,
+  from: number,
+  to: number,
+  known: Vocabulary,
+): SpecialStitch | null {
+  const r = openReader(text, from, to, known, readRun);
+  while (kindAt(r) === T.dash || kindAt(r) === T.star || kindAt(r) === T.other) r.at++;
+  const head = readHead(r);
+  if (!head) return null;
+  const moves = speaksOfMoves(r);
+  const steps = settleJoins(r.run(r, 'text'));
+  const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
+  if (!steps.some(isWork) && !moves) return null;
+  return { ...head, steps: moves ? [] : steps, opaque, from: 0, to: to - from };
+}
+
+interface Head {
+  readonly key: string;
+  readonly name: string;
+  readonly aliases: readonly string[];
+}
+
+/** "Shell (sh):", "V-st =", "Beginning cluster (beg cl) -", "Open box:", "First open box of a rnd:". */
+function readHead(r: Reader): Head | null {
+  const start = r.at;
+  const aliases: string[] = [];
+  let k = 0;
+  let end = 0;
+  for (; k < 14; k++) {
+    const kind = kindAt(r, k);
+    if (kind === T.colon || kind === T.equals || (kind === T.dash && !isHyphen(r, k))) break;
+    if (kind === T.open) {
+      const close = r.partner[r.at + k] ?? -1;
+      if (close < 0) return null;
+      if (end === 0) end = r.to[r.at + k - 1] ?? 0;
+      aliases.push(slice(r, fromOf(r, r.at + k + 1), r.to[close - 1] ?? 0));
+      k = close - r.at;
+    } else if (
+      kind !== T.word &&
+      kind !== T.number &&
+      kind !== T.dash &&
+      kind !== T.ordinal &&
+      kind !== T.slash
+    )
+      return null;
+  }
+  if (k === 0 || k >= 14 || isWord(r, W.row) || isWord(r, W.round)) return null;
+  const name = slice(r, fromOf(r, start), end || (r.to[r.at + k - 1] ?? 0));
+  r.at += k + 1;
+  if (!isName(name)) return null;
+  const of = name.toLowerCase().indexOf(' of a ');
+  const key = keyOf(of > 0 ? name.slice(0, of) : name);
+  const spellings = [...new Set(aliases.map(keyOf))].filter(
+    (alias) => alias !== key && alias !== '' && alias.length < 30,
+  );
+  return { key, name, aliases: spellings };
+}
+
+const isHyphen = (r: Reader, k: number): boolean =>
+  r.to[r.at + k - 1] === r.from[r.at + k] && r.from[r.at + k + 1] === r.to[r.at + k];
+
+const slice = (r: Reader, from: number, to: number): string =>
+  r.text.slice(r.base + from, r.base + to).trim();
+
+/** A plain stitch explained ("sc: insert hook …") is an abbreviation, not a special stitch. */
+function isName(name: string): boolean {
+  return (
+    /\p{L}/u.test(name) &&
+    !/^(note|notes|tip|materials|gauge|yarn|hook|size|sizes|finished size|abbreviations|next row|terms)$/i.test(
+      name,
+    )
+  );
+}
+
+/** Lower-case, single spaces, singular, no hyphens' variants. */
+export function keyOf(name: string): string {
+  const low = name
+    .toLowerCase()
+    .replace(/[‐-―]/g, '-')
+    .replace(/["“”*]/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+  return low.replace(/\b(shell|cluster|puff|popcorn|picot|fan|stitch|bobble|box)(?:e?s)$/, '$1');
+}
+
+/** "yo, insert hook, draw up a loop": movements, whose numbers are not stitches. */
+function speaksOfMoves(r: Reader): boolean {
+  for (let i = r.at; i < r.kind.length; i++) {
+    if (r.kind[i] !== T.word) continue;
+    const sense = r.value[i] ?? 0;
+    if (sense === W.yo || sense === W.draw) return true;
+    if (sense === W.hook && r.value[i - 1] !== W.from && r.value[i - 2] !== W.from) return true;
+    if (/^(insert|wrap|yarn|thread)$/.test(spelled(r, i)) && r.value[i + 1] === W.over) return true;
+  }
+  return false;
+}
+
+const isUnread = (step: Step): boolean => step.kind === 'unread';
+const isWork = (step: Step): boolean =>
+  step.kind === 'work' ||
+  step.kind === 'group' ||
+  step.kind === 'chain' ||
+  step.kind === 'repeat' ||
+  step.kind === 'boxes';

@@ -1,0 +1,119 @@
+/**
+ * What each star of an instruction is there for. A star may open a repeat, close it, be spoken of
+ * ("rep from *"), multiply ("(…)*6"), or mark a place inside a repeat ("ending at **").
+ */
+import { W } from './dictionary.ts';
+import type { Reader } from './reader.ts';
+import { T } from './tokens.ts';
+
+export const STAR = { none: 0, open: 1, close: 2, named: 3, times: 4, mark: 5 } as const;
+
+/** Roles by token; computed once, when the first star is met. */
+export function starRole(r: Reader, token: number): number {
+  r.stars ??= findStars(r);
+  return r.stars[token] ?? STAR.none;
+}
+
+function findStars(r: Reader): Uint8Array {
+  const roles = new Uint8Array(r.kind.length);
+  const doubles = doubleStars(r);
+  const open = new Map<number, number>();
+  for (let i = 0; i < r.kind.length; i++) {
+    if (r.kind[i] !== T.star) continue;
+    const mark = r.value[i] ?? 1;
+    if (isNamed(r, roles, i)) {
+      roles[i] = STAR.named;
+      if (isOpening(r, i)) open.delete(mark);
+    } else if (multiplies(r, i)) roles[i] = STAR.times;
+    else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
+    else placeStar(r, roles, i, mark, open);
+  }
+  return roles;
+}
+
+function placeStar(
+  r: Reader,
+  roles: Uint8Array,
+  i: number,
+  mark: number,
+  open: Map<number, number>,
+): void {
+  const opened = open.get(mark);
+  const twin = opened === undefined && mark === 1 ? open.get(2) : undefined;
+  if (opened !== undefined && !looksOpening(r, i)) {
+    roles[i] = STAR.close;
+    open.delete(mark);
+  } else if (twin !== undefined && looksClosing(r, i)) {
+    roles[i] = STAR.close;
+    open.delete(2);
+  } else {
+    roles[i] = STAR.open;
+    open.set(mark, i);
+  }
+}
+
+/** A star that touches the next word and stands off from the last one opens, whatever went before. */
+const looksOpening = (r: Reader, i: number): boolean =>
+  r.from[i + 1] === r.to[i] && (i === 0 || r.to[i - 1] !== r.from[i]);
+const looksClosing = (r: Reader, i: number): boolean =>
+  i > 0 && r.to[i - 1] === r.from[i] && r.from[i + 1] !== r.to[i];
+
+/** "from *", "between * and *", "*-*", "rep * to *", "at **". */
+function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
+  let k = i - 1;
+  if (r.kind[k] === T.word && r.value[k] === W.the) k--;
+  const kind = r.kind[k];
+  if (kind === T.word) {
+    const sense = r.value[k] ?? 0;
+    if (sense === W.from || sense === W.between || sense === W.at || sense === W.repeat)
+      return true;
+    if (sense === W.to || sense === W.and)
+      return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
+    return false;
+  }
+  if (kind === T.dash) return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
+  if (kind === T.open) return r.value[k - 1] === W.repeat || r.value[k - 1] === W.from;
+  return kind === T.star && roles[k] === STAR.named && r.value[k - 1] !== W.from;
+}
+
+/** The first star of a "rep from *" ends the repeat that it speaks of. */
+const isOpening = (r: Reader, i: number): boolean =>
+  r.value[i - 1] === W.from || r.value[i - 1] === W.repeat;
+
+/** "(sc, inc)*6", "sc, inc * 6". */
+function multiplies(r: Reader, i: number): boolean {
+  if (r.kind[i + 1] !== T.number || r.value[i] !== 1) return false;
+  if (r.kind[i - 1] === T.close) {
+    const after = r.kind[i + 2];
+    return after !== T.word || r.value[i + 2] === W.times || r.value[i + 2] === W.join;
+  }
+  if (r.kind[i - 1] !== T.word && r.kind[i - 1] !== T.number) return false;
+  const after = r.kind[i + 2] ?? T.end;
+  return after !== T.word && after !== T.number && after !== T.star;
+}
+
+/** Whether double stars open repeats of their own or only mark a place inside another. */
+function doubleStars(r: Reader): 'open' | 'mark' {
+  let stand = 0;
+  let single = false;
+  for (let i = 0; i < r.kind.length; i++) {
+    if (r.kind[i] !== T.star) continue;
+    if (r.value[i] === 1) single = true;
+    if (r.value[i] !== 2) continue;
+    const before = r.kind[i - 1] === T.word ? r.value[i - 1] : 0;
+    if (before === W.at) return 'mark';
+    if (before === W.from || before === W.between || before === W.repeat) return 'open';
+    if (before !== W.to) stand++;
+    else if (single) return 'mark';
+  }
+  return stand === 1 && single && !firstIsDouble(r) ? 'mark' : 'open';
+}
+
+function firstIsDouble(r: Reader): boolean {
+  for (let i = 0; i < r.kind.length; i++) if (r.kind[i] === T.star) return r.value[i] === 2;
+  return false;
+}
+
+/** The sign of a star as the tree names it. */
+export const markOf = (value: number): string =>
+  value > 10 ? '†'.repeat(Math.min(value - 10, 3)) : '*'.repeat(value);

@@ -1,0 +1,175 @@
+/** Whether a line of pasted text begins an instruction, and how much of it is notation. */
+import { PROSE, W } from './dictionary.ts';
+import { readLabel } from './label.ts';
+import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
+import { readRun } from './steps.ts';
+import { T } from './tokens.ts';
+import type { Step } from './tree.ts';
+import { NO_VOCABULARY } from './vocabulary.ts';
+import { mayBeStitch } from './work.ts';
+
+/**
+ * `label`: a row or round label with work (or nothing) behind it; `command`: a stitch command
+ * ("Ch 43.", "Fasten off."); `likely`: reads like stitch work; `null`: prose, a list of
+ * abbreviations, a heading.
+ */
+export function startsInstruction(
+  text: string,
+  from: number,
+  to: number,
+): 'label' | 'command' | 'likely' | null {
+  const r = openReader(text, from, to, NO_VOCABULARY, readRun);
+  if (isAbbreviation(r)) return null;
+  const label = readLabel(r);
+  if (label) {
+    const sure = label.word !== '' && label.numbers.length > 0;
+    if (sure && labelReads(r, label.text)) return 'label';
+    const rest = share(r);
+    const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
+    return capital && rest.words > 0 && rest.share >= 0.5 && rest.stitches > 0 ? 'label' : null;
+  }
+  r.at = 0;
+  return command(r) ?? likely(r);
+}
+
+/** "Ch = chain", "sc - single crochet", "Dc: double crochet": a name and what it stands for. */
+function isAbbreviation(r: Reader): boolean {
+  let k = 0;
+  while (k < 5 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number)) k++;
+  if (kindAt(r, k) === T.open) k = (r.partner[r.at + k] ?? k) + 1 - r.at;
+  const sign = kindAt(r, k);
+  if (k === 0 || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
+  if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
+  // "ch-2, turn" has its hyphen inside a chain.
+  if (kindAt(r, k + 1) === T.number && sign === T.dash) return false;
+  const named = mayBeStitch(wordAt(r)) || wordAt(r) > 0 || kindAt(r) === T.word;
+  if (sign === T.colon) return mayBeStitch(wordAt(r)) && fullName(r, k + 1);
+  return named && (sign === T.equals || fullName(r, k + 1) || k <= 2) && !workBehind(r, k + 1);
+}
+
+/** A stitch's full name, or words only, behind the sign. */
+function fullName(r: Reader, from: number): boolean {
+  let words = 0;
+  for (let k = from; kindAt(r, k) !== T.end; k++) {
+    if (kindAt(r, k) === T.number) return false;
+    words++;
+  }
+  return words > 0 && words < 8;
+}
+
+function workBehind(r: Reader, from: number): boolean {
+  for (let k = from; kindAt(r, k) !== T.end; k++) {
+    const kind = kindAt(r, k);
+    if (kind === T.number && (mayBeStitch(wordAt(r, k + 1)) || isWord(r, W.ch, k + 1))) return true;
+    if (isWord(r, W.next, k) || isWord(r, W.each, k) || isWord(r, W.around, k)) return true;
+  }
+  return false;
+}
+
+/** A numbered label needs work, an order, or nothing behind it: "Row houses" has no number. */
+function labelReads(r: Reader, text: string): boolean {
+  const rest = share(r);
+  if (rest.words === 0) return true;
+  if (text.length > 60) return false;
+  // "Rounds 1 - 2 form the centre.", "Row 4 is the hardest."
+  const first = wordAt(r);
+  const verb =
+    first === PROSE &&
+    /^(is|are|was|were|form|forms|should|will|has|have|looks|shows?)$/.test(spelled(r, r.at));
+  if (verb || isWord(r, W.form)) return false;
+  return true;
+}
+
+interface Share {
+  readonly words: number;
+  readonly stitches: number;
+  readonly share: number;
+}
+
+/** Counts words from here on: all, those that are notation, and those that name stitches. */
+function share(r: Reader): Share {
+  let words = 0;
+  let notation = 0;
+  let stitches = 0;
+  for (let i = r.at; i < r.kind.length; i++) {
+    const kind = r.kind[i];
+    if (kind === T.number || kind === T.ordinal) {
+      words++;
+      notation++;
+    }
+    if (kind !== T.word) continue;
+    words++;
+    const sense = r.value[i] ?? 0;
+    if (mayBeStitch(sense) || sense === W.ch || sense === W.skip) stitches++;
+    if (sense > 0 && sense !== PROSE && !COMMON.has(sense)) notation++;
+    else if (COMMON.has(sense)) words--;
+  }
+  return { words, stitches, share: words === 0 ? 0 : notation / words };
+}
+
+/** Words that prose and notation share and that tell neither. */
+const COMMON = new Set([
+  W.the, W.a, W.of, W.and, W.in, W.to, W.with, W.for, W.on, W.from, W.at, W.or, W.as, W.you, W.have,
+  W.then, W.now, W.these, W.there, W.your, W.so, W.all, W.not,
+]); // biome-ignore format: a list
+
+/** Share (0 to 1) of a line's words that are notation. */
+export function readsAsWork(text: string, from: number, to: number): number {
+  const r = openReader(text, from, to, NO_VOCABULARY, readRun);
+  return share(r).share;
+}
+
+/** Lines that open with a stitch command. */
+function command(r: Reader): 'command' | null {
+  const rest = share(r);
+  if (rest.words === 0) return null;
+  const steps: readonly Step[] = r.run(r, 'text');
+  r.at = 0;
+  const first = steps.find((step) => step.kind !== 'remark' || step.from === 0);
+  if (!first || steps.some((step) => step.kind === 'unread' && step.to - step.from > 40))
+    return null;
+  const unread = steps.filter((step) => step.kind === 'unread').length;
+  if (unread > steps.length / 2) return null;
+  return isCommand(r, first, steps, rest) ? 'command' : null;
+}
+
+function isCommand(r: Reader, first: Step, steps: readonly Step[], rest: Share): boolean {
+  switch (first.kind) {
+    case 'chain':
+      return first.n !== null || first.open;
+    case 'ring':
+    case 'fasten-off':
+      return true;
+    case 'join':
+      return first.yarn !== null || first.place !== null || first.ring || steps.length === 1;
+    case 'yarn':
+      return (
+        steps.length > 1 &&
+        steps.some(
+          (step) => step.kind !== 'remark' && step.kind !== 'unread' && step.kind !== 'yarn',
+        )
+      );
+    case 'rows-again':
+      return true;
+    case 'even':
+      return rest.share > 0.4;
+    default:
+      return isWord(r, W.turn) && rest.words < 3;
+  }
+}
+
+/** Work without label or command word: most words are notation and a stitch has its place. */
+function likely(r: Reader): 'likely' | null {
+  const rest = share(r);
+  if (rest.stitches === 0 || rest.share < 0.6) return null;
+  r.at = 0;
+  const steps = r.run(r, 'text');
+  r.at = 0;
+  const works = steps.some(
+    (step) =>
+      step.kind === 'repeat' || step.kind === 'group' || step.kind === 'skip' ||
+      (step.kind === 'work' && (step.place !== null || step.n !== null || step.until !== null)),
+  ); // biome-ignore format: one condition
+  const unread = steps.some((step) => step.kind === 'unread');
+  return works && (!unread || rest.share > 0.8) ? 'likely' : null;
+}

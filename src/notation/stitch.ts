@@ -1,0 +1,251 @@
+/** Stitch names: "half double crochet", "FPdc", "sc2tog", "5-dc cluster", "inv dec", "sc tbl". */
+import { formOf, mannerOf, phrasesOf, postOf, type SenseId, TOGETHER, W } from './dictionary.ts';
+import { isGlued, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
+import type { SpecialName } from './special-names.ts';
+import type { StitchForm } from './stitch-words.ts';
+import { T } from './tokens.ts';
+import type { Loop, Post, StitchTerm } from './tree.ts';
+
+/** A stitch term while it is being read. */
+type Draft = { -readonly [K in keyof StitchTerm]: StitchTerm[K] };
+
+/** The stitch name at the reader's place, or `null`, which leaves the reader where it was. */
+export function readStitch(r: Reader): StitchTerm | null {
+  const special = readSpecialName(r);
+  if (special) return special;
+  const start = r.at;
+  const draft = emptyTerm(r);
+  const manner: string[] = [];
+  readPrefixes(r, draft, manner);
+  const form = readForm(r);
+  if (!form) {
+    r.at = start;
+    return null;
+  }
+  applyForm(draft, form, manner);
+  readSuffixes(r, draft, manner);
+  draft.manner = manner;
+  draft.to = toOf(r);
+  return draft;
+}
+
+export function emptyTerm(r: Reader): Draft {
+  const from = r.from[r.at] ?? 0;
+  return {
+    from,
+    to: from,
+    shape: 'one',
+    stem: null,
+    legs: null,
+    special: null,
+    loop: null,
+    post: null,
+    extended: false,
+    foundation: false,
+    manner: NO_MANNER,
+  };
+}
+
+const NO_MANNER: readonly string[] = [];
+
+function applyForm(draft: Draft, form: StitchForm, manner: string[]): void {
+  draft.shape = form.shape;
+  draft.stem = form.stem;
+  draft.legs = form.legs;
+  draft.loop ??= form.loop;
+  draft.post ??= form.post;
+  draft.extended ||= form.extended;
+  draft.foundation ||= form.foundation;
+  if (form.manner.length > 0) manner.push(...form.manner);
+}
+
+/** Name of a special stitch of this manuscript; the longest fitting one. */
+export function readSpecialName(r: Reader): StitchTerm | null {
+  if (!r.specials) return null;
+  if (kindAt(r) !== T.word && kindAt(r) !== T.ordinal) return null;
+  for (const name of r.specials.get(r.hash[r.at] ?? 0) ?? []) {
+    const length = matchesName(r, name);
+    if (length === 0) continue;
+    const draft = emptyTerm(r);
+    draft.shape = 'special';
+    draft.special = name.key;
+    r.at += length;
+    draft.to = toOf(r);
+    return draft;
+  }
+  return null;
+}
+
+/** Tokens taken by the name, 0 where it does not stand here; hyphens between words are free. */
+function matchesName(r: Reader, name: SpecialName): number {
+  let k = 0;
+  for (let i = 0; i < name.hashes.length; i++) {
+    if (i > 0 && kindAt(r, k) === T.dash) k++;
+    if (name.hashes[i] === 0) {
+      if (kindAt(r, k) !== T.number || valueAt(r, k) !== name.numbers[i]) return 0;
+    } else if (r.hash[r.at + k] !== name.hashes[i]) return 0;
+    k++;
+  }
+  return k;
+}
+
+/** "front post", "reverse", "foundation", "blo", before the name itself. */
+function readPrefixes(r: Reader, draft: Draft, manner: string[]): void {
+  for (let guard = 0; guard < 4; guard++) {
+    const sense = wordAt(r);
+    if (sense <= 0) return;
+    const found = loopPrefix(r, sense, draft) || postPrefix(r, sense, draft);
+    if (found) continue;
+    if (sense === W.foundation) draft.foundation = true;
+    else if (isManner(r, sense)) manner.push(mannerOf(sense) ?? '');
+    else return;
+    r.at++;
+    if (kindAt(r) === T.dash) r.at++;
+  }
+}
+
+/** A word like "long" or "double" names a manner only before a stitch that stands by itself. */
+const isManner = (r: Reader, sense: SenseId): boolean =>
+  mannerOf(sense) !== null && phraseHere(r) === null && stitchFollows(r, 1);
+
+function stitchFollows(r: Reader, ahead: number): boolean {
+  const k = kindAt(r, ahead) === T.dash ? ahead + 1 : ahead;
+  const sense = wordAt(r, k);
+  return (
+    sense > 0 && (formOf(sense) !== null || phrasesOf(sense) !== null || postOf(sense) !== null)
+  );
+}
+
+function loopPrefix(r: Reader, sense: SenseId, draft: Draft): boolean {
+  const loop: Loop | null = sense === W.blo ? 'back' : sense === W.flo ? 'front' : null;
+  if (loop === null || !stitchFollows(r, 1)) return false;
+  draft.loop = loop;
+  r.at++;
+  return true;
+}
+
+function postPrefix(r: Reader, sense: SenseId, draft: Draft): boolean {
+  let post: Post | null = postOf(sense);
+  let length = 1;
+  if (post === null && (sense === W.front || sense === W.back)) {
+    const k = kindAt(r, 1) === T.dash ? 2 : 1;
+    if (wordAt(r, k) !== W.post) return false;
+    post = sense === W.front ? 'front' : 'back';
+    length = k + 1;
+  }
+  if (post === null) return false;
+  const k = kindAt(r, length) === T.dash ? length + 1 : length;
+  if (!stitchFollows(r, k) && wordAt(r, k) !== W.foundation) return false;
+  draft.post = post;
+  r.at += k;
+  return true;
+}
+
+/** The longest name of several words that stands here, with its length in tokens. */
+function phraseHere(r: Reader): { form: StitchForm; length: number } | null {
+  const list = phrasesOf(wordAt(r));
+  if (!list) return null;
+  for (const phrase of list) {
+    const form = formOf(phrase.sense);
+    let k = 1;
+    let i = 1;
+    for (; i < phrase.words.length; i++) {
+      if (kindAt(r, k) === T.dash) k++;
+      else if (kindAt(r, k) === T.stop && valueAt(r, k) === 0) k++;
+      if (wordAt(r, k) !== phrase.words[i]) break;
+      k++;
+    }
+    if (i === phrase.words.length && form) return { form, length: k };
+  }
+  return null;
+}
+
+function readForm(r: Reader): StitchForm | null {
+  const sense = wordAt(r);
+  if (sense <= 0) return null;
+  const phrase = phraseHere(r);
+  if (phrase) {
+    r.at += phrase.length;
+    return phrase.form;
+  }
+  const form = formOf(sense);
+  if (form) r.at++;
+  return form;
+}
+
+/** "2tog", "together", "inc", "dec", "cluster", "tbl", "fp" behind a name. */
+function readSuffixes(r: Reader, draft: Draft, manner: string[]): void {
+  const dash = kindAt(r) === T.dash ? 1 : 0;
+  if (kindAt(r, dash) === T.number && wordAt(r, dash + 1) === TOGETHER) {
+    draft.shape = 'together';
+    draft.legs = valueAt(r, dash);
+    r.at += dash + 2;
+  } else if (wordAt(r, dash) === TOGETHER) {
+    draft.shape = 'together';
+    r.at += dash + 1;
+  } else if (draft.stem !== null && draft.shape === 'one') shapeSuffix(r, draft, manner, dash);
+  loopSuffix(r, draft);
+}
+
+function shapeSuffix(r: Reader, draft: Draft, manner: string[], dash: number): void {
+  const sense = wordAt(r, dash);
+  const form = sense > 0 ? formOf(sense) : null;
+  if (!form || form.stem !== null || form.shape === 'one' || form.shape === 'picot') {
+    postSuffix(r, draft, sense, dash);
+    return;
+  }
+  // "sc 2tog" and "sc dec" are one name; "sc, dec" has its comma, "sc inc" means two in one.
+  r.at += dash;
+  const after = readForm(r);
+  if (!after) return;
+  draft.shape = after.shape;
+  draft.legs = after.legs;
+  manner.push(...after.manner);
+}
+
+function postSuffix(r: Reader, draft: Draft, sense: SenseId, dash: number): void {
+  const post = postOf(sense);
+  if (post !== null && draft.post === null) {
+    draft.post = post;
+    r.at += dash + 1;
+  }
+}
+
+function loopSuffix(r: Reader, draft: Draft): void {
+  const sense = wordAt(r);
+  if (sense === W.blo) draft.loop = 'back';
+  else if (sense === W.flo) draft.loop = 'front';
+  else return;
+  r.at++;
+}
+
+/** "3-dc cluster", "2 sc tog": the number belongs to the name. Reader stands on the number. */
+export function readNumberedStitch(r: Reader): StitchTerm | null {
+  if (kindAt(r) !== T.number) return null;
+  const start = r.at;
+  const legs = valueAt(r);
+  r.at++;
+  const dashed = kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1);
+  if (kindAt(r) === T.dash) r.at++;
+  // "3-st dec", "2-stitch cluster"
+  if (wordAt(r) === W.st && dashed) r.at++;
+  const stitch = readStitch(r);
+  const takes = stitch !== null && stitch.shape !== 'one' && stitch.shape !== 'special';
+  const named = takes && (stitch.stem !== null || dashed) && stitch.legs === null;
+  if (!stitch || !named || stitch.shape === 'increase') {
+    r.at = start;
+    return null;
+  }
+  if (stitch.shape === 'together' && !isTogether(r) && !dashed) {
+    r.at = start;
+    return null;
+  }
+  return { ...stitch, from: r.from[start] ?? 0, legs };
+}
+
+/** Whether the stitch just read was named with "tog": "2 dc tog" but not "3 sc dec". */
+function isTogether(r: Reader): boolean {
+  const last = r.at - 1;
+  if (r.kind[last] === T.word && r.value[last] === TOGETHER) return true;
+  return /tog$/i.test(spelled(r, last));
+}

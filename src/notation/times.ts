@@ -1,0 +1,119 @@
+/** How often: "x 6", "6 times", "5 more times", "twice", "around", "to last 3 sts", "for a total of 6". */
+import { W } from './dictionary.ts';
+import { readNumbers } from './numbers.ts';
+import { readPlace } from './place.ts';
+import {
+  clauseEnds,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+import type { Numbers, Times } from './tree.ts';
+import { readUntil } from './until.ts';
+
+/** `plainMore`: what "6 times" without "more" means here: `false` in all, `null` either. */
+export function readTimes(r: Reader, plainMore: false | null): Times | null {
+  const start = r.at;
+  const total = totalAhead(r);
+  if (isWord(r, W.for) || isWord(r, W.another)) r.at++;
+  if (isWord(r, W.a) && kindAt(r, 1) === T.number) r.at++;
+  const times = numberTimes(r, start, plainMore, total) ?? wordTimes(r, start, plainMore);
+  if (times) return times;
+  r.at = start;
+  const until = readUntil(r, readPlace);
+  if (until) return { kind: 'until', until, from: until.from, to: until.to };
+  r.at = start;
+  return null;
+}
+
+/** "for a total of", "a total of". */
+function totalAhead(r: Reader): boolean {
+  let k = isWord(r, W.for) ? 1 : 0;
+  if (isWord(r, W.a, k)) k++;
+  if (!isWord(r, W.total, k) || !isWord(r, W.of, k + 1)) return false;
+  r.at += k + 2;
+  return true;
+}
+
+function numberTimes(
+  r: Reader,
+  start: number,
+  plainMore: false | null,
+  total: boolean,
+): Times | null {
+  const sign = eatSign(r);
+  const bracketed = kindAt(r) === T.open && kindAt(r, 1) === T.number && timesIn(r);
+  if (bracketed) r.at++;
+  if (kindAt(r) !== T.number) return null;
+  const n = readNumbers(r);
+  if (!n) return null;
+  let more = eatWord(r, W.more);
+  const word = isWord(r, W.times) || kindAt(r) === T.times || (isWord(r, W.x) && !sign);
+  if (word) r.at++;
+  if (bracketed && kindAt(r) === T.close) r.at++;
+  if (isWord(r, W.times)) r.at++;
+  if (eatWord(r, W.more)) more = true;
+  if (!sign && !word && !more && !total && !bracketed) return null;
+  const inAll = total || eatInAll(r);
+  const said = more ? true : inAll || sign ? false : plainMore;
+  return { kind: 'times', n, more: said, from: fromOf(r, start), to: toOf(r) };
+}
+
+function eatSign(r: Reader): boolean {
+  const star = kindAt(r) === T.star && valueAt(r) === 1;
+  if (!star && kindAt(r) !== T.times && !isWord(r, W.x)) return false;
+  if (kindAt(r, 1) !== T.number) return false;
+  r.at++;
+  return true;
+}
+
+/** "(9) times", "(3 times)". */
+const timesIn = (r: Reader): boolean =>
+  (isWord(r, W.times, 2) && kindAt(r, 3) === T.close) ||
+  (kindAt(r, 2) === T.close && isWord(r, W.times, 3)) ||
+  (isWord(r, W.more, 2) && isWord(r, W.times, 3)); // biome-ignore format: one condition
+
+/** "in all", "in total", "altogether". */
+function eatInAll(r: Reader): boolean {
+  const said = isWord(r, W.in) && (isWord(r, W.all, 1) || isWord(r, W.total, 1));
+  if (said) r.at += 2;
+  else if (isWord(r, W.total)) r.at++;
+  else return false;
+  return true;
+}
+
+/** "once", "twice more", "thrice": once can only mean once more behind "rep from *". */
+function wordTimes(r: Reader, start: number, plainMore: false | null): Times | null {
+  const sense = wordAt(r);
+  const value = sense === W.once ? 1 : sense === W.twice ? 2 : sense === W.thrice ? 3 : 0;
+  if (value === 0) return null;
+  r.at++;
+  const at = fromOf(r, r.at - 1);
+  const n: Numbers = { from: at, to: toOf(r), values: [value] };
+  const more = eatWord(r, W.more);
+  const said = more || (value === 1 && plainMore === null) ? true : eatInAll(r) ? false : plainMore;
+  return { kind: 'times', n, more: said, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** As often as the row holds: nothing is written behind "rep from *". */
+export function toTheEnd(r: Reader): Times {
+  const at = toOf(r);
+  const span = { from: at, to: at };
+  return { kind: 'until', until: { kind: 'end', word: '', ...span }, ...span };
+}
+
+export const MISSING: Times = { kind: 'missing' };
+
+/** Whether "6 times", "x 6", "twice" and the like stand here. */
+export function timesAhead(r: Reader): boolean {
+  const start = r.at;
+  const times = readTimes(r, false);
+  r.at = start;
+  return times?.kind === 'times' && !clauseEnds(r);
+}

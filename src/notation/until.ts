@@ -1,0 +1,170 @@
+/** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
+import { type SenseId, W } from './dictionary.ts';
+import { readNoun } from './noun.ts';
+import { readNumbers } from './numbers.ts';
+import {
+  clauseEnds,
+  eatThe,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+import type { Place, Until } from './tree.ts';
+
+/** Reads a place without its preposition; handed in by `place.ts`. */
+export type PlaceReader = (r: Reader) => Place | null;
+
+export function readUntil(r: Reader, place: PlaceReader): Until | null {
+  const start = r.at;
+  // "all around", "all the way across", "rest of the way around"
+  if (eatWord(r, W.all)) {
+    eatThe(r);
+    if (isWay(r)) r.at++;
+  } else if (isWord(r, W.even)) r.at++;
+  if (isWord(r, W.for) && isWord(r, W.the, 1) && isWord(r, W.remaining, 2)) r.at += 3;
+  const until = untilHere(r, start, place);
+  if (!until) r.at = start;
+  return until;
+}
+
+const isWay = (r: Reader): boolean => kindAt(r) === T.word && spelled(r, r.at) === 'way';
+
+const isAround = (sense: SenseId): boolean =>
+  sense === W.around || sense === W.across || sense === W.round || sense === W.along ||
+  sense === W.throughout; // biome-ignore format: one condition
+
+function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
+  const sense = wordAt(r);
+  if (isAround(sense)) return aroundHere(r, start, place);
+  if (sense === W.to || (sense === W.up && isWord(r, W.to, 1))) {
+    if (sense === W.up) r.at++;
+    r.at++;
+    return toHere(r, start, place);
+  }
+  // "all but the last 4 sts", "except last 2 sts"
+  if (sense > 0 && (spelled(r, r.at) === 'but' || spelled(r, r.at) === 'except')) {
+    r.at++;
+    eatWord(r, W.for);
+    return lastHere(r, start);
+  }
+  if (sense === W.in && (isWord(r, W.round, 1) || isWord(r, W.row, 1)) && clauseEnds(r, 2)) {
+    r.at += 2;
+    return end(r, start);
+  }
+  return null;
+}
+
+/** "around to last 3 sts" stops short; "across the row", "along the row" do not. */
+function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null {
+  if (namesPlace(r)) return null;
+  const along = isWord(r, W.along);
+  r.at++;
+  const after = r.at;
+  eatWord(r, W.all);
+  eatThe(r);
+  eatWord(r, W.remaining);
+  if (isWord(r, W.row) || isWord(r, W.round)) r.at++;
+  else if (isSide(r) && !along) r.at++;
+  else if (along && !clauseEnds(r)) return null;
+  else r.at = after;
+  const close = r.at;
+  if (isWord(r, W.to) || isWord(r, W.up)) {
+    const further = readUntil(r, place);
+    if (further) return { ...further, from: fromOf(r, start) };
+    r.at = close;
+  }
+  return end(r, start);
+}
+
+const isSide = (r: Reader): boolean => isWord(r, W.side) || isWord(r, W.base) || isWord(r, W.ring);
+
+/** "around next dc", "around the post", "around each": a place, not the way round. */
+export function namesPlace(r: Reader): boolean {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  const sense = wordAt(r, k);
+  if (kindAt(r, k) === T.ordinal) return true;
+  if (kindAt(r, k) === T.number)
+    return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
+  return (
+    sense === W.next || sense === W.same || sense === W.each || sense === W.post ||
+    sense === W.any || sense === W.last || sense === W.ch || sense === W.chsp ||
+    sense === W.beginning || sense === W.both || (k === 2 && sense === W.join) ||
+    (sense === W.join && wordAt(r, k + 1) > 0 && r.kind[r.at + k + 1] === T.word &&
+      !isWord(r, W.with, k + 1) && !isWord(r, W.to, k + 1) && !isWord(r, W.in, k + 1))
+  ); // biome-ignore format: one condition
+}
+
+function end(r: Reader, start: number): Until {
+  const from = fromOf(r, start);
+  const to = toOf(r);
+  return { kind: 'end', word: r.text.slice(r.base + from, r.base + to).toLowerCase(), from, to };
+}
+
+/** Behind "to", "until", "till". */
+function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
+  eatThe(r);
+  if (eatWord(r, W.end) || isWay(r)) {
+    ofRow(r);
+    return end(r, start);
+  }
+  if (isWord(r, W.around) && clauseEnds(r, 1)) {
+    r.at++;
+    return end(r, start);
+  }
+  if (isWord(r, W.beginning) && (clauseEnds(r, 1) || isWord(r, W.of, 1))) {
+    r.at++;
+    ofRow(r);
+    return end(r, start);
+  }
+  if (isWord(r, W.in) || spelled(r, r.at) === 'within') r.at++;
+  const last = isWord(r, W.last) || isWord(r, W.remaining) || kindAt(r) === T.number;
+  if (last) return lastHere(r, start);
+  const before = r.at;
+  const stop = place(r);
+  if (!stop || r.at === before) return null;
+  return { kind: 'place', place: stop, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "of row", "of the round". */
+function ofRow(r: Reader): void {
+  if (!isWord(r, W.of) && !isWord(r, W.in)) return;
+  const start = r.at++;
+  eatThe(r);
+  if (eatWord(r, W.row) || eatWord(r, W.round) || eatWord(r, W.side)) return;
+  if (eatWord(r, W.ch) || eatWord(r, W.foundation)) {
+    eatWord(r, W.ch);
+    return;
+  }
+  r.at = start;
+}
+
+/** "last 3 sts", "2 sts remain", "4 sc of end". */
+function lastHere(r: Reader, start: number): Until | null {
+  eatThe(r);
+  const named = eatWord(r, W.last) || eatWord(r, W.remaining);
+  const numberAt = r.at;
+  const written = readNumbers(r);
+  const noun = readNoun(r);
+  if (!written && !noun && !(named && clauseEnds(r))) return null;
+  const counted = named || isWord(r, W.remaining) || isWord(r, W.from) || isWord(r, W.of);
+  if (!counted && !isWord(r, W.before)) return null;
+  if (isWord(r, W.remaining)) r.at++;
+  else if (isWord(r, W.from) || isWord(r, W.of) || isWord(r, W.before)) endBehind(r);
+  const at = fromOf(r, numberAt);
+  const n = written ?? { from: at, to: at, values: [1] };
+  return { kind: 'last', n, noun, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "of end", "from the end", "before end of row". */
+function endBehind(r: Reader): void {
+  const start = r.at++;
+  eatThe(r);
+  if (eatWord(r, W.end)) ofRow(r);
+  else if (!eatWord(r, W.row) && !eatWord(r, W.round)) r.at = start;
+}

@@ -1,0 +1,254 @@
+/** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
+import { formOf, mannerOf, phrasesOf, postOf, type SenseId, W } from './dictionary.ts';
+import { readNumbers } from './numbers.ts';
+import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
+import {
+  eatWord,
+  fromOf,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
+import { emptyTerm, readNumberedStitch, readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { Numbers, Place, StitchTerm, WorkStep } from './tree.ts';
+import { namesPlace, readUntil } from './until.ts';
+
+type Draft = { -readonly [K in keyof WorkStep]: WorkStep[K] };
+
+/** Whether a stitch name may begin with this word. */
+export const mayBeStitch = (sense: SenseId): boolean =>
+  sense > 0 &&
+  (formOf(sense) !== null || phrasesOf(sense) !== null || postOf(sense) !== null ||
+    mannerOf(sense) !== null); // biome-ignore format: one condition
+
+/** A stitch with its numbers and places, or `null`, which leaves the reader where it was. */
+export function readWork(r: Reader): WorkStep | null {
+  const start = r.at;
+  while (eatWord(r, W.work) || eatWord(r, W.a) || eatWord(r, W.the) || eatWord(r, W.working));
+  const numbered = readNumberedStitch(r);
+  const n = numbered ? null : leadingNumber(r);
+  const stitch = numbered ?? readStitch(r) ?? letterStitch(r, n) ?? unnamedStitch(r, n);
+  if (!stitch) {
+    r.at = start;
+    return null;
+  }
+  const draft: Draft = {
+    kind: 'work',
+    n,
+    numberAfter: false,
+    stitch,
+    place: null,
+    alsoIn: NO_PLACES,
+    until: null,
+    countsAs: null,
+    evenly: false,
+    from: fromOf(r, start),
+    to: 0,
+  };
+  fixLegs(draft);
+  readBehind(r, draft);
+  draft.to = toOf(r);
+  return draft;
+}
+
+const NO_PLACES: readonly Place[] = [];
+
+/** "5", "5x", "5 more", "another 5", "1 x" before a stitch; a slip for 1 is an l or I. */
+function leadingNumber(r: Reader): Numbers | null {
+  eatWord(r, W.another);
+  if (kindAt(r) !== T.number) {
+    if (isWord(r, W.letter_l) && mayBeStitch(wordAt(r, 1)) && !isWord(r, W.letter_s, 1)) {
+      const at = fromOf(r, r.at);
+      r.at++;
+      return { from: at, to: toOf(r), values: [1] };
+    }
+    return null;
+  }
+  const start = r.at;
+  const n = readNumbers(r);
+  if (isWord(r, W.more)) r.at++;
+  const letter = isWord(r, W.x) && !mayBeStitch(wordAt(r, 1)) && kindAt(r, 1) !== T.open;
+  if (!letter && (isWord(r, W.x) || kindAt(r) === T.times)) r.at++;
+  // "3-sc": a hyphen between number and name.
+  if (kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1) && mayBeStitch(wordAt(r, 1))) r.at++;
+  if (!n) r.at = start;
+  return n;
+}
+
+/** Charts in letters: x or X is sc, v increase, a decrease, each as a clause of its own. */
+function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
+  const sense = wordAt(r);
+  const single = sense === W.x || sense === W.v || sense === W.a;
+  if (!single) return null;
+  const kind = kindAt(r, 1);
+  const closes = kind === T.comma || kind === T.close || kind === T.end || kind === T.semicolon;
+  const counted = kind === T.stop || (kind === T.open && r.partner[r.at + 1] !== -1);
+  if (!closes && !counted) return null;
+  // A lone "x" without number is a sign of multiplication left over; "a" needs a capital or number.
+  if (n === null && sense !== W.v && !isCapital(r)) return null;
+  const term = emptyTerm(r);
+  r.at++;
+  term.to = toOf(r);
+  if (sense === W.x) term.stem = 'sc';
+  else term.shape = sense === W.v ? 'increase' : 'together';
+  return term;
+}
+
+const isCapital = (r: Reader): boolean => {
+  const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
+  return code >= 65 && code <= 90;
+};
+
+/** "work 2 in next": the stitch of the row, without its name. */
+function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
+  if (n === null) return null;
+  const start = r.at;
+  if (isWord(r, W.st) && isWord(r, W.in, 1)) r.at++;
+  if (!isWord(r, W.in)) return null;
+  const after = r.at;
+  const place = readPlaceAfterPreposition(r);
+  r.at = after;
+  if (!place) {
+    r.at = start;
+    return null;
+  }
+  return emptyTerm(r);
+}
+
+/** "2 dc2tog"? stays; "3 dc cluster" has its legs already; "2 sctog" means its two legs. */
+function fixLegs(draft: Draft): void {
+  const { stitch, n } = draft;
+  const [only] = n?.values ?? [];
+  const fused = stitch.shape === 'together' && stitch.legs === null && stitch.stem !== null;
+  if (!n || n.values.length !== 1 || !fused || typeof only !== 'number' || only < 2) return;
+  if (only > 9 || n.to !== stitch.from) return;
+  draft.stitch = { ...stitch, from: n.from, legs: only };
+  draft.n = null;
+}
+
+/** Everything behind the name. */
+function readBehind(r: Reader, draft: Draft): void {
+  if (draft.n === null) readNumberBehind(r, draft);
+  if (draft.n !== null && draft.numberAfter) while (isWord(r, W.st)) r.at++;
+  if (eatWord(r, W.evenly)) draft.evenly = true;
+  draft.place = placeBehind(r, draft);
+  if (draft.place) readAlsoIn(r, draft);
+  if (draft.n === null && draft.place) timesBehindPlace(r, draft);
+  if (isWord(r, W.each) && draft.place?.n) r.at++;
+  if (eatWord(r, W.evenly)) draft.evenly = true;
+  if (!draft.place?.until) draft.until = readUntil(r, readPlace);
+  if (eatWord(r, W.evenly)) draft.evenly = true;
+  if (isWord(r, W.only)) r.at++;
+}
+
+/** "sc 5", "sc5", "sc x 5", "inc 6 times", "dec (3 times)", "inc twice". */
+function readNumberBehind(r: Reader, draft: Draft): void {
+  const start = r.at;
+  const from = fromOf(r, start);
+  const word = wordAt(r);
+  const fixed = word === W.once ? 1 : word === W.twice ? 2 : word === W.thrice ? 3 : 0;
+  if (fixed > 0 && !isWord(r, W.more, 1)) {
+    r.at++;
+    draft.n = { from, to: toOf(r), values: [fixed] };
+    draft.numberAfter = true;
+    return;
+  }
+  const bracket = kindAt(r) === T.open && isWord(r, W.times, 2) && kindAt(r, 3) === T.close;
+  if (bracket && kindAt(r, 1) === T.number) r.at++;
+  const sign = kindAt(r) === T.times || isWord(r, W.x);
+  if (sign && kindAt(r, 1) === T.number) r.at++;
+  if (kindAt(r) === T.dash && kindAt(r, 1) === T.number && isGlued(r) && isGlued(r, -1)) r.at++;
+  if (kindAt(r) !== T.number || takesNumber(r, sign)) {
+    r.at = start;
+    return;
+  }
+  draft.n = readNumbers(r);
+  draft.numberAfter = true;
+  if (isWord(r, W.times) || (isWord(r, W.x) && !sign)) r.at++;
+  if (bracket) r.at++;
+}
+
+/** Whether the number here belongs to what follows: "sc 2 dc", "sc 3 ch". */
+function takesNumber(r: Reader, sign: boolean): boolean {
+  if (isGlued(r, -1) || sign) return false;
+  const sense = wordAt(r, 1);
+  if (sense === W.ch || sense === W.chsp || kindAt(r, 1) === T.dash) return true;
+  return sense > 0 && sense !== W.st && sense !== W.x && formOf(sense) !== null;
+}
+
+function placeBehind(r: Reader, draft: Draft): Place | null {
+  const sense = wordAt(r);
+  const way = sense === W.around || sense === W.round || sense === W.across;
+  if (way && !namesPlace(r)) return null;
+  if (sense === W.to) return slipTo(r, draft);
+  const after = readPlaceAfterPreposition(r);
+  if (after) return after;
+  const bare =
+    sense === W.next || sense === W.each || sense === W.same || sense === W.last ||
+    sense === W.every || kindAt(r) === T.ordinal ||
+    (sense === W.all && !isWord(r, W.around, 1) && !isWord(r, W.across, 1)) ||
+    (sense === W.the && (isWord(r, W.next, 1) || isWord(r, W.same, 1) || isWord(r, W.last, 1))); // biome-ignore format: one condition
+  if (!bare) return null;
+  if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) return null;
+  return readPlace(r);
+}
+
+/** A slip stitch goes "to" a place; any other stitch goes on until it. */
+function slipTo(r: Reader, draft: Draft): Place | null {
+  if (draft.stitch.stem !== 'ss') return null;
+  const start = r.at;
+  r.at++;
+  const place = isWord(r, W.join) || isWord(r, W.form) || isWord(r, W.end) ? null : readPlace(r);
+  if (!place) {
+    r.at = start;
+    return null;
+  }
+  return { ...place, from: fromOf(r, start) };
+}
+
+/** "and in each ch across", "and each st around", "and in ch-2 sp". */
+function readAlsoIn(r: Reader, draft: Draft): void {
+  for (let guard = 0; guard < 8; guard++) {
+    const start = r.at;
+    if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
+    const joined = eatWord(r, W.and) || (kindAt(r) === T.comma && startsPlace(r, 1, true));
+    if (!joined) return void (r.at = start);
+    if (kindAt(r) === T.comma) r.at++;
+    if (!startsPlace(r, 0, false)) return void (r.at = start);
+    const prepositioned = eatPreposition(r);
+    const place = readPlace(r);
+    if (!place || (!prepositioned && worksAfter(r))) return void (r.at = start);
+    draft.alsoIn = [...draft.alsoIn, { ...place, from: fromOf(r, start) }];
+  }
+}
+
+/** After a comma only "in each …" goes on with the same stitch; "in next sp (…)" begins a group. */
+function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
+  const sense = wordAt(r, ahead);
+  if (sense === W.in || sense === W.around || sense === W.over) {
+    return !comma || isWord(r, W.each, ahead + 1) || isWord(r, W.every, ahead + 1);
+  }
+  if (comma) return false;
+  return (
+    sense === W.each || sense === W.every || sense === W.next || sense === W.last ||
+    sense === W.same || kindAt(r, ahead) === T.ordinal
+  ); // biome-ignore format: one condition
+}
+
+/** "and next 2 sc in …" is no second place. */
+const worksAfter = (r: Reader): boolean => isWord(r, W.in) || kindAt(r) === T.open;
+
+/** "sc in next st 3 times"? stays a repeat; "sc in same st twice" too: see `repeat.ts`. */
+function timesBehindPlace(r: Reader, draft: Draft): void {
+  if (draft.stitch.shape !== 'one' && kindAt(r) === T.times && kindAt(r, 1) === T.number) {
+    r.at++;
+    draft.n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [valueAt(r)] };
+    draft.numberAfter = true;
+    r.at++;
+  }
+}

@@ -1,0 +1,53 @@
+/** Names of yarns: a letter, "MC", "color C", or a name that the manuscript knows. */
+import { W } from './dictionary.ts';
+import { fromOf, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { T } from './tokens.ts';
+
+/** Colours that makers name outright; common words, from memory. */
+const COLOURS = new Set(
+  (
+    'white black red blue green yellow pink orange purple brown grey gray cream beige tan navy teal ' +
+    'turquoise aqua mint lilac lavender violet magenta gold silver ivory ecru natural rose peach ' +
+    'coral maroon burgundy lime olive mustard ochre sand charcoal cc cc1 cc2 dark light'
+  ).split(' '),
+);
+
+/** The yarn named here as written, or `null`, which leaves the reader where it was. */
+export function readYarnName(r: Reader): string | null {
+  const start = r.at;
+  let labelled = false;
+  while (isWord(r, W.color) || isWord(r, W.the) || isWord(r, W.your)) {
+    labelled ||= isWord(r, W.color);
+    r.at++;
+  }
+  const name = kindAt(r) === T.word || kindAt(r) === T.number ? nameHere(r, labelled) : null;
+  if (name !== null) return name;
+  if (labelled) return r.text.slice(r.base + fromOf(r, start), r.base + (r.to[r.at - 1] ?? 0));
+  r.at = start;
+  return null;
+}
+
+function nameHere(r: Reader, labelled: boolean): string | null {
+  const token = r.at;
+  const from = r.base + fromOf(r, token);
+  const word = r.text.slice(from, r.base + (r.to[token] ?? 0));
+  const lower = word.toLowerCase();
+  const known = r.known.yarns.has(word) || r.known.yarns.has(lower);
+  const letter = /^[A-Z]$/.test(word) || (labelled && /^[\da-z]$/i.test(word));
+  const coded = isWord(r, W.mc) || lower === 'cc' || lower === 'mc';
+  if (!known && !letter && !coded && !COLOURS.has(lower)) return null;
+  r.at++;
+  let to = r.base + (r.to[token] ?? 0);
+  // "dark blue", "CC 2", "C1", and "white yarn" with the word behind.
+  while (joinsOn(r, lower)) {
+    to = r.base + (r.to[r.at] ?? 0);
+    r.at++;
+  }
+  if (isWord(r, W.color)) r.at++;
+  return r.text.slice(from, to);
+}
+
+function joinsOn(r: Reader, first: string): boolean {
+  if (kindAt(r) === T.number) return r.from[r.at] === r.to[r.at - 1];
+  return (first === 'dark' || first === 'light') && wordAt(r) >= 0 && COLOURS.has(spelled(r, r.at));
+}

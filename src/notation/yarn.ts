@@ -1,0 +1,113 @@
+/** Yarn: "With A", "change to CC", "drop A", "break off B", "fasten off". */
+import { W } from './dictionary.ts';
+import {
+  eatThe,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { T } from './tokens.ts';
+import type { FastenOffStep, Step, YarnStep } from './tree.ts';
+import { readYarnName } from './yarn-name.ts';
+
+/** "with A", "using MC", "in white": a yarn is taken up. Stands on the preposition. */
+export function readWithYarn(r: Reader): YarnStep | null {
+  const start = r.at;
+  r.at++;
+  const yarn = readYarnName(r);
+  if (yarn === null) {
+    r.at = start;
+    return null;
+  }
+  return { kind: 'yarn', yarn, act: 'with', from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "change to B", "change color", "switch to MC in last st". */
+export function readChange(r: Reader): YarnStep | null {
+  const start = r.at;
+  r.at++;
+  const said = isWord(r, W.color) || (isWord(r, W.the) && isWord(r, W.color, 1));
+  if (said) r.at += isWord(r, W.the) ? 2 : 1;
+  if (eatWord(r, W.to) || eatWord(r, W.back)) eatWord(r, W.to);
+  const yarn = readYarnName(r);
+  if (yarn === null && !said) {
+    r.at = start;
+    return null;
+  }
+  return { kind: 'yarn', yarn: yarn ?? '', act: 'change', from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "drop A", "pick up B", "carry A". */
+export function readDrop(r: Reader): YarnStep | null {
+  const start = r.at;
+  const pick = isWord(r, W.pick);
+  r.at++;
+  if (isWord(r, W.up)) r.at++;
+  const yarn = readYarnName(r);
+  if (yarn === null) {
+    r.at = start;
+    return null;
+  }
+  const act = pick ? 'with' : 'drop';
+  return { kind: 'yarn', yarn, act, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "fasten off", "F.O.", "cut yarn", "break off A", "finish off": the yarn's end. */
+export function readFastenOff(r: Reader, not: boolean, start: number): Step | null {
+  if (isWord(r, W.fo)) {
+    r.at++;
+    return fastened(r, start, not);
+  }
+  const verb = spelled(r, r.at);
+  if (isWord(r, W.letter_f)) {
+    if (!/^o$/.test(spelled(r, r.at + 1 + (kindAt(r, 1) === T.stop ? 1 : 0)))) return null;
+    r.at += kindAt(r, 1) === T.stop ? 3 : 2;
+    return fastened(r, start, not);
+  }
+  r.at++;
+  if (isWord(r, W.off)) {
+    r.at++;
+    const yarn = readYarnName(r);
+    return yarn !== null && yarn !== '' && verb === 'break'
+      ? broken(r, start, yarn)
+      : fastened(r, start, not);
+  }
+  if (verb !== 'cut' && verb !== 'break' && verb !== 'tie') {
+    r.at = start;
+    return null;
+  }
+  eatThe(r);
+  const yarn = readYarnName(r);
+  if (isWord(r, W.off)) r.at++;
+  if (yarn === null) {
+    r.at = start;
+    return null;
+  }
+  return /^(yarn|thread|cotton|the yarn|the thread)$/i.test(yarn)
+    ? fastened(r, start, not)
+    : broken(r, start, yarn);
+}
+
+function fastened(r: Reader, start: number, not: boolean): FastenOffStep {
+  if (isWord(r, W.color)) r.at++;
+  else readYarnName(r);
+  return { kind: 'fasten-off', not, from: fromOf(r, start), to: toOf(r) };
+}
+
+const broken = (r: Reader, start: number, yarn: string): YarnStep => ({
+  kind: 'yarn',
+  yarn,
+  act: 'break',
+  from: fromOf(r, start),
+  to: toOf(r),
+});
+
+/** "end off" is the trade's; "end" alone is not. */
+export const startsFastenOff = (r: Reader): boolean =>
+  isWord(r, W.fasten) || isWord(r, W.fo) || (isWord(r, W.end) && isWord(r, W.off, 1)) ||
+  (isWord(r, W.letter_f) && wordAt(r, 1) !== W.letter_d); // biome-ignore format: one condition

@@ -4,7 +4,7 @@
  * the blank line or the next label; pasted text breaks this in the ways that are told below.
  */
 import { startsInstruction } from '../notation/index.ts';
-import { lineStarts, type Span } from '../source/index.ts';
+import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts } from './label-cuts.ts';
@@ -41,7 +41,7 @@ export function scanBlocks(text: string, options: BlockOptions): Block[] {
     afterBlank: true,
     sawWork: false,
   };
-  const starts = lineStarts(text);
+  const starts = options.lines;
   let at = options.from;
   for (let i = 0; i < starts.length; i++) {
     const from = starts[i] ?? 0;

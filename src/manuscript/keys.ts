@@ -18,15 +18,12 @@ export const KNOWN_KEYS: readonly string[] = [
   'sizes',
   'stitches',
   'specials',
-  'notes',
+  'special stitches',
   'licence',
   'license',
   'purpose',
-  'finished',
-  'hand',
   'designer',
   'author',
-  'level',
 ];
 
 /** No slip of the finger makes a key longer than this; longer ones are the designer's own. */

@@ -42,7 +42,13 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const front = readFrontMatter(text);
   const plain = plainText(text);
   const layout = layoutOf(plain, lines, front);
-  const blocks = scanBlocks(plain, { ...layout, from: front.bodyFrom, refused: refusals.refused });
+  const blocks = scanBlocks(plain, {
+    ...layout,
+    // Tags may have become line ends.
+    lines: plain === text ? lines : lineStarts(plain),
+    from: front.bodyFrom,
+    refused: refusals.refused,
+  });
   const cues = cuesOf(plain, blocks);
   const head = readHead(front, plain, blocks, cues.stated);
   const charts = chartsOf(text, blocks);

@@ -1,12 +1,14 @@
 /** The state of the line scanner and the few ways in which it changes. */
 import type { startsInstruction } from '../notation/index.ts';
-import type { Span } from '../source/index.ts';
+import type { LineStarts, Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import type { Cut } from './label-cuts.ts';
 import { isWrapped } from './line-shapes.ts';
 import type { Section } from './sections.ts';
 
 export interface BlockOptions {
+  /** Line starts of the plain text. */
+  readonly lines: LineStarts;
   readonly from: number;
   /** The file has front matter or headings: what follows a label is work up to the blank line. */
   readonly layout: 'written' | 'pasted';

@@ -63,8 +63,8 @@ const placed = (special: SpecialStitch, { from }: Span): SpecialStitch => ({
 
 /** `stitches: { Shell: 5 dc in same st }`: an entry reads as a definition line does. */
 function frontMatterPlaces(front: FrontMatter): readonly Span[] {
-  const entry = front.entries.get('stitches') ?? front.entries.get('specials');
-  return entry?.members ?? [];
+  const keys = ['stitches', 'specials', 'special stitches'];
+  return keys.flatMap((key) => front.entries.get(key)?.members ?? []);
 }
 
 /** A list of abbreviations explains words; only "Shell (sh): 5 dc in same st" makes a stitch. */

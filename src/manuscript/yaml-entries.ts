@@ -2,7 +2,7 @@
  * The top entries of a YAML mapping with their places. One broken entry does not take the others
  * with it: where the whole has a fault, each entry is read by itself.
  */
-import { isMap, isScalar, type ParsedNode, parseDocument } from 'yaml';
+import { isMap, isScalar, isSeq, type ParsedNode, parseDocument } from 'yaml';
 import type { Span } from '../source/index.ts';
 
 export interface Entry {
@@ -12,7 +12,7 @@ export interface Entry {
   readonly valueSpan: Span;
   /** A plain value as written, so that version 1.0 does not become 1; `null` for lists and maps. */
   readonly written: string | null;
-  /** For a mapping: the span of each of its entries, key and value. */
+  /** For a list or a mapping: the span of each of its entries, key and value. */
   readonly members: readonly Span[];
 }
 
@@ -127,6 +127,7 @@ function spanOf(node: ParsedNode, offset: number): Span {
 }
 
 function membersOf(value: ParsedNode | null, offset: number): Span[] {
+  if (isSeq(value)) return value.items.map((item) => spanOf(item, offset));
   if (!isMap(value)) return [];
   return value.items.flatMap(({ key, value: inner }) =>
     inner ? [{ from: spanOf(key, offset).from, to: spanOf(inner, offset).to }] : [],

@@ -6,11 +6,11 @@ import { describe, expect, test } from 'vitest';
 import {
   type Instruction,
   readInstruction,
-  type Span,
   type Terms,
   type Vocabulary,
 } from '../../src/notation/index.ts';
 import { writeInstruction } from '../../src/notation/write/index.ts';
+import type { Span } from '../../src/source/index.ts';
 import { instructionOf } from './arbitrary-instruction.ts';
 import { ALL_LINES, type Line } from './lines.ts';
 import { meaning } from './meaning.ts';
@@ -29,7 +29,7 @@ const known = (sizes: number): Vocabulary => ({
     ['3-tr fin', '3-tr fin'],
   ]),
   sizes,
-  charts: new Set(['tide']),
+  charts: new Set(['Tide']),
   yarns: new Set(['A', 'B', 'MC']),
 });
 

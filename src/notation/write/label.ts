@@ -5,7 +5,7 @@ import type { Voice } from './voice.ts';
 
 /** The label with its colon. */
 export function writeLabel(label: RowLabel, voice: Voice): string {
-  const sizes = label.sizes === '' ? '' : `${label.sizes}, `;
+  const sizes = label.sizes === '' ? '' : `${label.sizes}: `;
   const side = label.side === null ? '' : ` (${label.side})`;
   const remark = label.numbers.length === 0 ? '' : remarkOf(label);
   return `${sizes}${named(label, voice)}${side}${remark}:`;
@@ -13,7 +13,7 @@ export function writeLabel(label: RowLabel, voice: Voice): string {
 
 function named(label: RowLabel, voice: Voice): string {
   if (label.next !== null)
-    return `Next ${numberBefore(label.next, voice)}${word(label, isMany(label.next))}`;
+    return `Next ${numberBefore(label.next, voice)}${word(label, isMany(label.next)).toLowerCase()}`;
   if (label.numbers.length === 0) return wordsOf(label);
   return `${numbered(label)}${everyOther(label)}`;
 }
@@ -22,7 +22,9 @@ function numbered(label: RowLabel): string {
   const many = label.numbers.length > 1 || label.openEnd || label.lastBySize !== null;
   const start = word(label, many);
   const numbers = label.openEnd ? `${label.numbers[0] ?? ''}+` : bySize(label);
-  return start === '' ? numbers : `${start} ${numbers}`;
+  if (start !== '') return `${start} ${numbers}`;
+  // "R4" may be a row or a round; the letter is kept, since a bare number looks like a list.
+  return /^r/i.test(label.text) ? `R${numbers}` : numbers;
 }
 
 /** "4-9 (10, 11)": the last number of each size stands where the range ends. */

@@ -21,8 +21,9 @@ type Separator = (before: Step, step: Step) => string;
 function joined(steps: readonly Step[], voice: Voice, between: Separator): string {
   let out = '';
   let before: Step | null = null;
-  for (const step of steps) {
-    const words = writeStep(step, voice);
+  for (const [at, step] of steps.entries()) {
+    const supplies = voice.supplies && !runsInto(step, steps[at + 1], voice);
+    const words = shortened(writeStep(step, { ...voice, supplies }), before, step);
     if (words === '') continue;
     const gap = before === null ? '' : step.kind === 'mark' ? ' ' : between(before, step);
     out += gap + (gap.endsWith('. ') ? capitalised(words) : words);
@@ -30,6 +31,14 @@ function joined(steps: readonly Step[], voice: Voice, between: Separator): strin
   }
   return out;
 }
+
+/** "Work 5 open boxes, 2 filled boxes": the verb is said once. */
+const shortened = (words: string, before: Step | null, step: Step): string =>
+  before?.kind === 'boxes' && step.kind === 'boxes' ? words.replace(/^work /, '') : words;
+
+/** "sc in each flumble": what was not read may be the noun, so none is put in its place. */
+const runsInto = (step: Step, next: Step | undefined, voice: Voice): boolean =>
+  next?.kind === 'unread' && /^\s*$/.test(voice.quote({ from: step.to, to: next.from }));
 
 function separator(before: Step, step: Step, voice: Voice): string {
   if (isVerbatim(step) || isVerbatim(before)) return asQuoted(before, step, voice);
@@ -51,9 +60,9 @@ const opensRow = (step: Step): boolean =>
 function closes(before: Step, step: Step): boolean {
   switch (step.kind) {
     case 'join':
-      return !step.ring && step.yarn === null && before.kind !== 'chain';
+      return !step.ring && step.yarn === null;
     case 'turn':
-      return before.kind !== 'chain';
+      return before.kind !== 'chain' && before.kind !== 'join';
     case 'spiral':
     case 'other-side':
       return true;
@@ -85,5 +94,6 @@ export const sentence = (words: string): string =>
 export const voiceOf = (options: WriteOptions & Pick<Voice, 'course'>): Voice => ({
   ...options,
   quote: options.quote ?? (() => ''),
+  supplies: true,
   list: writeList,
 });

@@ -25,6 +25,8 @@ function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
       return plural(noun.chains === null ? 'corner' : `corner ${ofChains(noun, voice)}`, many);
     case 'start-chain':
       return `${voice.course === 'row' ? 'turning' : 'beg'} ${ofChains(noun, voice)}`;
+    case 'ring':
+      return MAGIC.test(voice.quote(noun)) ? 'magic ring' : 'ring';
     case 'group':
       return plural(group(noun, voice), many);
     default:
@@ -52,7 +54,6 @@ const ofChains = (noun: Noun, voice: Voice): string =>
 
 const WORDS = {
   gap: 'sp',
-  ring: 'ring',
   picot: 'picot',
   box: 'box',
   'row-end': 'row end',
@@ -60,3 +61,6 @@ const WORDS = {
   join: 'join',
   center: 'centre',
 } as const;
+
+/** The tree has one word for both rings, but only one of them is drawn shut. */
+const MAGIC = /magic|adjustable|^m/i;

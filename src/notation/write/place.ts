@@ -77,7 +77,7 @@ const countOf = (place: Place, voice: Voice): string =>
 
 function nounsOf(place: Place, many: boolean, voice: Voice): string {
   const [first] = place.nouns;
-  if (first === undefined) return wordless(place, many);
+  if (first === undefined) return voice.supplies ? wordless(place, many) : '';
   if (first.kind === 'gap') return between(place, first, voice);
   const each = place.pick === 'each' && place.joinedBy === 'and' ? ' and each ' : ' and ';
   const link = place.joinedBy === 'or' ? ' or ' : each;

@@ -17,7 +17,9 @@ function named(step: RowsAgainStep, voice: Voice): string {
 
 function limits(step: RowsAgainStep, voice: Voice): string[] {
   const found: string[] = [];
-  if (step.times !== null) found.push(` ${writeMoreTimes(step.times, voice)}`);
+  // "rnds 7 and 8, 5 more times": without the comma two numbers would meet.
+  const comma = step.lastN === null ? ',' : '';
+  if (step.times !== null) found.push(`${comma} ${writeMoreTimes(step.times, voice)}`);
   if (step.moreRows !== null) found.push(` for ${rowsOf(step.moreRows, 'more ', voice)}`);
   if (step.measure !== null) found.push(` ${measured(step.measure)}`);
   if (step.endingWith !== null) found.push(`, ending with ${voice.course} ${step.endingWith}`);

@@ -27,6 +27,8 @@ export interface Voice {
   readonly quote: (span: Span) => string;
   /** How this instruction's label names a course of the work; 'row' where it has no label. */
   readonly course: 'row' | 'rnd';
+  /** Whether "st" is put where the designer wrote no noun. */
+  readonly supplies: boolean;
   /**
    * The writer of a list of steps. Handed down instead of imported: brackets, endings and groups
    * hold lists, and the list writer imports them, so an import would close a ring.

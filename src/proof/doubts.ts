@@ -1,0 +1,33 @@
+/** Readings of a doubt in words: they stand in the middle of a sentence. */
+
+const SENTENCES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'rep from * n times': {
+    'n more': '"n times" means n more times',
+    'n in all': '"n times" means n times in all',
+  },
+  'far end of the chain': {
+    'with the chain first worked': 'the chain first worked is taken again at the far end',
+    'without the chain first worked': 'the chain first worked is not taken again',
+  },
+  gaps: {
+    passed: '"st" passes over chain spaces',
+    one: '"st" takes a chain space as one place',
+    chains: '"st" takes each chain',
+  },
+};
+
+export function doubtWords(doubt: string, reading: string): string {
+  const known = SENTENCES[doubt]?.[reading];
+  if (known) return known;
+  const start = /^start-chain (\d+)$/.exec(doubt);
+  if (start) {
+    const verb = reading === 'counts' ? 'counts' : 'does not count';
+    return `the ch ${start[1]} at its start ${verb} as a stitch`;
+  }
+  const skipped = /^skipped chains (\d+)$/.exec(doubt);
+  if (skipped) {
+    const verb = reading === 'count' ? 'count' : 'do not count';
+    return `the ${skipped[1]} chains skipped at its start ${verb} as a stitch`;
+  }
+  return `${doubt} is read as "${reading}"`;
+}

@@ -1,0 +1,71 @@
+/** The stated count is not what the words make. */
+import { countMismatch, type Finding, type Label, type Noun, noun } from '../../finding/index.ts';
+import type { StatedCount } from '../../notation/index.ts';
+import { growth } from '../growth.ts';
+import { rowName, STITCHES } from '../names.ts';
+import { askedBy, type Scene, type Sightings } from '../scene.ts';
+import { madeSum } from '../sums.ts';
+
+export function count(scene: Scene, found: Sightings<'count'>): Finding {
+  const { first, at, rows, sizes } = found;
+  const { fact, row, cloth } = first;
+  const ofStitches = fact.computed === row.tally.stitches;
+  const sum = [
+    ofStitches ? madeSum(scene, row, cloth) || plainSum(found) : spacesSum(found),
+    ofStitches ? growth(scene, first) : '',
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+  const words = {
+    row: rowName(scene, row),
+    made: fact.computed,
+    stated: fact.value,
+    unit: unitOf(fact.stated),
+  };
+  return countMismatch(at, words, { sum, labels: workLabel(scene, found), rows, sizes });
+}
+
+/** What a stated number counts, as the pattern calls it. */
+export function unitOf({ unit, stem, chains, word }: StatedCount): Noun {
+  const size = chains?.values[0];
+  switch (unit) {
+    case 'stem':
+      return stem ? { one: stem, many: stem } : STITCHES;
+    case 'space':
+      return noun(size ? `ch-${size} sps` : 'spaces');
+    case 'chain':
+      return noun('chains');
+    case 'box':
+      return noun('boxes');
+    case 'group':
+      return word ? noun(word.endsWith('s') ? word : `${word}s`) : noun('groups');
+    default:
+      return STITCHES;
+  }
+}
+
+function plainSum({ first }: Sightings<'count'>): string {
+  const { row } = first;
+  if (row.used === 0 || row.used === row.tally.stitches) return '';
+  return `${row.used} places are worked, and ${row.tally.stitches} stitches are made in them.`;
+}
+
+function spacesSum({ first }: Sightings<'count'>): string {
+  const { spaces, stitches } = first.row.tally;
+  if (spaces.length === 0) return '';
+  const parts = spaces.map(
+    ({ chains, n }) => `${n} of ${chains} ${chains === 1 ? 'chain' : 'chains'}`,
+  );
+  return `The row makes ${stitches} stitches, and spaces: ${parts.join(', ')}.`;
+}
+
+/** The work that makes the number, where it stands on its own beside the count. */
+function workLabel(scene: Scene, { first, at }: Sightings<'count'>): Label[] {
+  const placed = askedBy(scene, first.row);
+  const steps = placed?.instruction.steps ?? [];
+  const work = steps.filter((step) => ['work', 'repeat', 'group', 'boxes'].includes(step.kind));
+  const [from, to] = [work[0], work.at(-1)];
+  if (!placed || !from || !to) return [];
+  const span = { from: placed.from + from.from, to: placed.from + to.to };
+  return span.to <= at.from ? [{ ...span, text: `makes ${first.fact.computed}` }] : [];
+}

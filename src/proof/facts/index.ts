@@ -1,0 +1,55 @@
+/** One rule for each kind of fact. */
+import type { FactKind } from '../../fabric/index.ts';
+import type { Finding } from '../../finding/index.ts';
+import type { Scene, Sightings } from '../scene.ts';
+import { missingChart, missingChartRow, otherWidth } from './charts.ts';
+import { count } from './count-mismatch.ts';
+import { tooLarge } from './limits.ts';
+import { mesh } from './mesh-count.ts';
+import { lengthLeftOpen, numberLeftOpen } from './open.ts';
+import { noPlace } from './place-missing.ts';
+import { rangeOfOtherLength } from './range-mismatch.ts';
+import { readsDifferently, twoReadings } from './readings.ts';
+import { remainder } from './repeat-remainder.ts';
+import { overrun } from './round-overrun.ts';
+import { rowLoop, rowMissing } from './row-references.ts';
+import { spaceOfOtherSize } from './space-size.ts';
+import { undefinedName } from './stitch-names.ts';
+import { left } from './stitches-left.ts';
+import { notFollowed, notUnderstood } from './unread.ts';
+import { nounDiffers } from './wrong-noun.ts';
+
+type Rules = {
+  readonly [K in FactKind]: (scene: Scene, found: Sightings<K>) => Finding | null;
+};
+
+const rules: Rules = {
+  overrun,
+  left,
+  remainder,
+  count,
+  'no-place': noPlace,
+  'space-size': spaceOfOtherSize,
+  noun: nounDiffers,
+  undefined: undefinedName,
+  unread: notUnderstood,
+  'not-worked': notFollowed,
+  'row-missing': rowMissing,
+  'row-loop': rowLoop,
+  mesh,
+  'chart-missing': missingChart,
+  'chart-width': otherWidth,
+  'chart-row': missingChartRow,
+  'open-length': lengthLeftOpen,
+  'open-count': numberLeftOpen,
+  reading: readsDifferently,
+  'two-readings': twoReadings,
+  'row-total': rangeOfOtherLength,
+  limit: tooLarge,
+};
+
+export function findingFor(scene: Scene, found: Sightings): Finding | null {
+  // Each rule has the facts of its own kind; the table cannot say so of a kind not yet known.
+  const rule = rules[found.first.fact.kind] as (s: Scene, f: Sightings) => Finding | null;
+  return rule(scene, found);
+}

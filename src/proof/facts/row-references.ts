@@ -1,0 +1,25 @@
+/** Rows that send to rows: to none that is there, or back to themselves. */
+import { type Finding, rowReferenceLoop, rowReferenceMissing } from '../../finding/index.ts';
+import { rowName } from '../names.ts';
+import { orderAt } from '../order.ts';
+import { askedBy, type Scene, type Sighting, type Sightings } from '../scene.ts';
+
+export function rowMissing(scene: Scene, found: Sightings<'row-missing'>): Finding {
+  const { first, rows, sizes } = found;
+  const words = { row: rowName(scene, first.row), wanted: wantedOf(scene, first) };
+  return rowReferenceMissing(orderAt(scene, first, 'rows-again'), words, { rows, sizes });
+}
+
+export function rowLoop(scene: Scene, found: Sightings<'row-loop'>): Finding {
+  const { first, rows, sizes } = found;
+  const words = { row: rowName(scene, first.row), through: wantedOf(scene, first) };
+  return rowReferenceLoop(orderAt(scene, first, 'rows-again'), words, { rows, sizes });
+}
+
+function wantedOf(scene: Scene, { fact, row }: Sighting<'row-missing' | 'row-loop'>): string {
+  const said = /\b(?:rnd|round|rd)s?\b/i.test(
+    scene.manuscript.text.slice(row.from, Math.min(row.to, row.from + 400)),
+  );
+  const word = askedBy(scene, row)?.instruction.label?.word;
+  return `${word || (said ? 'round' : 'row')} ${fact.row}`;
+}

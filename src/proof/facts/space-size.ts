@@ -1,0 +1,39 @@
+/** A space is called by another number of chains than it has. */
+import { type Finding, spaceSize } from '../../finding/index.ts';
+import { beneathLabels, beneathName } from '../names.ts';
+import { type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
+
+export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): Finding {
+  const { first, rows, sizes } = found;
+  const { named, found: made } = first.fact;
+  const at = pointed(scene, found);
+  const words = { words: wordsAt(scene, at), named, before: beneathName(scene, first), made };
+  return spaceSize(at, words, {
+    sum: sumOf(first),
+    labels: beneathLabels(scene, first),
+    rows,
+    sizes,
+  });
+}
+
+function sumOf({ before, fact }: Sighting<'space-size'>): string {
+  if (!before || before.tally.spaces.length === 0) return '';
+  const spaces = before.tally.spaces.map(({ chains, n }) => `${n} of ${chains}`);
+  return `Spaces there by their chains: ${spaces.join(', ')}; none of ${fact.named} is ahead.`;
+}
+
+/** Only the name of the space, "ch-2 sp", where it can be found among the step's words. */
+function pointed(
+  scene: Scene,
+  { at, first }: Sightings<'space-size'>,
+): { from: number; to: number } {
+  const words = scene.manuscript.text.slice(at.from, at.to);
+  const { named } = first.fact;
+  const name = new RegExp(
+    `\\b(?:ch|chain)[-\\s]*${named}[-\\s]*\\w*|\\b${named}[-\\s]*ch[-\\s]*\\w*`,
+    'i',
+  );
+  const hit = name.exec(words);
+  if (!hit) return at;
+  return { from: at.from + hit.index, to: at.from + hit.index + hit[0].trimEnd().length };
+}

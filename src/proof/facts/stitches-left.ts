@@ -1,0 +1,25 @@
+/** The row stops before the end of the row beneath, and does not say that it means to. */
+import { type Finding, stitchesLeft } from '../../finding/index.ts';
+import { beneathLabels, beneathName, beneathUnit, rowName } from '../names.ts';
+import { askedTimes } from '../order.ts';
+import type { Scene, Sightings } from '../scene.ts';
+import { usedSum } from '../sums.ts';
+
+export function left(scene: Scene, found: Sightings<'left'>): Finding {
+  const { first, at, rows, sizes } = found;
+  const { fact, row, cloth } = first;
+  const { have } = fact;
+  const used = have - fact.left;
+  const words = {
+    row: rowName(scene, row),
+    before: beneathName(scene, first),
+    unit: beneathUnit(first),
+    have,
+    used,
+    left: fact.left,
+  };
+  const reckoned = usedSum(scene, row, { cloth, needed: used });
+  const sum = `${reckoned ? `${reckoned} ` : ''}${have} - ${used} leaves ${fact.left}.`;
+  const labels = beneathLabels(scene, first);
+  return stitchesLeft(askedTimes(scene, first, at), words, { sum, labels, rows, sizes });
+}

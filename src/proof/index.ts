@@ -1,0 +1,3 @@
+export { withFixes } from './fixes/with-fixes.ts';
+export { notChecked } from './not-checked.ts';
+export { prove } from './prove.ts';

@@ -1,0 +1,17 @@
+/** Plan and fabric in, findings out: every rule in turn, none of which changes anything. */
+import type { Fabric } from '../fabric/index.ts';
+import type { Finding } from '../finding/index.ts';
+import type { Manuscript } from '../manuscript/index.ts';
+import { findingFor } from './facts/index.ts';
+import type { Scene } from './scene.ts';
+import { sightingsOf } from './sightings.ts';
+
+export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
+  const scene: Scene = { manuscript, fabric };
+  const findings: Finding[] = [];
+  for (const found of sightingsOf(scene)) {
+    const finding = findingFor(scene, found);
+    if (finding) findings.push(finding);
+  }
+  return findings;
+}

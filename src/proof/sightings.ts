@@ -1,0 +1,114 @@
+/**
+ * The facts of all rows, sorted out: one cause gives one fact a row, what follows from an earlier
+ * fault is left out, and the same fact in several rows, copies and sizes is drawn together.
+ */
+import { type Cloth, type Fact, type FactKind, MISFITS, type RowRecord } from '../fabric/index.ts';
+import { cover, type Span } from '../source/index.ts';
+import { holds, type Scene, type Sighting, type Sightings } from './scene.ts';
+
+/** Of several misfits in a row the first of this list explains the others. */
+const CAUSES: readonly FactKind[] = [
+  'chart-width',
+  'mesh',
+  'no-place',
+  'remainder',
+  'overrun',
+  'left',
+  'count',
+];
+
+/** Words that were not followed to their end: sums of that row say nothing. */
+const UNFOLLOWED: ReadonlySet<FactKind> = new Set([
+  'unread',
+  'not-worked',
+  'chart-missing',
+  'chart-row',
+  'row-missing',
+  'row-loop',
+  'limit',
+]);
+
+export function sightingsOf(scene: Scene): readonly Sightings[] {
+  const found = new Map<string, { at: Span; all: Sighting[] }>();
+  for (const cloth of scene.fabric.cloths) {
+    for (const sighting of ofCloth(scene, cloth)) {
+      const { fact, row } = sighting;
+      // Seen in its own row already: rows that work those words again show nothing new.
+      const group = found.get(keyOf(fact.kind, fact)) ?? found.get(keyOf(fact.kind, row));
+      const at = pointOf(sighting);
+      if (group) group.all.push(sighting);
+      else found.set(keyOf(fact.kind, at), { at, all: [sighting] });
+    }
+  }
+  return [...found.values()].map(({ at, all }) => drawnTogether(scene, at, all));
+}
+
+const keyOf = (kind: FactKind, { from, to }: Span): string => `${kind} ${from} ${to}`;
+
+function drawnTogether(scene: Scene, at: Span, all: readonly Sighting[]): Sightings {
+  const { cloths } = scene.fabric;
+  const sizes = new Set(all.map(({ cloth }) => cloth.sizeIndex));
+  const names = scene.manuscript.head.sizes;
+  return {
+    first: all[0] as Sighting,
+    at,
+    rows: [...new Set(all.map(({ row }) => row.id))],
+    sizes: sizes.size === cloths.length ? [] : [...sizes].map((i) => names[i] ?? `size ${i + 1}`),
+  };
+}
+
+/** Words of another row, worked again here: this row is where to point. */
+const pointOf = ({ fact, row }: Sighting): Span => {
+  if (holds(row, fact) || row.to <= row.from) return fact;
+  return { from: row.from, to: row.to };
+};
+
+function ofCloth(scene: Scene, cloth: Cloth): Sighting[] {
+  const all: Sighting[] = [];
+  let before: RowRecord | null = null;
+  let isSure = true;
+  for (const row of cloth.rows) {
+    const isNew = startsPiece(scene, before, row);
+    if (isNew) {
+      before = null;
+      isSure = true;
+    }
+    for (const fact of telling(row, isSure)) all.push({ fact, row, before, cloth });
+    isSure = sureAfter(row, isSure);
+    if (row.nodes.to > row.nodes.from) before = row;
+  }
+  return all;
+}
+
+const startsPiece = (scene: Scene, before: RowRecord | null, row: RowRecord): boolean => {
+  if (!before) return true;
+  if (before.partIndex === row.partIndex) return before.instance !== row.instance;
+  return scene.manuscript.parts[row.partIndex]?.continues !== true;
+};
+
+/** Is what this row leaves to the next one known? A stated count makes it so. */
+function sureAfter(row: RowRecord, before: boolean): boolean {
+  const states = row.stated.some(
+    ({ unit }) => unit === null || unit === 'stitch' || unit === 'stem',
+  );
+  if (row.verdict === 'proven') return true;
+  if (row.verdict === 'unstated' || row.verdict === 'omitted') return before;
+  return states;
+}
+
+/** The facts of a row that tell something: of its misfits only the cause, and none if unsure. */
+function telling(row: RowRecord, isSure: boolean): readonly Fact[] {
+  const others = row.facts.filter(({ kind }) => !MISFITS.has(kind));
+  const misfits = row.facts.filter(({ kind }) => MISFITS.has(kind));
+  if (misfits.length === 0) return others;
+  if (!isSure || others.some(({ kind }) => UNFOLLOWED.has(kind))) return others;
+  const cause = CAUSES.find((kind) => misfits.some((fact) => fact.kind === kind));
+  const [first, ...more] = misfits.filter((fact) => fact.kind === cause);
+  if (!first) return others;
+  // A reading that made the row fit is no news where the row does not fit all the same.
+  const told = others.filter(({ kind }) => kind !== 'reading' && kind !== 'two-readings');
+  return [...told, first.kind === 'overrun' ? { ...first, ...covered(first, more) } : first];
+}
+
+const covered = (first: Span, more: readonly Span[]): Span =>
+  more.reduce<Span>((all, one) => cover(all, one), { from: first.from, to: first.to });

@@ -95,11 +95,23 @@ describe('normal practice', () => {
 
 describe('bare texts', () => {
   const folder = new URL('bare/', root);
+  const texts = names(folder, '.txt');
 
-  test.each(names(folder, '.txt'))('%s: no count is called wrong', (name) => {
+  test.each(texts)('%s: nothing that is right is called wrong', (name) => {
     const piece = compile(read(folder, name));
-    expect(piece.findings.filter(grave).map((found) => shown(piece, found))).toEqual([]);
-    expect(piece.rows.length).toBeGreaterThan(0);
+    // What was not understood is said so, and is measured over all texts below.
+    const wrong = piece.findings.filter((found) => grave(found) && found.code !== 'unread');
+    expect(wrong.map((found) => shown(piece, found))).toEqual([]);
+  });
+
+  test('of all rows 95 in 100 are read, of the stated counts 90 in 100 are proven', () => {
+    const rows = texts.flatMap((name) => compile(read(folder, name)).rows);
+    const worked = rows.filter((row) => row.verdict !== 'omitted');
+    const unread = worked.filter((row) => row.verdict === 'unread');
+    const stated = worked.filter((row) => row.stated.length > 0);
+    const proven = stated.filter((row) => row.verdict === 'proven');
+    expect(unread.length / worked.length).toBeLessThan(0.05);
+    expect(proven.length / stated.length).toBeGreaterThan(0.9);
   });
 });
 

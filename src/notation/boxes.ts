@@ -47,8 +47,12 @@ function overSame(r: Reader): void {
 }
 
 const isBox = (r: Reader): boolean =>
-  isWord(r, W.box) || isWord(r, W.mesh) || isWord(r, W.block) || isWord(r, W.square) ||
-  isWord(r, W.sp) || (isWord(r, W.letter_m) && r.at > 0); // biome-ignore format: one condition
+  isWord(r, W.box) ||
+  isWord(r, W.mesh) ||
+  isWord(r, W.block) ||
+  isWord(r, W.square) ||
+  isWord(r, W.sp) ||
+  (isWord(r, W.letter_m) && r.at > 0);
 
 function boxKind(r: Reader, n: Numbers | null): BoxStep['box'] | null {
   const sense = wordAt(r);

@@ -2,70 +2,75 @@
  * What a bracket is, told by its content and by what follows: counts, "counts as", a remark, a
  * group worked in one place, or a repeat (survey of the notation: brackets).
  */
-import { W } from './dictionary.ts';
-import { readCountsAs, readStandsFor } from './counts-as.ts';
+
 import { readCounts } from './count.ts';
+import { readCountsAs, readStandsFor } from './counts-as.ts';
+import { W } from './dictionary.ts';
 import { readEnding } from './ending.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { fromOf, isWord, kindAt, MAX_DEPTH, type Reader, spelled, toOf, wordAt } from './reader.ts';
-import { putWords, type Run } from './run.ts';
 import { isRepeatOrder, readOrder } from './repeat.ts';
+import { putWords, type Run } from './run.ts';
 import { MISSING, readTimes } from './times.ts';
 import { T } from './tokens.ts';
-import type { CountsAs, Place, Step } from './tree.ts';
+import type { CountsAs, Place, RepeatStep, Step } from './tree.ts';
 import { mayBeStitch } from './work.ts';
+
+/** Tokens of the bracket that is being read; unclosed, it goes on to the end. */
+interface Bracket {
+  readonly start: number;
+  readonly close: number;
+  readonly closed: boolean;
+}
 
 /** A bracket where a step may begin. */
 export function readBracket(r: Reader, run: Run): void {
   const start = r.at;
   const partner = r.partner[start] ?? -1;
-  const close = partner < 0 ? lastToken(r) : partner;
   const closed = partner >= 0;
-  if (closed && close === start + 1) {
-    r.at = close + 1;
-    return;
-  }
-  if (aboutChain(r, run, start, close, closed)) return;
-  if (countBracket(r, run, start, close, closed)) return;
-  if (isAside(r, start, close)) return remark(r, run, start, close, closed);
-  if (r.depth >= MAX_DEPTH) {
-    r.at = closed ? close + 1 : close;
-    return putWords(r, run, start, 'unread');
-  }
-  workBracket(r, run, start, close, closed);
+  const b: Bracket = { start, close: closed ? partner : r.kind.length - 1, closed };
+  if (closed && partner === start + 1) leave(r, b);
+  else if (aboutChain(r, run, b) || countBracket(r, run, b)) return;
+  else if (isAside(r, start, b.close)) {
+    leave(r, b);
+    putWords(r, run, start, 'remark');
+  } else if (r.depth >= MAX_DEPTH) {
+    leave(r, b);
+    putWords(r, run, start, 'unread');
+  } else workBracket(r, run, b);
 }
 
-const lastToken = (r: Reader): number => r.kind.length - 1;
-
-function after(r: Reader, close: number, closed: boolean): void {
-  r.at = closed ? close + 1 : close;
+/** Puts the reader behind the bracket. */
+function leave(r: Reader, b: Bracket): void {
+  r.at = b.closed ? b.close + 1 : b.close;
 }
 
 /** "(counts as dc)" belongs to the chain or stitch before it. */
-function aboutChain(r: Reader, run: Run, start: number, close: number, closed: boolean): boolean {
+function aboutChain(r: Reader, run: Run, b: Bracket): boolean {
   const last = run.out.at(-1);
-  if (r.at + 40 < close) return false;
-  r.at = start + 1;
-  const said = readCountsAs(r, close) ?? (last?.kind === 'chain' ? readStandsFor(r, close) : null);
-  if (!said || (last?.kind === 'chain' && last.countsAs === null && !followable(r, close, said))) {
-    r.at = start;
+  const chain = last?.kind === 'chain';
+  if (b.start + 40 < b.close) return false;
+  r.at = b.start + 1;
+  const said = readCountsAs(r, b.close) ?? (chain ? readStandsFor(r, b.close) : null);
+  if (!said || (chain && last.countsAs === null && !standsAlone(r, b.close))) {
+    r.at = b.start;
     return false;
   }
-  after(r, close, closed);
-  putCountsAs(r, run, said, start);
+  leave(r, b);
+  putCountsAs(r, run, said, b.start);
   return true;
 }
 
 /** "ch 3, (1 dc, ch 1) in next": a group, though it looks like what a chain may stand for. */
-function followable(r: Reader, close: number, said: CountsAs): boolean {
-  if (said.to < 0) return false;
+function standsAlone(r: Reader, close: number): boolean {
   const sense = wordAt(r, close + 1 - r.at);
   return sense !== W.in && sense !== W.times && sense !== W.around && !isTimesSign(r, close + 1);
 }
 
 const isTimesSign = (r: Reader, token: number): boolean =>
-  r.kind[token] === T.times || (r.kind[token] === T.number && r.value[token + 1] === W.times) ||
-  (r.kind[token] === T.word && (r.value[token] === W.x || r.value[token] === W.twice)); // biome-ignore format: one condition
+  r.kind[token] === T.times ||
+  (r.kind[token] === T.number && r.value[token + 1] === W.times) ||
+  (r.kind[token] === T.word && (r.value[token] === W.x || r.value[token] === W.twice));
 
 /** Puts what was said of a chain on the step before, and down as an order if it is to hold on. */
 export function putCountsAs(r: Reader, run: Run, said: CountsAs, start: number): void {
@@ -85,19 +90,19 @@ export function putCountsAs(r: Reader, run: Run, said: CountsAs, start: number):
 const isPassing = (step: Step | undefined): boolean =>
   step?.kind === 'turn' || step?.kind === 'remark';
 
-function countBracket(r: Reader, run: Run, start: number, close: number, closed: boolean): boolean {
-  r.at = start + 1;
-  const counts = close - start < 60 ? readCounts(r, close) : null;
-  if (counts && r.at === close) {
-    after(r, close, closed);
+function countBracket(r: Reader, run: Run, b: Bracket): boolean {
+  r.at = b.start + 1;
+  const counts = b.close - b.start < 60 ? readCounts(r, b.close) : null;
+  if (counts && r.at === b.close) {
+    leave(r, b);
     if (!worksOn(r, run)) {
       const from = run.out.length;
-      if (run.aside) putWords(r, run, start, 'remark');
+      if (run.aside) putWords(r, run, b.start, 'remark');
       else for (const count of counts) r.counts.push({ count, from });
       return true;
     }
   }
-  r.at = start;
+  r.at = b.start;
   return false;
 }
 
@@ -122,18 +127,54 @@ function isAside(r: Reader, start: number, close: number): boolean {
   for (let i = start + 1; i < close && !works; i++) {
     const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
     const kind = r.kind[i];
-    works = kind === T.star || kind === T.open || sense === W.ch || sense === W.skip || mayBeStitch(sense) ||
-      sense === W.box || sense === W.mesh || sense === W.block || sense === W.sp || sense === W.turn ||
-      sense === W.x || sense === W.v || sense === W.om || sense === W.repeat; // biome-ignore format: one condition
+    works =
+      kind === T.star ||
+      kind === T.open ||
+      sense === W.ch ||
+      sense === W.skip ||
+      mayBeStitch(sense) ||
+      sense === W.box ||
+      sense === W.mesh ||
+      sense === W.block ||
+      sense === W.sp ||
+      sense === W.turn ||
+      sense === W.x ||
+      sense === W.v ||
+      sense === W.om ||
+      sense === W.repeat;
   }
   return !works;
 }
 
 const ASIDES = new Set([
-  W.note, W.rs, W.ws, W.right, W.wrong, W.you, W.there, W.dont, W.does, W.place, W.stuff, W.marker,
-  W.here, W.the, W.these, W.so, W.for, W.leave, W.as, W.continue, W.color, W.like, W.not, W.or,
-  W.first_word, W.made, W.count,
-]); // biome-ignore format: a list
+  W.note,
+  W.rs,
+  W.ws,
+  W.right,
+  W.wrong,
+  W.you,
+  W.there,
+  W.dont,
+  W.does,
+  W.place,
+  W.stuff,
+  W.marker,
+  W.here,
+  W.the,
+  W.these,
+  W.so,
+  W.for,
+  W.leave,
+  W.as,
+  W.continue,
+  W.color,
+  W.like,
+  W.not,
+  W.or,
+  W.first_word,
+  W.made,
+  W.count,
+]);
 
 const ASIDE_WORDS = new Set(
   (
@@ -142,59 +183,66 @@ const ASIDE_WORDS = new Set(
   ).split(' '),
 );
 
-function remark(r: Reader, run: Run, start: number, close: number, closed: boolean): void {
-  after(r, close, closed);
-  putWords(r, run, start, 'remark');
-}
-
-function workBracket(r: Reader, run: Run, start: number, close: number, closed: boolean): void {
-  r.at = start + 1;
+function workBracket(r: Reader, run: Run, b: Bracket): void {
+  r.at = b.start + 1;
   r.depth++;
   const counted = r.counts.length;
   const steps = r.run(r, 'bracket');
   r.depth--;
-  if (r.at < close && closed) unfinished(r, close, steps);
+  if (r.at < b.close && b.closed) unfinished(r, b.close, steps);
   // Counts inside a bracket are running ones and no totals.
-  if (closed) r.counts.length = counted;
-  after(r, close, closed);
-  const mark = r.text[r.base + fromOf(r, start)] ?? '(';
-  const from = fromOf(r, start);
-  const place = closed ? groupPlace(r) : null;
-  if (place) {
-    run.out.push({ kind: 'group', steps, place, loose: false, from, to: toOf(r) });
-    return;
-  }
+  if (b.closed) r.counts.length = counted;
+  leave(r, b);
+  run.out.push(b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps));
+}
+
+const markOf = (r: Reader, b: Bracket): string => r.text[r.base + fromOf(r, b.start)] ?? '(';
+
+/** A bracket with nothing behind it that says how often. */
+function openRepeat(r: Reader, b: Bracket, steps: Step[]): RepeatStep {
+  const at = toOf(r);
+  return {
+    kind: 'repeat',
+    mark: markOf(r, b),
+    steps,
+    times: MISSING,
+    ending: null,
+    again: false,
+    order: { from: at, to: at },
+    from: fromOf(r, b.start),
+    to: at,
+  };
+}
+
+function groupOrRepeat(r: Reader, b: Bracket, steps: Step[]): Step {
+  const from = fromOf(r, b.start);
+  const place = groupPlace(r);
+  if (place) return { kind: 'group', steps, place, loose: false, from, to: toOf(r) };
   const orderAt = r.at;
-  const times = closed ? bracketTimes(r) : null;
+  const times = bracketTimes(r);
+  const bare = openRepeat(r, b, steps);
   if (!times) {
-    const at = toOf(r);
-    const order = { from: at, to: at };
-    run.out.push({
-      kind: 'repeat',
-      mark,
-      steps,
-      times: MISSING,
-      ending: null,
-      again: false,
-      order,
-      from,
-      to: at,
-    });
-    return;
+    const inner = innerTimes(steps);
+    if (!inner) return bare;
+    const all = [...steps.slice(0, -1), ...inner.steps];
+    return { ...bare, steps: all, times: inner.times };
   }
   const order = { from: fromOf(r, orderAt), to: toOf(r) };
+  const timed: RepeatStep = { ...bare, times, order, to: toOf(r) };
+  // "(dc, ch 1) twice in next st": all passes go into one place.
+  const common = times.kind === 'times' && isWord(r, W.in) ? readPlaceAfterPreposition(r) : null;
+  if (common) {
+    return { kind: 'group', steps: [timed], place: common, loose: false, from, to: toOf(r) };
+  }
   const ending = readEnding(r);
-  run.out.push({
-    kind: 'repeat',
-    mark,
-    steps,
-    times,
-    ending,
-    again: false,
-    order,
-    from,
-    to: toOf(r),
-  });
+  return { ...timed, ending, to: toOf(r) };
+}
+
+/** Old style, "(4 ch, miss 3, 1 dc 5 times)": the number of the whole stands inside. */
+function innerTimes(steps: readonly Step[]): RepeatStep | null {
+  const last = steps.at(-1);
+  if (steps.length < 2 || last?.kind !== 'repeat' || last.mark !== '') return null;
+  return last.times.kind === 'times' && last.steps.length === 1 ? last : null;
 }
 
 /** What the run left inside the bracket. */

@@ -92,8 +92,11 @@ function stitchOwns(r: Reader, start: number, numberAt: number): boolean {
 }
 
 const isLength = (r: Reader): boolean =>
-  isWord(r, W.cm) || isWord(r, W.mm) || isWord(r, W.inch) || isWord(r, W.metre) ||
-  (isWord(r, W.in) && /long/.test(spelled(r, r.at + 1))); // biome-ignore format: one condition
+  isWord(r, W.cm) ||
+  isWord(r, W.mm) ||
+  isWord(r, W.inch) ||
+  isWord(r, W.metre) ||
+  (isWord(r, W.in) && /long/.test(spelled(r, r.at + 1)));
 
 const isLoosely = (r: Reader): boolean => kindAt(r) === T.word && /^loose/.test(spelled(r, r.at));
 
@@ -114,9 +117,17 @@ function readOpen(r: Reader): boolean {
   const start = r.at;
   const length = kindAt(r) === T.number;
   const words =
-    isWord(r, W.as) || isWord(r, W.multiple) || isWord(r, W.long) || isWord(r, W.to) ||
-    isWord(r, W.of) || isWord(r, W.desired) || isWord(r, W.any) || isWord(r, W.in) ||
-    (isWord(r, W.a) && isWord(r, W.multiple, 1)) || isWord(r, W.the) || isWord(r, W.for); // biome-ignore format: one condition
+    isWord(r, W.as) ||
+    isWord(r, W.multiple) ||
+    isWord(r, W.long) ||
+    isWord(r, W.to) ||
+    isWord(r, W.of) ||
+    isWord(r, W.desired) ||
+    isWord(r, W.any) ||
+    isWord(r, W.in) ||
+    (isWord(r, W.a) && isWord(r, W.multiple, 1)) ||
+    isWord(r, W.the) ||
+    isWord(r, W.for);
   if (!length && !words) return false;
   let seen = false;
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.semicolon) {

@@ -33,17 +33,36 @@ function skipLead(r: Reader, end: number): void {
   while (r.at < end) {
     const kind = kindAt(r);
     const sense = wordAt(r);
-    const sign = kind === T.colon || kind === T.equals || kind === T.dash || kind === T.comma ||
-      kind === T.plus || kind === T.semicolon || kind === T.stop || kind === T.slash; // biome-ignore format: one condition
+    const sign =
+      kind === T.colon ||
+      kind === T.equals ||
+      kind === T.dash ||
+      kind === T.comma ||
+      kind === T.plus ||
+      kind === T.semicolon ||
+      kind === T.stop ||
+      kind === T.slash;
     if (!sign && !LEADS.has(sense)) return;
     r.at++;
   }
 }
 
 const LEADS = new Set([
-  W.total, W.count, W.you, W.have, W.now, W.of, W.for, W.a, W.and, W.st, W.there, W.with, W.include,
+  W.total,
+  W.count,
+  W.you,
+  W.have,
+  W.now,
+  W.of,
+  W.for,
+  W.a,
+  W.and,
+  W.st,
+  W.there,
+  W.with,
+  W.include,
   W.still,
-]); // biome-ignore format: a list
+]);
 
 /** One number with its unit. */
 export function countItem(r: Reader): StatedCount | null {
@@ -103,14 +122,28 @@ function readUnit(r: Reader, draft: Draft): void {
 
 /** "6 scallops", "5 motifs": a made-up thing that is counted, one plural word before a close. */
 const isPlainGroup = (r: Reader): boolean =>
-  kindAt(r) === T.word && r.value[r.at] === 0 && kindAt(r, 1) === T.close &&
-  /s$/i.test(spelled(r, r.at)); // biome-ignore format: one condition
+  kindAt(r) === T.word &&
+  r.value[r.at] === 0 &&
+  kindAt(r, 1) === T.close &&
+  /s$/i.test(spelled(r, r.at));
 
 const UNITS: Readonly<Record<string, CountUnit>> = {
-  stitch: 'stitch', stem: 'stem', chain: 'chain', space: 'space', gap: 'space', corner: 'group',
-  group: 'group', picot: 'group', box: 'box', ring: 'group', 'start-chain': 'chain',
-  'row-end': 'row', marker: 'group', join: 'stem', center: 'group',
-}; // biome-ignore format: a table
+  stitch: 'stitch',
+  stem: 'stem',
+  chain: 'chain',
+  space: 'space',
+  gap: 'space',
+  corner: 'group',
+  group: 'group',
+  picot: 'group',
+  box: 'box',
+  ring: 'group',
+  'start-chain': 'chain',
+  'row-end': 'row',
+  marker: 'group',
+  join: 'stem',
+  center: 'group',
+};
 
 function applyNoun(draft: Draft, noun: Noun): void {
   const unit = UNITS[noun.kind] ?? 'group';
@@ -153,10 +186,30 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
 }
 
 const TRAILS = new Set([
-  W.total, W.in, W.all, W.made, W.now, W.around, W.across, W.on, W.remaining, W.st, W.round, W.row,
-  W.at, W.end, W.of, W.the, W.so, W.for, W.work, W.side, W.long,
-  W.corner, W.every,
-]); // biome-ignore format: a list
+  W.total,
+  W.in,
+  W.all,
+  W.made,
+  W.now,
+  W.around,
+  W.across,
+  W.on,
+  W.remaining,
+  W.st,
+  W.round,
+  W.row,
+  W.at,
+  W.end,
+  W.of,
+  W.the,
+  W.so,
+  W.for,
+  W.work,
+  W.side,
+  W.long,
+  W.corner,
+  W.every,
+]);
 
 function restOfClause(r: Reader, end: number): void {
   while (r.at < end && kindAt(r) !== T.comma && kindAt(r) !== T.semicolon) r.at++;

@@ -11,9 +11,14 @@ type Draft = { -readonly [K in keyof CountsAs]: CountsAs[K] };
 export function readCountsAs(r: Reader, end: number): CountsAs | null {
   const start = r.at;
   const draft: Draft = {
-    counts: true, stem: null, stitches: 1, chains: 0, throughout: false,
-    from: fromOf(r, start), to: 0,
-  }; // biome-ignore format: one line of fields
+    counts: true,
+    stem: null,
+    stitches: 1,
+    chains: 0,
+    throughout: false,
+    from: fromOf(r, start),
+    to: 0,
+  };
   if (!verb(r, draft, end)) {
     r.at = start;
     return null;
@@ -33,9 +38,9 @@ function verb(r: Reader, draft: Draft, end: number): boolean {
   for (let guard = 0; guard < 10 && r.at < end; guard++) {
     const sense = wordAt(r);
     if (sense === W.count) {
-      if (valueAt(r, -1) !== W.not) draft.counts = draft.counts && true;
       r.at++;
-      return behindVerb(r);
+      // "(Count: 28 sts)" states a count.
+      return kindAt(r) !== T.colon && kindAt(r) !== T.number && behindVerb(r);
     }
     if (sense === W.not || sense === W.dont || sense === W.no) draft.counts = false;
     else if (sense === W.for || sense === W.as || sense === W.stands) {
@@ -114,9 +119,14 @@ const isFiller = (r: Reader): boolean => {
 export function readStandsFor(r: Reader, end: number): CountsAs | null {
   const start = r.at;
   const draft: Draft = {
-    counts: true, stem: null, stitches: 1, chains: 0, throughout: false,
-    from: fromOf(r, start), to: 0,
-  }; // biome-ignore format: one line of fields
+    counts: true,
+    stem: null,
+    stitches: 1,
+    chains: 0,
+    throughout: false,
+    from: fromOf(r, start),
+    to: 0,
+  };
   eatWord(r, W.as);
   what(r, draft, end);
   if (r.at < end || draft.stem === null) {

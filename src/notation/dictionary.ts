@@ -147,11 +147,18 @@ function addNames(names: readonly string[], sense: SenseId): void {
   }
 }
 
+/** Words written out, which longer names are made of. */
+const LONG_WORDS = /^(single|double|dbl|dble|treble|triple|half|slip|plain)$/;
+
 function addStem(stem: StemWord, names: string): void {
-  const sense = newSense({ ...plain, stem, extended: /^e(sc|hdc|dc|tr|htr|dtr)$/.test(stem) });
-  const all = names.split('|');
-  const plurals = all.filter((name) => !name.includes(' ') && !name.endsWith('s'));
-  addNames([...all, ...plurals.map((name) => `${name}s`)], sense);
+  const form = { ...plain, stem, extended: /^e(sc|hdc|dc|tr|htr|dtr)$/.test(stem) };
+  const sense = newSense(form);
+  for (const name of names.split('|')) {
+    // "double" is not "dc" within a phrase: "double dec" takes three, "dc dec" two.
+    const own = LONG_WORDS.test(name) ? newSense(form) : sense;
+    addNames([name], own);
+    if (!name.includes(' ') && !name.endsWith('s')) addNames([`${name}s`], own);
+  }
 }
 
 function addGlued(stem: StemWord): void {

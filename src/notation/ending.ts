@@ -60,7 +60,13 @@ function eatLastRepeat(r: Reader): void {
 const isLink = (r: Reader, ahead: number): boolean => {
   const sense = wordAt(r, ahead);
   return (
-    sense === W.on || sense === W.in || sense === W.at || sense === W.of || sense === W.the ||
-    sense === W.end || sense === W.last || sense === W.final
-  ); // biome-ignore format: one condition
+    sense === W.on ||
+    sense === W.in ||
+    sense === W.at ||
+    sense === W.of ||
+    sense === W.the ||
+    sense === W.end ||
+    sense === W.last ||
+    sense === W.final
+  );
 };

@@ -32,7 +32,7 @@ function firstOfAll(run: Run): number {
 
 const isPlaceless = (step: Step | undefined): boolean =>
   step !== undefined &&
-  ((step.kind === 'work' && !step.place && !step.until) || step.kind === 'chain'); // biome-ignore format: one condition
+  ((step.kind === 'work' && !step.place && !step.until) || step.kind === 'chain');
 
 /**
  * Stitch, chain, stitch … with a place only at the end. Chains that stand first open the row and
@@ -55,8 +55,11 @@ function firstOfGroup(run: Run): number {
 }
 
 const isOnePlace = (place: Place): boolean =>
-  !place.each && (place.n === null || place.n.values.every((n) => n === 1)) && place.pick !== 'each' &&
-  place.pick !== 'every-other' && !place.fromHook; // biome-ignore format: one condition
+  !place.each &&
+  (place.n === null || place.n.values.every((n) => n === 1)) &&
+  place.pick !== 'each' &&
+  place.pick !== 'every-other' &&
+  !place.fromHook;
 
 /** "in next sp work (2 dc, ch 2, 2 dc)", "into each loop 5 dc, 4 ch, 5 dc". */
 export function placeFirst(r: Reader, run: Run): boolean {

@@ -3,7 +3,7 @@ export { readOrders } from './notes.ts';
 export { readInstruction } from './read.ts';
 export { keyOf, readSpecial } from './special.ts';
 export { readsAsWork, startsInstruction } from './starts.ts';
-export { heightOf, type Stem, type StemId, STEMS, stemOf, wordFor } from './stems.ts';
+export { heightOf, STEMS, type Stem, type StemId, stemOf, wordFor } from './stems.ts';
 export type {
   BoxStep,
   ChainStep,
@@ -19,9 +19,9 @@ export type {
   Loop,
   LoopStep,
   MarkStep,
+  NotWorkedStep,
   Noun,
   NounKind,
-  NotWorkedStep,
   Numbers,
   OtherSideStep,
   Pick,

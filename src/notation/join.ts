@@ -25,8 +25,14 @@ export function readJoin(r: Reader): JoinStep | null {
   if (isWord(r, W.close) && !isJoinWord(r, 1)) return null;
   r.at++;
   const draft: Draft = {
-    kind: 'join', place: null, with: null, ring: false, yarn: null, from: fromOf(r, start), to: 0,
-  }; // biome-ignore format: one line of fields
+    kind: 'join',
+    place: null,
+    with: null,
+    ring: false,
+    yarn: null,
+    from: fromOf(r, start),
+    to: 0,
+  };
   eatThe(r);
   while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
   draft.yarn = yarnBehind(r);
@@ -139,8 +145,9 @@ export function settleJoins(steps: readonly Step[]): Step[] {
     const step = out[i];
     if (!step || step.kind === 'unread') break;
     if (step.kind === 'work') {
-      const join = asJoin(step);
-      if (join) out[i] = { ...join, ring: i > 0 && onlyChains(out, i) };
+      const ring = i > 0 && onlyChains(out, i);
+      const join = asJoin(step, ring);
+      if (join) out[i] = { ...join, ring };
       break;
     }
     if (!LATER.has(step.kind)) break;
@@ -150,21 +157,32 @@ export function settleJoins(steps: readonly Step[]): Step[] {
 
 /** Steps that may stand behind the join. */
 const LATER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
-  'turn', 'fasten-off', 'yarn', 'chain', 'remark', 'spiral', 'not-worked',
-]); // biome-ignore format: a list
+  'turn',
+  'fasten-off',
+  'yarn',
+  'chain',
+  'remark',
+  'spiral',
+  'not-worked',
+]);
 
 function onlyChains(steps: readonly Step[], before: number): boolean {
-  return steps.slice(0, before).every((step) => step.kind === 'chain' || step.kind === 'yarn' || step.kind === 'remark') &&
-    steps.slice(0, before).some((step) => step.kind === 'chain'); // biome-ignore format: one condition
+  return (
+    steps
+      .slice(0, before)
+      .every((step) => step.kind === 'chain' || step.kind === 'yarn' || step.kind === 'remark') &&
+    steps.slice(0, before).some((step) => step.kind === 'chain')
+  );
 }
 
-function asJoin(step: WorkStep): JoinStep | null {
+function asJoin(step: WorkStep, ring: boolean): JoinStep | null {
   const { stitch, n, place, until, from, to } = step;
   if (stitch.stem !== 'ss' || stitch.shape !== 'one' || until || step.alsoIn.length > 0)
     return null;
   if (n && (n.values.length > 1 || n.values[0] !== 1)) return null;
-  if (place && !isJoinPlace(place)) return null;
-  const target = place ? startChainPlace(place) : null;
+  const inRing = ring && place?.nouns[0]?.kind === 'ring';
+  if (place && !inRing && !isJoinPlace(place)) return null;
+  const target = place && !inRing ? startChainPlace(place) : null;
   return { kind: 'join', place: target, with: stitch, ring: false, yarn: null, from, to };
 }
 

@@ -74,8 +74,16 @@ function opensEnd(r: Reader, k: number): boolean {
 
 /** "R4, 5 sc": the five belong to the work. */
 function worksOn(r: Reader, k: number): boolean {
-  return kindAt(r, k + 1) === T.word && !isWord(r, W.and, k + 1) && !isWord(r, W.to, k + 1) && !isRow(r, k + 1) &&
-    !isWord(r, W.include, k + 1) && !isWord(r, W.rs, k + 1) && !isWord(r, W.ws, k + 1) && !isWord(r, W.through, k + 1); // biome-ignore format: one condition
+  return (
+    kindAt(r, k + 1) === T.word &&
+    !isWord(r, W.and, k + 1) &&
+    !isWord(r, W.to, k + 1) &&
+    !isRow(r, k + 1) &&
+    !isWord(r, W.include, k + 1) &&
+    !isWord(r, W.rs, k + 1) &&
+    !isWord(r, W.ws, k + 1) &&
+    !isWord(r, W.through, k + 1)
+  );
 }
 
 /** "Rows 2-6 (8, 9)", "Rnds 4-9 [11]", "Round 11(13)": the last row in the other sizes. */

@@ -25,9 +25,18 @@ export function readLabel(r: Reader): RowLabel | null {
   const start = r.at;
   skipBullets(r);
   const draft: LabelDraft = {
-    word: '', numbers: [], lastBySize: null, every: null, openEnd: false, next: null, side: null,
-    sizes: '', text: '', from: fromOf(r, r.at), to: 0,
-  }; // biome-ignore format: fields in the order of the tree
+    word: '',
+    numbers: [],
+    lastBySize: null,
+    every: null,
+    openEnd: false,
+    next: null,
+    side: null,
+    sizes: '',
+    text: '',
+    from: fromOf(r, r.at),
+    to: 0,
+  };
   const first = r.at;
   draft.sizes = sizesHere(r);
   draft.side = sideWord(r);
@@ -54,12 +63,15 @@ function skipBullets(r: Reader): void {
 }
 
 const labelBehind = (r: Reader): boolean =>
-  isRowWord(r, 1) || (kindAt(r, 1) === T.ordinal && isRowWord(r, 2)) || isWord(r, W.size, 1) ||
-  kindAt(r, 1) === T.star; // biome-ignore format: one condition
+  isRowWord(r, 1) ||
+  (kindAt(r, 1) === T.ordinal && isRowWord(r, 2)) ||
+  isWord(r, W.size, 1) ||
+  kindAt(r, 1) === T.star;
 
 const isRowWord = (r: Reader, ahead = 0): boolean =>
-  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) ||
-  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number); // biome-ignore format: one condition
+  isWord(r, W.row, ahead) ||
+  isWord(r, W.round, ahead) ||
+  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number);
 
 /** "Size M only:", "Sizes L and XL:", "Small:"; needs a colon before the row or the work. */
 function sizesHere(r: Reader): string {
@@ -314,9 +326,15 @@ function skipBracket(r: Reader): void {
 function closeLabel(r: Reader, draft: LabelDraft): void {
   for (let guard = 0; guard < 4; guard++) {
     const kind = kindAt(r);
-    const closes = kind === T.colon || kind === T.stop || kind === T.dash || kind === T.equals ||
-      kind === T.pipe || kind === T.comma || (kind === T.close && (r.partner[r.at] ?? -1) < 0) ||
-      (kind === T.star && valueAt(r) === 2 && draft.to === toOf(r)); // biome-ignore format: one condition
+    const closes =
+      kind === T.colon ||
+      kind === T.stop ||
+      kind === T.dash ||
+      kind === T.equals ||
+      kind === T.pipe ||
+      kind === T.comma ||
+      (kind === T.close && (r.partner[r.at] ?? -1) < 0) ||
+      (kind === T.star && valueAt(r) === 2 && draft.to === toOf(r));
     if (closes) r.at++;
     else if (draft.side === null) {
       const before = r.at;

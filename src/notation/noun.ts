@@ -61,6 +61,7 @@ function readAdjectives(r: Reader, draft: Draft): string {
     else if (sense === W.foundation) adjective = 'foundation';
     else if (sense === W.join) adjective = 'join';
     else if (sense === W.marked) adjective = 'marked';
+    else if (sense === W.magic) adjective = 'magic';
     else if (sense !== W.made && sense !== W.previous) break;
     else if (sense === W.made) adjective ||= 'made';
     if (sense === W.corner) adjective = 'corner';
@@ -93,6 +94,17 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
   if (sense === W.ch) return chainNoun(r, draft, null, adjective);
   if (kindAt(r) === T.number) return numberedNoun(r, draft, adjective);
   if (sense <= 0) return false;
+  if (adjective === 'magic' && sense === W.loop) {
+    draft.kind = 'ring';
+    r.at++;
+    return true;
+  }
+  if (sense === W.row && isWord(r, W.end, 1)) {
+    draft.kind = 'row-end';
+    draft.plural = endsInS(r, r.at + 1);
+    r.at += 2;
+    return true;
+  }
   const kind = simpleKind(sense);
   if (kind !== null) {
     draft.kind = draft.corner && (kind === 'space' || kind === 'stitch') ? 'corner' : kind;

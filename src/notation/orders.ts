@@ -16,8 +16,8 @@ import {
 } from './reader.ts';
 import { T } from './tokens.ts';
 import type {
-  LoopStep,
   Loop,
+  LoopStep,
   Numbers,
   OtherSideStep,
   Place,
@@ -49,10 +49,23 @@ function bareNumber(r: Reader, at: number): Place | null {
   if (!n && !clauseEnds(r) && !isWord(r, W.and)) return null;
   const from = n?.from ?? toOf(r);
   return {
-    from, to: toOf(r), pick: 'next', n, each: false, nth: null, fromHook: false, nouns: [],
-    joinedBy: null, until: null, of: null, loop: null, post: null, rowsBelow: 0, row: null,
+    from,
+    to: toOf(r),
+    pick: 'next',
+    n,
+    each: false,
+    nth: null,
+    fromHook: false,
+    nouns: [],
+    joinedBy: null,
+    until: null,
+    of: null,
+    loop: null,
+    post: null,
+    rowsBelow: 0,
+    row: null,
     all: false,
-  }; // biome-ignore format: fields in the order of the tree
+  };
 }
 
 /** "leave 3 sts unworked", "leaving rem sts unworked". Otherwise `null`. */
@@ -180,14 +193,49 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
 }
 
 const isRowEnds = (r: Reader): boolean =>
-  (isWord(r, W.row) && isWord(r, W.end, 1)) || isWord(r, W.row_end) ||
-  (isWord(r, W.end) && isWord(r, W.of, 1) && (isWord(r, W.row, 2) || (isWord(r, W.the, 2) && isWord(r, W.row, 3)))); // biome-ignore format: one condition
+  (isWord(r, W.row) && isWord(r, W.end, 1)) ||
+  isWord(r, W.row_end) ||
+  (isWord(r, W.end) &&
+    isWord(r, W.of, 1) &&
+    (isWord(r, W.row, 2) || (isWord(r, W.the, 2) && isWord(r, W.row, 3))));
 
 const OTHER_SIDE_WORDS = new Set([
-  W.work, W.working, W.continue, W.along, W.on, W.in, W.the, W.of, W.side, W.foundation, W.ch, W.beginning,
-  W.loop, W.st, W.to, W.up, W.at, W.rotate, W.and, W.now, W.remaining, W.row, W.end, W.other, W.around,
-  W.across, W.base, W.front, W.back, W.over, W.from, W.round, W.turn, W.for, W.next,
-]); // biome-ignore format: a list
+  W.work,
+  W.working,
+  W.continue,
+  W.along,
+  W.on,
+  W.in,
+  W.the,
+  W.of,
+  W.side,
+  W.foundation,
+  W.ch,
+  W.beginning,
+  W.loop,
+  W.st,
+  W.to,
+  W.up,
+  W.at,
+  W.rotate,
+  W.and,
+  W.now,
+  W.remaining,
+  W.row,
+  W.end,
+  W.other,
+  W.around,
+  W.across,
+  W.base,
+  W.front,
+  W.back,
+  W.over,
+  W.from,
+  W.round,
+  W.turn,
+  W.for,
+  W.next,
+]);
 
 /** "do not turn / join / fasten off", "work in continuous rounds", "in a spiral". */
 export function readNot(r: Reader): Step | null {

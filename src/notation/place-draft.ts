@@ -9,8 +9,21 @@ const NO_NOUNS: readonly Noun[] = [];
 export function placeDraft(r: Reader, start: number): PlaceDraft {
   const from = fromOf(r, start);
   return {
-    from, to: from, pick: 'this', n: null, each: false, nth: null, fromHook: false,
-    nouns: NO_NOUNS, joinedBy: null, until: null, of: null, loop: null, post: null,
-    rowsBelow: 0, row: null, all: false,
-  }; // biome-ignore format: fields in the order of the tree
+    from,
+    to: from,
+    pick: 'this',
+    n: null,
+    each: false,
+    nth: null,
+    fromHook: false,
+    nouns: NO_NOUNS,
+    joinedBy: null,
+    until: null,
+    of: null,
+    loop: null,
+    post: null,
+    rowsBelow: 0,
+    row: null,
+    all: false,
+  };
 }

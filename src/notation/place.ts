@@ -40,10 +40,17 @@ export function eatPreposition(r: Reader): boolean {
 function isPreposition(r: Reader, ahead: number): boolean {
   const sense = wordAt(r, ahead);
   return (
-    sense === W.in || sense === W.on || sense === W.over || sense === W.around ||
-    sense === W.under || sense === W.between || sense === W.round || sense === W.through ||
-    sense === W.across || sense === W.at
-  ); // biome-ignore format: one condition
+    sense === W.in ||
+    sense === W.on ||
+    sense === W.over ||
+    sense === W.around ||
+    sense === W.under ||
+    sense === W.between ||
+    sense === W.round ||
+    sense === W.through ||
+    sense === W.across ||
+    sense === W.at
+  );
 }
 
 function readPlaceFrom(r: Reader, start: number): Place | null {
@@ -56,15 +63,38 @@ function readPlaceFrom(r: Reader, start: number): Place | null {
   readLoop(r, draft);
   readPost(r, draft);
   eatThe(r);
+  if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
+  const beside = sideOf(r);
   const picked = readPick(r, draft);
   const loopInside = readLoop(r, draft);
   const named = readNouns(r, draft);
   const something = picked || named || draft.loop !== null || draft.post !== null;
   if (!something) return null;
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
+  if (beside) draft.nouns = draft.nouns.map((noun) => ({ ...noun, kind: 'row-end' as const }));
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "in side of each dc", "in the end of each row": the row's end, named by its stitch. */
+function sideOf(r: Reader): boolean {
+  if ((!isWord(r, W.side) && !isWord(r, W.end)) || !isWord(r, W.of, 1)) return false;
+  if (isWord(r, W.row, 2) || isWord(r, W.round, 2)) return false;
+  if (isWord(r, W.end) && !isWord(r, W.each, 2) && !isWord(r, W.every, 2) && !isWord(r, W.next, 2))
+    return false;
+  r.at += 2;
+  eatThe(r);
+  return true;
+}
+
+/** "in row 3": the stitch of that row beneath. */
+function belowAfterIn(r: Reader, draft: PlaceDraft): boolean {
+  if (kindAt(r, 1) !== T.number || r.value[r.at - 1] !== W.in) return false;
+  draft.row = r.value[r.at + 1] ?? null;
+  r.at += 2;
+  draft.to = toOf(r);
+  return true;
 }
 
 const isAll = (r: Reader, start: number): boolean =>
@@ -175,6 +205,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.from) return fromAfter(r, draft);
   if (sense === W.of) return ofAfter(r, draft);
   if (sense === W.as) return asAfter(r, draft);
+  if (sense === W.at) return footAfter(r, draft);
   if (sense === W.made || (sense === W.just && isWord(r, W.made, 1)) || sense === W.only) {
     r.at++;
     return;
@@ -209,12 +240,27 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
   const start = r.at++;
   eatThe(r);
   if (rowOf(r, draft)) return;
-  const of = readPlace(r);
+  const of = chainByLength(r) ?? readPlace(r);
   if (!of) {
     r.at = start;
     return;
   }
   draft.of = startChainOf(of);
+}
+
+/** "3rd of 5 ch", "top of 3ch": the number is the chain's length. */
+function chainByLength(r: Reader): Place | null {
+  if (kindAt(r) !== T.number) return null;
+  const start = r.at;
+  const noun = readNoun(r);
+  if (!noun || noun.chains === null) {
+    r.at = start;
+    return null;
+  }
+  const draft = placeDraft(r, start);
+  draft.nouns = [noun];
+  draft.to = toOf(r);
+  return draft;
 }
 
 /** "3rd ch of ch-5": a chain named by its length there is a chain made before, not a space. */
@@ -242,6 +288,20 @@ function rowOf(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
   } else eatWord(r, W.below);
   return true;
+}
+
+/** "at the foot of the chain", "at base of ch 3", "at the corner". */
+function footAfter(r: Reader, draft: PlaceDraft): void {
+  const start = r.at++;
+  eatThe(r);
+  const of = draft.of === null && (isWord(r, W.base) || isWord(r, W.top)) ? readPlace(r) : null;
+  if (of) {
+    draft.of = of.of ?? of;
+    draft.pick = of.pick === 'same' ? 'same' : draft.pick;
+  } else if (isWord(r, W.corner) || isWord(r, W.end) || isWord(r, W.beginning)) {
+    r.at++;
+    if (isWord(r, W.of) && isWord(r, W.row, 1)) r.at += 2;
+  } else r.at = start;
 }
 
 /** "as join", "as first 2 sc", "as last st". */

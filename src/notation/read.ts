@@ -47,9 +47,13 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): StatedCount[] 
 }
 
 const makes = (step: Step | undefined): boolean =>
-  step?.kind === 'repeat' || step?.kind === 'group' || step?.kind === 'boxes' || step?.kind === 'chart' ||
-  step?.kind === 'rows-again' || step?.kind === 'even' ||
-  (step?.kind === 'work' && step.stitch.stem !== 'ss'); // biome-ignore format: one condition
+  step?.kind === 'repeat' ||
+  step?.kind === 'group' ||
+  step?.kind === 'boxes' ||
+  step?.kind === 'chart' ||
+  step?.kind === 'rows-again' ||
+  step?.kind === 'even' ||
+  (step?.kind === 'work' && step.stitch.stem !== 'ss');
 
 /**
  * A whole sentence without a stitch verb is no work, whatever its words: unread stretches between

@@ -43,10 +43,23 @@ export function openReader(
 ): Reader {
   const { kind, from: starts, to: ends, value, hash, partner } = scan(text, from, to);
   return {
-    kind, from: starts, to: ends, value, hash, partner,
-    text, base: from, known, specials: specialNames(known),
-    stars: null, at: 0, depth: 0, run, counts: [], orders: [],
-  }; // biome-ignore format: columns first
+    kind,
+    from: starts,
+    to: ends,
+    value,
+    hash,
+    partner,
+    text,
+    base: from,
+    known,
+    specials: specialNames(known),
+    stars: null,
+    at: 0,
+    depth: 0,
+    run,
+    counts: [],
+    orders: [],
+  };
 }
 
 export const kindAt = (r: Reader, ahead = 0): number => r.kind[r.at + ahead] ?? T.end;

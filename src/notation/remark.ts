@@ -20,7 +20,7 @@ const OPENERS = new Set(
     'slip hold holding keeping making taking take which what all they each every enjoy repeat start ' +
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
-    'cut tie knot draw close'
+    'cut tie knot draw close none'
   ).split(' '),
 );
 
@@ -81,9 +81,31 @@ function isKnown(r: Reader): boolean {
 
 /** Words of orders: left over, they mean that an order was not understood. */
 const ORDERS = new Set([
-  W.skip, W.ch, W.repeat, W.times, W.each, W.every, W.next, W.tch, W.chart, W.box, W.mesh, W.omit,
-  W.twice, W.once, W.thrice, W.more, W.x, W.v, W.fasten, W.join, W.yo, W.row, W.round, W.work,
-]); // biome-ignore format: a list
+  W.skip,
+  W.ch,
+  W.repeat,
+  W.times,
+  W.each,
+  W.every,
+  W.next,
+  W.tch,
+  W.chart,
+  W.box,
+  W.mesh,
+  W.omit,
+  W.twice,
+  W.once,
+  W.thrice,
+  W.more,
+  W.x,
+  W.v,
+  W.fasten,
+  W.join,
+  W.yo,
+  W.row,
+  W.round,
+  W.work,
+]);
 
 function beginsStep(r: Reader): boolean {
   const kind = kindAt(r);
@@ -96,7 +118,11 @@ function beginsStep(r: Reader): boolean {
   if (sense <= 0) return false;
   if (sense === W.ch) return kindAt(r, 1) === T.number || kindAt(r, 1) === T.dash;
   return (
-    mayBeStitch(sense) || sense === W.skip || sense === W.turn || sense === W.fasten || sense === W.repeat ||
+    mayBeStitch(sense) ||
+    sense === W.skip ||
+    sense === W.turn ||
+    sense === W.fasten ||
+    sense === W.repeat ||
     (sense === W.join && !isWord(r, W.of, -1))
-  ); // biome-ignore format: one condition
+  );
 }

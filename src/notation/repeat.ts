@@ -223,8 +223,13 @@ function again(
 /** Steps that open a row and are not repeated with its sentence. */
 const opensRow = (step: Step | undefined): boolean =>
   step !== undefined &&
-  (step.kind === 'chain' || step.kind === 'turn' || step.kind === 'join' || step.kind === 'ring' ||
-    step.kind === 'yarn' || step.kind === 'remark' || step.kind === 'loop'); // biome-ignore format: one condition
+  (step.kind === 'chain' ||
+    step.kind === 'turn' ||
+    step.kind === 'join' ||
+    step.kind === 'ring' ||
+    step.kind === 'yarn' ||
+    step.kind === 'remark' ||
+    step.kind === 'loop');
 
 /** Makes the sentence before the order into a repeat: "Sc in next 8, 2 sc in next. Rep around". */
 export function wrapSentence(r: Reader, run: Run, order: Order, mark: string): void {
@@ -236,8 +241,14 @@ export function wrapSentence(r: Reader, run: Run, order: Order, mark: string): v
   if (!head) return;
   run.out.length = first;
   run.out.push({
-    kind: 'repeat', mark, steps, ...order, again: false, from: head.from, to: toOf(r),
-  }); // biome-ignore format: one line of fields
+    kind: 'repeat',
+    mark,
+    steps,
+    ...order,
+    again: false,
+    from: head.from,
+    to: toOf(r),
+  });
   run.sentence = Math.min(run.sentence, first);
 }
 

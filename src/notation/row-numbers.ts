@@ -60,6 +60,11 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
 
 function takesElse(r: Reader, ahead: number): boolean {
   if (kindAt(r, ahead) !== T.word) return kindAt(r, ahead) === T.times;
-  return isWord(r, W.times, ahead) || isWord(r, W.more, ahead) || isWord(r, W.st, ahead) ||
-    isWord(r, W.x, ahead) || isWord(r, W.ch, ahead); // biome-ignore format: one condition
+  return (
+    isWord(r, W.times, ahead) ||
+    isWord(r, W.more, ahead) ||
+    isWord(r, W.st, ahead) ||
+    isWord(r, W.x, ahead) ||
+    isWord(r, W.ch, ahead)
+  );
 }

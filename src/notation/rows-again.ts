@@ -25,9 +25,19 @@ type Draft = { -readonly [K in keyof RowsAgainStep]: RowsAgainStep[K] };
 export function readRowsAgain(r: Reader): RowsAgainStep | null {
   const start = r.at;
   const draft: Draft = {
-    kind: 'rows-again', rows: [], lastN: null, part: null, times: null, moreRows: null,
-    measure: null, endingWith: null, then: [], even: false, from: fromOf(r, start), to: 0,
-  }; // biome-ignore format: fields in the order of the tree
+    kind: 'rows-again',
+    rows: [],
+    lastN: null,
+    part: null,
+    times: null,
+    moreRows: null,
+    measure: null,
+    endingWith: null,
+    then: [],
+    even: false,
+    from: fromOf(r, start),
+    to: 0,
+  };
   if (!verb(r) || !which(r, draft)) {
     r.at = start;
     return null;
@@ -44,8 +54,16 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
 /** "Rep", "As", "Same as", "Work as for", "Like the", "Alternate", "Continue to repeat". */
 function verb(r: Reader): boolean {
   const start = r.at;
-  while (isWord(r, W.work) || isWord(r, W.continue) || isWord(r, W.then) || isWord(r, W.now) ||
-    isWord(r, W.to) || isWord(r, W.working) || isWord(r, W.and)) r.at++; // biome-ignore format: one condition
+  while (
+    isWord(r, W.work) ||
+    isWord(r, W.continue) ||
+    isWord(r, W.then) ||
+    isWord(r, W.now) ||
+    isWord(r, W.to) ||
+    isWord(r, W.working) ||
+    isWord(r, W.and)
+  )
+    r.at++;
   if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
     eatWord(r, W.as);
     eatWord(r, W.for);
@@ -63,8 +81,9 @@ function verb(r: Reader): boolean {
 }
 
 const isRow = (r: Reader, ahead = 0): boolean =>
-  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) ||
-  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number); // biome-ignore format: one condition
+  isWord(r, W.row, ahead) ||
+  isWord(r, W.round, ahead) ||
+  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number);
 
 const rowAhead = (r: Reader): boolean => isRow(r) && kindAt(r, 1) === T.number;
 
@@ -208,7 +227,7 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
     if (kindAt(r) === T.number && (isRow(r, 1) || isWord(r, W.st, 1) || wordAt(r, 1) > 0)) {
       const n = readNumbers(r);
       const rows = isRow(r);
-      if (rows) draft.moreRows ??= null;
+      if (rows) draft.moreRows ??= n;
       if (n && kindAt(r) === T.word) r.at++;
       if (kindAt(r) === T.word && /^(remain|left|total|worked|complete)/.test(spelled(r, r.at)))
         r.at++;

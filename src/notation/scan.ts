@@ -49,31 +49,91 @@ function classOf(code: number): number {
 /** Kind of token of a sign beside its value, packed as kind * 256 + value. */
 function signOf(code: number): number {
   switch (code) {
-    case 44: case 0xff0c: case 0x3001: return T.comma << 8;
-    case 59: case 0xff1b: return T.semicolon << 8;
-    case 46: case 33: case 63: case 0x2026: case 0x3002: return (T.stop << 8) | 1;
-    case 58: case 0xff1a: return T.colon << 8;
-    case 40: case 0xff08: return (T.open << 8) | 40;
-    case 91: case 0xff3b: case 0x3010: return (T.open << 8) | 91;
-    case 123: return (T.open << 8) | 123;
-    case 41: case 0xff09: return (T.close << 8) | 40;
-    case 93: case 0xff3d: case 0x3011: return (T.close << 8) | 91;
-    case 125: return (T.close << 8) | 123;
-    case 42: case 0x2217: case 0x2733: case 0xff0a: case 0x2605: case 0x2606: return (T.star << 8) | 1;
-    case 0x2020: return (T.star << 8) | 11;
-    case 0x2021: return (T.star << 8) | 12;
-    case 0xb0: case 0x25ca: case 0x2666: case 0xa7: return (T.star << 8) | 13;
-    case 45: case 0x2010: case 0x2011: case 0x2012: case 0x2013: case 0x2014: case 0x2015:
-    case 0x2212: case 126: case 0xfe63: case 0xff0d: return T.dash << 8;
-    case 61: case 0xff1d: return T.equals << 8;
-    case 43: case 0xff0b: return T.plus << 8;
-    case 47: case 0xff0f: return T.slash << 8;
-    case 0xd7: case 0x2715: case 0x2716: case 0x2a2f: return T.times << 8;
-    case 124: case 0xff5c: return T.pipe << 8;
-    case 38: return T.word << 8;
-    default: return T.other << 8;
+    case 44:
+    case 0xff0c:
+    case 0x3001:
+      return T.comma << 8;
+    case 59:
+    case 0xff1b:
+      return T.semicolon << 8;
+    case 46:
+    case 33:
+    case 63:
+    case 0x2026:
+    case 0x3002:
+      return (T.stop << 8) | 1;
+    case 58:
+    case 0xff1a:
+      return T.colon << 8;
+    case 40:
+    case 0xff08:
+      return (T.open << 8) | 40;
+    case 91:
+    case 0xff3b:
+    case 0x3010:
+      return (T.open << 8) | 91;
+    case 123:
+      return (T.open << 8) | 123;
+    case 41:
+    case 0xff09:
+      return (T.close << 8) | 40;
+    case 93:
+    case 0xff3d:
+    case 0x3011:
+      return (T.close << 8) | 91;
+    case 125:
+      return (T.close << 8) | 123;
+    case 42:
+    case 0x2217:
+    case 0x2733:
+    case 0xff0a:
+    case 0x2605:
+    case 0x2606:
+      return (T.star << 8) | 1;
+    case 0x2020:
+      return (T.star << 8) | 11;
+    case 0x2021:
+      return (T.star << 8) | 12;
+    case 0xb0:
+    case 0x25ca:
+    case 0x2666:
+    case 0xa7:
+      return (T.star << 8) | 13;
+    case 45:
+    case 0x2010:
+    case 0x2011:
+    case 0x2012:
+    case 0x2013:
+    case 0x2014:
+    case 0x2015:
+    case 0x2212:
+    case 126:
+    case 0xfe63:
+    case 0xff0d:
+      return T.dash << 8;
+    case 61:
+    case 0xff1d:
+      return T.equals << 8;
+    case 43:
+    case 0xff0b:
+      return T.plus << 8;
+    case 47:
+    case 0xff0f:
+      return T.slash << 8;
+    case 0xd7:
+    case 0x2715:
+    case 0x2716:
+    case 0x2a2f:
+      return T.times << 8;
+    case 124:
+    case 0xff5c:
+      return T.pipe << 8;
+    case 38:
+      return T.word << 8;
+    default:
+      return T.other << 8;
   }
-} // biome-ignore format: a table of signs
+}
 
 interface Scan extends Tokens {
   readonly text: string;
@@ -86,9 +146,18 @@ interface Scan extends Tokens {
 /** Tokens of `text` from `from` to `to`; an `end` token closes them. */
 export function scan(text: string, from: number, to: number): Tokens {
   const s: Scan = {
-    text, base: from, end: to, at: from, opened: [],
-    kind: [], from: [], to: [], value: [], hash: [], partner: [],
-  }; // biome-ignore format: columns
+    text,
+    base: from,
+    end: to,
+    at: from,
+    opened: [],
+    kind: [],
+    from: [],
+    to: [],
+    value: [],
+    hash: [],
+    partner: [],
+  };
   while (s.at < to) {
     const code = text.charCodeAt(s.at);
     switch (classOf(code)) {
@@ -129,6 +198,7 @@ function scanWord(s: Scan): void {
     else if (!isSilent(code) || at + 1 >= end || classOf(text.charCodeAt(at + 1)) !== LETTER) break;
   }
   s.at = at;
+  if (splitTimes(s, from, at)) return;
   const number = numberSenses.get(hash);
   if (number !== undefined) push(s, T.number, from, at, number, hash);
   else {
@@ -136,6 +206,21 @@ function scanWord(s: Scan): void {
     if (ordinal !== undefined) push(s, T.ordinal, from, at, ordinal, hash);
     else push(s, T.word, from, at, lookUp(text, from, at, hash), hash);
   }
+}
+
+/** "9xHDC": a sign of multiplication that touches number and word. */
+function splitTimes(s: Scan, from: number, to: number): boolean {
+  const { text } = s;
+  const last = s.kind.length - 1;
+  if (fold(text.charCodeAt(from)) !== 120 || to - from < 3) return false;
+  if (s.kind[last] !== T.number || s.to[last] !== from - s.base) return false;
+  let hash = 0;
+  for (let i = from + 1; i < to; i++) hash = mix(hash, fold(text.charCodeAt(i)));
+  const sense = lookUp(text, from + 1, to, hash);
+  if (sense === 0) return false;
+  push(s, T.word, from, from + 1, W.x, 0);
+  push(s, T.word, from + 1, to, sense, hash);
+  return true;
 }
 
 function scanNumber(s: Scan): void {

@@ -39,11 +39,11 @@ function placeStar(
   open: Map<number, number>,
 ): void {
   const opened = open.get(mark);
-  const twin = opened === undefined && mark === 1 ? open.get(2) : undefined;
-  if (opened !== undefined && !looksOpening(r, i)) {
+  const twin = opened === undefined && mark === 1 && !namedLater(r, i) ? open.get(2) : undefined;
+  if (opened !== undefined && (!looksOpening(r, i) || r.value[i + 1] === W.repeat)) {
     roles[i] = STAR.close;
     open.delete(mark);
-  } else if (twin !== undefined && looksClosing(r, i)) {
+  } else if (twin !== undefined && !looksOpening(r, i)) {
     roles[i] = STAR.close;
     open.delete(2);
   } else {
@@ -52,11 +52,17 @@ function placeStar(
   }
 }
 
+/** Whether "from *" speaks of a single star further on. */
+function namedLater(r: Reader, i: number): boolean {
+  for (let k = i + 1; k < r.kind.length; k++) {
+    if (r.kind[k] === T.star && r.value[k] === 1 && r.value[k - 1] === W.from) return true;
+  }
+  return false;
+}
+
 /** A star that touches the next word and stands off from the last one opens, whatever went before. */
 const looksOpening = (r: Reader, i: number): boolean =>
   r.from[i + 1] === r.to[i] && (i === 0 || r.to[i - 1] !== r.from[i]);
-const looksClosing = (r: Reader, i: number): boolean =>
-  i > 0 && r.to[i - 1] === r.from[i] && r.from[i + 1] !== r.to[i];
 
 /** "from *", "between * and *", "*-*", "rep * to *", "at **". */
 function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {

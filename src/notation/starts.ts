@@ -109,9 +109,30 @@ function share(r: Reader): Share {
 
 /** Words that prose and notation share and that tell neither. */
 const COMMON = new Set([
-  W.the, W.a, W.of, W.and, W.in, W.to, W.with, W.for, W.on, W.from, W.at, W.or, W.as, W.you, W.have,
-  W.then, W.now, W.these, W.there, W.your, W.so, W.all, W.not,
-]); // biome-ignore format: a list
+  W.the,
+  W.a,
+  W.of,
+  W.and,
+  W.in,
+  W.to,
+  W.with,
+  W.for,
+  W.on,
+  W.from,
+  W.at,
+  W.or,
+  W.as,
+  W.you,
+  W.have,
+  W.then,
+  W.now,
+  W.these,
+  W.there,
+  W.your,
+  W.so,
+  W.all,
+  W.not,
+]);
 
 /** Share (0 to 1) of a line's words that are notation. */
 export function readsAsWork(text: string, from: number, to: number): number {
@@ -167,9 +188,11 @@ function likely(r: Reader): 'likely' | null {
   r.at = 0;
   const works = steps.some(
     (step) =>
-      step.kind === 'repeat' || step.kind === 'group' || step.kind === 'skip' ||
+      step.kind === 'repeat' ||
+      step.kind === 'group' ||
+      step.kind === 'skip' ||
       (step.kind === 'work' && (step.place !== null || step.n !== null || step.until !== null)),
-  ); // biome-ignore format: one condition
+  );
   const unread = steps.some((step) => step.kind === 'unread');
   return works && (!unread || rest.share > 0.8) ? 'likely' : null;
 }

@@ -6,7 +6,9 @@ import { countItem, isPlainCount, readCounts } from './count.ts';
 import { readCountsAs } from './counts-as.ts';
 import { formOf, phrasesOf, W } from './dictionary.ts';
 import { readEven } from './even.ts';
+import { looseGroup, placeFirst } from './groups.ts';
 import { joinBehind, readJoin, settleTarget } from './join.ts';
+import { readMeasure } from './measure.ts';
 import {
   readLoopOrder,
   readNot,
@@ -17,7 +19,6 @@ import {
   readTurn,
   readUnworked,
 } from './orders.ts';
-import { looseGroup, placeFirst } from './groups.ts';
 import {
   clauseEnds,
   fromOf,
@@ -130,9 +131,10 @@ function stepHere(r: Reader, run: Run): void {
       return readBracket(r, run);
     case T.star:
       return readStar(r, run);
+    case T.pipe:
+      return readPipe(r, run);
     case T.comma:
     case T.semicolon:
-    case T.pipe:
     case T.slash:
     case T.plus:
     case T.other:
@@ -156,6 +158,28 @@ function stepHere(r: Reader, run: Run): void {
   }
 }
 
+/** "|inc, 2 sc| x 6": bars as brackets, known by the number behind the second. */
+function readPipe(r: Reader, run: Run): void {
+  const start = r.at;
+  let close = start + 1;
+  while (close - start < 40 && r.kind[close] !== T.end && r.kind[close] !== T.pipe) close++;
+  const sign = r.kind[close + 1];
+  const times =
+    r.kind[close] === T.pipe &&
+    r.kind[close + 2] === T.number &&
+    (sign === T.times || r.value[close + 1] === W.x);
+  const counted = sign === T.number && r.value[close + 2] === W.times;
+  if (!times && !(r.kind[close] === T.pipe && counted)) {
+    r.at++;
+    return;
+  }
+  r.kind[start] = T.open;
+  r.kind[close] = T.close;
+  r.partner[start] = close;
+  r.partner[close] = start;
+  readBracket(r, run);
+}
+
 /** "- 28 sts", "= 12", ": 28 sc" behind work; else the sign only parts clauses. */
 function countOrSign(r: Reader, run: Run): void {
   const start = r.at;
@@ -168,9 +192,20 @@ function countOrSign(r: Reader, run: Run): void {
 }
 
 const isMaking = (step: Step): boolean =>
-  step.kind === 'work' || step.kind === 'repeat' || step.kind === 'group' || step.kind === 'boxes' ||
-  step.kind === 'rows-again' || step.kind === 'even' || step.kind === 'chart' || step.kind === 'chain' ||
-  step.kind === 'join' || step.kind === 'turn'; // biome-ignore format: one condition
+  step.kind === 'work' ||
+  step.kind === 'repeat' ||
+  step.kind === 'group' ||
+  step.kind === 'boxes' ||
+  step.kind === 'rows-again' ||
+  step.kind === 'even' ||
+  step.kind === 'chart' ||
+  step.kind === 'chain' ||
+  step.kind === 'join' ||
+  step.kind === 'turn';
+
+/** Stitches, not only chains and turns: "Ch 1. 9 hdc." tells of work, not of a count. */
+const isWorked = (step: Step): boolean =>
+  isMaking(step) && step.kind !== 'chain' && step.kind !== 'turn' && step.kind !== 'join';
 
 /** Counts without brackets up to the sentence's end, followed by nothing but joins and turns. */
 function plainCounts(r: Reader, run: Run): boolean {
@@ -207,7 +242,12 @@ function numberStep(r: Reader, run: Run): void {
     run.out.length > 0 &&
     (sense === W.times || kindAt(r, 1) === T.times || sense === W.x || sense === W.more)
   ) {
-    if (kindAt(r, 2) !== T.open && !mayBeStitch(wordAt(r, 2)) && sentenceTimes(r, run, start))
+    if (
+      kindAt(r, 2) !== T.open &&
+      kindAt(r, 2) !== T.number &&
+      !mayBeStitch(wordAt(r, 2)) &&
+      sentenceTimes(r, run, start)
+    )
       return;
   }
   if (multipliedBracket(r, run)) return;
@@ -258,17 +298,26 @@ function multipliedBracket(r: Reader, run: Run): boolean {
   } else if (run.out.length === before + 1 && step?.kind === 'group') {
     const times = { kind: 'times', n, more: false, ...order } as const;
     run.out[before] = {
-      kind: 'repeat', mark: '', steps: [step], times, ending: null, again: false, order, from: n.from, to: step.to,
-    }; // biome-ignore format: one line of fields
+      kind: 'repeat',
+      mark: '',
+      steps: [step],
+      times,
+      ending: null,
+      again: false,
+      order,
+      from: n.from,
+      to: step.to,
+    };
   }
   return true;
 }
 
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 function barePlainCount(r: Reader, run: Run): boolean {
-  if (run.end !== 'text' || run.aside || !run.out.some(isMaking)) return false;
+  if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
   const fresh = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
-  const unit = isPlainCount(r);
+  const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));
+  const unit = isPlainCount(r) || inAll;
   if (!fresh && !unit) return false;
   const start = r.at;
   const item = countItem(r);
@@ -393,9 +442,19 @@ function mayWork(r: Reader): boolean {
   const sense = wordAt(r);
   if (mayBeStitch(sense) || sense === W.x || sense === W.v || sense === W.letter_l) return true;
   if (r.specials?.has(r.hash[r.at] ?? 0)) return true;
-  return sense === W.work || sense === W.working || sense === W.a || sense === W.blo || sense === W.flo ||
-    sense === W.foundation || sense === W.front || sense === W.back || sense === W.another || sense === W.the ||
-    sense === W.letter_p; // biome-ignore format: one condition
+  return (
+    sense === W.work ||
+    sense === W.working ||
+    sense === W.a ||
+    sense === W.blo ||
+    sense === W.flo ||
+    sense === W.foundation ||
+    sense === W.front ||
+    sense === W.back ||
+    sense === W.another ||
+    sense === W.the ||
+    sense === W.letter_p
+  );
 }
 
 /** Orders told by their first word. `'done'`: put down already. */
@@ -418,6 +477,8 @@ function tryOrder(r: Reader, run: Run): Step | 'done' | null {
       return readDrop(r);
     case W.using:
       return readWithYarn(r);
+    case W.to:
+      return measured(r);
     case W.with:
       return readWithYarn(r) ?? withSide(r, run);
     case W.in:
@@ -513,16 +574,46 @@ function tryRows(r: Reader, sense: number): Step | null {
 }
 
 const ROWS_WORDS = new Set([
-  W.repeat, W.as, W.same, W.like, W.alternate, W.work, W.continue, W.working, W.to, W.row, W.round,
-]); // biome-ignore format: a list
+  W.repeat,
+  W.as,
+  W.same,
+  W.like,
+  W.alternate,
+  W.work,
+  W.continue,
+  W.working,
+  W.to,
+  W.row,
+  W.round,
+]);
 
 const RING_WORDS = new Set([
-  W.mr, W.magic, W.work, W.a, W.form, W.with, W.slip_knot, W.beginning, W.ring, W.mc,
-]); // biome-ignore format: a list
+  W.mr,
+  W.magic,
+  W.work,
+  W.a,
+  W.form,
+  W.with,
+  W.slip_knot,
+  W.beginning,
+  W.ring,
+  W.mc,
+]);
 
 const OTHER_SIDE_STARTS = new Set([
-  W.working, W.work, W.continue, W.on, W.along, W.opposite_side, W.rotate, W.now, W.in, W.up, W.opposite, W.turn,
-]); // biome-ignore format: a list
+  W.working,
+  W.work,
+  W.continue,
+  W.on,
+  W.along,
+  W.opposite_side,
+  W.rotate,
+  W.now,
+  W.in,
+  W.up,
+  W.opposite,
+  W.turn,
+]);
 
 const isInvisibleJoin = (r: Reader): boolean =>
   /^(invisible|invisibly)$/.test(spelled(r, r.at)) && isWord(r, W.join, 1);
@@ -531,8 +622,16 @@ const isInvisibleJoin = (r: Reader): boolean =>
 function readCountsHere(r: Reader, run: Run): 'done' | null {
   const start = r.at;
   let end = r.at;
-  while (end - start < 24 && r.kind[end] !== T.end && r.kind[end] !== T.stop && r.kind[end] !== T.comma &&
-    r.kind[end] !== T.semicolon && r.kind[end] !== T.close && r.kind[end] !== T.star) end++; // biome-ignore format: one condition
+  while (
+    end - start < 24 &&
+    r.kind[end] !== T.end &&
+    r.kind[end] !== T.stop &&
+    r.kind[end] !== T.comma &&
+    r.kind[end] !== T.semicolon &&
+    r.kind[end] !== T.close &&
+    r.kind[end] !== T.star
+  )
+    end++;
   const said = readCountsAs(r, end);
   if (!said) return null;
   putCountsAs(r, run, said, start);
@@ -554,6 +653,22 @@ function withSide(r: Reader, run: Run): 'done' | null {
   while (!clauseEnds(r)) r.at++;
   putWords(r, run, start, 'remark');
   return 'done';
+}
+
+/** "until piece measures 20 cm" behind the work: rows go on to that length. */
+function measured(r: Reader): Step | null {
+  const start = r.at;
+  const measure = readMeasure(r);
+  if (!measure) return null;
+  while (
+    isWord(r, W.from) ||
+    isWord(r, W.beginning) ||
+    isWord(r, W.foundation) ||
+    isWord(r, W.the) ||
+    isWord(r, W.long)
+  )
+    r.at++;
+  return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
 }
 
 /** "in A 3 sc", "In MC, …". */

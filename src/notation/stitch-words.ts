@@ -92,15 +92,42 @@ export const SHAPE_NAMES: readonly {
 
 /** Short stems that take FP/BP, tog, dec and inc glued on: "fpdc", "dcfp", "sctog", "scinc". */
 export const GLUED_STEMS: readonly StemWord[] = [
-  'ss', 'sc', 'hdc', 'dc', 'htr', 'tr', 'trc', 'dtr', 'trtr',
-]; // biome-ignore format: one line
+  'ss',
+  'sc',
+  'hdc',
+  'dc',
+  'htr',
+  'tr',
+  'trc',
+  'dtr',
+  'trtr',
+];
 
 /** Words before a name that tell how it is worked; they change no count. */
 export const MANNERS: Readonly<Record<string, string>> = {
-  reverse: 'reverse', rev: 'reverse', linked: 'linked', spike: 'spike', long: 'long',
-  crossed: 'crossed', loose: 'loose', tight: 'tight', tall: 'tall', waistcoat: 'waistcoat',
-  split: 'split', surface: 'surface', thermal: 'thermal', herringbone: 'herringbone',
-  standing: 'standing', invisible: 'invisible', inv: 'invisible', joining: 'joining',
-  partial: 'partial', modified: 'modified', dropped: 'spike', elongated: 'long',
-  plain: 'plain', regular: 'plain', normal: 'plain',
-}; // biome-ignore format: a table
+  reverse: 'reverse',
+  rev: 'reverse',
+  linked: 'linked',
+  spike: 'spike',
+  long: 'long',
+  crossed: 'crossed',
+  loose: 'loose',
+  tight: 'tight',
+  tall: 'tall',
+  waistcoat: 'waistcoat',
+  split: 'split',
+  surface: 'surface',
+  thermal: 'thermal',
+  herringbone: 'herringbone',
+  standing: 'standing',
+  invisible: 'invisible',
+  inv: 'invisible',
+  joining: 'joining',
+  partial: 'partial',
+  modified: 'modified',
+  dropped: 'spike',
+  elongated: 'long',
+  plain: 'plain',
+  regular: 'plain',
+  normal: 'plain',
+};

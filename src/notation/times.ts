@@ -77,7 +77,7 @@ function eatSign(r: Reader): boolean {
 const timesIn = (r: Reader): boolean =>
   (isWord(r, W.times, 2) && kindAt(r, 3) === T.close) ||
   (kindAt(r, 2) === T.close && isWord(r, W.times, 3)) ||
-  (isWord(r, W.more, 2) && isWord(r, W.times, 3)); // biome-ignore format: one condition
+  (isWord(r, W.more, 2) && isWord(r, W.times, 3));
 
 /** "in all", "in total", "altogether". */
 function eatInAll(r: Reader): boolean {

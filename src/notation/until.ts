@@ -1,5 +1,5 @@
 /** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
-import { type SenseId, W } from './dictionary.ts';
+import { formOf, type SenseId, W } from './dictionary.ts';
 import { readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -36,8 +36,11 @@ export function readUntil(r: Reader, place: PlaceReader): Until | null {
 const isWay = (r: Reader): boolean => kindAt(r) === T.word && spelled(r, r.at) === 'way';
 
 const isAround = (sense: SenseId): boolean =>
-  sense === W.around || sense === W.across || sense === W.round || sense === W.along ||
-  sense === W.throughout; // biome-ignore format: one condition
+  sense === W.around ||
+  sense === W.across ||
+  sense === W.round ||
+  sense === W.along ||
+  sense === W.throughout;
 
 function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
   const sense = wordAt(r);
@@ -92,13 +95,31 @@ export function namesPlace(r: Reader): boolean {
   if (kindAt(r, k) === T.number)
     return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
   return (
-    sense === W.next || sense === W.same || sense === W.each || sense === W.post ||
-    sense === W.any || sense === W.last || sense === W.ch || sense === W.chsp ||
-    sense === W.beginning || sense === W.both || (k === 2 && sense === W.join) ||
-    (sense === W.join && wordAt(r, k + 1) > 0 && r.kind[r.at + k + 1] === T.word &&
-      !isWord(r, W.with, k + 1) && !isWord(r, W.to, k + 1) && !isWord(r, W.in, k + 1))
-  ); // biome-ignore format: one condition
+    sense === W.next ||
+    sense === W.same ||
+    sense === W.each ||
+    sense === W.post ||
+    sense === W.any ||
+    sense === W.last ||
+    sense === W.ch ||
+    sense === W.chsp ||
+    sense === W.beginning ||
+    sense === W.both ||
+    isStem(sense) ||
+    (k === 2 && sense === W.join) ||
+    (sense === W.join &&
+      wordAt(r, k + 1) > 0 &&
+      r.kind[r.at + k + 1] === T.word &&
+      !isWord(r, W.with, k + 1) &&
+      !isWord(r, W.to, k + 1) &&
+      !isWord(r, W.in, k + 1))
+  );
 }
+
+const isStem = (sense: SenseId): boolean => {
+  const stem = sense > 0 ? formOf(sense)?.stem : null;
+  return stem !== null && stem !== undefined && stem !== 'ss';
+};
 
 function end(r: Reader, start: number): Until {
   const from = fromOf(r, start);
@@ -108,6 +129,9 @@ function end(r: Reader, start: number): Until {
 
 /** Behind "to", "until", "till". */
 function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
+  // "to join", "to form a ring" tell what for.
+  if (isWord(r, W.join) || isWord(r, W.form) || isWord(r, W.close) || isWord(r, W.work))
+    return null;
   eatThe(r);
   if (eatWord(r, W.end) || isWay(r)) {
     ofRow(r);

@@ -3,6 +3,7 @@ import { formOf, mannerOf, phrasesOf, postOf, type SenseId, W } from './dictiona
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
+  clauseEnds,
   eatWord,
   fromOf,
   isGlued,
@@ -23,13 +24,15 @@ type Draft = { -readonly [K in keyof WorkStep]: WorkStep[K] };
 /** Whether a stitch name may begin with this word. */
 export const mayBeStitch = (sense: SenseId): boolean =>
   sense > 0 &&
-  (formOf(sense) !== null || phrasesOf(sense) !== null || postOf(sense) !== null ||
-    mannerOf(sense) !== null); // biome-ignore format: one condition
+  (formOf(sense) !== null ||
+    phrasesOf(sense) !== null ||
+    postOf(sense) !== null ||
+    mannerOf(sense) !== null);
 
 /** A stitch with its numbers and places, or `null`, which leaves the reader where it was. */
 export function readWork(r: Reader): WorkStep | null {
   const start = r.at;
-  while (eatWord(r, W.work) || eatWord(r, W.a) || eatWord(r, W.the) || eatWord(r, W.working));
+  while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
   const numbered = readNumberedStitch(r);
   const n = numbered ? null : leadingNumber(r);
   const stitch = numbered ?? readStitch(r) ?? letterStitch(r, n) ?? unnamedStitch(r, n);
@@ -56,6 +59,14 @@ export function readWork(r: Reader): WorkStep | null {
   return draft;
 }
 
+/** "a dc", "the first"; a lone "A" is a decrease in charts of letters. */
+function eatArticle(r: Reader): boolean {
+  if (!isWord(r, W.a) && !isWord(r, W.the)) return false;
+  if (isWord(r, W.a) && clauseEnds(r, 1)) return false;
+  r.at++;
+  return true;
+}
+
 const NO_PLACES: readonly Place[] = [];
 
 /** "5", "5x", "5 more", "another 5", "1 x" before a stitch; a slip for 1 is an l or I. */
@@ -72,7 +83,8 @@ function leadingNumber(r: Reader): Numbers | null {
   const start = r.at;
   const n = readNumbers(r);
   if (isWord(r, W.more)) r.at++;
-  const letter = isWord(r, W.x) && !mayBeStitch(wordAt(r, 1)) && kindAt(r, 1) !== T.open;
+  const letter =
+    isWord(r, W.x) && (isLetter(r, 1) || !mayBeStitch(wordAt(r, 1))) && kindAt(r, 1) !== T.open;
   if (!letter && (isWord(r, W.x) || kindAt(r) === T.times)) r.at++;
   // "3-sc": a hyphen between number and name.
   if (kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1) && mayBeStitch(wordAt(r, 1))) r.at++;
@@ -86,7 +98,13 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   const single = sense === W.x || sense === W.v || sense === W.a;
   if (!single) return null;
   const kind = kindAt(r, 1);
-  const closes = kind === T.comma || kind === T.close || kind === T.end || kind === T.semicolon;
+  const closes =
+    kind === T.comma ||
+    kind === T.close ||
+    kind === T.end ||
+    kind === T.semicolon ||
+    (kind === T.number && sense !== W.a && !isGlued(r)) ||
+    isLetter(r, 1);
   const counted = kind === T.stop || (kind === T.open && r.partner[r.at + 1] !== -1);
   if (!closes && !counted) return null;
   // A lone "x" without number is a sign of multiplication left over; "a" needs a capital or number.
@@ -98,6 +116,10 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   else term.shape = sense === W.v ? 'increase' : 'together';
   return term;
 }
+
+const isLetter = (r: Reader, ahead: number): boolean =>
+  (isWord(r, W.v, ahead) || isWord(r, W.a, ahead) || isWord(r, W.x, ahead)) &&
+  (clauseEnds(r, ahead + 1) || kindAt(r, ahead + 1) === T.open);
 
 const isCapital = (r: Reader): boolean => {
   const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
@@ -189,10 +211,14 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
   const after = readPlaceAfterPreposition(r);
   if (after) return after;
   const bare =
-    sense === W.next || sense === W.each || sense === W.same || sense === W.last ||
-    sense === W.every || kindAt(r) === T.ordinal ||
+    sense === W.next ||
+    sense === W.each ||
+    sense === W.same ||
+    sense === W.last ||
+    sense === W.every ||
+    kindAt(r) === T.ordinal ||
     (sense === W.all && !isWord(r, W.around, 1) && !isWord(r, W.across, 1)) ||
-    (sense === W.the && (isWord(r, W.next, 1) || isWord(r, W.same, 1) || isWord(r, W.last, 1))); // biome-ignore format: one condition
+    (sense === W.the && (isWord(r, W.next, 1) || isWord(r, W.same, 1) || isWord(r, W.last, 1)));
   if (!bare) return null;
   if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) return null;
   return readPlace(r);
@@ -235,9 +261,13 @@ function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
   }
   if (comma) return false;
   return (
-    sense === W.each || sense === W.every || sense === W.next || sense === W.last ||
-    sense === W.same || kindAt(r, ahead) === T.ordinal
-  ); // biome-ignore format: one condition
+    sense === W.each ||
+    sense === W.every ||
+    sense === W.next ||
+    sense === W.last ||
+    sense === W.same ||
+    kindAt(r, ahead) === T.ordinal
+  );
 }
 
 /** "and next 2 sc in …" is no second place. */

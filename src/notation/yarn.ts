@@ -109,5 +109,7 @@ const broken = (r: Reader, start: number, yarn: string): YarnStep => ({
 
 /** "end off" is the trade's; "end" alone is not. */
 export const startsFastenOff = (r: Reader): boolean =>
-  isWord(r, W.fasten) || isWord(r, W.fo) || (isWord(r, W.end) && isWord(r, W.off, 1)) ||
-  (isWord(r, W.letter_f) && wordAt(r, 1) !== W.letter_d); // biome-ignore format: one condition
+  isWord(r, W.fasten) ||
+  isWord(r, W.fo) ||
+  (isWord(r, W.end) && isWord(r, W.off, 1)) ||
+  (isWord(r, W.letter_f) && wordAt(r, 1) !== W.letter_d);

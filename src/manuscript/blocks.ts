@@ -3,7 +3,6 @@
  * lines, each looked at once. An instruction begins with a label or a stitch command and runs to
  * the blank line or the next label; pasted text breaks this in the ways that are told below.
  */
-import { startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
@@ -25,7 +24,7 @@ import {
 } from './scan.ts';
 import { sectionNamed } from './sections.ts';
 import { titleWords } from './titles.ts';
-import { continues, mayBeWork, mayHoldRow } from './work-rules.ts';
+import { continues, mayBeWork, mayHoldRow, startsOf } from './work-rules.ts';
 
 /** `text` is the plain text; blocks come in order and do not overlap. */
 export function scanBlocks(text: string, options: BlockOptions): Block[] {
@@ -153,7 +152,7 @@ function take(scan: Scan, stretch: Stretch): void {
   const at = { from: afterBullet(text, stretch.from, to), to, next: stretch.next };
   if (at.from >= to) return;
   if (scan.section === 'comments') addProse(scan, at);
-  else if (!takeCount(scan, at)) takeWords(scan, at, startsInstruction(text, at.from, to));
+  else if (!takeCount(scan, at)) takeWords(scan, at, startsOf(scan, at));
 }
 
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */

@@ -7,6 +7,7 @@ import { lineAt } from './fences.ts';
 import type { FrontMatter } from './front-matter.ts';
 import type { Head } from './manuscript.ts';
 import { sizesOf, statedSizes } from './sizes.ts';
+import { titleWords } from './titles.ts';
 import type { Entry } from './yaml-entries.ts';
 
 /** Terms that the pattern's words state, "UK terms used throughout", with their place. */
@@ -68,7 +69,7 @@ function titleOf(text: string, blocks: readonly Block[]): string | null {
   const [first] = blocks;
   if (first?.kind === 'prose' && first.section === 'work') {
     const line = text.slice(first.from, Math.min(first.to, lineAt(text, first.from).to)).trim();
-    return line.length <= 60 && !/[.,;:]$/.test(line) ? line : null;
+    return line.length <= 60 && !/[.,;:]$/.test(line) ? titleWords(line) : null;
   }
   if (first?.kind !== 'heading' || first.section !== 'work' || first.level > 1) return null;
   return first.name;

@@ -81,7 +81,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
 
 /** End of the line, looked for no farther than a label can reach. */
 function lineEndFrom(text: string, from: number): number {
-  const far = Math.min(text.length, from + 200);
+  const far = Math.min(text.length, from + 80);
   for (let at = from; at < far; at++) {
     const code = text.charCodeAt(at);
     if (code === 10 || code === 13) return at;

@@ -1,5 +1,5 @@
 /** Lines that are told by their shape: counts, definitions, "make 2", names of parts and sections. */
-import { readsAsWork, startsInstruction } from '../notation/index.ts';
+import { startsInstruction } from '../notation/index.ts';
 import { copiesLine } from './copies.ts';
 import { afterSpecialsLead, opensDefinition } from './definitions.ts';
 import { lineAt } from './fences.ts';
@@ -17,7 +17,6 @@ import {
 } from './scan.ts';
 import { type Section, sectionNamed } from './sections.ts';
 import { isTitle, titleWords } from './titles.ts';
-import { LIKELY } from './work-rules.ts';
 
 /** A count on a line of its own belongs to the row above it, blank line or not. */
 export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
@@ -65,13 +64,12 @@ function takeCopies(scan: Scan, { from, to }: Stretch): boolean {
 
 function takeTitle(scan: Scan, { from, to, next }: Stretch, starts: Starts): boolean {
   const { text, open, options } = scan;
-  if (options.titles === 'headings' || starts === 'label' || starts === 'command') return false;
+  if (options.titles === 'headings' || starts !== null) return false;
   if (open?.kind === 'instruction' && goesOnAt(scan, from)) return false;
   const line = text.slice(from, to);
   if (!isTitle(line, { afterBlank: scan.afterBlank, beforeWork: isAboveWork(scan, next) }))
     return false;
   const section = sectionNamed(line);
-  if (section === null && readsAsWork(text, from, to) >= LIKELY) return false;
   pushHeading(scan, { from, to, level: 0, name: titleWords(line) }, section ?? 'work');
   return true;
 }

@@ -1,5 +1,10 @@
 /** When a line is work: whether it opens an instruction, or goes on with the one above. */
-import { readsAsWork } from '../notation/index.ts';
+import {
+  NO_VOCABULARY,
+  readInstruction,
+  readsAsWork,
+  startsInstruction,
+} from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { endsWithCount } from './line-shapes.ts';
 import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
@@ -18,7 +23,7 @@ export function mayHoldRow(scan: Scan, { from, to }: Span): boolean {
 }
 
 /** Shares of words that are notation (`readsAsWork`), tried on invented text of both kinds. */
-export const LIKELY = 0.6;
+const LIKELY = 0.6;
 const SURE = 0.75;
 const SOME = 0.34;
 
@@ -32,7 +37,56 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (starts === 'command' && counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
-  return readsAsWork(text, from, to) >= SOME;
+  return readsOn(text, from, to);
+}
+
+/** Words that refer to the work above and say nothing alone. */
+const REFERS = /^(?:rep|repeat|rpt|end|ending|then|skip|join|turn)\b/i;
+
+/** Whether a line of pasted text that opens nothing is work all the same. */
+function readsOn(text: string, from: number, to: number): boolean {
+  const share = readsAsWork(text, from, to);
+  if (share < SOME) return false;
+  const isClause = !/\p{Lu}/u.test(text[from] ?? '');
+  if (share >= LIKELY && (isClause || REFERS.test(text.slice(from, from + 8)))) return true;
+  const work = workIn(text, { from, to });
+  return work.steps > 0 && work.lost < 1 / 3;
+}
+
+/** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
+export function startsOf(scan: Scan, { from, to }: Span): Starts {
+  const starts = startsInstruction(scan.text, from, to);
+  if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
+  if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
+  const work = workIn(scan.text, { from, to });
+  if (work.lost > 0.6) return null;
+  return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
+}
+
+/** A longer line without label is a story. */
+const LONGEST_START = 400;
+
+interface WorkFound {
+  /** Steps that make or move something. */
+  readonly steps: number;
+  /** Share of the line that is a remark or was not understood. */
+  readonly lost: number;
+  readonly isLabelled: boolean;
+  /** A chain of so many, or a ring. */
+  readonly starts: boolean;
+}
+
+function workIn(text: string, { from, to }: Span): WorkFound {
+  const { label, steps } = readInstruction(text, from, to, NO_VOCABULARY);
+  let made = 0;
+  let lost = 0;
+  let starts = false;
+  for (const step of steps) {
+    if (step.kind === 'unread' || step.kind === 'remark') lost += step.to - step.from;
+    else made++;
+    starts ||= step.kind === 'ring' || (step.kind === 'chain' && step.n !== null);
+  }
+  return { steps: made, lost: lost / (to - from), isLabelled: label !== null, starts };
 }
 
 /** Pasted lists give each stitch its line; only a wrapped or unfinished line goes on in the next. */
@@ -43,13 +97,15 @@ function definitionGoesOn(scan: Scan, open: Open, from: number, starts: Starts):
   return goesOnAt(scan, from) || ',;'.includes(last) || /\p{Ll}/u.test(text[from] ?? '');
 }
 
+/** In wrapped prose a line may begin with any word. */
+const isInProse = (scan: Scan, from: number): boolean =>
+  scan.open?.kind === 'prose' && (scan.options.layout === 'written' || goesOnAt(scan, from));
+
 /** Whether a line without label opens an instruction. */
 export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boolean {
-  const { text, open, section, options } = scan;
+  const { text, section, options } = scan;
   if (starts === null) return false;
-  // In wrapped prose a line may begin with any word.
-  const inProse = open?.kind === 'prose' && (options.layout === 'written' || goesOnAt(scan, from));
-  if (inProse) return false;
+  if (isInProse(scan, from)) return false;
   if (section === 'work') {
     if (starts === 'command') return true;
     return readsAsWork(text, from, to) >= (options.layout === 'pasted' ? LIKELY : SURE);

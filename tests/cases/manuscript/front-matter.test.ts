@@ -109,7 +109,7 @@ describe('front matter', () => {
     const text = `---\nx: 1\n${yaml}\n---\n${ROW}`;
     const started = performance.now();
     expect(instructions(text)).toEqual([ROW]);
-    expect(performance.now() - started).toBeLessThan(2000);
+    expect(performance.now() - started).toBeLessThan(6000);
   });
 
   test('a key of an object prototype is data like any other', () => {

@@ -18,7 +18,7 @@ describe('limits', () => {
     expect(instructions(text)).toEqual([row.trim(), 'Rnd 2: inc x 6 (12)']);
   });
 
-  // Shapes that make careless readers quadratic. A linear one takes each in well under a second.
+  // Shapes that make careless readers quadratic. A linear one takes each in a second, a quadratic one minutes.
   test.each([
     ['Rnd ', 200_000],
     ['Rnd 1: ', 60_000],
@@ -44,6 +44,6 @@ describe('limits', () => {
     const started = performance.now();
     readManuscript(piece.repeat(times));
     readManuscript(piece.repeat(times / 100).concat('\n', piece).repeat(100));
-    expect(performance.now() - started).toBeLessThan(4000);
+    expect(performance.now() - started).toBeLessThan(12_000);
   });
 });

@@ -85,15 +85,16 @@ export function accountOf(manuscript: Manuscript, fabric: Fabric): Account {
     because: convention.because,
     from: convention.from,
   }));
-  const totals = sizes.map((size) => totalsOf(size, rows.filter((row) => row.size === size)));
+  const totals = sizes.map((size) =>
+    totalsOf(
+      size,
+      rows.filter((row) => row.size === size),
+    ),
+  );
   return { sizes, rows, conventions, totals };
 }
 
-function rowAccount(
-  row: RowRecord,
-  size: string,
-  words: ReadonlyMap<string, string>,
-): RowAccount {
+function rowAccount(row: RowRecord, size: string, words: ReadonlyMap<string, string>): RowAccount {
   const byKind: Record<string, number> = {};
   for (const [name, n] of row.tally.byKind) {
     const word = words.get(name) ?? name;
@@ -113,8 +114,7 @@ function rowAccount(
 }
 
 function totalsOf(size: string, rows: readonly RowAccount[]): TotalsAccount {
-  const count = (verdict: Verdict): number =>
-    rows.filter((row) => row.verdict === verdict).length;
+  const count = (verdict: Verdict): number => rows.filter((row) => row.verdict === verdict).length;
   return {
     size,
     rows: rows.length,

@@ -2,6 +2,7 @@
  * The edge: the places that the next row meets, in the order in which it meets them. A stitch is
  * one entry; a run of chains is one entry too, a space, with its chains as places inside it.
  */
+import { heightOf, type StemId } from '../notation/index.ts';
 import type { KindTable } from './kinds.ts';
 import { firstAnchor, type Nodes, NOWHERE } from './nodes.ts';
 
@@ -94,6 +95,10 @@ const newDraft = (size: number): Draft => ({
   spaces: 0,
 });
 
+/** Chains that a stitch closing a space stands for: its height. */
+export const closerChains = (stem: StemId | null): number =>
+  stem === null ? 1 : Math.floor(heightOf(stem));
+
 /** The edge that the nodes `from` to `to` (exclusive) make. */
 export function edgeOf(
   nodes: Nodes,
@@ -107,8 +112,9 @@ export function edgeOf(
       let end = id + 1;
       while (end < range.to && nodes.kind[end] === nodes.kind[id]) end++;
       // A stitch that closes the space lengthens it and is no place of its own.
-      const closed = end < range.to && table.kinds[nodes.kind[end] ?? 0]?.class === 'closer';
-      push(draft, id, end - id, SPACE);
+      const next = end < range.to ? table.kinds[nodes.kind[end] ?? 0] : undefined;
+      const closed = next?.class === 'closer';
+      push(draft, id, end - id + (closed ? closerChains(next.stem) : 0), SPACE);
       id = closed ? end + 1 : end;
       continue;
     }
@@ -131,11 +137,15 @@ export function foundationEdge(
   return finish(draft, { ...traits, kind: 'foundation' });
 }
 
-/** An edge of the given nodes, all counted, in this order. */
-export function edgeOfPlaces(places: readonly number[], ring: boolean): Edge {
+/** An edge of the given nodes, all counted, in this order; `foundation` where they are chains. */
+export function edgeOfPlaces(
+  places: readonly number[],
+  ring: boolean,
+  kind: 'row' | 'foundation' = 'row',
+): Edge {
   const draft = newDraft(places.length);
   for (const place of places) push(draft, place, 0, COUNTED);
-  return finish(draft, { ring, reversed: false, kind: 'row', open: false });
+  return finish(draft, { ring, reversed: false, kind, open: false });
 }
 
 /** The same ring begun at another entry. */

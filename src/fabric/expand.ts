@@ -181,18 +181,18 @@ function labelled(sources: readonly Source[], plan: Plan): Task[] {
   const { numbers } = plan;
   const first = numbers[0];
   const last = numbers.at(-1);
+  // The count of a range holds after each row; where different rows are repeated, at the end.
+  const alike = sources.every((source) => source.instruction === sources[0]?.instruction);
+  const holds = (i: number, source: Source): boolean =>
+    source.instruction === instruction || (alike && ranged) || i === sources.length - 1;
+  const ranged = numbers.length > 1 && first !== undefined && last !== undefined;
   return sources.map((source, i) => {
     const number = numbers[i] ?? (numbers.length === 1 ? (numbers[0] ?? null) : null);
-    const ranged = numbers.length > 1 && first !== undefined && last !== undefined;
     return taskFor(source, plan, {
       number,
       range: ranged ? { from: first, to: last, nth: i + 1 } : null,
       label: labelText(label, number),
-      // The count of a "repeat" order holds at its end; that of a range after each row.
-      states:
-        source.instruction === instruction || numbers.length > 0 || i === sources.length - 1
-          ? instruction
-          : { ...instruction, counts: [] },
+      states: holds(i, source) ? instruction : { ...instruction, counts: [] },
       statesBase: plan.placed.from,
     });
   });

@@ -7,7 +7,7 @@ import type { SpecialStitch, StemId, StitchTerm, Step, Terms } from '../notation
 import type { Span } from '../source/index.ts';
 import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
-import type { KindTable } from './kinds.ts';
+import { type KindTable, kindOf } from './kinds.ts';
 import { addAnchor, addNode, INTO_SPACE, newNodes, type Nodes, truncate } from './nodes.ts';
 import { type Choices, newReadings, type Readings } from './readings.ts';
 
@@ -227,9 +227,11 @@ export function restore(hands: Hands, to: Mark): void {
   Object.assign(hands, rest, { facts: [...to.facts], groups: new Map(to.groups) });
 }
 
-export const fact = (hands: Hands, what: Fact): void => {
-  hands.facts.push(what);
-};
+/** Notes a fact, once for each place in the words: a repeat would say it in every pass. */
+export function fact(hands: Hands, what: Fact): void {
+  const known = hands.facts.some((f) => f.kind === what.kind && f.from === what.from);
+  if (!known) hands.facts.push(what);
+}
 
 /** The absolute span of a tree node of the instruction at hand. */
 export const spanAt = (hands: Hands, span: Span): Span => ({
@@ -270,6 +272,15 @@ export function make(hands: Hands, kind: number, origin: number, into: Target | 
   });
   if (into) addAnchor(hands.nodes, into.node);
   return id;
+}
+
+/** A magic ring. Made before the row's own stitches, it is none of them. */
+export function makeRing(hands: Hands): number {
+  const atFirst = atStart(hands);
+  const origin = hands.bench.origins.push(hands.at) - 1;
+  const node = make(hands, kindOf(hands.bench.kinds, 'ring'), origin, null);
+  if (atFirst) hands.rowFrom = hands.nodes.n;
+  return node;
 }
 
 /** Counted entries between `pos` and the limit: places still to be taken. */

@@ -1,8 +1,8 @@
 /** From the words for a place to the place itself. */
 import type { Noun, Place, Until } from '../notation/index.ts';
 import { stemOf } from '../notation/index.ts';
-import { COUNTED, groupEnd, NAMED, SPACE } from './edge.ts';
-import { fact, type Hands, numberFor, spanAt, type Target } from './hands.ts';
+import { bareEdge, COUNTED, groupEnd, NAMED, SPACE } from './edge.ts';
+import { fact, type Hands, makeRing, numberFor, spanAt, type Target } from './hands.ts';
 import { ask } from './readings.ts';
 import { edgeOfRun, skippedRun } from './skipped.ts';
 import {
@@ -157,18 +157,48 @@ function takeGap(hands: Hands): Target {
   });
 }
 
-/** The ring holds any number of stitches. */
-function ringTarget(hands: Hands): Target {
+/**
+ * The ring holds any number of stitches. Named without having been made, it is made now: "6 sc in
+ * magic ring", or the closed foundation chain is the ring.
+ */
+export function ringTarget(hands: Hands): Target {
+  if (hands.edge.kind !== 'into') {
+    const chain = hands.edge.kind === 'foundation' ? (hands.edge.node[0] ?? -1) : -1;
+    const made = chain < 0 ? makeRing(hands) : chain;
+    hands.edge = bareEdge('into', made);
+    hands.pos = 0;
+    hands.limit = 0;
+    hands.used = 0;
+  }
   return takeOff(hands, { node: hands.edge.node[0] ?? -1, space: true, entry: -1 });
 }
 
-/** Top of the turning chain at a row's end: a place if it counts, else one that is only named. */
-function takeStartChain(hands: Hands): Target {
+/** Where on the edge ahead a turning chain has its top, counted or not. */
+export function startChainEntry(hands: Hands): number | null {
   const { edge, nodes, bench } = hands;
   const entry = seek(hands, (i) => {
     const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
     return edge.run[i] === 0 && (kind?.class === 'start' || kind?.class === 'low');
   });
+  return entry < 0 ? null : entry;
+}
+
+/** Before the turning chain, and before the space that it holds beside its stitch. */
+export function startChainLimit(hands: Hands): number {
+  const entry = startChainEntry(hands);
+  if (entry === null) return hands.limit;
+  const { edge } = hands;
+  const own =
+    entry > 0 &&
+    edge.type[entry - 1] === SPACE &&
+    edge.node[entry - 1] === (edge.node[entry] ?? 0) + 1;
+  return own ? entry - 1 : entry;
+}
+
+/** Top of the turning chain at a row's end: a place if it counts, else one that is only named. */
+function takeStartChain(hands: Hands): Target {
+  const { edge } = hands;
+  const entry = startChainEntry(hands) ?? -1;
   if (entry >= 0) {
     if (edge.type[entry] === COUNTED) return takeStitchAt(hands, entry);
     passOver(hands, entry);
@@ -349,6 +379,7 @@ export function limitOf(hands: Hands, until: Until | null): number {
     hands.loose = true;
     return hands.limit;
   }
+  if (noun.kind === 'start-chain') return startChainLimit(hands);
   const entry =
     noun.kind === 'space' || (noun.kind === 'corner' && edge.spaces > 0)
       ? nextSpace(hands, numberFor(hands, noun.chains), noun.kind === 'corner' || noun.corner)
@@ -363,12 +394,13 @@ export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean 
   const noun = nounOf(place);
   const { edge } = hands;
   const both = place !== null && place.nouns.length > 1;
+  const inChains = noun.kind === 'chain' && edge.kind !== 'foundation';
+  const wanted = inChains || (noun.kind === 'space' && edge.spaces > 0) ? SPACE : COUNTED;
   for (let i = hands.pos; i < hands.limit; i++) {
     const type = edge.type[i];
     if (type === NAMED) continue;
-    if (both || gaps !== 'passed') return true;
-    if (noun.kind === 'space' && edge.spaces > 0 ? type === SPACE : type === COUNTED) return true;
-    if (noun.kind === 'chain' && type === SPACE) return true;
+    if (both || (gaps !== 'passed' && noun.kind === 'stitch')) return true;
+    if (type === wanted) return true;
   }
   return false;
 }

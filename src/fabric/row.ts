@@ -248,10 +248,7 @@ function noteRowTotal(hands: Hands, task: Task): void {
 }
 
 /** Stated counts of a row in this size, for its record. */
-export const statedOf = (
-  hands: Hands,
-  counts: readonly StatedCount[],
-): RowRecord['stated'] =>
+export const statedOf = (hands: Hands, counts: readonly StatedCount[]): RowRecord['stated'] =>
   counts.flatMap((stated) => {
     const n = numberFor(hands, stated.n);
     if (n === null || stated.unit === 'row' || stated.unit === 'decrease' || stated.partial)

@@ -43,8 +43,7 @@ export function* allSteps(steps: readonly Step[]): Generator<Step> {
   }
 }
 
-export const isSlip = (step: Step): step is WorkStep =>
-  step.kind === 'work' && step.stitch.stem === 'ss';
+export const isSlip = (step: Step): boolean => step.kind === 'work' && step.stitch.stem === 'ss';
 
 const isIdle = (step: Step): boolean =>
   ['remark', 'yarn', 'turn', 'mark', 'spiral', 'fasten-off', 'loop'].includes(step.kind);
@@ -130,13 +129,12 @@ export function isMove(steps: readonly Step[], i: number): boolean {
   return false;
 }
 
+type StartChainOrder = StandingOrder & { readonly kind: 'start-chain' };
+
 /** What orders and notes say of a starting chain of `n`; later orders win, exact ones first. */
-export function orderFor(
-  orders: readonly StandingOrder[],
-  n: number,
-): (StandingOrder & { kind: 'start-chain' }) | null {
-  let general: (StandingOrder & { kind: 'start-chain' }) | null = null;
-  let exact: typeof general = null;
+export function orderFor(orders: readonly StandingOrder[], n: number): StartChainOrder | null {
+  let general: StartChainOrder | null = null;
+  let exact: StartChainOrder | null = null;
   for (const order of orders) {
     if (order.kind !== 'start-chain') continue;
     if (order.n === n) exact = order;

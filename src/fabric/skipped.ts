@@ -34,6 +34,14 @@ function runsOf(hands: Hands, row: Worked): number[][] {
   return runs;
 }
 
+function countedIn(hands: Hands, row: Worked): number {
+  let n = 0;
+  for (let id = row.from; id < row.to; id++) {
+    if (hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.counted) n++;
+  }
+  return n;
+}
+
 /**
  * The run of skipped places of the row numbered `row` (null: the last row that has any) that this
  * copy of the part is worked on: copies that went before have taken theirs already.
@@ -42,12 +50,11 @@ export function skippedRun(hands: Hands, row: number | null): number[] | null {
   for (let i = hands.history.length - 1; i >= 0; i--) {
     const worked = hands.history[i];
     if (!worked || (row !== null && worked.number !== row)) continue;
-    // The last row of a piece is worked into by nothing: all of it would count as skipped.
-    if (row === null && worked.to === hands.nodes.n) continue;
     const runs = runsOf(hands, worked);
     const run = runs[0];
-    if (run && run.length < worked.to - worked.from) return run;
     if (row !== null) return run ?? null;
+    // The last row of a piece is worked into by nothing: it is an edge, not a skipped run.
+    if (run && run.length < countedIn(hands, worked)) return run;
   }
   return null;
 }

@@ -54,7 +54,7 @@ function roundTheEnd(hands: Hands): boolean {
   const places: number[] = [];
   for (let id = foundation.from + 1; id <= first.node; id++) places.push(id);
   if (places.length === 0) return false;
-  hands.edge = edgeOfPlaces(places, true);
+  hands.edge = edgeOfPlaces(places, true, 'foundation');
   hands.pos = 0;
   hands.limit = hands.edge.n;
   hands.optionalLast = true;
@@ -176,7 +176,10 @@ export function nextSpace(hands: Hands, chains: number | null, corner: boolean):
     if (found >= 0) return found;
   }
   const found = seek(hands, exact);
-  return found >= 0 ? found : seek(hands, (i) => isSpace(hands, i));
+  if (found >= 0 || chains === null) return found;
+  // A size that the row beneath has elsewhere is meant exactly; one that it never has is a slip.
+  for (let i = 0; i < edge.n; i++) if (exact(i)) return -1;
+  return seek(hands, (i) => isSpace(hands, i));
 }
 
 /** The next gap between groups (granny squares without chains): the entry behind the gap. */

@@ -1,5 +1,6 @@
 /** What a row made, and whether the counts stated agree. */
 import { type StatedCount, stemOf, type StemId } from '../notation/index.ts';
+import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
 import type { RowShape } from './shape.ts';
@@ -24,8 +25,13 @@ export function tallyOf(hands: Hands, from: number): RowTally {
   for (let id = from; id < nodes.n; id++) {
     const index = nodes.kind[id] ?? 0;
     byIndex[index] = (byIndex[index] ?? 0) + 1;
-    if (index === chain) run++;
-    else if (run > 0) endRun();
+    if (index === chain) {
+      run++;
+      continue;
+    }
+    const kind = bench.kinds.kinds[index];
+    if (kind?.class === 'closer') run += closerChains(kind.stem);
+    if (run > 0) endRun();
   }
   endRun();
   return {

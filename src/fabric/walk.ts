@@ -63,13 +63,13 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'group':
       return doGroup(hands, step, row, here);
     case 'skip':
-      return doSkip(hands, step);
+      return doSkip(hands, step, here);
     case 'join':
       return doJoin(hands, step, row, here);
     case 'turn':
       return doTurn(hands, step, here);
     case 'ring':
-      return doRing(hands, step);
+      return doRing(hands);
     case 'other-side':
       return doOtherSide(hands, step, row);
     case 'boxes':

@@ -1,12 +1,14 @@
 /** Works a whole manuscript: every size, every part, every copy. */
 import type { Manuscript, Part } from '../manuscript/index.ts';
 import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
+import { newKnownRows } from './expand.ts';
 import type { Cloth, Convention, Fabric, RowRecord } from './fabric.ts';
 import { bareEdge } from './edge.ts';
 import { type Bench, type Hands, newHands, TOO_MANY } from './hands.ts';
 import { newKindTable } from './kinds.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress, workPart } from './part.ts';
 import type { Choices } from './readings.ts';
+import { shapeOf } from './shape.ts';
 
 /** More stitches than any piece has; over it the work stops and says so. */
 export const MOST_STITCHES = 1_000_000;
@@ -83,11 +85,34 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
 /** A part that goes on keeps edge and numbering; any other begins with nothing in hand. */
 function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   if (part.continues) return progress;
+  // A heading may stand in the middle of one piece, and number its rows from 1 again.
+  if (!hands.fastened && progress.before.row !== null && !startsAnew(part)) {
+    return { ...progress, known: newKnownRows() };
+  }
+  hands.fastened = false;
   hands.edge = bareEdge('none');
   hands.pending = null;
   hands.foundation = null;
   hands.stem = 'w0';
   return newProgress();
+}
+
+/** Does the part begin with a ring, a chain or yarn joined, rather than on what was made before? */
+function startsAnew(part: Part): boolean {
+  for (const { instruction } of part.instructions) {
+    const shape = shapeOf(instruction);
+    if (shape.usesRing || instruction.steps.some((s) => s.kind === 'join' && s.yarn !== null))
+      return true;
+    const chains = instruction.steps.some((step) => step.kind === 'chain');
+    if (shape.idle && chains) return true;
+    const { firstWork } = shape;
+    if (shape.idle || !firstWork) continue;
+    const { place, stitch } = firstWork;
+    if (stitch.foundation || place?.fromHook) return true;
+    if (!place) return firstWork.n !== null && firstWork.until === null && !chains;
+    return place.nouns[0]?.kind === 'chain';
+  }
+  return true;
 }
 
 function workOnce(

@@ -1,10 +1,18 @@
 /** Counting chains from the hook: "dc in 4th ch from hook", and what the passed chains stand for. */
-import { heightOf, type Place, type StemId, stemOf, type WorkStep } from '../../notation/index.ts';
+import {
+  heightOf,
+  type Place,
+  type SkipStep,
+  type StemId,
+  stemOf,
+  type WorkStep,
+} from '../../notation/index.ts';
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { ask } from '../readings.ts';
 import { makeChains } from '../start-chain.ts';
 import { lack, takeStitch } from '../take.ts';
+import type { Here } from '../walk.ts';
 
 /** Takes the k-th chain from the hook; the chains before it are passed, not used. */
 export function countFromHook(
@@ -69,13 +77,15 @@ function passedCount(
   return reading === 'count';
 }
 
-/** "Skip first 3 ch (counts as tr)": the same told as a skip. */
-export function skipFromHook(
-  hands: Hands,
-  step: { place: Place; from: number; to: number },
-): boolean {
+/** "Skip first 3 ch (counts as tr), tr in each ch": the same, told as a skip. */
+export function skipFromHook(hands: Hands, step: SkipStep, here: Here): boolean {
+  if (hands.edge.kind !== 'foundation' || hands.edge.ring || hands.pos > 0 || hands.first)
+    return false;
   const n = numberFor(hands, step.place.n) ?? 1;
-  if (hands.edge.kind !== 'foundation' || hands.pos > 0 || hands.first) return false;
+  const work = here.steps.slice(here.i + 1).find((next): next is WorkStep => next.kind === 'work');
+  if (work && !work.place?.fromHook) {
+    skippedChains(hands, work, { ...step.place, nth: n + 1 });
+  }
   hands.pos = Math.min(hands.edge.n, n);
   return true;
 }

@@ -12,7 +12,8 @@ const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
 
 export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here): void {
   if (joinsChain(hands)) return closeChain(hands, row);
-  if (atStart(hands) && hands.edge.kind !== 'none') return attach(hands, step);
+  const onSkipped = step.place !== null && nounOf(step.place).skipped;
+  if (atStart(hands) && (hands.edge.kind !== 'none' || onSkipped)) return attach(hands, step);
   row.round = true;
   const more = here.steps.slice(here.i + 1).some((next: Step) => WORKS.includes(next.kind));
   if (more && here.top && step.yarn === null) {

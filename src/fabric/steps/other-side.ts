@@ -14,7 +14,7 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
     hands.loose = true;
     return fact(hands, { kind: 'no-place', what: 'other side of a chain', ...spanAt(hands, step) });
   }
-  hands.edge = edgeOfPlaces(places, true);
+  hands.edge = edgeOfPlaces(places, true, 'foundation');
   hands.pos = 0;
   hands.inner = 0;
   hands.limit = hands.edge.n;

@@ -1,14 +1,10 @@
 /** A magic ring: one place that holds any number of stitches. */
-import type { Step } from '../../notation/index.ts';
 import { bareEdge } from '../edge.ts';
-import { type Hands, make, originFor } from '../hands.ts';
-import { kindOf } from '../kinds.ts';
+import { type Hands, makeRing } from '../hands.ts';
 
-export function doRing(hands: Hands, step: Step): void {
-  if (hands.edge.kind === 'into') return;
-  const node = make(hands, kindOf(hands.bench.kinds, 'ring'), originFor(hands, step), null);
-  hands.edge = bareEdge('into', node);
+export function doRing(hands: Hands): void {
+  if (hands.edge.kind === 'into' && hands.first === null) return;
+  hands.edge = bareEdge('into', makeRing(hands));
   hands.pos = 0;
   hands.limit = 0;
-  hands.rowFrom = hands.nodes.n;
 }

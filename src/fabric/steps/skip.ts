@@ -3,12 +3,15 @@ import type { SkipStep } from '../../notation/index.ts';
 import { type Hands, numberFor } from '../hands.ts';
 import { gapsOf, hasNext, limitOf, nounOf, takeNext } from '../place.ts';
 import { takeStitch } from '../take.ts';
+import type { Here } from '../walk.ts';
 import { skipFromHook } from './from-hook.ts';
 
-export function doSkip(hands: Hands, step: SkipStep): void {
+export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   const { place } = step;
-  if (hands.into || skipFromHook(hands, step)) return;
+  if (hands.into || skipFromHook(hands, step, here)) return;
   const { last, first } = hands;
+  // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
+  if (place.pick === 'first' && first !== null && numberFor(hands, place.n) === null) return;
   const noun = nounOf(place);
   if (place.pick === 'each' && place.until) {
     const limit = limitOf(hands, place.until);

@@ -1,13 +1,15 @@
 /** Turning: at a row's start and end the part sees to it; in the middle, work goes back. */
 import type { Step } from '../../notation/index.ts';
 import { edgeOf } from '../edge.ts';
-import { atStart, type Hands } from '../hands.ts';
+import type { Hands } from '../hands.ts';
 import type { Here } from '../walk.ts';
 
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'skip'];
 
 export function doTurn(hands: Hands, step: Step & { kind: 'turn' }, here: Here): void {
-  if (step.not || atStart(hands) || !here.top) return;
+  // Before anything is worked the turn belongs to the row's start, also behind a starting chain.
+  const begun = here.steps.slice(0, here.i).some((before) => WORKS.includes(before.kind));
+  if (step.not || !begun || !here.top) return;
   const more = here.steps.slice(here.i + 1).some((next) => WORKS.includes(next.kind));
   if (more) workOn(hands, true);
 }

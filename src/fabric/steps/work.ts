@@ -19,7 +19,15 @@ import {
 } from '../hands.ts';
 import { internKind, kindOf, type NodeClass } from '../kinds.ts';
 import { addAnchor, firstAnchor } from '../nodes.ts';
-import { gapsOf, hasNext, limitOf, nounOf, takePlace } from '../place.ts';
+import {
+  gapsOf,
+  hasNext,
+  limitOf,
+  nounOf,
+  ringTarget,
+  startChainLimit,
+  takePlace,
+} from '../place.ts';
 import { ask } from '../readings.ts';
 import { isMove, isSlip } from '../shape.ts';
 import { takeStitch } from '../take.ts';
@@ -92,7 +100,7 @@ function workAt(hands: Hands, step: WorkStep, place: Place | null, here: Here): 
   }
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
-    return workEach(hands, step, place, until);
+    return workEach(hands, step, { place, until, reserve: namesStartChain(here) });
   }
   const many = numberFor(hands, place?.n ?? null);
   if (place === null || many === 0) return workAlong(hands, step, place, here);
@@ -113,8 +121,9 @@ function workAlong(hands: Hands, step: WorkStep, place: Place | null, _here: Her
   const n = numberFor(hands, step.n);
   if (n === 0 || (step.n && n === null) || place) return;
   const legs = step.stitch.shape === 'increase' ? (step.stitch.legs ?? 2) : 1;
-  if (hands.edge.kind === 'into') {
-    return stitches(hands, step, takePlace(hands, null, step), (n ?? 1) * legs);
+  if (hands.edge.kind === 'into' || hands.edge.kind === 'none') {
+    // "Rnd 1: 6 sc (6)": with nothing to work into, a ring is understood.
+    return stitches(hands, step, ringTarget(hands), (n ?? 1) * legs);
   }
   if (bareIncrease(hands, step, n)) {
     return stitches(hands, step, takePlace(hands, null, step), n ?? 1);
@@ -169,10 +178,27 @@ function openLast(hands: Hands, place: Place, many: number): void {
   }
 }
 
+/** "…in each st across, dc in top of tch": the chain's top is left for what names it. */
+const namesStartChain = (here: Here): boolean =>
+  here.steps
+    .slice(here.i + 1)
+    .some(
+      (next) =>
+        (next.kind === 'work' || next.kind === 'group') &&
+        next.place !== null &&
+        nounOf(next.place.of ?? next.place).kind === 'start-chain',
+    );
+
 /** "In each st around", "across to last 3 sts". */
-function workEach(hands: Hands, step: WorkStep, place: Place | null, until: Until | null): void {
+function workEach(
+  hands: Hands,
+  step: WorkStep,
+  along: { place: Place | null; until: Until | null; reserve: boolean },
+): void {
+  const { place, until } = along;
   const limit = hands.limit;
   hands.limit = limitOf(hands, until);
+  if (along.reserve) hands.limit = Math.min(hands.limit, startChainLimit(hands));
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);

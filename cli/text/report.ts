@@ -8,7 +8,14 @@ import {
   wrap,
 } from '../../src/index.ts';
 import type { CheckedFile } from '../checked.ts';
-import { addTotals, assumptions, findingsSummary, rowsSummary, statusOf } from './summary.ts';
+import {
+  addTotals,
+  assumptions,
+  findingsSummary,
+  rowsInShort,
+  rowsSummary,
+  statusOf,
+} from './summary.ts';
 import { table } from './table.ts';
 
 export interface ReportLayout {
@@ -27,7 +34,7 @@ export function report(checked: CheckedFile, layout: ReportLayout): string {
     ...(layout.table === 'shown' ? [table(checked.rows, checked.sizes, { width, paint })] : []),
     assumed(checked, layout),
     notChecked(checked, layout),
-    [verdict(checked, paint)],
+    [...rowsSummary(checked).slice(0, -1), verdict(checked, rowsSummary(checked).at(-1), paint)],
   ];
   return `${sections
     .filter((lines) => lines.length > 0)
@@ -45,7 +52,7 @@ export function shortReport(checked: CheckedFile, layout: ReportLayout): ShortRe
   const { width, paint } = layout;
   const rounds =
     layout.table === 'shown' ? table(checked.rows, checked.sizes, { width, paint }) : [];
-  const line = `${paint('strong', printableText(checked.file))}  ${verdict(checked, paint)}`;
+  const line = `${paint('strong', printableText(checked.file))}  ${verdict(checked, rowsInShort(checked), paint)}`;
   const told = [...findings(checked, layout), rounds, notChecked(checked, layout)];
   const rest = told.filter((lines) => lines.length > 0).map((lines) => lines.join('\n'));
   return { line, rest: rest.join('\n\n') };
@@ -102,10 +109,9 @@ function notChecked(checked: CheckedFile, { width, paint }: ReportLayout): reado
 }
 
 /** Rows first, for they are what is proven; then what was found. */
-function verdict(checked: CheckedFile, paint: Paint): string {
+function verdict(checked: CheckedFile, rows: string | undefined, paint: Paint): string {
   const found = findingsSummary(checked.findings);
-  const ink = statusOf(checked) === 0 ? 'strong' : 'error';
-  return paint(ink, `${rowsSummary(checked).join(' ')} ${sentence(found)}`);
+  return paint(statusOf(checked) === 0 ? 'strong' : 'error', `${rows ?? ''} ${sentence(found)}`);
 }
 
 function sentence(words: string): string {

@@ -12,7 +12,14 @@ export function rowsSummary({ totals }: Pick<Checked, 'totals'>): readonly strin
   if (totals.every((total) => told(total) === told(first))) {
     return [told(first, totals.length > 1 ? ` in each of ${totals.length} sizes` : '')];
   }
-  return totals.map((total) => `Size ${total.size}: ${told(total)}`);
+  return totals.map((total) => `Size ${total.size}, ${told(total)}`);
+}
+
+/** The same in one line, however many sizes differ. */
+export function rowsInShort(checked: Pick<Checked, 'totals'>): string {
+  const lines = rowsSummary(checked);
+  const [line = ''] = lines;
+  return lines.length === 1 ? line : rowsSummary({ totals: [addTotals(checked.totals)] }).join('');
 }
 
 /** The same over many files and sizes. */

@@ -131,7 +131,7 @@ function figuresOf({ lines }: Section): string {
 
 function titleOf({ part, instance, copies }: Section): string {
   const name = part === '' ? '(no heading)' : printableText(part);
-  if (copies > 1) return `${name}, ${copies} alike`;
+  if (copies > 1) return `${name}, ${copies === 2 ? 'both' : `all ${copies}`} alike`;
   return instance > 1 ? `${name}, number ${instance}` : name;
 }
 

@@ -96,7 +96,7 @@ describe('rows in words', () => {
     ],
     [
       [total({ size: 'S', rows: 4, proven: 4 }), total({ size: 'M', rows: 5, proven: 5 })],
-      ['Size S: 4 rows, all proven.', 'Size M: 5 rows, all proven.'],
+      ['Size S, 4 rows, all proven.', 'Size M, 5 rows, all proven.'],
     ],
   ])('%#', (totals, lines) => {
     expect(rowsSummary({ totals })).toEqual(lines);

@@ -81,7 +81,7 @@ test('sizes stand side by side as the trade writes them; a row may be in some si
 
 test('copies alike are shown once, others each', () => {
   const ear = (instance: number, made: number) => row('Rnd 1', { part: 'Ear', instance, made });
-  expect(shown([ear(1, 6), ear(2, 6)])).toContain('\nEar, 2 alike\n  Rnd 1');
+  expect(shown([ear(1, 6), ear(2, 6)])).toContain('\nEar, both alike\n  Rnd 1');
   expect(shown([ear(1, 6), ear(2, 7)])).toMatch(/\nEar\n {2}Rnd 1 .*\nEar, number 2\n {2}Rnd 1/);
 });
 

@@ -116,7 +116,7 @@ function worksOn(r: Reader, run: Run): boolean {
 }
 
 /** A remark in brackets: nothing worked in it, or it says what something is. */
-function isAside(r: Reader, start: number, close: number): boolean {
+export function isAside(r: Reader, start: number, close: number): boolean {
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (ASIDES.has(first)) return true;
   const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
@@ -272,7 +272,9 @@ function bracketTimes(r: Reader): ReturnType<typeof readTimes> {
     if (direct.kind === 'until' && isWord(r, W.times)) r.at++;
     return direct;
   }
-  while (kindAt(r) === T.comma || kindAt(r) === T.semicolon) r.at++;
+  while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.stop) r.at++;
+  // "(…)* repeat 5 times": a star left over from another habit.
+  if (r.at === start && kindAt(r) === T.star && isRepeatOrder(r, 1)) r.at++;
   if (isRepeatOrder(r) && r.at <= start + 1) return readOrder(r).times;
   r.at = start;
   if (kindAt(r) === T.number && isEndOfRow(r)) return bareNumber(r);

@@ -30,7 +30,17 @@ export function startsChain(r: Reader): boolean {
     if (kindAt(r, k) === T.dash) k++;
     if (isWord(r, W.loop, k)) return false;
   }
-  return isWord(r, W.ch, k);
+  return isWord(r, W.ch, k) && !isLoopOfChain(r, k);
+}
+
+/** "ch-9 loops around", "ch 2 sp": spaces, spoken of. */
+function isLoopOfChain(r: Reader, k: number): boolean {
+  let at = k + 1;
+  if (kindAt(r, at) === T.dash) at++;
+  if (kindAt(r, at) === T.number) at++;
+  if (at === k + 1) return false;
+  const sense = wordAt(r, at);
+  return sense === W.loop || sense === W.sp || sense === W.arch;
 }
 
 /** The chain, with `startsChain` true. */
@@ -79,6 +89,7 @@ function lengthBehind(r: Reader): Numbers | null {
 function plus(r: Reader): number {
   if (kindAt(r) !== T.plus && !isWord(r, W.plus)) return 0;
   if (kindAt(r, 1) !== T.number) return 0;
+  if (mayBeStitch(wordAt(r, 2))) return 0;
   const more = valueAt(r, 1);
   r.at += 2;
   if (isWord(r, W.ch) && kindAt(r, 1) !== T.number) r.at++;

@@ -13,6 +13,7 @@ export function readCounts(r: Reader, end: number): StatedCount[] | null {
   const start = r.at;
   const counts: StatedCount[] = [];
   while (r.at < end) {
+    if (counts.length > 0 && commaTrail(r, counts, end)) continue;
     skipLead(r, end);
     if (r.at >= end) break;
     const count = countItem(r);
@@ -63,6 +64,15 @@ const LEADS = new Set([
   W.include,
   W.still,
 ]);
+
+/** "160 dc, counting the ch-3", "24 sts, not including ch 1". */
+function commaTrail(r: Reader, counts: StatedCount[], end: number): boolean {
+  if (kindAt(r) !== T.comma || !EXTENT.has(wordAt(r, 1))) return false;
+  r.at++;
+  return readTrail(r, counts, end);
+}
+
+const EXTENT = new Set([W.count, W.not, W.include, W.excluding]);
 
 /** One number with its unit. */
 export function countItem(r: Reader): StatedCount | null {
@@ -173,11 +183,12 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
   if (sense === W.increased || sense === W.decreased || sense === W.added) {
     draft.unit = 'decrease';
   } else if (sense === W.per || sense === W.each || sense === W.between) {
-    draft.partial = true;
+    const row = isWord(r, W.row, 1) || isWord(r, W.round, 1);
+    draft.partial ||= !row;
     r.at = Math.min(end, r.at + 2);
     return true;
-  } else if (sense === W.not || sense === W.excluding || sense === W.include) {
-    draft.startChainIncluded = sense === W.include;
+  } else if (sense === W.not || sense === W.excluding || sense === W.count || sense === W.include) {
+    draft.startChainIncluded = sense === W.include || sense === W.count;
     restOfClause(r, end);
     return true;
   } else if (!TRAILS.has(sense)) return false;

@@ -37,6 +37,7 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
 function verb(r: Reader, draft: Draft, end: number): boolean {
   for (let guard = 0; guard < 10 && r.at < end; guard++) {
     const sense = wordAt(r);
+    if (guard === 0 && kindAt(r) === T.number && !isWord(r, W.ch, 1)) return false;
     if (sense === W.count) {
       r.at++;
       // "(Count: 28 sts)" states a count.
@@ -110,9 +111,7 @@ const isFiller = (r: Reader): boolean => {
   const sense = wordAt(r);
   const kind = kindAt(r);
   if (kind === T.ordinal || kind === T.comma || kind === T.plus) return true;
-  return (
-    sense === W.a || sense === W.the || sense === W.and || sense === W.beginning || sense === W.your
-  );
+  return sense === W.a || sense === W.the || sense === W.and || sense === W.beginning;
 };
 
 /** "(first dc + ch 1)", "(1 tr + 2 ch)", "(as 1 dc)": no verb, only what it stands for. */

@@ -17,7 +17,8 @@ export function readEnding(r: Reader): Ending | null {
 function endingHere(r: Reader): Ending | null {
   const start = r.at;
   if (isWord(r, W.omit)) return omission(r, start);
-  if (!isWord(r, W.ending) && !isWord(r, W.end)) return null;
+  const finish = isWord(r, W.fasten) && isWord(r, W.with, 1);
+  if (!isWord(r, W.ending) && !isWord(r, W.end) && !finish) return null;
   r.at++;
   eatThe(r);
   let last = false;

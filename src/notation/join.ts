@@ -1,5 +1,6 @@
 /** Joins: "join", "join with sl st in first sc", "sl st to first sc to join", "join B with sl st". */
 import { TOGETHER, W } from './dictionary.ts';
+import { readNoun } from './noun.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
   eatThe,
@@ -24,6 +25,7 @@ export function readJoin(r: Reader): JoinStep | null {
   const start = r.at;
   if (isWord(r, W.close) && !isJoinWord(r, 1)) return null;
   r.at++;
+  joinedThing(r);
   const draft: Draft = {
     kind: 'join',
     place: null,
@@ -43,6 +45,13 @@ export function readJoin(r: Reader): JoinStep | null {
   if (isWord(r, W.as) && /^(before|usual|established)$/.test(spelled(r, r.at + 1))) r.at += 2;
   draft.to = toOf(r);
   return draft;
+}
+
+/** "joining last ch-7 with sl st …": what is joined is what was made last. */
+function joinedThing(r: Reader): void {
+  const start = r.at;
+  eatThe(r);
+  if (!eatWord(r, W.last) || !readNoun(r) || !isWord(r, W.with)) r.at = start;
 }
 
 const isJoinWord = (r: Reader, ahead: number): boolean => {

@@ -40,7 +40,12 @@ export function readLabel(r: Reader): RowLabel | null {
   const first = r.at;
   draft.sizes = sizesHere(r);
   draft.side = sideWord(r);
-  const found = numbered(r, draft) || ordinal(r, draft) || named(r, draft) || bare(r, draft);
+  const found =
+    numbered(r, draft) ||
+    numberFirst(r, draft) ||
+    ordinal(r, draft) ||
+    named(r, draft) ||
+    bare(r, draft);
   if (!found) {
     r.at = start;
     return null;
@@ -123,6 +128,21 @@ function ordinal(r: Reader, draft: LabelDraft): boolean {
   if (kindAt(r) !== T.ordinal) return false;
   const start = r.at;
   if (!readLabelNumbers(r, draft) || !isRowWord2(r)) {
+    r.at = start;
+    draft.numbers = [];
+    return false;
+  }
+  draft.word = isWord(r, W.round) ? 'round' : 'row';
+  r.at++;
+  return true;
+}
+
+/** "1 row:", "9-14 row:", "4 - 8 rows:". */
+function numberFirst(r: Reader, draft: LabelDraft): boolean {
+  if (kindAt(r) !== T.number) return false;
+  const start = r.at;
+  const closes = readLabelNumbers(r, draft) && isRowWord2(r) ? kindAt(r, 1) : T.end;
+  if (closes !== T.colon && closes !== T.stop && closes !== T.dash && closes !== T.close) {
     r.at = start;
     draft.numbers = [];
     return false;

@@ -17,6 +17,7 @@ import { T } from './tokens.ts';
 
 /** Whether a determiner was read. */
 export function readPick(r: Reader, draft: PlaceDraft): boolean {
+  if (kindAt(r) === T.word && /^very$/i.test(shortWord(r))) r.at++;
   const kind = kindAt(r);
   if (kind === T.ordinal) return ordinalPick(r, draft);
   if (kind === T.number) return numberPick(r, draft);
@@ -44,6 +45,8 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
     case W.all:
     case W.both:
       return allPick(r, draft);
+    case W.point:
+      return isWord(r, W.of, 1) && topPick(r, draft);
     case W.top:
     case W.base:
       return topPick(r, draft);
@@ -212,7 +215,7 @@ function allPick(r: Reader, draft: PlaceDraft): boolean {
 
 /** "top of ch-3", "base of ch 3", "foot of the chain". */
 function topPick(r: Reader, draft: PlaceDraft): boolean {
-  const top = isWord(r, W.top);
+  const top = isWord(r, W.top) || isWord(r, W.point);
   r.at++;
   draft.pick = top ? 'top' : 'same';
   return true;

@@ -1,7 +1,7 @@
 /** "2 rows below", "in row 3", "in the row below" behind a place. */
 import { W } from './dictionary.ts';
 import type { PlaceDraft } from './place-draft.ts';
-import { isWord, kindAt, type Reader, valueAt, wordAt } from './reader.ts';
+import { isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
 import { T } from './tokens.ts';
 
 const isRow = (r: Reader, ahead: number): boolean =>
@@ -36,7 +36,7 @@ export function belowAfter(r: Reader, draft: PlaceDraft): boolean {
     r.at += k + 2;
     return true;
   }
-  if (!isWord(r, W.previous, k - 1)) return false;
+  if (!isWord(r, W.previous, k - 1) && !isWord(r, W.last, k - 1)) return false;
   r.at += k + 1;
   return true;
 }
@@ -44,8 +44,12 @@ export function belowAfter(r: Reader, draft: PlaceDraft): boolean {
 const isPlaceLink = (sense: number): boolean =>
   sense === W.in || sense === W.from || sense === W.on || sense === W.of || sense === W.at;
 
+const word = (r: Reader, k: number): string =>
+  kindAt(r, k) === T.word ? spelled(r, r.at + k) : '';
+
 function rowsBelow(r: Reader, draft: PlaceDraft, k: number): boolean {
-  if (!isWord(r, W.below, k + 2) && !isWord(r, W.along, k + 2)) return false;
+  const down = isWord(r, W.below, k + 2) || isWord(r, W.along, k + 2) || isWord(r, W.before, k + 2);
+  if (!down && !/^(prior|earlier|back|previous|ago)$/.test(word(r, k + 2))) return false;
   draft.rowsBelow = valueAt(r, k);
   r.at += k + 3;
   return true;

@@ -202,7 +202,7 @@ function readAfter(r: Reader, draft: PlaceDraft): void {
 
 function afterOnce(r: Reader, draft: PlaceDraft): void {
   const sense = wordAt(r);
-  if (sense === W.from) return fromAfter(r, draft);
+  if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
   if (sense === W.of) return ofAfter(r, draft);
   if (sense === W.as) return asAfter(r, draft);
   if (sense === W.at) return footAfter(r, draft);
@@ -232,7 +232,18 @@ function fromAfter(r: Reader, draft: PlaceDraft): void {
   if (isWord(r, W.hook, k)) {
     draft.fromHook = true;
     r.at += k + 1;
+    chainFromHook(draft);
   } else if (isWord(r, W.beginning, k) || isWord(r, W.end, k)) r.at += k + 1;
+}
+
+/** "in ch 5 from hook": the fifth chain, not a space of five. */
+function chainFromHook(draft: PlaceDraft): void {
+  const [noun] = draft.nouns;
+  const nth = noun?.chains?.values[0];
+  if (!noun || draft.pick !== 'this' || typeof nth !== 'number') return;
+  draft.pick = 'nth';
+  draft.nth = nth;
+  draft.nouns = [{ ...noun, kind: 'chain', chains: null, word: '' }];
 }
 
 function ofAfter(r: Reader, draft: PlaceDraft): void {

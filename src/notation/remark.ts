@@ -3,6 +3,8 @@
  * job or like a sentence of advice is a remark to its end; other left-over words are a remark only
  * when every one of them is known.
  */
+
+import { isAside } from './bracket.ts';
 import { PROSE, W } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
@@ -20,7 +22,7 @@ const OPENERS = new Set(
     'slip hold holding keeping making taking take which what all they each every enjoy repeat start ' +
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
-    'cut tie knot draw close none'
+    'placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
   ).split(' '),
 );
 
@@ -40,13 +42,19 @@ export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
   for (;;) {
-    while (!clauseEnds(r)) skipToken(r);
+    while (!clauseEnds(r) && kindAt(r) !== T.star && !workBracketHere(r)) skipToken(r);
     // "no. 3", "approx. 5": a stop that ends nothing is dropped by the scanner already.
     if (kindAt(r) !== T.colon) break;
     r.at++;
   }
   if (r.at === start) r.at++;
   putWords(r, run, start, 'remark');
+}
+
+/** A bracket of work ends the remark; one that tells more of it does not. */
+function workBracketHere(r: Reader): boolean {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  return close > r.at && !isAside(r, r.at, close);
 }
 
 /** One token, or a whole bracket. */

@@ -4,7 +4,17 @@
  */
 import { W } from './dictionary.ts';
 import { readEnding } from './ending.ts';
-import { fromOf, isWord, kindAt, MAX_DEPTH, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isWord,
+  kindAt,
+  MAX_DEPTH,
+  type Reader,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { putWords, type Run, sentenceOf } from './run.ts';
 import { markOf, STAR, starRole } from './star.ts';
 import { MISSING, readTimes, toTheEnd } from './times.ts';
@@ -113,13 +123,23 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
   r.at++;
   const mark = eatMarks(r);
   const start = r.at;
+  const star = orderTimes(r);
+  if (star) return { times: star, mark };
   if (kindAt(r) === T.comma && !isWord(r, W.ending, 1)) {
     r.at++;
     const times = readTimes(r, null);
     if (times?.kind === 'times' || times?.kind === 'until') return { times, mark };
     r.at = start;
   }
-  return { times: readTimes(r, null) ?? toTheEnd(r), mark };
+  return { times: toTheEnd(r), mark };
+}
+
+/** "14 times around": the way round says no more than the number. */
+function orderTimes(r: Reader): Times | null {
+  const times = readTimes(r, null);
+  const round = isWord(r, W.around) || isWord(r, W.across);
+  if (times?.kind === 'times' && round && clauseEnds(r, 1)) r.at++;
+  return times;
 }
 
 /** "from * to *", "between * and *", "*-*", "from beginning", "instructions between stars". */
@@ -252,6 +272,13 @@ export function wrapSentence(r: Reader, run: Run, order: Order, mark: string): v
   run.sentence = Math.min(run.sentence, first);
 }
 
+/** "2 sc, 1 inc x 7": nobody writes "1 inc" seven times, so the list is meant. */
+function lastIsOne(run: Run): boolean {
+  const last = run.out.at(-1);
+  const shaped = last?.kind === 'work' && !last.place && last.stitch.shape !== 'one';
+  return shaped && !last.numberAfter && last.n?.values[0] === 1;
+}
+
 /** ", 9 times" and "sc, inc * 6": the whole sentence; "… in next st twice": only its last step. */
 export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
   r.at = start;
@@ -262,7 +289,8 @@ export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
   }
   const order: Order = { times, ending: readEnding(r), order: { from: times.from, to: times.to } };
   const before = r.kind[start - 1];
-  const whole = before === T.comma || before === T.semicolon || r.kind[start] === T.star;
+  const whole =
+    before === T.comma || before === T.semicolon || r.kind[start] === T.star || lastIsOne(run);
   const saved = run.sentence;
   if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;
   wrapSentence(r, run, order, '');

@@ -69,6 +69,7 @@ function verb(r: Reader): boolean {
     eatWord(r, W.for);
     return true;
   }
+  if (/^(are|is|worked)$/.test(spelled(r, r.at))) r.at++;
   eatThe(r);
   const same = eatWord(r, W.same);
   if (eatWord(r, W.as) || eatWord(r, W.like)) {

@@ -194,8 +194,12 @@ function scanWord(s: Scan): void {
   let at = from;
   for (; at < end; at++) {
     const code = text.charCodeAt(at);
-    if (classOf(code) === LETTER) hash = mix(hash, fold(code));
-    else if (!isSilent(code) || at + 1 >= end || classOf(text.charCodeAt(at + 1)) !== LETTER) break;
+    if (classOf(code) === LETTER) {
+      // Latin and Cyrillic letters never share a word: machine translation glues "в" to names.
+      if (code >= 0x400 && code < 0x530 && at > from && text.charCodeAt(at - 1) < 0x400) break;
+      hash = mix(hash, fold(code));
+    } else if (!isSilent(code) || at + 1 >= end || classOf(text.charCodeAt(at + 1)) !== LETTER)
+      break;
   }
   s.at = at;
   if (splitTimes(s, from, at)) return;

@@ -77,6 +77,10 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
       return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
     return false;
   }
+  // "(…)* repeat 5 times"
+  if (kind === T.close && r.from[i] === r.to[k] && r.value[i + 1] === W.repeat) {
+    return r.kind[i + 1] === T.word && !roles.includes(STAR.open);
+  }
   if (kind === T.dash) return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
   if (kind === T.open) return r.value[k - 1] === W.repeat || r.value[k - 1] === W.from;
   return kind === T.star && roles[k] === STAR.named && r.value[k - 1] !== W.from;

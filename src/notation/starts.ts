@@ -128,7 +128,6 @@ const COMMON = new Set([
   W.now,
   W.these,
   W.there,
-  W.your,
   W.so,
   W.all,
   W.not,

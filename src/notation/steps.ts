@@ -7,6 +7,7 @@ import { readCountsAs } from './counts-as.ts';
 import { formOf, phrasesOf, W } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { looseGroup, placeFirst } from './groups.ts';
+import { readHeld } from './held.ts';
 import { joinBehind, readJoin, settleTarget } from './join.ts';
 import { readMeasure } from './measure.ts';
 import {
@@ -113,6 +114,8 @@ function endingEnds(r: Reader, run: Run): boolean {
   const k = kind === T.comma || isWord(r, W.and) ? 1 : 0;
   const sense = wordAt(r, k);
   if (run.out.length === 0) return false;
+  if (sense === W.ch && isWord(r, W.turn, k + 2)) return true;
+  if (kindAt(r, k) === T.number && isWord(r, W.ch, k + 1) && isWord(r, W.turn, k + 2)) return true;
   if (sense === W.join || sense === W.turn || sense === W.fasten || sense === W.repeat) return true;
   if (sense === W.on || sense === W.at || sense === W.of || sense === W.from) return true;
   return (
@@ -405,11 +408,71 @@ function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): void {
   }
 }
 
+/**
+ * "Rep rnd 4, working ch 3 in place of ch 2": the rows are worked again, but not as they were. What
+ * changes is not understood, and must not pass for work or for a remark.
+ */
+function changesRows(r: Reader, run: Run): boolean {
+  if (run.out.at(-1)?.kind !== 'rows-again' || run.sentence === run.out.length) return false;
+  if (
+    !/^(making|having|working|but|except|using|with|only|increasing|decreasing|and|changing)$/.test(
+      spelled(r, r.at),
+    )
+  )
+    return false;
+  if (
+    isWord(r, W.and) &&
+    !/^(making|having|working|increasing|decreasing)$/.test(spelled(r, r.at + 1))
+  )
+    return false;
+  if (isWord(r, W.with) && readYarnAhead(r)) return false;
+  const start = r.at;
+  while (
+    kindAt(r) !== T.end &&
+    kindAt(r) !== T.stop &&
+    kindAt(r) !== T.semicolon &&
+    kindAt(r) !== T.close
+  ) {
+    if (kindAt(r) === T.open && r.kind[r.at + 1] === T.number) break;
+    r.at++;
+  }
+  putWords(r, run, start, 'unread');
+  return true;
+}
+
+function readYarnAhead(r: Reader): boolean {
+  const start = r.at;
+  const step = readWithYarn(r);
+  r.at = start;
+  return step !== null;
+}
+
+/** "end with a tr in last tr", "finish with 3 sc" where no repeat stands before. */
+function endsWith(r: Reader): boolean {
+  if (!isWord(r, W.ending) && !isWord(r, W.end) && !isWord(r, W.fasten) && !isWord(r, W.beginning))
+    return false;
+  let k = 1;
+  if (isWord(r, W.round, k) || isWord(r, W.row, k)) k++;
+  if (isWord(r, W.the, k) && (isWord(r, W.round, k + 1) || isWord(r, W.row, k + 1))) k += 2;
+  if (isWord(r, W.last, k) && isWord(r, W.repeat, k + 1)) k += 2;
+  if (isWord(r, W.by, k)) k++;
+  if (isWord(r, W.with, k)) k++;
+  else if (!isWord(r, W.ending)) return false;
+  const start = r.at;
+  r.at += k;
+  while (isWord(r, W.a) || isWord(r, W.the)) r.at++;
+  const works = startsChain(r) || (kindAt(r) === T.number ? mayBeStitch(wordAt(r, 1)) : mayWork(r));
+  if (!works) r.at = start;
+  return works;
+}
+
 /** Words that only link clauses. */
 const LINKS = new Set([W.and, W.then, W.now, W.a, W.the, W.of, W.or]);
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  if (readHeld(r, run) || endsWith(r)) return;
+  if (changesRows(r, run)) return;
   if (isRepeatOrder(r)) return readLooseOrder(r, run);
   if (LINKS.has(sense) && !mayBeStitchAfter(r) && !isWord(r, W.note, 1)) {
     if (sense === W.and || sense === W.then || sense === W.now || sense === W.or) {
@@ -493,12 +556,24 @@ function tryOrder(r: Reader, run: Run): Step | 'done' | null {
       return readCountsHere(r, run) ?? readNot(r) ?? readEven(r);
     case W.join:
     case W.close: {
+      if (joinByStitch(r)) return 'done';
       const join = readJoin(r);
       return join ? settleTarget(join) : null;
     }
     default:
       return tryMore(r, run);
   }
+}
+
+/** "Join with ch 1 and dc in first sc": the chain and the stitch close the round by themselves. */
+function joinByStitch(r: Reader): boolean {
+  const k = isWord(r, W.round, 1) ? 2 : 1;
+  if (!isWord(r, W.with, k) && !isWord(r, W.by, k)) return false;
+  const start = r.at;
+  r.at += k + 1;
+  if (startsChain(r)) return true;
+  r.at = start;
+  return false;
 }
 
 function tryMore(r: Reader, run: Run): Step | 'done' | null {
@@ -548,7 +623,7 @@ function tryRows(r: Reader, sense: number): Step | null {
   }
   const not = sense === W.work || /^do$/.test(spelled(r, r.at)) ? readNot(r) : null;
   if (not) return not;
-  if (ROWS_WORDS.has(sense)) {
+  if (ROWS_WORDS.has(sense) || /^(are|is)$/.test(spelled(r, r.at))) {
     const rows = readRowsAgain(r);
     if (rows) return rows;
     const spiral = readSpiral(r);

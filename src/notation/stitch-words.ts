@@ -125,6 +125,7 @@ export const MANNERS: Readonly<Record<string, string>> = {
   joining: 'joining',
   partial: 'partial',
   modified: 'modified',
+  drop: 'spike',
   dropped: 'spike',
   elongated: 'long',
   plain: 'plain',

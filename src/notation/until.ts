@@ -178,11 +178,19 @@ function lastHere(r: Reader, start: number): Until | null {
   if (!written && !noun && !(named && clauseEnds(r))) return null;
   const counted = named || isWord(r, W.remaining) || isWord(r, W.from) || isWord(r, W.of);
   if (!counted && !isWord(r, W.before)) return null;
+  if (noun && isWord(r, W.of)) ofGroup(r);
   if (isWord(r, W.remaining)) r.at++;
   else if (isWord(r, W.from) || isWord(r, W.of) || isWord(r, W.before)) endBehind(r);
   const at = fromOf(r, numberAt);
   const n = written ?? { from: at, to: at, values: [1] };
   return { kind: 'last', n, noun, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "to last dc of this group": the end of what is being worked over. */
+function ofGroup(r: Reader): void {
+  const start = r.at++;
+  while (isWord(r, W.the) || isWord(r, W.these) || isWord(r, W.next)) r.at++;
+  if (isWord(r, W.end) || isWord(r, W.row) || isWord(r, W.round) || !readNoun(r)) r.at = start;
 }
 
 /** "of end", "from the end", "before end of row". */

@@ -163,9 +163,17 @@ function readBehind(r: Reader, draft: Draft): void {
   if (draft.n === null && draft.place) timesBehindPlace(r, draft);
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
+  inEachRow(r);
   if (!draft.place?.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
+}
+
+/** "30 sc in each round": the label says which rounds. */
+function inEachRow(r: Reader): void {
+  if (!isWord(r, W.in) && !isWord(r, W.on) && !isWord(r, W.for)) return;
+  const k = isWord(r, W.each, 1) || isWord(r, W.every, 1) ? 2 : 0;
+  if (k > 0 && (isWord(r, W.row, k) || isWord(r, W.round, k))) r.at += k + 1;
 }
 
 /** "sc 5", "sc5", "sc x 5", "inc 6 times", "dec (3 times)", "inc twice". */
@@ -204,6 +212,7 @@ function takesNumber(r: Reader, sign: boolean): boolean {
 }
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
+  inEachRow(r);
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;

@@ -16,7 +16,7 @@ const COLOURS = new Set(
 export function readYarnName(r: Reader): string | null {
   const start = r.at;
   let labelled = false;
-  while (isWord(r, W.color) || isWord(r, W.the) || isWord(r, W.your)) {
+  while (isWord(r, W.color) || isWord(r, W.the)) {
     labelled ||= isWord(r, W.color);
     r.at++;
   }

@@ -1,5 +1,6 @@
 /** Yarn: "With A", "change to CC", "drop A", "break off B", "fasten off". */
 import { W } from './dictionary.ts';
+import { readPlaceAfterPreposition } from './place.ts';
 import {
   eatThe,
   eatWord,
@@ -39,6 +40,8 @@ export function readChange(r: Reader): YarnStep | null {
     r.at = start;
     return null;
   }
+  // "in last st": where the colour changes makes no difference to the work.
+  if (isWord(r, W.in) || isWord(r, W.at) || isWord(r, W.on)) readPlaceAfterPreposition(r);
   return { kind: 'yarn', yarn: yarn ?? '', act: 'change', from: fromOf(r, start), to: toOf(r) };
 }
 

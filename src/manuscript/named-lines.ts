@@ -1,5 +1,4 @@
 /** Lines that are told by their shape: counts, definitions, "make 2", names of parts and sections. */
-import { startsInstruction } from '../notation/index.ts';
 import { copiesLine } from './copies.ts';
 import { afterSpecialsLead, opensDefinition } from './definitions.ts';
 import { lineAt } from './fences.ts';
@@ -17,6 +16,7 @@ import {
 } from './scan.ts';
 import { type Section, sectionNamed } from './sections.ts';
 import { isTitle, titleWords } from './titles.ts';
+import { startOf } from './work-rules.ts';
 
 /** A count on a line of its own belongs to the row above it, blank line or not. */
 export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
@@ -90,7 +90,7 @@ function isAboveWork(scan: Scan, next: number): boolean {
     while (from < line.to && isBlankCode(scan.text.charCodeAt(from))) from++;
     if (from < line.to) {
       const start = afterBullet(scan.text, from, line.to);
-      const starts = startsInstruction(scan.text, start, line.to);
+      const starts = startOf(scan.text, start, line.to);
       if (starts === 'label' || starts === 'command') return true;
       return copiesLine(scan.text.slice(start, line.to)) !== null;
     }

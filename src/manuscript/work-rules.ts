@@ -53,9 +53,19 @@ function readsOn(text: string, from: number, to: number): boolean {
   return work.steps > 0 && work.lost < 1 / 3;
 }
 
+/** The start of a row tells what it is; looking at all of it would read every row twice. */
+const START = 120;
+
+/** `startsInstruction` on the first words of a line. */
+export function startOf(text: string, from: number, to: number): Starts {
+  if (to - from <= START) return startsInstruction(text, from, to);
+  const end = text.lastIndexOf(' ', from + START);
+  return startsInstruction(text, from, end > from + START / 2 ? end : from + START);
+}
+
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
-  const starts = startsInstruction(scan.text, from, to);
+  const starts = startOf(scan.text, from, to);
   if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });

@@ -77,6 +77,8 @@ export interface Hands {
   pending: (Step & { kind: 'chain' }) | null;
   pendingBase: number;
   originOf: Map<Step, number>;
+  /** Kinds of the stitches of this row's words, so that each is worked out once. */
+  kindsOf: Map<StitchTerm, KindMemo>;
   /** Nested specials, to stop one that is made of itself. */
   depth: number;
   /** Words that were not understood stand in this row. */
@@ -99,6 +101,13 @@ export interface Hands {
   settled: Map<string, Settled>;
   /** The last place of the edge may be worked or left: both occur (the far end of a chain). */
   optionalLast: boolean;
+}
+
+export interface KindMemo {
+  readonly kind: number;
+  /** What the kind depends on beside the words. */
+  readonly stem: StemId;
+  readonly loop: StitchTerm['loop'];
 }
 
 /** A doubt that notes, the join or the row's own words settle. */
@@ -155,6 +164,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     pending: null,
     pendingBase: 0,
     originOf: new Map(),
+    kindsOf: new Map(),
     depth: 0,
     unread: false,
     loose: false,
@@ -198,6 +208,7 @@ export function beginRow(
   hands.groups = new Map();
   hands.boxes = 0;
   hands.originOf = new Map();
+  hands.kindsOf = new Map();
   hands.unread = false;
   hands.loose = false;
   hands.aside = null;
@@ -206,25 +217,125 @@ export function beginRow(
   hands.optionalLast = false;
 }
 
-/** All that a trial may change. */
-export type Mark = Omit<Hands, 'nodes' | 'bench' | 'originOf' | 'readings' | 'history'> & {
+/**
+ * All that a trial may change, by name: copying the whole state costs as much as the stitches
+ * between two marks. Facts only grow, so their number is enough.
+ */
+export interface Mark
+  extends Pick<
+    Hands,
+    | 'edge'
+    | 'pos'
+    | 'inner'
+    | 'limit'
+    | 'first'
+    | 'last'
+    | 'into'
+    | 'rowFrom'
+    | 'used'
+    | 'missing'
+    | 'passed'
+    | 'tookSpace'
+    | 'tookStitch'
+    | 'leave'
+    | 'yarn'
+    | 'stem'
+    | 'loop'
+    | 'base'
+    | 'boxes'
+    | 'foundation'
+    | 'pending'
+    | 'pendingBase'
+    | 'depth'
+    | 'unread'
+    | 'loose'
+    | 'fastened'
+    | 'aside'
+    | 'lackAt'
+    | 'optionalLast'
+  > {
   readonly nodeCount: number;
-};
-
-export function mark(hands: Hands): Mark {
-  const { nodes, bench: _b, originOf: _o, readings: _r, history: _h, ...rest } = hands;
-  return {
-    ...rest,
-    facts: [...hands.facts],
-    groups: new Map(hands.groups),
-    nodeCount: nodes.n,
-  };
+  readonly left: number;
+  readonly factCount: number;
+  readonly facts: Fact[];
+  readonly groups: ReadonlyMap<string, number>;
 }
 
+const NO_GROUPS: ReadonlyMap<string, number> = new Map();
+
+export const mark = (hands: Hands): Mark => ({
+  edge: hands.edge,
+  pos: hands.pos,
+  inner: hands.inner,
+  limit: hands.limit,
+  first: hands.first,
+  last: hands.last,
+  into: hands.into,
+  rowFrom: hands.rowFrom,
+  used: hands.used,
+  missing: hands.missing,
+  passed: hands.passed,
+  tookSpace: hands.tookSpace,
+  tookStitch: hands.tookStitch,
+  leave: hands.leave,
+  yarn: hands.yarn,
+  stem: hands.stem,
+  loop: hands.loop,
+  base: hands.base,
+  boxes: hands.boxes,
+  foundation: hands.foundation,
+  pending: hands.pending,
+  pendingBase: hands.pendingBase,
+  depth: hands.depth,
+  unread: hands.unread,
+  loose: hands.loose,
+  fastened: hands.fastened,
+  aside: hands.aside,
+  lackAt: hands.lackAt,
+  optionalLast: hands.optionalLast,
+  nodeCount: hands.nodes.n,
+  left: hands.bench.limit.stitches,
+  facts: hands.facts,
+  factCount: hands.facts.length,
+  groups: hands.groups.size > 0 ? new Map(hands.groups) : NO_GROUPS,
+});
+
+/** Back to the mark: what was made since is unmade. */
 export function restore(hands: Hands, to: Mark): void {
-  const { nodeCount, ...rest } = to;
-  truncate(hands.nodes, nodeCount);
-  Object.assign(hands, rest, { facts: [...to.facts], groups: new Map(to.groups) });
+  hands.edge = to.edge;
+  hands.pos = to.pos;
+  hands.inner = to.inner;
+  hands.limit = to.limit;
+  hands.first = to.first;
+  hands.last = to.last;
+  hands.into = to.into;
+  hands.rowFrom = to.rowFrom;
+  hands.used = to.used;
+  hands.missing = to.missing;
+  hands.passed = to.passed;
+  hands.tookSpace = to.tookSpace;
+  hands.tookStitch = to.tookStitch;
+  hands.leave = to.leave;
+  hands.yarn = to.yarn;
+  hands.stem = to.stem;
+  hands.loop = to.loop;
+  hands.base = to.base;
+  hands.boxes = to.boxes;
+  hands.foundation = to.foundation;
+  hands.pending = to.pending;
+  hands.pendingBase = to.pendingBase;
+  hands.depth = to.depth;
+  hands.unread = to.unread;
+  hands.loose = to.loose;
+  hands.fastened = to.fastened;
+  hands.aside = to.aside;
+  hands.lackAt = to.lackAt;
+  hands.optionalLast = to.optionalLast;
+  hands.facts = to.facts;
+  hands.facts.length = to.factCount;
+  hands.groups = new Map(to.groups);
+  hands.bench.limit.stitches = to.left;
+  truncate(hands.nodes, to.nodeCount);
 }
 
 /** Notes a fact, once for each place in the words: a repeat would say it in every pass. */

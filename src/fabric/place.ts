@@ -331,6 +331,10 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
       fact(hands, { kind: 'no-place', what: `chain ${nth} of ${run}`, ...spanAt(hands, at) });
     return takeOff(hands, { ...target, node: target.node + Math.min(nth, run) - 1, space: false });
   }
+  // "Dc in 3rd ch" at a row's end, with no chain named: the turning chain's.
+  if (nounOf(place).kind === 'chain' && !place.of && startChainEntry(hands) !== null) {
+    return takeStartChain(hands);
+  }
   let target = takeNext(hands, place, at);
   for (let i = 1; i < nth; i++) target = takeNext(hands, place, at);
   return target;

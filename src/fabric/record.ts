@@ -100,7 +100,10 @@ export function recordOf(scene: Scene, what: What): RowRecord {
   };
 }
 
-const withBase = (hands: Hands, base: number): Hands => Object.assign(hands, { base });
+function withBase(hands: Hands, base: number): Hands {
+  hands.base = base;
+  return hands;
+}
 
 /** Rows that read otherwise than their sisters are told, unless the doubt hangs on their wording. */
 const exceptionFacts = (attempted: Attempted): Fact[] =>

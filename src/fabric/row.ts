@@ -91,8 +91,14 @@ function begin(
 ): void {
   const { pos, inner, last, first, rowFrom, used } = hands;
   beginRow(hands, start.edge, task.base, start.choices);
+  if (!start.ready) return;
   // Yarn was joined or the start moved under an order of its own: the hands stay where they are.
-  if (start.ready) Object.assign(hands, { pos, inner, last, first, rowFrom, used });
+  hands.pos = pos;
+  hands.inner = inner;
+  hands.last = last;
+  hands.first = first;
+  hands.rowFrom = rowFrom;
+  hands.used = used;
 }
 
 /** Rows are turned unless the words say otherwise; rounds only if they say so. */

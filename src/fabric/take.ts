@@ -37,7 +37,10 @@ export function lack(hands: Hands): Target {
 function returnFromAside(hands: Hands): void {
   while (hands.aside && hands.pos >= hands.limit) {
     const { edge, pos, limit, back } = hands.aside;
-    Object.assign(hands, { edge, pos, limit, aside: back });
+    hands.edge = edge;
+    hands.pos = pos;
+    hands.limit = limit;
+    hands.aside = back;
   }
 }
 

@@ -1,14 +1,19 @@
 /** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
 import type { ChainStep } from '../../notation/index.ts';
-import { foundationEdge } from '../edge.ts';
-import { atStart, fact, type Hands, make, numberFor, originFor, spanAt } from '../hands.ts';
+import { bareEdge, foundationEdge } from '../edge.ts';
+import { atStart, fact, type Hands, make, makeRing, numberFor, originFor, spanAt } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
 import type { Here, RowContext } from '../walk.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
-  if (startsPiece(hands)) return makeFoundationChain(hands, step);
+  if (startsPiece(hands)) {
+    // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
+    const intoRing = row.shape.usesRing && !here.steps.some((next) => next.kind === 'join');
+    if (!intoRing) return makeFoundationChain(hands, step);
+    hands.edge = bareEdge('into', makeRing(hands));
+  }
   if (here.top && trailing(here.steps, here.i)) {
     hands.pending = step;
     hands.pendingBase = hands.base;

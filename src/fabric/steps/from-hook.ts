@@ -44,8 +44,10 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
     (step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : null) ?? hands.stem;
   const height = Math.floor(heightOf(stem));
   if (passed < 2 || stem === 'w0' || stem === 'slip' || hands.first !== null) return;
-  if (!passedCount(hands, step, { passed, stem, height })) return;
-  const gap = Math.floor((passed - height) / 2);
+  const counts = passedCount(hands, step, { passed, stem, height });
+  if (counts === 'do not count') return;
+  const said = step.countsAs?.chains ?? 0;
+  const gap = counts === WITH_SPACE ? passed - height : Math.floor((passed - height) / 2);
   const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
   const origin = originFor(hands, step);
   const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, gap));
@@ -57,25 +59,29 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
       entry: -1,
     });
   }
-  if (gap > 0) makeChains(hands, step.countsAs?.chains || gap, origin);
+  if (said + gap > 0) makeChains(hands, said || gap, origin);
 }
 
 function passedCount(
   hands: Hands,
   step: WorkStep,
   chain: { passed: number; stem: StemId; height: number },
-): boolean {
-  if (step.countsAs) return step.countsAs.counts;
+): string {
+  if (step.countsAs) return step.countsAs.counts ? 'count' : 'do not count';
   const custom = chain.passed >= chain.height && chain.height >= 3 ? 'count' : 'do not count';
-  const reading = ask(hands.readings, {
+  const others = [custom === 'count' ? 'do not count' : 'count'];
+  // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.
+  if (chain.passed === chain.height + 1) others.push(WITH_SPACE);
+  return ask(hands.readings, {
     doubt: `skipped chains ${chain.passed}`,
     custom,
-    alternatives: [custom === 'count' ? 'do not count' : 'count'],
+    alternatives: others,
     local: false,
     ...spanAt(hands, step),
   });
-  return reading === 'count';
 }
+
+const WITH_SPACE = 'count, with a space';
 
 /** "Skip first 3 ch (counts as tr), tr in each ch": the same, told as a skip. */
 export function skipFromHook(hands: Hands, step: SkipStep, here: Here): boolean {

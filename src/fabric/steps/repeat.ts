@@ -155,6 +155,7 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
       restore(hands, start);
       break;
     }
+    if (!moved) break;
     if (start) before.push(start);
     if (before.length > 4) before.shift();
     if (count++ === 0) per = hands.used - used;

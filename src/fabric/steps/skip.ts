@@ -27,5 +27,6 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     }
   }
   // "Same" is where the hook worked last, not what it skipped.
-  Object.assign(hands, { last, first });
+  hands.last = last;
+  hands.first = first;
 }

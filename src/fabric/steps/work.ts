@@ -8,6 +8,7 @@ import {
 } from '../../notation/index.ts';
 import { type Edge, foundationEdge } from '../edge.ts';
 import {
+  atStart,
   fact,
   type Hands,
   make,
@@ -39,6 +40,17 @@ import { doSpecial } from './special.ts';
 
 /** Number of the kind that a stitch makes. */
 export function kindFor(hands: Hands, stitch: StitchTerm): number {
+  const memo = hands.kindsOf.get(stitch);
+  if (memo && memo.loop === hands.loop && (stitch.stem !== null || memo.stem === hands.stem)) {
+    hands.stem = memo.stem;
+    return memo.kind;
+  }
+  const kind = newKindFor(hands, stitch);
+  hands.kindsOf.set(stitch, { kind, stem: hands.stem, loop: hands.loop });
+  return kind;
+}
+
+function newKindFor(hands: Hands, stitch: StitchTerm): number {
   const { bench } = hands;
   let stem = stitch.stem ? stemOf(stitch.stem, bench.terms) : hands.stem;
   if (stem === null) {
@@ -67,6 +79,8 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   if (step.stitch.shape === 'special' || step.stitch.special)
     return doSpecial(hands, step, row, here);
   if (isSlip(step)) {
+    // "Sl st in next st" with the round already full only closes it.
+    if (here.top && hands.edge.ring && !hands.into && remaining(hands) === 0 && !atStart(hands)) return;
     if (step.place && isOwnChain(hands, step.place)) return makePicot(hands, step);
     if (here.top && hands.nodes.n === hands.rowFrom && isMove(here.steps, here.i)) {
       return moveStart(hands, step, row);
@@ -254,7 +268,11 @@ function takeBelow(hands: Hands, place: Place, step: WorkStep, here: Here | null
   });
   const { pos, inner, used } = hands;
   const target = takePlace(hands, { ...place, rowsBelow: 0 }, step);
-  if (behind !== 'used') Object.assign(hands, { pos, inner, used });
+  if (behind !== 'used') {
+    hands.pos = pos;
+    hands.inner = inner;
+    hands.used = used;
+  }
   let { node } = target;
   for (let i = 0; i < below && node >= 0; i++) node = firstAnchor(hands.nodes, node);
   return { ...target, node };

@@ -180,7 +180,8 @@ const starTimes = (sizes: number): fc.Arbitrary<Times> =>
   fc.oneof(
     fc
       .tuple(several(sizes, 1, 12), fc.constantFrom(true, false, null))
-      .filter(([n, more]) => more !== false || !n.values.includes(1))
+      // "rep from * once" has one reading, once more; "*…* once" is no repeat.
+      .filter(([n, more]) => more === true || !n.values.includes(1))
       .map(([n, more]): Times => ({ ...NOWHERE, kind: 'times', n, more })),
     throughTheRow(sizes).map(
       (p): Times => ({
@@ -193,7 +194,11 @@ const starTimes = (sizes: number): fc.Arbitrary<Times> =>
 
 const bracketed = (sizes: number): fc.Arbitrary<Step> =>
   fc
-    .tuple(fc.array(walk(sizes), { minLength: 1, maxLength: 4 }), bracketTimes(sizes))
+    .tuple(
+      // "(2 sc) around" would be a count in brackets, and no maker writes it.
+      fc.array(walk(sizes), { minLength: 2, maxLength: 4 }),
+      bracketTimes(sizes),
+    )
     .map(([steps, times]) => repeat({ mark: '(', steps, times }));
 
 const starred = (sizes: number): fc.Arbitrary<Step> =>
@@ -341,6 +346,22 @@ const again: fc.Arbitrary<Instruction> = fc
     orders: [],
   }));
 
+/**
+ * "3 dc, ch 2, 3 dc in next sp" is a group without brackets, and no words tell it from a walk: a
+ * stitch without a place, a chain, and a stitch in one place never follow each other here.
+ */
+function looksLikeGroup(steps: readonly Step[]): boolean {
+  const inside = steps.some((step) => step.kind === 'repeat' && looksLikeGroup(step.steps));
+  const here = steps.some((step, at) => {
+    const [middle, last] = [steps[at + 1], steps[at + 2]];
+    const opens = step.kind === 'work' && !step.place && !step.until;
+    return opens && middle?.kind === 'chain' && last?.kind === 'work' && last.place !== null;
+  });
+  return inside || here;
+}
+
 /** An instruction in US terms of a pattern with so many sizes. */
 export const instructionOf = (sizes: number): fc.Arbitrary<Instruction> =>
-  fc.oneof({ weight: 8, arbitrary: worked(sizes) }, ringed, founded(sizes), again);
+  fc
+    .oneof({ weight: 8, arbitrary: worked(sizes) }, ringed, founded(sizes), again)
+    .filter((instruction) => !looksLikeGroup(instruction.steps));

@@ -43,6 +43,12 @@ export const LABELS = us(
   Next row: Sc in each st across; turn.
   Next 6 rows: Sc in each st across; turn.
   Set-up row: Sc in each ch across.
+  Row 6 (dec row): Dec, sc in each st to last 2 sts, dec. (20)
+  Rnd 14 - Drawstring: Sc in each st around.
+  Size M only: Row 11: Sc in each st across.
+  R4-7: 36 sc (36)
+  WS row 3: Sc in each st across.
+  Start: 7 sc in ring.
 `,
 );
 
@@ -70,6 +76,9 @@ export const BEGINNINGS = us(
   Rnd 1: Join A with sl st in any corner ch-2 sp, ch 3, 2 dc in same sp.
   Row 1: Sc in each row end across.
   Rnd 1: 12 sc in ring; join with sl st in first sc. (12 sc)
+  Rnd 1: 7 sc in magic ring. (7)
+  Ch a multiple of 6 plus 3.
+  Ch 40 cm long.
 `,
 );
 
@@ -114,6 +123,18 @@ export const ALONG = us(
   Rnd 3: Esc in next 5 sts, hdc in next 2 sts.
   Rnd 3: Tr in next 3 sts, dtr in next st, trtr in next st.
   Rnd 3: Reverse sc in each st around; join.
+  Rnd 3: Sc in next 3 sts in back loop only.
+  Rnd 3: Sc through both loops of next 3 sts.
+  Rnd 3: Sc in 3rd loop of each st around.
+  Rnd 3: Sc blo in next 3 sts, sc flo in next 3 sts.
+  Row 3: Sc in rem sts.
+  Row 3: Sc in both sts.
+  Row 3: Sc in next, dc in same, hdc in last.
+  Row 3: Sc in next 3, 2 sc in next.
+  Row 3: Dc in base of ch 3.
+  Rnd 3: Sc in unworked loops of foundation ch.
+  Working along row ends, sc in next 12 sts.
+  Row 3: Ch 3, sk first st, dc in next st, *sk next st, dc in next st, dc in skipped st; rep from * across.
 `,
 );
 
@@ -140,6 +161,10 @@ export const NUMBERS = us(
   Rnd 4: 2 sc, inc, (4 sc, inc) x 5, 2 sc. (36)
   Rnd 4: 2 hdc in each st around.
   Rnd 4: 0 sc, inc.
+  Rnd 4: Inc 4 evenly around.
+  Rnd 4: Double dec, double inc.
+  Rnd 4: FPdc2tog over next 2 sts.
+  Rnd 4: 3 sc in each corner, sc evenly around.
 `,
 );
 
@@ -170,6 +195,17 @@ export const REPEATS = us(
   Rnd 4: *[Sc in next st, inc] twice, sc in next 4 sts; rep from * 2 more times.
   Rnd 4: *Sc in next 2 sts, (sc, ch 3, sc) in next st; rep from * around; join.
   Rnd 4: Sc in next 2 sts, *ch 5, sk next 3 sts, sc in next st; rep from * 7 more times, ch 5; join.
+  Rnd 4: Sc in next 8 sts, 2 sc in next st. Repeat around.
+  Rnd 4: Ch 1, hdc in each of next 4 sts, 2 hdc in next st, 9 times.
+  Rnd 4: Sc in next st twice, ch 1.
+  Rnd 4: *Sc, ch 1* 3 times, sc in corner, rep between * and * 3 more times.
+  Rnd 4: (Sc, ch 1) 3 times, sc in corner, rep from * twice.
+  Rnd 4: *Sc in next st, ch 1; rep from * 3 times, omitting last ch 1.
+  Rnd 4: *Sc in next st, ch 3; rep from *; join.
+  Rnd 4: **Ch 4, *sc in next sp, ch 3; rep from * twice, sc in next sp; rep from ** around.
+  Rnd 4: †Sc in next st, ch 1; rep from † 4 times.
+  Rnd 4: *Sc in next 2 sts, inc; rep from * for a total of 6 times.
+  Rnd 4: (Sc, inc) 5 more times.
 `,
 );
 
@@ -186,6 +222,12 @@ export const ROWS_AGAIN = us(
   Rows 12-15: As rows 4-7 of Front.
   Work even for 10 rows.
   Rows 3-9: Work even.
+  Rep row 2 until piece measures 12 in from beg.
+  Rep last row for 12 more rows.
+  Work even until piece measures 20 cm.
+  Work even in sc for 10 rows.
+  Rows 5-8: No change.
+  Rep rows 2-5 twice more.
 `,
 );
 
@@ -218,6 +260,15 @@ export const COUNTS = us(
   Rnd 2: Hdc in each st around. (28 hdc, not counting the ch)
   Rnd 2: Dc in each st around, 3 dc in each corner. (9 dc each side)
   Rnd 2: Sc around. (28 sts total)
+  Rnd 2: Sc around, now you have 28 sc.
+  Rnd 2: Sc around (12 sc increased).
+  Rnd 2: Sc around (3 more).
+  Rnd 2: Sc around. (4 rnds)
+  Rnd 2: Sc around. (9 petals)
+  Rnd 2: Sc around. (9 loops)
+  Rnd 2: Work open boxes around. (12 open boxes, 4 filled boxes)
+  Rnd 2: Dc around. (28 dc including beg ch)
+  Rnd 2: Sc in next 3 sc, (3 in all), sc in next st.
 `,
 );
 
@@ -239,6 +290,13 @@ export const JOINS = us(
   Fasten off.
   Fasten off B, join A with sl st in any st.
   Break off A.
+  Rnd 2: Join with dc in next sp, dc in next st.
+  Rnd 2: Dc around, ss to 3rd of 5 ch.
+  Rnd 2: Change color, sc around.
+  Rnd 2: Drop A, pick up B, sc around.
+  Rnd 2: In MC, sc in next 3 sts, in B sc in next 2 sts.
+  Rnd 2: Sc around, do not fasten off.
+  Rnd 2: Work in continuous rounds, sc around.
 `,
 );
 
@@ -263,6 +321,12 @@ export const LACE = us(
   Rnd 2: 2 dc in corner, ch 2, 2 dc in same corner.
   Rnd 2: Dc in next dc or ch-1 sp, ch 1.
   Rnd 2: Sc in 3rd ch of next ch-5 sp.
+  Rnd 2: Sc, hdc, dc all in next st.
+  Rnd 2: In next sp work (2 dc, ch 2, 2 dc).
+  Rnd 2: 3-dc puff st in next st, 5-hdc bobble in next st.
+  Rnd 2: Ch 3, sl st in 3rd ch from hook, sc in next st.
+  Rnd 2: Hdc in next shell sp, dc in next V-st ch-1 sp.
+  Rnd 2: Dc in 2nd ch of next ch-3 sp.
 `,
 );
 
@@ -277,6 +341,8 @@ export const FILET = us(
   Rows 3-22: Follow chart.
   Row 6: Work chart row 3.
   Row 4: Ch 5, turn, dc in next dc, 2 dc in sp, dc in next dc, (ch 2, dc in next dc) 6 times.
+  Rnd 11: 2 lacets, 3 bars.
+  Rnd 11: Work chart Tide over boxes 3-23.
 `,
 );
 
@@ -312,7 +378,6 @@ export const SIZES = us(
   Rnd 2: *Sc in next 3 sts, inc; rep from * 5 (6, 7) more times.
   Rnd 2: Sk next 18 (18, 20) sts, sc in each st around. (68 (72, 76) sts)
   Rep last 2 rows 0 (1, 2) times.
-  Next 20 (20, 22) rows: Sc in each st across; turn.
   Rnd 2: Ch 12 (12, 14), sk next 12 (12, 14) sts, sc in last 9 (10, 11) sts; join.
   Rows 2-7 (9, 11): Sc in each st across; turn.
 `,

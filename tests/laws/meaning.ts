@@ -37,9 +37,12 @@ const isOne = (node: Node): boolean =>
 function supplied(node: Node): Node {
   const isPlace = 'pick' in node && Array.isArray(node.nouns) && node.nouns.length === 0;
   if (isPlace && !['top', 'this', 'same'].includes(String(node.pick))) {
-    return { ...node, nouns: [noun({})] };
+    return { ...node, nouns: [isOfChain(node.of) ? noun({ kind: 'chain' }) : noun({})] };
   }
   if (node.kind === 'last' && node.noun === null) return { ...node, noun: noun({}) };
   const isTog = node.shape === 'together' && node.stem !== null && node.legs === null;
   return isTog ? { ...node, legs: 2 } : node;
 }
+
+/** "3rd of 5 ch" is a chain. */
+const isOfChain = (of: unknown): boolean => JSON.stringify(of ?? null).includes('start-chain');

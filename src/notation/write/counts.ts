@@ -46,7 +46,7 @@ function unitOf(count: StatedCount, voice: Voice): string {
     case 'group':
       return plural(count.stem === null ? word : `${writeStem(count.stem, voice)} ${word}`, many);
     case 'row':
-      return plural('row', many);
+      return plural(voice.course, many);
   }
 }
 

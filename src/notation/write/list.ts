@@ -23,7 +23,7 @@ function joined(steps: readonly Step[], voice: Voice, between: Separator): strin
   let before: Step | null = null;
   for (const [at, step] of steps.entries()) {
     const supplies = voice.supplies && !runsInto(step, steps[at + 1], voice);
-    const words = shortened(writeStep(step, { ...voice, supplies }), before, step);
+    const words = inContext(writeStep(step, { ...voice, supplies }), before, step);
     if (words === '') continue;
     const gap = before === null ? '' : step.kind === 'mark' ? ' ' : between(before, step);
     out += gap + (gap.endsWith('. ') ? capitalised(words) : words);
@@ -32,9 +32,15 @@ function joined(steps: readonly Step[], voice: Voice, between: Separator): strin
   return out;
 }
 
-/** "Work 5 open boxes, 2 filled boxes": the verb is said once. */
-const shortened = (words: string, before: Step | null, step: Step): string =>
-  before?.kind === 'boxes' && step.kind === 'boxes' ? words.replace(/^work /, '') : words;
+/**
+ * "Work 5 open boxes, 2 filled boxes": the verb is said once. A spiral is ordered where it begins,
+ * and told at the end of a round by what is left out.
+ */
+function inContext(words: string, before: Step | null, step: Step): string {
+  if (step.kind === 'spiral' && before === null) return 'work in continuous rnds';
+  const isGoingOn = before?.kind === 'boxes' && step.kind === 'boxes';
+  return isGoingOn ? words.replace(/^work /, '') : words;
+}
 
 /** "sc in each flumble": what was not read may be the noun, so none is put in its place. */
 const runsInto = (step: Step, next: Step | undefined, voice: Voice): boolean =>

@@ -5,10 +5,15 @@ import { plural } from './stitch.ts';
 import { type Voice, writeName, writeStem } from './voice.ts';
 
 export function writeNoun(noun: Noun, many: boolean, voice: Voice): string {
+  if (isLoop(noun)) return plural('unworked loop', many);
   const skipped = noun.skipped ? 'skipped ' : '';
   const corner = noun.corner && noun.kind !== 'corner' ? 'corner ' : '';
   return `${skipped}${corner}${bareNoun(noun, many, voice)}`;
 }
+
+/** What the stitches of the other side left of a foundation chain. */
+const isLoop = (noun: Noun): boolean =>
+  noun.skipped && noun.kind === 'space' && noun.chains === null && noun.word === '';
 
 function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
   switch (noun.kind) {

@@ -62,9 +62,13 @@ function pickOf(place: Place, voice: Voice): string {
     case 'centre':
       return voice.to === 'US' ? 'center' : 'centre';
     default:
-      return `${each}${place.pick}`;
+      return isBoth(place) ? 'both' : `${each}${place.pick}`;
   }
 }
+
+/** "both sts": several, one each, and no number. */
+const isBoth = (place: Place): boolean =>
+  place.pick === 'next' && place.each && place.n === null && manyAt(place);
 
 /** "base of beg ch-3": the place out of which the chain grows. */
 const isBase = (place: Place): boolean =>
@@ -95,6 +99,8 @@ function between(place: Place, gap: Noun, voice: Voice): string {
 /** The house writes "st" where the designer wrote no noun; "same" alone may also be a space. */
 function wordless(place: Place, many: boolean): string {
   if (place.pick === 'top' || place.pick === 'this' || place.pick === 'same') return '';
+  // "3rd of 5 ch" means a chain.
+  if (place.of?.nouns[0]?.kind === 'start-chain') return 'ch';
   return many ? 'sts' : 'st';
 }
 

@@ -19,8 +19,9 @@ function repeated(step: RepeatStep, voice: Voice): string {
 }
 
 function again({ mark, times }: RepeatStep, voice: Voice): string {
-  const what = isStar(mark) ? `rep between ${mark} and ${mark}` : 'rep';
-  return `${what}${after(times, voice)}`;
+  // Of a bracket, too, makers say "from *": there is no other word for going back to it.
+  const what = isStar(mark) ? `between ${mark} and ${mark}` : 'from *';
+  return `rep ${what}${after(times, voice)}`;
 }
 
 /**

@@ -10,8 +10,8 @@ export function writeStitch(stitch: StitchTerm, many: boolean, voice: Voice): st
 }
 
 const LOOPS: Readonly<Record<Loop, string>> = {
-  back: 'blo',
-  front: 'flo',
+  back: 'BLO',
+  front: 'FLO',
   third: '3rd loop',
   both: 'both loops',
 };

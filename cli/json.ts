@@ -44,9 +44,9 @@ export function jsonOf(checked: CheckedFile): string {
   return `{\n${entries.join(',\n')}\n}`;
 }
 
-/** A list with an item a line; anything else on one. */
+/** A list of objects with one a line; anything else on one. */
 function laidOut(value: unknown): string {
-  if (!Array.isArray(value) || value.length === 0) return JSON.stringify(value);
+  if (!Array.isArray(value) || typeof value[0] !== 'object') return JSON.stringify(value);
   return `[\n${value.map((item) => `    ${JSON.stringify(item)}`).join(',\n')}\n  ]`;
 }
 

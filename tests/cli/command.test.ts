@@ -1,6 +1,6 @@
 // The command as people and scripts run it: built, in a process of its own.
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -116,6 +116,20 @@ describe('the report', () => {
     expect(result.ruleId).toBe('count-mismatch');
     expect(result.locations[0].physicalLocation.region.startLine).toBe(7);
   });
+});
+
+test('the example of docs/check-json.md is what is printed (UPDATE=1 writes it)', () => {
+  const path = fileURLToPath(new URL('../../docs/check-json.md', import.meta.url));
+  const page = readFileSync(path, 'utf8');
+  const [, pattern = '', shown = ''] =
+    /```text\n([\s\S]*?)```[\s\S]*```json\n([\s\S]*?)```/.exec(page) ?? [];
+  const { stdout } = loopwright(['check', '-', '--format', 'json'], pattern);
+  if (process.env.UPDATE === '1') {
+    const at = page.indexOf('```json\n') + '```json\n'.length;
+    writeFileSync(path, page.slice(0, at) + stdout + page.slice(at + shown.length));
+  } else {
+    expect(shown).toBe(stdout);
+  }
 });
 
 describe('a thousand files', () => {

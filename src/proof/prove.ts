@@ -5,10 +5,11 @@ import type { Manuscript } from '../manuscript/index.ts';
 import { findingFor } from './facts/index.ts';
 import type { Scene } from './scene.ts';
 import { sightingsOf } from './sightings.ts';
+import { textFindings } from './text/index.ts';
 
 export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
   const scene: Scene = { manuscript, fabric };
-  const findings: Finding[] = [];
+  const findings = textFindings(scene);
   for (const found of sightingsOf(scene)) {
     const finding = findingFor(scene, found);
     if (finding) findings.push(finding);

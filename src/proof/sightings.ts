@@ -73,7 +73,7 @@ function ofCloth(scene: Scene, cloth: Cloth): Sighting[] {
       before = null;
       isSure = true;
     }
-    for (const fact of telling(row, isSure)) all.push({ fact, row, before, cloth });
+    for (const fact of telling(row, before, isSure)) all.push({ fact, row, before, cloth });
     isSure = sureAfter(row, isSure);
     if (row.nodes.to > row.nodes.from) before = row;
   }
@@ -97,9 +97,9 @@ function sureAfter(row: RowRecord, before: boolean): boolean {
 }
 
 /** The facts of a row that tell something: of its misfits only the cause, and none if unsure. */
-function telling(row: RowRecord, isSure: boolean): readonly Fact[] {
+function telling(row: RowRecord, before: RowRecord | null, isSure: boolean): readonly Fact[] {
   const others = row.facts.filter(({ kind }) => !MISFITS.has(kind));
-  const misfits = row.facts.filter(({ kind }) => MISFITS.has(kind));
+  const misfits = row.facts.filter((fact) => MISFITS.has(fact.kind) && !follows(fact, before));
   if (misfits.length === 0) return others;
   if (!isSure || others.some(({ kind }) => UNFOLLOWED.has(kind))) return others;
   const cause = CAUSES.find((kind) => misfits.some((fact) => fact.kind === kind));
@@ -108,6 +108,13 @@ function telling(row: RowRecord, isSure: boolean): readonly Fact[] {
   // A reading that made the row fit is no news where the row does not fit all the same.
   const told = others.filter(({ kind }) => kind !== 'reading' && kind !== 'two-readings');
   return [...told, first.kind === 'overrun' ? { ...first, ...covered(first, more) } : first];
+}
+
+/** Stitches that the row before made in places that are not there are left over here. */
+function follows(fact: Fact, before: RowRecord | null): boolean {
+  if (fact.kind !== 'left') return false;
+  const over = before?.facts.find(({ kind }) => kind === 'overrun');
+  return over?.kind === 'overrun' && fact.left === over.needed - over.have;
 }
 
 const covered = (first: Span, more: readonly Span[]): Span =>

@@ -50,7 +50,8 @@ function sentence(members: readonly string[], verb: 'make' | 'use', total: numbe
   if (members.length === 1) {
     return isPlain ? '' : `${members[0]} ${verb} ${total}.`;
   }
-  return `${members.join(isPlain ? ' + ' : ', then ')} ${verb} ${total}.`;
+  if (isPlain) return `${members.join(' + ')} ${verb} ${total}.`;
+  return `${members.join(', then ')}, ${verb} ${total}.`;
 }
 
 function memberUsed(step: Step, n: number, size: number): string {

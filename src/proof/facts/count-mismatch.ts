@@ -1,6 +1,8 @@
 /** The stated count is not what the words make. */
 import { countMismatch, type Finding, type Label, type Noun, noun } from '../../finding/index.ts';
 import type { StatedCount } from '../../notation/index.ts';
+import { propose } from '../fixes/proposals.ts';
+import { countFixes } from '../fixes/row-fixes.ts';
 import { growth } from '../growth.ts';
 import { rowName, STITCHES } from '../names.ts';
 import { askedBy, type Scene, type Sightings } from '../scene.ts';
@@ -22,7 +24,8 @@ export function count(scene: Scene, found: Sightings<'count'>): Finding {
     stated: fact.value,
     unit: unitOf(fact.stated),
   };
-  return countMismatch(at, words, { sum, labels: workLabel(scene, found), rows, sizes });
+  const more = { sum, labels: workLabel(scene, found), rows, sizes };
+  return propose(countMismatch(at, words, more), countFixes(scene, first));
 }
 
 /** What a stated number counts, as the pattern calls it. */

@@ -1,5 +1,6 @@
 /** "Rnds 4-9 (5 rounds)": by number there are six. */
 import { type Finding, noun, rangeMismatch } from '../../finding/index.ts';
+import { propose, replacement } from '../fixes/proposals.ts';
 import { askedBy, type Scene, type Sightings } from '../scene.ts';
 
 export function rangeOfOtherLength(scene: Scene, found: Sightings<'row-total'>): Finding {
@@ -14,5 +15,8 @@ export function rangeOfOtherLength(scene: Scene, found: Sightings<'row-total'>):
     said: stated,
   };
   const sum = ends ? `${ends.to} - ${ends.from} + 1 is ${range}, since both ends count.` : '';
-  return rangeMismatch(at, words, { sum, rows, sizes });
+  const { text } = scene.manuscript;
+  const said = text.slice(at.from, at.to);
+  const finding = rangeMismatch(at, words, { sum, rows, sizes });
+  return propose(finding, [replacement(text, at, said.replace(/\d+/, String(range)))]);
 }

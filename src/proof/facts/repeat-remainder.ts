@@ -3,6 +3,8 @@ import { counted, type Finding, repeatRemainder } from '../../finding/index.ts';
 import type { RepeatStep } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { sumOf } from '../amounts.ts';
+import { propose } from '../fixes/proposals.ts';
+import { dividingFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathUnit, rowName } from '../names.ts';
 import { type Scene, type Sighting, type Sightings, workedFrom } from '../scene.ts';
 
@@ -20,7 +22,11 @@ export function remainder(scene: Scene, found: Sightings<'remainder'>): Finding 
   const words = { row: rowName(scene, row), takes: per, have, unit };
   const point = repeat && at.from === first.fact.from ? workOf(first, repeat) : at;
   const labels = beneathLabels(scene, first);
-  return repeatRemainder(point, words, { sum, labels, rows, sizes });
+  const finding = repeatRemainder(point, words, { sum, labels, rows, sizes });
+  if (!repeat) return finding;
+  const placed = workedFrom(scene, row, first.cloth);
+  const fixes = dividingFixes(scene, placed, { repeat, per, have, size: row.sizeIndex });
+  return propose(finding, fixes);
 }
 
 function repeatAt(scene: Scene, { fact, row, cloth }: Sighting<'remainder'>): RepeatStep | null {

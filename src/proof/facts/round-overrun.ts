@@ -1,5 +1,7 @@
 /** More places are asked for than lie beneath. */
 import { counted, type Finding, roundOverrun } from '../../finding/index.ts';
+import { propose } from '../fixes/proposals.ts';
+import { dropFix, passFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, rowName } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
@@ -18,5 +20,10 @@ export function overrun(scene: Scene, found: Sightings<'overrun'>): Finding {
     } no place.`;
   const words = { row: rowName(scene, row), needed, have, before, unit };
   const labels = beneathLabels(scene, first);
-  return roundOverrun(askedTimes(scene, first, at), words, { sum, labels, rows, sizes });
+  const more = { sum, labels, rows, sizes };
+  const fixes = [dropFix(scene, first), ...passFixes(scene, first, { used: have - needed })];
+  return propose(
+    roundOverrun(askedTimes(scene, first, at), words, more),
+    fixes.filter((fix) => fix !== null),
+  );
 }

@@ -10,10 +10,18 @@ export function rowMissing(scene: Scene, found: Sightings<'row-missing'>): Findi
   return rowReferenceMissing(orderAt(scene, first, 'rows-again'), words, { rows, sizes });
 }
 
-export function rowLoop(scene: Scene, found: Sightings<'row-loop'>): Finding {
+export function rowLoop(scene: Scene, found: Sightings<'row-loop'>): Finding | null {
   const { first, rows, sizes } = found;
+  // "Row 2: Ch 1, sc across. Rep row 2 until …": the row's own work is what is repeated.
+  if (worksFirst(scene, first)) return null;
   const words = { row: rowName(scene, first.row), through: wantedOf(scene, first) };
   return rowReferenceLoop(orderAt(scene, first, 'rows-again'), words, { rows, sizes });
+}
+
+function worksFirst(scene: Scene, { row }: Sighting): boolean {
+  const steps = askedBy(scene, row)?.instruction.steps ?? [];
+  const again = steps.findIndex((step) => step.kind === 'rows-again');
+  return steps.slice(0, again).some((step) => step.kind === 'work' || step.kind === 'repeat');
 }
 
 function wantedOf(scene: Scene, { fact, row }: Sighting<'row-missing' | 'row-loop'>): string {

@@ -1,5 +1,6 @@
 /** A space is called by another number of chains than it has. */
 import { type Finding, spaceSize } from '../../finding/index.ts';
+import { propose, replacement } from '../fixes/proposals.ts';
 import { beneathLabels, beneathName } from '../names.ts';
 import { type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 
@@ -8,12 +9,16 @@ export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): 
   const { named, found: made } = first.fact;
   const at = pointed(scene, found);
   const words = { words: wordsAt(scene, at), named, before: beneathName(scene, first), made };
-  return spaceSize(at, words, {
+  const finding = spaceSize(at, words, {
     sum: sumOf(first),
     labels: beneathLabels(scene, first),
     rows,
     sizes,
   });
+  const said = scene.manuscript.text.slice(at.from, at.to);
+  const right = said.replace(/\d+/, String(made));
+  const name = right === said ? [] : [replacement(scene.manuscript.text, at, right)];
+  return propose(finding, name);
 }
 
 function sumOf({ before, fact }: Sighting<'space-size'>): string {

@@ -7,9 +7,11 @@ import {
   undefinedStitch,
 } from '../../finding/index.ts';
 import { stemOf, type Terms, wordFor } from '../../notation/index.ts';
+import type { Span } from '../../source/index.ts';
+import { propose, replacement } from '../fixes/proposals.ts';
 import { rowName } from '../names.ts';
 import { nearest } from '../nearest.ts';
-import type { Scene, Sightings } from '../scene.ts';
+import { type Scene, type Sightings, wordsAt } from '../scene.ts';
 
 /** Groups that makers know by name, yet make in many ways. */
 const GROUPS =
@@ -25,6 +27,8 @@ export function undefinedName(scene: Scene, found: Sightings<'undefined'>): Find
   if (foreign) {
     // Where no terms are set, two kinds of terms are a mixture, which another rule tells.
     if (because === 'words' || because === 'custom') return null;
+    // The words of the other terms are told by a rule of their own, nouns and counts included.
+    if (scene.manuscript.terms.against.some((span) => meets(span, at))) return null;
     const sum = `The ${other(terms)} ${stitch} is the ${terms} ${wordFor(foreign, terms)}.`;
     return foreignTerm(at, { stitch, terms }, { sum, labels: termsLabel(scene), rows, sizes });
   }
@@ -33,7 +37,9 @@ export function undefinedName(scene: Scene, found: Sightings<'undefined'>): Find
   }
   const near = nearest(scene, stitch);
   const words = { stitch, terms, ...(near !== null && { nearest: near }) };
-  return undefinedStitch(at, words, { rows, sizes });
+  const finding = undefinedStitch(at, words, { rows, sizes });
+  if (near === null || !isName(scene, at, stitch)) return finding;
+  return propose(finding, [replacement(scene.manuscript.text, at, near)]);
 }
 
 /** Points at the words that set the terms. */
@@ -43,3 +49,8 @@ export function termsLabel({ manuscript }: Scene): Label[] {
     ? [{ ...termsSpan, text: 'set here' }]
     : [];
 }
+
+const isName = (scene: Scene, at: Span, stitch: string): boolean =>
+  wordsAt(scene, at).toLowerCase() === stitch;
+
+const meets = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;

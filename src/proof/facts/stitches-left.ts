@@ -1,5 +1,7 @@
 /** The row stops before the end of the row beneath, and does not say that it means to. */
 import { type Finding, stitchesLeft } from '../../finding/index.ts';
+import { propose } from '../fixes/proposals.ts';
+import { passFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, rowName } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
@@ -21,5 +23,9 @@ export function left(scene: Scene, found: Sightings<'left'>): Finding {
   const reckoned = usedSum(scene, row, { cloth, needed: used });
   const sum = `${reckoned ? `${reckoned} ` : ''}${have} - ${used} leaves ${fact.left}.`;
   const labels = beneathLabels(scene, first);
-  return stitchesLeft(askedTimes(scene, first, at), words, { sum, labels, rows, sizes });
+  const more = { sum, labels, rows, sizes };
+  return propose(
+    stitchesLeft(askedTimes(scene, first, at), words, more),
+    passFixes(scene, first, { used: fact.left }).filter((fix) => fix !== null),
+  );
 }

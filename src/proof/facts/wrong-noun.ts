@@ -4,8 +4,10 @@ import { STEMS, wordFor } from '../../notation/index.ts';
 import { beneathLabels, beneathName } from '../names.ts';
 import { type Scene, type Sightings, wordsAt } from '../scene.ts';
 
-export function nounDiffers(scene: Scene, found: Sightings<'noun'>): Finding {
+export function nounDiffers(scene: Scene, found: Sightings<'noun'>): Finding | null {
   const { first, at, rows, sizes } = found;
+  // A row that works other words again, or a stitch defined elsewhere, names nothing itself.
+  if (at.from !== first.fact.from || at.to !== first.fact.to) return null;
   const words = {
     words: wordsAt(scene, at),
     named: word(scene, first.fact.named),

@@ -1,0 +1,94 @@
+/** Changes that may make a row come out: its count, its repeats, a number inside a repeat. */
+import type { Fix } from '../../finding/index.ts';
+import type { PlacedInstruction } from '../../manuscript/index.ts';
+import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
+import { amountOf, numberIn, sumOf } from '../amounts.ts';
+import { askedBy, type Scene, type Sighting, workedFrom } from '../scene.ts';
+import { figureSpan, numberFix, together } from './numbers.ts';
+
+const given = (fixes: readonly (Fix | null)[]): Fix[] => fixes.filter((fix) => fix !== null);
+
+/** The stated number put right, or the repeats changed so that it is met. */
+export function countFixes(scene: Scene, sighting: Sighting<'count'>): Fix[] {
+  const { fact, row } = sighting;
+  const placed = askedBy(scene, row);
+  if (!placed) return [];
+  const size = row.sizeIndex;
+  const stated = numberFix(scene, fact.stated.n, { placed, size, to: fact.computed });
+  return given([stated, ...passFixes(scene, sighting, { made: fact.value - fact.computed })]);
+}
+
+/** Repeats with a number: so many more or fewer that places or stitches come out. */
+export function passFixes(
+  scene: Scene,
+  { row, cloth }: Sighting,
+  by: { used: number } | { made: number },
+): (Fix | null)[] {
+  const placed = workedFrom(scene, row, cloth);
+  if (!placed) return [];
+  const size = row.sizeIndex;
+  return placed.instruction.steps.map((step) => {
+    if (step.kind !== 'repeat' || step.times.kind !== 'times') return null;
+    const each = sumOf(step.steps, size);
+    const [per, change] = 'used' in by ? [each.used, by.used] : [each.made, by.made];
+    const passes = numberIn(step.times.n, size);
+    if (per === null || per === 0 || passes === null || change % per !== 0) return null;
+    return numberFix(scene, step.times.n, { placed, size, to: passes + change / per });
+  });
+}
+
+/** Another number inside the repeat, so that it divides what is there. */
+export function dividingFixes(
+  scene: Scene,
+  placed: PlacedInstruction | null,
+  of: { repeat: RepeatStep; per: number; have: number; size: number },
+): Fix[] {
+  if (!placed) return [];
+  const { repeat, per, have, size } = of;
+  const near = [Math.ceil(have / per), Math.floor(have / per)];
+  const pers = near.filter((passes) => passes > 0 && have % passes === 0).map((p) => have / p);
+  return pers.flatMap((wanted) =>
+    given(
+      repeat.steps.map((step) => {
+        const n = plainNumber(step);
+        const was = n && numberIn(n, size);
+        return n && was ? numberFix(scene, n, { placed, size, to: was + wanted - per }) : null;
+      }),
+    ),
+  );
+}
+
+/** "Sc in next 3 sts": the number of places, each with one stitch. */
+const plainNumber = (step: Step) =>
+  step.kind === 'work' && step.stitch.shape === 'one' && !step.n ? (step.place?.n ?? null) : null;
+
+/** The last stitches have no place: leave them out, and count what is left. */
+export function dropFix(scene: Scene, sighting: Sighting<'overrun'>): Fix | null {
+  const { fact, row, cloth } = sighting;
+  const placed = workedFrom(scene, row, cloth);
+  if (!placed || placed !== askedBy(scene, row)) return null;
+  const { steps, counts } = placed.instruction;
+  const at = steps.findLastIndex((step) => step.kind === 'work' || step.kind === 'repeat');
+  const last = steps[at];
+  const before = steps[at - 1];
+  if (last?.kind !== 'work' || !before || !isAllLacking(last, fact, row.sizeIndex)) return null;
+  const drop = { from: placed.from + before.to, to: placed.from + last.to, insert: '' };
+  const title = `drop ", ${scene.manuscript.text.slice(placed.from + last.from, drop.to)}"`;
+  const [stated] = counts;
+  const made = amountOf(last, row.sizeIndex).made ?? 0;
+  const span = stated && figureSpan(scene, stated.n, { base: placed.from, size: row.sizeIndex });
+  if (!span) return together(title, [drop]);
+  const right = String(row.tally.stitches - made);
+  const isRight = scene.manuscript.text.slice(span.from, span.to) === right;
+  if (isRight) return together(title, [drop]);
+  return together(`${title} and change the count to ${right}`, [
+    drop,
+    { from: span.from, to: span.to, insert: right },
+  ]);
+}
+
+const isAllLacking = (
+  step: WorkStep,
+  { needed, have }: { needed: number; have: number },
+  size: number,
+): boolean => amountOf(step, size).used === needed - have;

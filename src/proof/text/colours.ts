@@ -1,0 +1,53 @@
+/** Yarns that a row calls for and the materials do not name. */
+import { colourNotNamed, type Finding } from '../../finding/index.ts';
+import type { Step } from '../../notation/index.ts';
+import type { Scene } from '../scene.ts';
+import { absolute, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
+
+/** Main and contrast colour need no list; "new yarn" names none. */
+const NO_NAME =
+  /^(?:mc|cc\d?|main(?: colou?r)?|contrast.*|(?:new|next|same|other|both|any|working|second|first)\b.*|colou?r|yarn|thread|)$/i;
+
+interface Use {
+  readonly row: Placed;
+  readonly step: Step;
+  readonly yarn: string;
+}
+
+export function colours(scene: Scene): Finding[] {
+  const { yarns } = scene.manuscript.head;
+  if (yarns.length === 0) return [];
+  const known = new Set(yarns.map((yarn) => yarn.toLowerCase()));
+  const byYarn = new Map<string, Use[]>();
+  for (const use of usesOf(scene)) {
+    const key = use.yarn.toLowerCase();
+    if (known.has(key) || NO_NAME.test(use.yarn) || isExplained(scene, use.yarn)) continue;
+    byYarn.set(key, [...(byYarn.get(key) ?? []), use]);
+  }
+  return [...byYarn.values()].map((uses) => {
+    const [{ row, step, yarn }] = uses as [Use, ...Use[]];
+    const rows = [...new Set(uses.flatMap((use) => rowIds(scene, use.row)))];
+    const words = { row: nameOf(scene, row.placed), yarn: isLetter(yarn) ? `yarn ${yarn}` : yarn };
+    const sum = `The materials name ${yarns.join(', ')}.`;
+    return colourNotNamed(absolute(row.placed, step), words, { sum, rows });
+  });
+}
+
+function* usesOf(scene: Scene): Generator<Use> {
+  for (const row of instructionsOf(scene)) {
+    for (const step of stepsIn(row.placed.instruction.steps)) {
+      if (step.kind === 'yarn') yield { row, step, yarn: step.yarn };
+      if (step.kind === 'join' && step.yarn !== null) yield { row, step, yarn: step.yarn };
+    }
+  }
+}
+
+const isLetter = (yarn: string): boolean => /^[A-Z]\d?$/i.test(yarn);
+
+/** A colour by name may stand anywhere above the work: "A: white", "2 balls in sand". */
+function isExplained({ manuscript }: Scene, yarn: string): boolean {
+  const { text, parts, head } = manuscript;
+  if (isLetter(yarn)) return !head.yarns.some(isLetter);
+  const start = parts[0]?.instructions[0]?.from ?? 0;
+  return text.slice(0, start).toLowerCase().includes(yarn.toLowerCase());
+}

@@ -1,0 +1,38 @@
+/** Rules on the manuscript and its trees; none needs the fabric for more than a look. */
+import type { Finding } from '../../finding/index.ts';
+import type { Scene } from '../scene.ts';
+import { brackets } from './brackets.ts';
+import { cautions } from './caution.ts';
+import { chartRows } from './chart-rows-left.ts';
+import { notJoined } from './colour-not-joined.ts';
+import { colours } from './colours.ts';
+import { handles } from './handles.ts';
+import { incomplete } from './incomplete.ts';
+import { motifs } from './motif.ts';
+import { numbering } from './numbering.ts';
+import { openDoubts } from './open-doubts.ts';
+import { emptyRows } from './row-empty.ts';
+import { sizeLists } from './sizes-lengths.ts';
+import { specialStitches } from './specials.ts';
+import { stars } from './stars.ts';
+import { foreignTerms } from './terms.ts';
+
+const rules: readonly ((scene: Scene) => Finding[])[] = [
+  numbering,
+  emptyRows,
+  sizeLists,
+  foreignTerms,
+  openDoubts,
+  stars,
+  brackets,
+  colours,
+  notJoined,
+  specialStitches,
+  chartRows,
+  motifs,
+  handles,
+  cautions,
+  incomplete,
+];
+
+export const textFindings = (scene: Scene): Finding[] => rules.flatMap((rule) => rule(scene));

@@ -1,0 +1,40 @@
+/** Lists of numbers with another length than the list of sizes. */
+import { type Finding, sizesLengths } from '../../finding/index.ts';
+import type { Numbers } from '../../notation/index.ts';
+import type { Scene } from '../scene.ts';
+import { absolute, instructionsOf, rowIds } from './rows.ts';
+
+export function sizeLists(scene: Scene): Finding[] {
+  const { head } = scene.manuscript;
+  const sizes = head.sizes.length;
+  if (sizes < 2) return [];
+  const lists = [...instructionsOf(scene)].flatMap((row) =>
+    numbersIn(row.placed.instruction).map((numbers) => ({ row, numbers })),
+  );
+  const long = lists.filter(({ numbers }) => numbers.values.length > 1);
+  const odd = long.filter(({ numbers }) => numbers.values.length !== sizes);
+  // Sizes that no line names were told from the first list: others must bear it out.
+  if (isGuess(head.sizes) && long.length - odd.length < 3 * odd.length) return [];
+  return odd.map(({ row, numbers }) => {
+    const at = absolute(row.placed, numbers);
+    return sizesLengths(at, { has: numbers.values.length, sizes }, { rows: rowIds(scene, row) });
+  });
+}
+
+const isGuess = (sizes: readonly string[]): boolean =>
+  sizes.every((size, i) => size === `size ${i + 1}`);
+
+/** Every list of numbers in a tree, in the order of the text, each once. */
+function numbersIn(tree: unknown): Numbers[] {
+  const found = new Map<string, Numbers>();
+  const search = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return;
+    if (isNumbers(value)) found.set(`${value.from} ${value.to}`, value);
+    else for (const inner of Object.values(value)) search(inner);
+  };
+  search(tree);
+  return [...found.values()].sort((a, b) => a.from - b.from);
+}
+
+const isNumbers = (value: object): value is Numbers =>
+  'values' in value && Array.isArray(value.values) && 'from' in value;

@@ -82,11 +82,47 @@ const nextSome = (sizes: number): fc.Arbitrary<Place> =>
       place({ pick: pick as Place['pick'], n, nouns: [{ ...what, plural: true }] }),
     );
 
+const startChain = (n: number): Place =>
+  place({ pick: 'this', nouns: [noun({ kind: 'start-chain', chains: numbers(n) })] });
+
+/** Single places that are named by something else, or by a part of a stitch. */
+const NAMED: readonly Place[] = [
+  place({ pick: 'this', nouns: [noun({ kind: 'ring' })] }),
+  place({ pick: 'this', nouns: [noun({ kind: 'corner', corner: true })] }),
+  place({ nouns: [noun({ kind: 'group', word: 'shell' })] }),
+  place({ nouns: [noun({ kind: 'group', word: 'v-st' })] }),
+  place({ nouns: [noun({ kind: 'space', word: 'shell' })] }),
+  place({ nouns: [noun({ kind: 'picot', word: 'picot' })] }),
+  place({ nouns: [noun({ kind: 'gap' })] }),
+  place({ nouns: [noun({ kind: 'gap', stem: 'dc' })] }),
+  place({ nouns: [noun({ skipped: true })] }),
+  place({ pick: 'any' }),
+  place({ loop: 'back' }),
+  place({ loop: 'front' }),
+  place({ loop: 'both' }),
+  place({ loop: 'third' }),
+  place({ rowsBelow: 1 }),
+  place({ rowsBelow: 2, nouns: [noun({ kind: 'stem', stem: 'dc' })] }),
+  place({ row: 3 }),
+  place({ pick: 'top', nouns: [], of: startChain(3) }),
+  place({ pick: 'nth', nth: 3, nouns: [noun({ kind: 'chain' })], of: startChain(5) }),
+  place({
+    pick: 'same',
+    of: place({ pick: 'this', nouns: [noun({ kind: 'join' })] }),
+  }),
+  place({ pick: 'centre', of: place({ nouns: [noun({ kind: 'group', word: 'shell' })] }) }),
+  place({
+    joinedBy: 'or',
+    nouns: [noun({ kind: 'stem', stem: 'dc' }), noun({ kind: 'space', chains: numbers(1) })],
+  }),
+];
+
 const onePlace: fc.Arbitrary<Place> = fc.oneof(
   fc
     .tuple(below, fc.constantFrom('next', 'last', 'first', 'same'))
     .map(([what, pick]) => place({ pick: pick as Place['pick'], nouns: [what] })),
   spaceBelow.map((what) => place({ nouns: [{ ...what, corner: true }] })),
+  fc.constantFrom(...NAMED),
 );
 
 const throughTheRow = (sizes: number): fc.Arbitrary<Place> =>
@@ -212,6 +248,41 @@ const starred = (sizes: number): fc.Arbitrary<Step> =>
     )
     .map(([steps, times]) => repeat({ mark: '*', steps, times }));
 
+/** "*…; rep from * around, ending with sc in last st", and its kin; only behind an order. */
+const ended = (sizes: number): fc.Arbitrary<Step> =>
+  fc
+    .tuple(
+      fc.array(walk(sizes), { minLength: 2, maxLength: 3 }),
+      plain,
+      fc.constantFrom('with', 'last', 'at', 'omit', 'outer'),
+    )
+    .map(([steps, made, how]) => {
+      const lastStitch = work({ stitch: made, place: place({ pick: 'last' }) });
+      const times: Times = { ...NOWHERE, kind: 'until', until: end('around') };
+      const base = { mark: '*', steps, times };
+      const mark: Step = { ...NOWHERE, kind: 'mark', mark: '**' };
+      switch (how) {
+        case 'at':
+          return repeat({
+            ...base,
+            steps: [...steps, mark, lastStitch],
+            ending: { ...NOWHERE, kind: 'at', mark: '**' },
+          });
+        case 'omit':
+          return repeat({
+            ...base,
+            ending: { ...NOWHERE, kind: 'omit', steps: [chain(numbers(2))] },
+          });
+        case 'outer':
+          return repeat({ ...base, mark: '**', steps: [lastStitch, repeat(base), lastStitch] });
+        default:
+          return repeat({
+            ...base,
+            ending: { ...NOWHERE, kind: 'with', steps: [lastStitch], last: how === 'last' },
+          });
+      }
+    });
+
 const middle = (sizes: number): fc.Arbitrary<readonly Step[]> =>
   fc
     .tuple(
@@ -219,7 +290,7 @@ const middle = (sizes: number): fc.Arbitrary<readonly Step[]> =>
         minLength: 1,
         maxLength: 5,
       }),
-      fc.option(starred(sizes), { nil: null }),
+      fc.option(fc.oneof({ weight: 3, arbitrary: starred(sizes) }, ended(sizes)), { nil: null }),
       fc.option(walk(sizes), { nil: null }),
     )
     .map(([before, star, after]) =>
@@ -233,6 +304,10 @@ const start: fc.Arbitrary<readonly Step[]> = fc.constantFrom<readonly Step[]>(
   [chain(numbers(4), { countsAs: countsAs(1, false) })],
   [chain(numbers(1)), { ...NOWHERE, kind: 'turn', not: false }],
   [{ ...NOWHERE, kind: 'yarn', yarn: 'B', act: 'with' }],
+  [{ ...NOWHERE, kind: 'ring' }, chain(numbers(1))],
+  [{ ...NOWHERE, kind: 'loop', loop: 'back' }],
+  [join({ yarn: 'A', with: stitch({ stem: 'ss' }), place: place({ pick: 'any' }) })],
+  [join({ yarn: 'B', with: stitch({ stem: 'sc' }), place: place({ pick: 'any' }) })],
 );
 
 function countsAs(chains: number, throughout: boolean) {
@@ -246,6 +321,18 @@ const closing: fc.Arbitrary<readonly Step[]> = fc.constantFrom<readonly Step[]>(
   [join({}), { ...NOWHERE, kind: 'fasten-off', not: false }],
   [{ ...NOWHERE, kind: 'turn', not: false }],
   [{ ...NOWHERE, kind: 'spiral' }],
+  [{ ...NOWHERE, kind: 'turn', not: true }],
+  [
+    { ...NOWHERE, kind: 'unworked', n: numbers(3) },
+    { ...NOWHERE, kind: 'turn', not: false },
+  ],
+  [{ ...NOWHERE, kind: 'yarn', yarn: 'A', act: 'change' }],
+  [
+    join({
+      with: stitch({ stem: 'ss' }),
+      place: place({ pick: 'top', nouns: [], of: startChain(3) }),
+    }),
+  ],
 );
 
 function scNoun(): Noun {
@@ -337,6 +424,61 @@ const founded = (sizes: number): fc.Arbitrary<Instruction> =>
       orders: [],
     }));
 
+/** Both sides of a foundation chain. */
+const oval: fc.Arbitrary<Instruction> = fc
+  .tuple(labels, stem, fc.integer({ min: 4, max: 60 }), fc.boolean())
+  .map(([head, word, n, named]) => {
+    const inChains = (pick: 'next' | 'last', many: number) =>
+      place({ pick, n: numbers(many), nouns: [noun({ kind: 'chain' })] });
+    const along = work({ stitch: stitch({ stem: word }), place: inChains('next', n) });
+    const atEnd = work({
+      n: numbers(3),
+      stitch: stitch({ stem: word }),
+      place: inChains('last', 1),
+    });
+    const chains = named ? numbers(n + 2) : null;
+    return {
+      label: head,
+      steps: [
+        along,
+        atEnd,
+        { ...NOWHERE, kind: 'other-side', chains, rowEnds: false },
+        along,
+        join({}),
+      ],
+      counts: [count(numbers(2 * n + 3), { unit: 'stitch' })],
+      orders: [],
+    };
+  });
+
+/** Boxes and charts. */
+const filet = (sizes: number): fc.Arbitrary<Instruction> =>
+  fc
+    .tuple(
+      labels,
+      fc.array(fc.tuple(several(sizes, 1, 30), fc.constantFrom('open', 'filled', 'lacet', 'bar')), {
+        minLength: 1,
+        maxLength: 5,
+      }),
+      fc.option(several(sizes, 2, 40), { nil: null }),
+    )
+    .map(([head, runs, over]) => {
+      const boxes = runs.map(
+        ([n, box]): Step => ({ ...NOWHERE, kind: 'boxes', n, box: box as 'open', until: null }),
+      );
+      const chart: Step = {
+        ...NOWHERE,
+        kind: 'chart',
+        name: 'Tide',
+        n: over,
+        fromBox: null,
+        toBox: null,
+        row: null,
+      };
+      const steps = over === null ? boxes : [...boxes, chart];
+      return { label: head, steps: [...steps, join({})], counts: [], orders: [] };
+    });
+
 const again: fc.Arbitrary<Instruction> = fc
   .tuple(labels, fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 3 }))
   .map(([head, first, more]) => ({
@@ -363,5 +505,12 @@ function looksLikeGroup(steps: readonly Step[]): boolean {
 /** An instruction in US terms of a pattern with so many sizes. */
 export const instructionOf = (sizes: number): fc.Arbitrary<Instruction> =>
   fc
-    .oneof({ weight: 8, arbitrary: worked(sizes) }, ringed, founded(sizes), again)
+    .oneof(
+      { weight: 8, arbitrary: worked(sizes) },
+      ringed,
+      founded(sizes),
+      oval,
+      filet(sizes),
+      again,
+    )
     .filter((instruction) => !looksLikeGroup(instruction.steps));

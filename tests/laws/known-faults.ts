@@ -36,6 +36,27 @@ export const KNOWN_FAULTS: readonly KnownFault[] = [
     isMended: ({ steps, counts }) => steps.length === 1 && counts.length === 0,
   },
   {
+    why: 'a group "between" stitches is taken for a count or for what a chain stands for',
+    shape: /[)\]] between /,
+    shows: 'Rnd 2: Ch 1, (dc, ch 1) between next 2 sts.',
+    sizes: 1,
+    isMended: ({ steps }) => steps[1]?.kind === 'group',
+  },
+  {
+    why: 'a row end is a place only as "end of row"',
+    shape: /row ends?\b/,
+    shows: 'Row 1: Sc in each row end across.',
+    sizes: 1,
+    isMended: ({ steps }) => steps.length === 1,
+  },
+  {
+    why: 'boxes with sizes are read only behind "work"',
+    shape: /(?<!work )\b\d+ \([\d, ]+\) (?:open|filled) /i,
+    shows: 'Row 5: 20 (22, 24) open boxes.',
+    sizes: 3,
+    isMended: ({ steps }) => steps.length === 1 && steps[0]?.kind === 'boxes',
+  },
+  {
     why: 'a closing star before a number with sizes is taken for a sign of multiplication',
     shape: /\* \d+ \([\d, ]+\) times/,
     shows: 'Rnd 2: *Sc in next st, inc in next sp* 6 (7, 8) times.',

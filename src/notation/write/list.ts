@@ -10,7 +10,10 @@ import type { Voice, WriteOptions } from './voice.ts';
 
 /** The list inside a bracket, a group or an ending. */
 export const writeList = (steps: readonly Step[], voice: Voice): string =>
-  joined(steps, voice, (before, step) => (isVerbatim(step) ? asQuoted(before, step, voice) : ', '));
+  joined(steps, voice, (before, step) => {
+    if (isVerbatim(step)) return asQuoted(before, step, voice);
+    return hasEnding(before) ? '; ' : ', ';
+  });
 
 /** The list of a whole instruction, without its capital and its last full stop. */
 export const writeRow = (steps: readonly Step[], voice: Voice): string =>
@@ -39,7 +42,7 @@ function joined(steps: readonly Step[], voice: Voice, between: Separator): strin
 function inContext(words: string, before: Step | null, step: Step): string {
   if (step.kind === 'spiral' && before === null) return 'work in continuous rnds';
   const isGoingOn = before?.kind === 'boxes' && step.kind === 'boxes';
-  return isGoingOn ? words.replace(/^work /, '') : words;
+  return isGoingOn ? words.replace(/^work (?=\d+ [a-z])/, '') : words;
 }
 
 /** "sc in each flumble": what was not read may be the noun, so none is put in its place. */
@@ -50,8 +53,11 @@ function separator(before: Step, step: Step, voice: Voice): string {
   if (isVerbatim(step) || isVerbatim(before)) return asQuoted(before, step, voice);
   if (isFastening(step) || isFastening(before)) return '. ';
   if (isSentence(step) && !opensRow(before)) return '. ';
-  return closes(before, step) ? '; ' : ', ';
+  return hasEnding(before) || closes(before, step) ? '; ' : ', ';
 }
+
+/** "ending with sc in last st" takes in all that follows it, up to a semicolon. */
+const hasEnding = (step: Step): boolean => step.kind === 'repeat' && step.ending !== null;
 
 const isFastening = (step: Step): boolean => step.kind === 'fasten-off';
 

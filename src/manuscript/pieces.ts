@@ -1,5 +1,5 @@
 /** Where a piece of work begins: told from its first instructions. */
-import type { Instruction, RowLabel, Step } from '../notation/index.ts';
+import type { Instruction, Place, RowLabel, Step } from '../notation/index.ts';
 import type { PlacedInstruction } from './manuscript.ts';
 
 /** The first and the last number of a label; `null` for "Next row" and the like. */
@@ -28,7 +28,9 @@ export function startsWork({ label, steps }: Instruction): boolean {
   });
 }
 
-const placesOf = (step: Extract<Step, { kind: 'work' }>) =>
+type Work = Extract<Step, { kind: 'work' }>;
+
+const placesOf = (step: Work): readonly Place[] =>
   step.place ? [step.place, ...step.alsoIn] : step.alsoIn;
 
 /** Whether the yarn is cut at the end of a piece. */
@@ -38,18 +40,24 @@ export function endsWork(instructions: readonly PlacedInstruction[]): boolean {
 }
 
 /**
- * Whether a first round takes up places of finished work without joining yarn: an edging whose
- * rounds are numbered anew. Only the plain cases: row ends, "same st as join", "each st", "evenly".
+ * Whether a first round works into stitches that are there, without joining yarn: a brim or an
+ * edging whose rounds are numbered anew. "6 sc" alone, with no place, may be a ring left unsaid.
  */
-export function takesUpWork({ steps }: Instruction): boolean {
+export const takesUpWork = ({ steps }: Instruction): boolean => anyTakesUp(steps, 0);
+
+/** Deep enough for any row that is meant; a hostile one must not exhaust the stack. */
+const DEEPEST = 8;
+
+function anyTakesUp(steps: readonly Step[], depth: number): boolean {
   return steps.some((step) => {
     if (step.kind === 'other-side') return true;
+    if (step.kind === 'repeat') return depth < DEEPEST && anyTakesUp(step.steps, depth + 1);
+    if (step.kind === 'group') return isOnWork(step.place);
     if (step.kind !== 'work') return false;
-    if (step.evenly || step.until) return true;
-    return placesOf(step).some(
-      (place) =>
-        (place.pick === 'each' && place.until !== null) ||
-        place.nouns.some((noun) => noun.kind === 'row-end' || noun.kind === 'join'),
-    );
+    return step.evenly || step.until !== null || placesOf(step).some(isOnWork);
   });
 }
+
+/** A ring or a chain belongs to a start; stitches, spaces and row ends to finished work. */
+const isOnWork = (place: Place): boolean =>
+  !place.fromHook && !place.nouns.some((noun) => noun.kind === 'ring' || noun.kind === 'chain');

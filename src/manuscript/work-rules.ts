@@ -14,13 +14,17 @@ const hasLabelEnd = (text: string, from: number, to: number): boolean =>
   /^[^,;]{1,40}?[:.)|=–—]/.test(text.slice(from, Math.min(to, from + 44)));
 
 export function mayHoldRow(scan: Scan, { from, to }: Span): boolean {
-  const { open, options } = scan;
+  const { options } = scan;
   if (scan.section !== 'work' && options.titles === 'headings') {
     return scan.section !== 'notes' && hasLabelEnd(scan.text, from, to);
   }
   if (scan.section !== 'work') return hasLabelEnd(scan.text, from, to);
-  return open?.kind !== 'prose' || options.layout === 'pasted' || hasLabelEnd(scan.text, from, to);
+  return !isInProse(scan, from) || hasColon(scan.text, from, to);
 }
+
+/** Wrapped prose may break before "Rnd 10. Sew on the loop."; few would break before a colon too. */
+const hasColon = (text: string, from: number, to: number): boolean =>
+  /^[^,;.]{1,40}?:/.test(text.slice(from, Math.min(to, from + 44)));
 
 /** Shares of words that are notation (`readsAsWork`), tried on invented text of both kinds. */
 const LIKELY = 0.6;

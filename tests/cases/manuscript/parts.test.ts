@@ -51,6 +51,20 @@ describe('parts under headings', () => {
     expect(parts(`## Base\n\n${disc}\n\nFasten off.\n\n${edging}`)).toEqual(['Base', 'Edging']);
   });
 
+  test.each([
+    ['Rnd 1: Ch 2, *FPdc around next st, BPdc around next st; rep from * around; join.', '+'],
+    ['Rnd 1: Work 30 sc evenly along the row ends.', '+'],
+    ['Rnd 1: Ch 3, 11 dc in ring; join.', ''],
+    ['Rnd 1: 6 sc. (6)', ''],
+  ])('numbers that begin again with "%s"', (round, sign) => {
+    expect(parts(`## Base\n\n${disc}\n\n## Brim\n\n${round}`)).toEqual(['Base', `Brim${sign}`]);
+  });
+
+  test('wrapped prose that breaks before the end of a sentence is no row', () => {
+    const text = `## Base\n\n${disc}\n\nFold the piece along the line that was left open in\nRnd 10. Sew on the loop.`;
+    expect(instructions(text)).toHaveLength(2);
+  });
+
   test('wrapped prose that begins with a label word is no row', () => {
     const text = `## Base\n\n${disc}\n\nThe ring is closed now. Look at it closely, and then compare it with\nRnd 2 of the picture above before you go on.`;
     expect(instructions(text)).toHaveLength(2);

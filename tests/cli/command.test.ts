@@ -132,7 +132,7 @@ test('the example of docs/check-json.md is what is printed (UPDATE=1 writes it)'
   }
 });
 
-describe('a thousand files', () => {
+describe('a thousand files', { timeout: 120_000 }, () => {
   test('are checked in order, and the report goes whole through a pipe', () => {
     const { stdout, status } = loopwright(['check', 'many', '--format', 'json']);
     const files = JSON.parse(stdout).map(({ file }: { file: string }) => file);

@@ -64,6 +64,8 @@ const isOnePlace = (place: Place): boolean =>
 /** "in next sp work (2 dc, ch 2, 2 dc)", "into each loop 5 dc, 4 ch, 5 dc". */
 export function placeFirst(r: Reader, run: Run): boolean {
   const start = r.at;
+  // A list within a list would be read over and over.
+  if (run.end === 'list') return false;
   if (!isWord(r, W.in) && !isWord(r, W.around) && !isWord(r, W.over) && !isWord(r, W.under))
     return false;
   const place = readPlaceAfterPreposition(r);

@@ -45,7 +45,8 @@ export const SPELLINGS = {
   centre: 'center centre middle mid ctr cent',
   side: 'side sides edge',
   end: 'end ends',
-  beginning: 'beginning beg begin begins start starting starts initial begining beginng',
+  beginning:
+    'beginning beg begin begins start starting starts commence commencing initial begining beginng',
   turning: 'turning',
   foundation: 'foundation found fdn foundatn',
   opposite: 'opposite opp',
@@ -194,6 +195,8 @@ export const SPELLINGS = {
   letter_f: 'f',
   yo: 'yo yoh yrh yarnover',
   hook: 'hook',
+  hold: 'hold holding keep keeping retain retaining',
+  is: 'is are was were',
   draw: 'draw drawing pull pulling',
   long: 'long length',
   multiple: 'multiple multiples',

@@ -5,7 +5,7 @@ import { readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
 import { type PlaceDraft, placeDraft } from './place-draft.ts';
-import { eatThe, eatWord, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
+import { eatThe, eatWord, isWord, kindAt, MAX_DEPTH, type Reader, toOf, wordAt } from './reader.ts';
 import { T } from './tokens.ts';
 import type { Place } from './tree.ts';
 import { readUntil } from './until.ts';
@@ -54,6 +54,15 @@ function isPreposition(r: Reader, ahead: number): boolean {
 }
 
 function readPlaceFrom(r: Reader, start: number): Place | null {
+  // Places within places ("3rd ch of top of …") are nested as brackets are, and limited with them.
+  if (r.depth >= MAX_DEPTH) return null;
+  r.depth++;
+  const place = placeHere(r, start);
+  r.depth--;
+  return place;
+}
+
+function placeHere(r: Reader, start: number): Place | null {
   const draft = placeDraft(r, start);
   if (r.at > start) {
     draft.all = isAll(r, start);

@@ -18,6 +18,7 @@ function findStars(r: Reader): Uint8Array {
   const roles = new Uint8Array(r.kind.length);
   const doubles = doubleStars(r);
   const open = new Map<number, number>();
+  const stars: Stars = { roles, open, lastNamed: lastNamed(r) };
   for (let i = 0; i < r.kind.length; i++) {
     if (r.kind[i] !== T.star) continue;
     const mark = r.value[i] ?? 1;
@@ -26,20 +27,22 @@ function findStars(r: Reader): Uint8Array {
       if (isOpening(r, i)) open.delete(mark);
     } else if (multiplies(r, i)) roles[i] = STAR.times;
     else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
-    else placeStar(r, roles, i, mark, open);
+    else placeStar(r, stars, i, mark);
   }
   return roles;
 }
 
-function placeStar(
-  r: Reader,
-  roles: Uint8Array,
-  i: number,
-  mark: number,
-  open: Map<number, number>,
-): void {
+interface Stars {
+  readonly roles: Uint8Array;
+  /** Open stars by mark. */
+  readonly open: Map<number, number>;
+  readonly lastNamed: number;
+}
+
+function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
+  const { roles, open, lastNamed: named } = stars;
   const opened = open.get(mark);
-  const twin = opened === undefined && mark === 1 && !namedLater(r, i) ? open.get(2) : undefined;
+  const twin = opened === undefined && mark === 1 && i > named ? open.get(2) : undefined;
   if (opened !== undefined && (!looksOpening(r, i) || r.value[i + 1] === W.repeat)) {
     roles[i] = STAR.close;
     open.delete(mark);
@@ -52,12 +55,12 @@ function placeStar(
   }
 }
 
-/** Whether "from *" speaks of a single star further on. */
-function namedLater(r: Reader, i: number): boolean {
-  for (let k = i + 1; k < r.kind.length; k++) {
-    if (r.kind[k] === T.star && r.value[k] === 1 && r.value[k - 1] === W.from) return true;
+/** Where "from *" speaks of a single star for the last time; -1: nowhere. */
+function lastNamed(r: Reader): number {
+  for (let k = r.kind.length - 1; k > 0; k--) {
+    if (r.kind[k] === T.star && r.value[k] === 1 && r.value[k - 1] === W.from) return k;
   }
-  return false;
+  return -1;
 }
 
 /** A star that touches the next word and stands off from the last one opens, whatever went before. */
@@ -79,7 +82,7 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   }
   // "(…)* repeat 5 times"
   if (kind === T.close && r.from[i] === r.to[k] && r.value[i + 1] === W.repeat) {
-    return r.kind[i + 1] === T.word && !roles.includes(STAR.open);
+    return r.kind[i + 1] === T.word && roles[0] !== STAR.open;
   }
   if (kind === T.dash) return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
   if (kind === T.open) return r.value[k - 1] === W.repeat || r.value[k - 1] === W.from;

@@ -26,7 +26,8 @@ export function startsInstruction(
     if (sure && labelReads(r, label.text)) return 'label';
     const rest = share(r);
     const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
-    return capital && rest.words > 0 && rest.share >= 0.5 && rest.stitches > 0 ? 'label' : null;
+    if (!capital || rest.words === 0 || rest.share < 0.5) return null;
+    return rest.stitches > 0 || isEnding(r) ? 'label' : null;
   }
   r.at = 0;
   return command(r) ?? likely(r);
@@ -43,7 +44,8 @@ function isAbbreviation(r: Reader): boolean {
   // "ch-2, turn" has its hyphen inside a chain.
   if (kindAt(r, k + 1) === T.number && sign === T.dash) return false;
   const named = mayBeStitch(wordAt(r)) || wordAt(r) > 0 || kindAt(r) === T.word;
-  if (sign === T.colon) return mayBeStitch(wordAt(r)) && fullName(r, k + 1);
+  // "Shell: 5 dc in same st" defines a stitch; "Sc in next st: …" works one.
+  if (sign === T.colon) return isName(r) && !workBehind(r, 0, k);
   return named && (sign === T.equals || fullName(r, k + 1) || k <= 2) && !workBehind(r, k + 1);
 }
 
@@ -57,8 +59,11 @@ function fullName(r: Reader, from: number): boolean {
   return words > 0 && words < 8;
 }
 
-function workBehind(r: Reader, from: number): boolean {
-  for (let k = from; kindAt(r, k) !== T.end; k++) {
+const isName = (r: Reader): boolean =>
+  mayBeStitch(wordAt(r)) || isWord(r, W.mr) || isWord(r, W.magic) || isWord(r, W.ch);
+
+function workBehind(r: Reader, from: number, to = 200): boolean {
+  for (let k = from; k < to && kindAt(r, k) !== T.end; k++) {
     const kind = kindAt(r, k);
     if (kind === T.number && (mayBeStitch(wordAt(r, k + 1)) || isWord(r, W.ch, k + 1))) return true;
     if (isWord(r, W.next, k) || isWord(r, W.each, k) || isWord(r, W.around, k)) return true;
@@ -79,6 +84,10 @@ function labelReads(r: Reader, text: string): boolean {
   if (verb || isWord(r, W.form)) return false;
   return true;
 }
+
+/** "5. Fasten off.", "6) Finish off" */
+const isEnding = (r: Reader): boolean =>
+  isWord(r, W.fo) || (isWord(r, W.fasten) && isWord(r, W.off, 1));
 
 interface Share {
   readonly words: number;
@@ -145,7 +154,9 @@ function command(r: Reader): 'command' | null {
   if (rest.words === 0) return null;
   const steps: readonly Step[] = r.run(r, 'text');
   r.at = 0;
-  const first = steps.find((step) => step.kind !== 'remark' || step.from === 0);
+  const lead = steps[0];
+  const aside = lead?.kind === 'remark' && (lead.to > 40 || rest.share < 0.7);
+  const first = aside ? lead : steps.find((step) => step.kind !== 'remark');
   if (!first || steps.some((step) => step.kind === 'unread' && step.to - step.from > 40))
     return null;
   const unread = steps.filter((step) => step.kind === 'unread').length;

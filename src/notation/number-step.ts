@@ -1,0 +1,106 @@
+/** Clauses that open with a number: "5 sc", "3 ch", "6 x (…)", "9 times", "5 sps", "24 sts". */
+import { readBoxes } from './boxes.ts';
+import { readBracket } from './bracket.ts';
+import { readChain, startsChain } from './chain.ts';
+import { countItem, isPlainCount } from './count.ts';
+import { W } from './dictionary.ts';
+import { readEven } from './even.ts';
+import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
+import { putStep, workStep } from './put-step.ts';
+import { fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { leftOver } from './remark.ts';
+import { sentenceTimes } from './repeat.ts';
+import type { Run } from './run.ts';
+import { T } from './tokens.ts';
+import { mayBeStitch, readWork } from './work.ts';
+
+export function numberStep(r: Reader, run: Run): void {
+  const start = r.at;
+  const sense = wordAt(r, 1);
+  if (
+    run.out.length > 0 &&
+    (sense === W.times || kindAt(r, 1) === T.times || sense === W.x || sense === W.more)
+  ) {
+    if (
+      kindAt(r, 2) !== T.open &&
+      kindAt(r, 2) !== T.number &&
+      !mayBeStitch(wordAt(r, 2)) &&
+      sentenceTimes(r, run, start)
+    )
+      return;
+  }
+  if (multipliedBracket(r, run)) return;
+  if (barePlainCount(r, run)) return;
+  if (startsChain(r)) return putStep(r, run, readChain(r));
+  const boxes =
+    sense === W.open || sense === W.filled || BOX_WORDS.has(sense) ? readBoxes(r) : null;
+  if (boxes) return putStep(r, run, boxes);
+  const work = readWork(r);
+  if (work) return workStep(r, run, work);
+  if (numberedRows(r, run)) return;
+  if (isPlainCount(r) && plainCounts(r, run)) return;
+  if (trailingNumber(r, run)) return;
+  leftOver(r, run);
+}
+
+const BOX_WORDS = new Set([
+  W.om,
+  W.sm,
+  W.sp,
+  W.block,
+  W.mesh,
+  W.box,
+  W.lacet,
+  W.bar,
+  W.letter_m,
+  W.letter_b,
+]);
+
+/** "6 x (sc, inc)", "5 times (…)". */
+function multipliedBracket(r: Reader, run: Run): boolean {
+  const start = r.at;
+  const sign = kindAt(r, 1) === T.times || isWord(r, W.x, 1) || isWord(r, W.times, 1);
+  if (!sign || kindAt(r, 2) !== T.open) return false;
+  const n = { from: fromOf(r, start), to: r.to[start] ?? 0, values: [r.value[start] ?? 0] };
+  const order = { from: n.from, to: r.to[start + 1] ?? 0 };
+  r.at = start + 2;
+  const before = run.out.length;
+  readBracket(r, run);
+  const step = run.out[before];
+  if (run.out.length === before + 1 && step?.kind === 'repeat' && step.times.kind === 'missing') {
+    run.out[before] = {
+      ...step,
+      from: n.from,
+      times: { kind: 'times', n, more: false, ...order },
+      order,
+    };
+  } else if (run.out.length === before + 1 && step?.kind === 'group') {
+    const times = { kind: 'times', n, more: false, ...order } as const;
+    run.out[before] = {
+      kind: 'repeat',
+      mark: '',
+      steps: [step],
+      times,
+      ending: null,
+      again: false,
+      order,
+      from: n.from,
+      to: step.to,
+    };
+  }
+  return true;
+}
+
+/** "(4 rows)" without brackets: how many rows this is worked. */
+function numberedRows(r: Reader, run: Run): boolean {
+  if (!isWord(r, W.row, 1) && !isWord(r, W.round, 1)) return false;
+  const even = readEven(r);
+  if (even) {
+    putStep(r, run, even);
+    return true;
+  }
+  const count = countItem(r);
+  if (!count) return false;
+  r.counts.push({ count, from: run.out.length });
+  return true;
+}

@@ -1,0 +1,111 @@
+/** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
+import { countItem, isPlainCount, readCounts } from './count.ts';
+import { W } from './dictionary.ts';
+import { isWord, kindAt, type Reader } from './reader.ts';
+import type { Run } from './run.ts';
+import { T } from './tokens.ts';
+import type { Step } from './tree.ts';
+
+/** "- 28 sts", "= 12", ": 28 sc" behind work; else the sign only parts clauses. */
+export function countOrSign(r: Reader, run: Run): void {
+  const start = r.at;
+  r.at++;
+  const worked = run.out.some(isMaking) && !run.aside;
+  if (worked && (kindAt(r) === T.number || isWord(r, W.total) || isWord(r, W.you))) {
+    if (plainCounts(r, run)) return;
+  }
+  r.at = start + 1;
+}
+
+export const isMaking = (step: Step): boolean =>
+  step.kind === 'work' ||
+  step.kind === 'repeat' ||
+  step.kind === 'group' ||
+  step.kind === 'boxes' ||
+  step.kind === 'rows-again' ||
+  step.kind === 'even' ||
+  step.kind === 'chart' ||
+  step.kind === 'chain' ||
+  step.kind === 'join' ||
+  step.kind === 'turn';
+
+/** Stitches, not only chains and turns: "Ch 1. 9 hdc." tells of work, not of a count. */
+const isWorked = (step: Step): boolean =>
+  isMaking(step) && step.kind !== 'chain' && step.kind !== 'turn' && step.kind !== 'join';
+
+/** Counts without brackets up to the sentence's end, followed by nothing but joins and turns. */
+export function plainCounts(r: Reader, run: Run): boolean {
+  const start = r.at;
+  let end = r.at;
+  const kinds = r.kind;
+  while (
+    end - start < 24 &&
+    kinds[end] !== T.end &&
+    kinds[end] !== T.stop &&
+    kinds[end] !== T.close
+  ) {
+    if (kinds[end] === T.open && end > start) break;
+    if (kinds[end] === T.comma && !isCountComma(r, end)) break;
+    end++;
+  }
+  if (kinds[end] === T.close && run.end === 'text') return false;
+  const counts = readCounts(r, end);
+  if (!counts || r.at !== end) {
+    r.at = start;
+    return false;
+  }
+  for (const count of counts) r.counts.push({ count, from: run.out.length });
+  return true;
+}
+
+/** "16 dc, 8 ch-1 sps": a number goes on with the list; anything else ends it. */
+const isCountComma = (r: Reader, at: number): boolean => r.kind[at + 1] === T.number;
+
+/** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
+export function barePlainCount(r: Reader, run: Run): boolean {
+  if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
+  const fresh = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
+  const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));
+  const unit = isPlainCount(r) || inAll;
+  if (!fresh && !unit) return false;
+  const start = r.at;
+  const item = countItem(r);
+  const close = kindAt(r);
+  const ends =
+    close === T.end ||
+    close === T.stop ||
+    close === T.comma ||
+    close === T.semicolon ||
+    isWord(r, W.total) ||
+    isWord(r, W.in);
+  r.at = start;
+  if (!item || !ends) return false;
+  if (!unit && (item.unit === null || !atLast(r))) return false;
+  return plainCounts(r, run);
+}
+
+/** Whether only this sentence, a join or a turn is left. */
+function atLast(r: Reader): boolean {
+  for (let i = r.at; i < r.kind.length && i < r.at + 16; i++) {
+    if (r.kind[i] === T.end) return true;
+    if (r.kind[i] === T.stop && r.kind[i + 1] !== T.end && r.kind[i + 1] !== T.open) return false;
+  }
+  return false;
+}
+
+/** "28 sc 28", "… around 36": a lone number at the very end restates the count. */
+export function trailingNumber(r: Reader, run: Run): boolean {
+  if (run.end !== 'text' || run.aside || !run.out.some(isMaking)) return false;
+  const next = kindAt(r, 1);
+  if (next !== T.end && !(next === T.stop && kindAt(r, 2) === T.end)) return false;
+  const count = countItem(r);
+  if (!count) return false;
+  r.counts.push({ count, from: run.out.length });
+  return true;
+}
+
+/** "You should have 24 sts", "total of 28", "for a total of 28 sc". */
+export function plainCountAhead(r: Reader, run: Run): boolean {
+  if (run.aside || !run.out.some(isMaking)) return false;
+  return plainCounts(r, run);
+}

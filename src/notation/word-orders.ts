@@ -1,0 +1,315 @@
+/**
+ * Orders by the word that opens them. A word may open several: they are tried in the order of this
+ * table, and each leaves the reader alone when it is not meant.
+ */
+import { readBoxes, readChart } from './boxes.ts';
+import { putCountsAs } from './bracket.ts';
+import { startsChain } from './chain.ts';
+import { readCountsAs } from './counts-as.ts';
+import { type SenseId, senseOfWord, W } from './dictionary.ts';
+import { readEven } from './even.ts';
+import { readHeld } from './held.ts';
+import { readJoin, settleTarget } from './join.ts';
+import { readMeasure } from './measure.ts';
+import {
+  readLoopOrder,
+  readNot,
+  readOtherSide,
+  readRing,
+  readSkip,
+  readSpiral,
+  readTurn,
+  readUnworked,
+} from './orders.ts';
+import { plainCountAhead } from './plain-count.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { readRowsAgain } from './rows-again.ts';
+import { putWords, type Run } from './run.ts';
+import { T } from './tokens.ts';
+import type { Step } from './tree.ts';
+import { mayBeStitch } from './work.ts';
+import { readChange, readDrop, readFastenOff, readWithYarn, startsFastenOff } from './yarn.ts';
+
+/** A step, `'done'` where it was put down already, or `null` where the order is not meant. */
+type Tried = Step | 'done' | null;
+type Try = (r: Reader, run: Run) => Tried;
+
+const TRIES: Try[][] = [];
+
+function opens(attempt: Try, ...senses: SenseId[]): void {
+  for (const sense of senses) {
+    const list = TRIES[sense] ?? [];
+    list.push(attempt);
+    TRIES[sense] = list;
+  }
+}
+
+/** The order that opens with the word here, if any. */
+export function readOrder(r: Reader, run: Run): Tried {
+  const tries = TRIES[wordAt(r)];
+  if (!tries) return null;
+  for (const attempt of tries) {
+    const step = attempt(r, run);
+    if (step) return step;
+  }
+  return null;
+}
+
+/** Whether any order may open with this word. */
+export const opensOrder = (sense: SenseId): boolean => TRIES[sense] !== undefined;
+
+const done = (is: boolean): Tried => (is ? 'done' : null);
+
+opens((r, run) => done(readHeld(r, run)), W.hold, W.leave);
+opens((r) => done(endsWith(r)), W.ending, W.end, W.fasten, W.beginning);
+opens((r) => readSkip(r), W.skip, W.pass);
+opens((r) => readTurn(r, false, r.at), W.turn);
+opens((r) => readUnworked(r), W.leave);
+opens((r) => readChange(r), W.change);
+opens((r) => readDrop(r), W.drop, W.pick, W.carry);
+opens((r) => readWithYarn(r), W.using, W.with);
+opens((r) => measured(r), W.to);
+opens((r, run) => withSide(r, run), W.with);
+opens((r) => (mayBeStitch(wordAt(r, 1)) ? null : readLoopOrder(r)), W.blo, W.flo, W.through);
+opens((r) => readLoopOrder(r), W.in);
+opens((r) => yarnIn(r), W.in);
+opens((r, run) => readCountsHere(r, run), W.not, W.dont, W.without, W.count, W.stands);
+opens((r, run) => (isWord(r, W.not, 1) ? readCountsHere(r, run) : null), W.does);
+opens((r) => readNot(r), W.not, W.dont, W.without);
+opens((r) => done(joinByStitch(r)), W.join, W.close);
+opens((r) => joined(r), W.join, W.close);
+opens(
+  (r) => (startsFastenOff(r) ? readFastenOff(r, false, r.at) : null),
+  W.fasten,
+  W.fo,
+  W.end,
+  W.letter_f,
+);
+opens((r, run) => done(plainCountAhead(r, run)), W.you, W.have, W.total, W.there, W.for);
+opens(
+  (r) => readRing(r),
+  W.mr,
+  W.magic,
+  W.work,
+  W.a,
+  W.form,
+  W.with,
+  W.slip_knot,
+  W.beginning,
+  W.ring,
+  W.mc,
+);
+opens((r) => (isWord(r, W.knot, 1) ? readRing(r) : null), senseOfWord('sl'), senseOfWord('slip'));
+opens((r) => invisibleJoin(r), senseOfWord('invisible'));
+opens(
+  (r) => readOtherSide(r),
+  W.working,
+  W.work,
+  W.continue,
+  W.on,
+  W.along,
+  W.opposite_side,
+  W.rotate,
+  W.now,
+  W.in,
+  W.up,
+  W.opposite,
+);
+opens((r) => readLoopOrder(r), W.working, W.work);
+opens((r) => readChart(r), W.work, W.chart, W.continue, W.working, W.like, W.next);
+opens((r) => readNot(r), W.work);
+const ROWS = [
+  W.repeat,
+  W.as,
+  W.same,
+  W.like,
+  W.alternate,
+  W.work,
+  W.continue,
+  W.working,
+  W.to,
+  W.row,
+  W.round,
+  W.is,
+];
+opens((r) => readRowsAgain(r), ...ROWS);
+opens((r) => readSpiral(r), ...ROWS);
+opens((r) => readEven(r), ...ROWS, W.even, W.no, W.unchanged, W.straight, W.without);
+opens(
+  (r) => readBoxes(r),
+  W.om,
+  W.sm,
+  W.sp,
+  W.block,
+  W.mesh,
+  W.box,
+  W.lacet,
+  W.bar,
+  W.open,
+  W.filled,
+  W.work,
+);
+
+function joined(r: Reader): Step | null {
+  const join = readJoin(r);
+  return join ? settleTarget(join) : null;
+}
+
+function invisibleJoin(r: Reader): Step | null {
+  if (!isWord(r, W.join, 1)) return null;
+  const start = r.at++;
+  const join = readJoin(r);
+  return join ? { ...join, from: fromOf(r, start) } : null;
+}
+
+/**
+ * "Rep rnd 4, working ch 3 in place of ch 2": the rows are worked again, but not as they were. What
+ * changes is not understood, and must not pass for work or for a remark.
+ */
+export function changesRows(r: Reader, run: Run): boolean {
+  if (run.out.at(-1)?.kind !== 'rows-again' || run.sentence === run.out.length) return false;
+  if (
+    !/^(making|having|working|but|except|using|with|only|increasing|decreasing|and|changing)$/.test(
+      spelled(r, r.at),
+    )
+  )
+    return false;
+  if (
+    isWord(r, W.and) &&
+    !/^(making|having|working|increasing|decreasing)$/.test(spelled(r, r.at + 1))
+  )
+    return false;
+  if (isWord(r, W.with) && readYarnAhead(r)) return false;
+  const start = r.at;
+  while (
+    kindAt(r) !== T.end &&
+    kindAt(r) !== T.stop &&
+    kindAt(r) !== T.semicolon &&
+    kindAt(r) !== T.close
+  ) {
+    if (kindAt(r) === T.open && r.kind[r.at + 1] === T.number) break;
+    r.at++;
+  }
+  putWords(r, run, start, 'unread');
+  return true;
+}
+
+function readYarnAhead(r: Reader): boolean {
+  const start = r.at;
+  const step = readWithYarn(r);
+  r.at = start;
+  return step !== null;
+}
+
+/** "end with a tr in last tr", "finish with 3 sc" where no repeat stands before. */
+function endsWith(r: Reader): boolean {
+  if (!isWord(r, W.ending) && !isWord(r, W.end) && !isWord(r, W.fasten) && !isWord(r, W.beginning))
+    return false;
+  let k = 1;
+  if (isWord(r, W.round, k) || isWord(r, W.row, k)) k++;
+  if (isWord(r, W.the, k) && (isWord(r, W.round, k + 1) || isWord(r, W.row, k + 1))) k += 2;
+  if (isWord(r, W.last, k) && isWord(r, W.repeat, k + 1)) k += 2;
+  if (isWord(r, W.by, k)) k++;
+  if (isWord(r, W.with, k)) k++;
+  else if (!isWord(r, W.ending)) return false;
+  const start = r.at;
+  r.at += k;
+  while (isWord(r, W.a) || isWord(r, W.the)) r.at++;
+  const works = startsChain(r) || (kindAt(r) === T.number ? mayBeStitch(wordAt(r, 1)) : mayWork(r));
+  if (!works) r.at = start;
+  return works;
+}
+
+/** "Join with ch 1 and dc in first sc": the chain and the stitch close the round by themselves. */
+function joinByStitch(r: Reader): boolean {
+  const k = isWord(r, W.round, 1) ? 2 : 1;
+  if (!isWord(r, W.with, k) && !isWord(r, W.by, k)) return false;
+  const start = r.at;
+  r.at += k + 1;
+  if (startsChain(r)) return true;
+  r.at = start;
+  return false;
+}
+
+/** "Counts as first dc" without brackets. */
+function readCountsHere(r: Reader, run: Run): 'done' | null {
+  const start = r.at;
+  let end = r.at;
+  while (
+    end - start < 24 &&
+    r.kind[end] !== T.end &&
+    r.kind[end] !== T.stop &&
+    r.kind[end] !== T.comma &&
+    r.kind[end] !== T.semicolon &&
+    r.kind[end] !== T.close &&
+    r.kind[end] !== T.star
+  )
+    end++;
+  const said = readCountsAs(r, end);
+  if (!said) return null;
+  putCountsAs(r, run, said, start);
+  return 'done';
+}
+
+/** "With RS facing": the side is told; nothing is worked. */
+function withSide(r: Reader, run: Run): 'done' | null {
+  const start = r.at;
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  const sense = wordAt(r, k);
+  if (sense !== W.rs && sense !== W.ws && sense !== W.right && sense !== W.wrong) return null;
+  while (!clauseEnds(r)) r.at++;
+  putWords(r, run, start, 'remark');
+  return 'done';
+}
+
+/** "until piece measures 20 cm" behind the work: rows go on to that length. */
+function measured(r: Reader): Step | null {
+  const start = r.at;
+  const measure = readMeasure(r);
+  if (!measure) return null;
+  while (
+    isWord(r, W.from) ||
+    isWord(r, W.beginning) ||
+    isWord(r, W.foundation) ||
+    isWord(r, W.the) ||
+    isWord(r, W.long)
+  )
+    r.at++;
+  return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "in A 3 sc", "In MC, …". */
+function yarnIn(r: Reader): Step | null {
+  const step = readWithYarn(r);
+  if (!step) return null;
+  return toOf(r) > step.from ? step : null;
+}
+
+/** A clause that opens with a stitch or with "work 2 dc", "a dc". */
+export function mayWork(r: Reader): boolean {
+  const sense = wordAt(r);
+  if (mayBeStitch(sense) || sense === W.x || sense === W.v || sense === W.letter_l) return true;
+  if (r.specials?.has(r.hash[r.at] ?? 0)) return true;
+  return (
+    sense === W.work ||
+    sense === W.working ||
+    sense === W.a ||
+    sense === W.blo ||
+    sense === W.flo ||
+    sense === W.foundation ||
+    sense === W.front ||
+    sense === W.back ||
+    sense === W.another ||
+    sense === W.the ||
+    sense === W.letter_p
+  );
+}

@@ -84,13 +84,13 @@ function closes(before: Step, step: Step): boolean {
 }
 
 /**
- * Beside words that were not read, the designer's own stops are kept: a comma put in their place
+ * Beside words that were not read, the designer's own stops and links are kept: a comma put in their place
  * could make the next reading take them apart at another spot.
  */
 function asQuoted(before: Step, step: Step, voice: Voice): string {
   if (before.to > step.from) return ', ';
   const stops = voice.quote({ from: before.to, to: step.from }).replace(/\s+/g, ' ');
-  if (!/^[ ,;.:–-]+$/.test(stops)) return ', ';
+  if (!/^[ ,;.:/–-]+(?:(?:and|or|then) )?$/i.test(stops)) return ', ';
   return stops.includes('.') ? '. ' : `${stops.trimEnd()} `;
 }
 

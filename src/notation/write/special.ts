@@ -10,9 +10,11 @@ import { type WriteOptions, writeName } from './voice.ts';
  */
 export function writeSpecial(special: SpecialStitch, options: WriteOptions): string {
   const voice = voiceOf({ ...options, course: 'row' });
-  if (special.opaque) return voice.quote({ from: 0, to: special.to - special.from }).trim();
+  if (special.steps.length === 0)
+    return voice.quote({ from: 0, to: special.to - special.from }).trim();
   const names = [special.name, ...special.aliases].map((name) => writeName(name, voice));
   const [name = '', ...aliases] = names;
-  const also = aliases.length === 0 ? '' : ` (${aliases.join(', ')})`;
+
+  const also = aliases.map((alias) => ` (${alias})`).join('');
   return `${name}${also}: ${sentence(writeRow(special.steps, voice))}`;
 }

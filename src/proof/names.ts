@@ -36,6 +36,7 @@ export function firstWords(words: string): string {
 
 /** What the row is worked into, in words: "round 3", "the foundation chain". */
 export function beneathName(scene: Scene, { before, row }: Sighting): string {
+  if (before && before.number === null && before.label === row.label) return 'the row before';
   if (before) return rowName(scene, before);
   return row.available > 1 ? 'the foundation chain' : 'the start';
 }

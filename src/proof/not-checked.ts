@@ -1,3 +1,149 @@
-import type { Fabric } from '../fabric/index.ts';
+/**
+ * What nobody should take for proven: a sentence each. What the hands left untried they tell
+ * themselves (`Fabric.notChecked`); this is the rest.
+ */
+import type { Fabric, RowRecord } from '../fabric/index.ts';
+import { counted, noun } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
-export const notChecked = (_m: Manuscript, _f: Fabric): string[] => [];
+import { listed, rowName } from './names.ts';
+import type { Scene } from './scene.ts';
+import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
+
+export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
+  const scene: Scene = { manuscript, fabric };
+  if (manuscript.parts.length === 0) return [];
+  return [
+    ...rowsLeft(scene),
+    ...lengths(scene),
+    ...places(scene),
+    ...charts(scene),
+    ...numbersSilent(scene),
+    'Gauge and finished size are not checked, nor how much yarn it takes.',
+    'Photographs, sewing up, stuffing and finishing are not checked.',
+  ];
+}
+
+const first = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** Names of rows, part by part, each once whatever the size or copy. */
+function namesOf(scene: Scene, wanted: (row: RowRecord) => boolean): string {
+  const byPart = new Map<number, Set<string>>();
+  for (const { rows } of scene.fabric.cloths) {
+    for (const row of rows) {
+      if (!wanted(row)) continue;
+      const names = byPart.get(row.partIndex) ?? new Set();
+      byPart.set(row.partIndex, names.add(rowName(scene, row)));
+    }
+  }
+  const several = scene.manuscript.parts.length > 1;
+  const said = [...byPart].map(([index, names]) => {
+    const part = scene.manuscript.parts[index]?.name ?? '';
+    const rows = listed(drawn([...names]));
+    return several && part !== '' ? `${part}, ${rows}` : rows;
+  });
+  return said.join('; ');
+}
+
+/** "round 4, round 5, round 6" becomes "rounds 4 to 6". */
+function drawn(names: readonly string[]): string[] {
+  const out: { word: string; from: number; to: number; name: string }[] = [];
+  for (const name of names) {
+    const parts = /^(row|round) (\d+)$/.exec(name);
+    const [word, number] = [parts?.[1] ?? '', Number(parts?.[2] ?? Number.NaN)];
+    const last = out.at(-1);
+    if (last && word !== '' && last.word === word && last.to + 1 === number) last.to = number;
+    else out.push({ word, from: number, to: number, name });
+  }
+  return out.map(({ word, from, to, name }) =>
+    from < to ? `${word}s ${from}${to === from + 1 ? ' and' : ' to'} ${to}` : name,
+  );
+}
+
+function rowsLeft(scene: Scene): string[] {
+  const unread = namesOf(scene, ({ verdict }) => verdict === 'unread');
+  const open = namesOf(scene, ({ verdict }) => verdict === 'unchecked');
+  return [
+    ...(unread ? [`Not understood, and so not checked: ${unread}.`] : []),
+    ...(open
+      ? [`Worked, but not checked, since what lies beneath or the number is not known: ${open}.`]
+      : []),
+  ];
+}
+
+/** Rows to a length, and chains without a number. */
+function lengths(scene: Scene): string[] {
+  const has = (kind: 'open-length' | 'open-count') => (row: RowRecord) =>
+    row.facts.some((fact) => fact.kind === kind);
+  const length = namesOf(scene, has('open-length'));
+  const chain = namesOf(scene, has('open-count'));
+  return [
+    ...(length
+      ? [`How many rows are worked to a length: ${length}. They are worked once here.`]
+      : []),
+    ...(chain ? [`Whether the foundation chain fits: it is given no number (${chain}).`] : []),
+  ];
+}
+
+/** Steps whose places the maker finds: row ends, "evenly", work through two layers. */
+function places(scene: Scene): string[] {
+  const ends: string[] = [];
+  const even: string[] = [];
+  const named: string[] = [];
+  for (const { placed } of instructionsOf(scene)) {
+    const steps = [...stepsIn(placed.instruction.steps)];
+    const name = nameOf(scene, placed);
+    const isEnds = steps.some(
+      (step) =>
+        (step.kind === 'other-side' && step.rowEnds) ||
+        (step.kind === 'work' && step.place?.nouns[0]?.kind === 'row-end'),
+    );
+    if (isEnds) ends.push(name);
+    if (steps.some((step) => step.kind === 'work' && step.evenly)) even.push(name);
+    if (steps.some((step) => step.kind === 'not-worked')) named.push(name);
+  }
+  return [
+    ...(ends.length > 0 ? [`How many stitches the row ends take: ${few(ends)}.`] : []),
+    ...(even.length > 0 ? [`Where evenly spread stitches go: ${few(even)}.`] : []),
+    ...(named.length > 0 ? [`Understood, but not worked stitch by stitch: ${few(named)}.`] : []),
+  ];
+}
+
+/** The first of many. */
+function few(names: readonly string[]): string {
+  const once = [...new Set(names)];
+  const more = once.length - 6;
+  return more > 0 ? `${once.slice(0, 6).join(', ')} and ${more} more` : listed(once);
+}
+
+/** Charts that no row works. */
+function charts(scene: Scene): string[] {
+  const used = new Set<string>();
+  let any = false;
+  for (const { placed } of instructionsOf(scene)) {
+    for (const step of stepsIn(placed.instruction.steps)) {
+      if (step.kind !== 'chart') continue;
+      any = true;
+      used.add(step.name.toLowerCase());
+    }
+  }
+  const { charts: all } = scene.manuscript;
+  const left = all.filter(
+    ({ name }) => !used.has(name.toLowerCase()) && !(any && all.length === 1),
+  );
+  if (left.length === 0) return [];
+  const names = left.map(({ name }) => (name === '' ? 'a chart without a name' : name));
+  return [`No row works ${left.length === 1 ? 'the chart' : 'the charts'}: ${listed(names)}.`];
+}
+
+/** Rows that state no count: the walk came out, and nothing more is known. */
+function numbersSilent({ fabric }: Scene): string[] {
+  const rows = fabric.cloths[0]?.rows ?? [];
+  const silent = rows.filter(({ verdict }) => verdict === 'unstated').length;
+  if (silent === 0) return [];
+  const verb = silent === 1 ? 'states' : 'state';
+  return [
+    first(
+      `${counted(silent, noun('rows'))} ${verb} no count: the work comes out, the number is not vouched for.`,
+    ),
+  ];
+}

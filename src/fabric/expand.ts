@@ -1,5 +1,11 @@
 /** Labels and "repeat row" orders written out: which rows are worked, in which order. */
-import type { Instruction, RowLabel, RowsAgainStep, StandingOrder } from '../notation/index.ts';
+import type {
+  Instruction,
+  RowLabel,
+  RowsAgainStep,
+  StandingOrder,
+  StatedCount,
+} from '../notation/index.ts';
 import type { PlacedInstruction } from '../manuscript/index.ts';
 import type { Fact } from './facts.ts';
 import type { Task } from './task.ts';
@@ -69,6 +75,9 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const again = instruction.steps.find((step) => step.kind === 'rows-again');
   const plan: Plan = { placed, numbers, setting, facts: [] };
   const filled = fillEvery(known, plan);
+  if (again?.kind === 'rows-again' && worksBefore(instruction, again)) {
+    return ownThenAgain(placed, again, known, setting);
+  }
   const sources =
     again?.kind === 'rows-again'
       ? sourcesAgain(again, known, plan)
@@ -76,6 +85,42 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const tasks = [...filled, ...labelled(sources, plan)];
   remember(known, placed, numbers, again ? sources : null);
   return { tasks, facts: plan.facts, omitted: false };
+}
+
+const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean =>
+  instruction.steps
+    .slice(0, instruction.steps.indexOf(again))
+    .some((step) => ['work', 'repeat', 'group', 'boxes', 'chart'].includes(step.kind));
+
+/** "Row 4: sc in each st across. Rep last 2 rows 3 more times": a row, and then an order. */
+function ownThenAgain(
+  placed: PlacedInstruction,
+  again: RowsAgainStep,
+  known: KnownRows,
+  setting: Setting,
+): Expansion {
+  const { instruction, from, to } = placed;
+  const at = instruction.steps.indexOf(again);
+  const split = (count: StatedCount): boolean => count.from < again.from;
+  const own: Instruction = {
+    ...instruction,
+    steps: instruction.steps.slice(0, at),
+    counts: instruction.counts.filter(split),
+  };
+  const order: Instruction = {
+    ...instruction,
+    label: null,
+    steps: instruction.steps.slice(at),
+    counts: instruction.counts.filter((count) => !split(count)),
+    orders: [],
+  };
+  const first = expand({ from, to, instruction: own }, known, setting);
+  const second = expand({ from, to, instruction: order }, known, setting);
+  return {
+    tasks: [...first.tasks, ...second.tasks],
+    facts: [...first.facts, ...second.facts],
+    omitted: false,
+  };
 }
 
 interface Plan {

@@ -94,6 +94,10 @@ export interface Hands {
   instance: number;
   /** The edge to come back to after working along a chain just made. */
   aside: Aside | null;
+  /** The stitch skipped last in this row: crossed stitches go back to it. */
+  skippedHere: Target | null;
+  /** The edge, where it is a run of stitches skipped in rows before. */
+  skippedEdge: Edge | null;
   /** Step at hand, and the first step that found no place; absolute. */
   at: Span;
   lackAt: Span | null;
@@ -173,6 +177,8 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     history: [],
     instance: 1,
     aside: null,
+    skippedHere: null,
+    skippedEdge: null,
     at: { from: 0, to: 0 },
     lackAt: null,
     settled: new Map(),
@@ -212,6 +218,7 @@ export function beginRow(
   hands.unread = false;
   hands.loose = false;
   hands.aside = null;
+  hands.skippedHere = null;
   hands.lackAt = null;
   hands.settled = new Map();
   hands.optionalLast = false;

@@ -46,7 +46,7 @@ export interface PartRun {
   readonly asked: ReadonlyMap<string, Asked>;
   readonly needs: readonly Need[];
   readonly settled: Hands['settled'];
-  readonly progress: Progress;
+  progress: Progress;
   readonly omitted: number;
 }
 
@@ -123,12 +123,54 @@ function workInstruction(run: Run, index: number): void {
     most: 100_000,
   });
   if (expansion.omitted) run.omitted++;
+  const shaped = expansion.tasks.length > 1 && worksShaping(run, expansion.tasks);
   let facts = expansion.facts;
-  for (const task of expansion.tasks) {
-    workTask(run, task, facts);
+  for (const [i, task] of expansion.tasks.entries()) {
+    const last = i === expansion.tasks.length - 1;
+    workTask(run, shaped && !last ? uncounted(task) : task, facts);
     facts = [];
   }
   if (facts.length > 0) run.rows.push(recordOf(run, { placed, index, facts }));
+}
+
+const uncounted = (task: Task): Task => ({ ...task, asks: { ...task.asks, counts: [] } });
+
+/**
+ * "Rows 23-29: hdc2tog at neck edge, hdc to end. (8)": each row shapes again, and the count is that
+ * of the last. Told by working the rows once on trial: the first does not make the count, the last
+ * does.
+ */
+function worksShaping(run: Run, tasks: readonly Task[]): boolean {
+  const { hands, progress } = run;
+  const first = tasks[0];
+  const last = tasks.at(-1);
+  if (!first || !last || first.asks.counts.length === 0 || tasks.length > 200) return false;
+  const start = mark(hands);
+  const trial: Run = {
+    ...run,
+    progress: { ...progress, known: progress.known },
+    rows: [],
+    asked: new Map(),
+    needs: [],
+    settled: new Map(),
+    seen: new Map(),
+  };
+  const historyLength = hands.history.length;
+  const back = (): void => {
+    restore(hands, start);
+    hands.history.length = historyLength;
+  };
+  workTask(trial, first, []);
+  const misses = trial.rows[0]?.facts.some((f) => f.kind === 'count') ?? false;
+  if (misses) {
+    back();
+    trial.progress = { ...progress };
+    trial.rows.length = 0;
+    for (const task of tasks) workTask(trial, task === last ? task : uncounted(task), []);
+  }
+  const fits = misses && trial.rows.at(-1)?.verdict === 'proven' && trial.needs.length === 0;
+  back();
+  return fits;
 }
 
 function workTask(run: Run, task: Task, facts: readonly Fact[]): void {

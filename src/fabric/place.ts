@@ -120,7 +120,7 @@ function takeCorner(hands: Hands, noun: AnyNoun, at: { from: number; to: number 
 }
 
 /** The middle of three or more stitches in one place. */
-function isCornerStitch(hands: Hands, entry: number): boolean {
+export function isCornerStitch(hands: Hands, entry: number): boolean {
   if (hands.edge.type[entry] !== COUNTED || entry === 0) return false;
   const end = groupEnd(hands.edge, hands.nodes, entry - 1);
   return end - (entry - 1) === 3;
@@ -352,15 +352,18 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
 
 /** A stitch that was skipped rows ago: the hands move to that run and work round it. */
 function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number }): Target {
-  const onRun = hands.edge.kind === 'row' && hands.edge.n > 0 && hands.first !== null;
+  const named = place.row ?? place.of?.row ?? null;
+  if (named === null && hands.skippedHere) return takeOff(hands, hands.skippedHere);
+  const onRun = hands.edge === hands.skippedEdge && hands.pos < hands.edge.n;
   if (onRun) return takeStitch(hands, 'passed');
-  const run = skippedRun(hands, place.row ?? place.of?.row ?? null);
+  const run = skippedRun(hands, named);
   if (!run) {
     fact(hands, { kind: 'no-place', what: 'skipped stitch', ...spanAt(hands, at) });
     hands.loose = true;
     return lack(hands);
   }
   hands.edge = edgeOfRun(run);
+  hands.skippedEdge = hands.edge;
   hands.pos = 0;
   hands.limit = hands.edge.n;
   return takeStitch(hands, 'passed');
@@ -392,6 +395,12 @@ export function limitOf(hands: Hands, until: Until | null): number {
         : -1;
   return entry < 0 ? hands.limit : entry;
 }
+
+/** "In ch-1 sp of each V-st across": each such space. */
+export const ofEach = (place: Place): Place =>
+  place.of?.pick === 'each'
+    ? { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null }
+    : place;
 
 /** Is there another place of this kind before the limit? */
 export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean {

@@ -134,11 +134,12 @@ export function resized(hands: Hands, edge: Edge, n: number): Edge {
   const run = [...edge.run];
   const type = [...edge.type];
   const kind = kindOf(hands.bench.kinds, 'unknown');
-  for (let i = 0; i < missing; i++) {
-    node.push(make(hands, kind, 0, null));
-    run.push(0);
-    type.push(COUNTED);
-  }
+  // Before the last place: that one is often the top of a turning chain, and has a name.
+  const at = Math.max(0, type.lastIndexOf(COUNTED));
+  const unknown = Array.from({ length: Math.max(0, missing) }, () => make(hands, kind, 0, null));
+  node.splice(at, 0, ...unknown);
+  run.splice(at, 0, ...unknown.map(() => 0));
+  type.splice(at, 0, ...unknown.map(() => COUNTED));
   for (let i = type.length - 1, surplus = -missing; surplus > 0 && i >= 0; i--) {
     if (type[i] === COUNTED) {
       type[i] = NAMED;

@@ -116,17 +116,24 @@ function saysAround(step: Step): boolean {
   return step.kind === 'repeat' && step.times.kind === 'until' && around(step.times.until);
 }
 
-/** Is the slip stitch at `i` a move to another starting place? Then a chain or "same" follows. */
-export function isMove(steps: readonly Step[], i: number): boolean {
+/**
+ * What follows the slip stitch at `i`, which opens a row: a chain or "same" (the work begins where
+ * it ends), "in ch-sp" with no word for next (likewise), other work (its place is taken), or
+ * nothing but slip stitches (no move at all).
+ */
+export function moveAt(steps: readonly Step[], i: number): 'begins' | 'here' | 'taken' | null {
   for (const step of steps.slice(i + 1)) {
-    if (step.kind === 'chain') return true;
-    if (step.kind === 'group') {
-      return step.steps[0]?.kind === 'chain' || step.place.pick === 'same';
+    if (isIdle(step) || isSlip(step)) continue;
+    if (step.kind === 'chain') return 'begins';
+    const first = step.kind === 'repeat' ? step.steps[0] : step;
+    if (first?.kind === 'group' && first.steps[0]?.kind === 'chain') return 'begins';
+    if (first?.kind !== 'work' && first?.kind !== 'group') {
+      return step.kind === 'repeat' ? 'taken' : null;
     }
-    if (step.kind === 'work' && !isSlip(step)) return step.place?.pick === 'same';
-    if (!isIdle(step) && !isSlip(step)) return false;
+    if (first.place?.pick === 'same') return 'begins';
+    return first.place?.pick === 'this' ? 'here' : 'taken';
   }
-  return false;
+  return null;
 }
 
 type StartChainOrder = StandingOrder & { readonly kind: 'start-chain' };

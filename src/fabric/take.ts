@@ -130,7 +130,8 @@ export function takeChain(hands: Hands): Target {
     if (i !== hands.pos) passOver(hands, i);
     return takeInner(hands);
   }
-  return lack(hands);
+  // No chain is left: the turning chain at the row's end is one, and has a place at its top.
+  return takeStitch(hands, 'passed');
 }
 
 /** Moves to entry `to`, remembering the counted places passed over without a "skip". */

@@ -6,6 +6,7 @@ import type { RowShape } from './shape.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
+import { doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
 import { doOtherSide } from './steps/other-side.ts';
 import { doRepeat } from './steps/repeat.ts';
@@ -46,6 +47,12 @@ export function walk(
     if (!step) continue;
     const here: Here = { steps, i, top: at.top };
     hands.at = spanAt(hands, step);
+    const together = hands.into ? null : togetherFrom(steps, i);
+    if (together) {
+      doTogether(hands, together.members, row, here);
+      i = together.next - 1;
+      continue;
+    }
     if (step.kind === 'repeat') {
       // A repeat to the row's end tries how many passes leave room for what follows, and so
       // works what follows itself.

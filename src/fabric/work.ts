@@ -85,6 +85,9 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
 /** A part that goes on keeps edge and numbering; any other begins with nothing in hand. */
 function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   if (part.continues) return progress;
+  // A foundation or ring that nothing was worked into yet waits for this part's first row.
+  const waits = progress.before.row === null && hands.edge.kind !== 'none';
+  if (waits && !makesItsStart(part)) return progress;
   // A heading may stand in the middle of one piece, and number its rows from 1 again.
   if (!hands.fastened && progress.before.row !== null && !startsAnew(part)) {
     return { ...progress, known: newKnownRows() };
@@ -95,6 +98,14 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   hands.foundation = null;
   hands.stem = 'w0';
   return newProgress();
+}
+
+/** Does the part make a chain or ring of its own before its first row? */
+function makesItsStart(part: Part): boolean {
+  const first = part.instructions.find(({ instruction }) => instruction.steps.length > 0);
+  const shape = first && shapeOf(first.instruction);
+  const chains = first?.instruction.steps.some((step) => step.kind === 'chain') ?? false;
+  return shape !== undefined && ((shape.idle && chains) || shape.usesRing);
 }
 
 /** Does the part begin with a ring, a chain or yarn joined, rather than on what was made before? */

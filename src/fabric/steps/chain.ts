@@ -1,7 +1,16 @@
 /** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
 import type { ChainStep } from '../../notation/index.ts';
 import { bareEdge, foundationEdge } from '../edge.ts';
-import { atStart, fact, type Hands, make, makeRing, numberFor, originFor, spanAt } from '../hands.ts';
+import {
+  atStart,
+  fact,
+  type Hands,
+  make,
+  makeRing,
+  numberFor,
+  originFor,
+  spanAt,
+} from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
@@ -10,7 +19,7 @@ import type { Here, RowContext } from '../walk.ts';
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
   if (startsPiece(hands)) {
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
-    const intoRing = row.shape.usesRing && !here.steps.some((next) => next.kind === 'join');
+    const intoRing = row.shape.usesRing && !closesFirst(here);
     if (!intoRing) return makeFoundationChain(hands, step);
     hands.edge = bareEdge('into', makeRing(hands));
   }
@@ -23,6 +32,11 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
   const n = numberFor(hands, step.n) ?? 1;
   makeChains(hands, n, originFor(hands, step));
 }
+
+/** "Ch 5, join to form a ring": the chain is closed before anything is worked. */
+const closesFirst = (here: Here): boolean =>
+  here.steps.slice(here.i + 1).find((next) => next.kind === 'join' || next.kind === 'work')
+    ?.kind === 'join';
 
 /** Nothing has been made that could be worked into, or the yarn was cut and not joined again. */
 const startsPiece = (hands: Hands): boolean =>

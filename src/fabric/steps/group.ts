@@ -1,14 +1,14 @@
 /** Several stitches in one place: "(2 dc, ch 2, 2 dc) in next sp". */
 import type { GroupStep, Place, Step } from '../../notation/index.ts';
 import { type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { gapsOf, hasNext, limitOf, nounOf, takePlace } from '../place.ts';
+import { gapsOf, hasNext, limitOf, nounOf, ofEach, takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
 import { type Here, type RowContext, walk } from '../walk.ts';
 import { workFromHookGroup } from './group-from-hook.ts';
 
 export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: Here): void {
   if (step.loose && !readsAsGroup(hands, step)) return walk(hands, alongSteps(step), row);
-  const { place } = step;
+  const place = ofEach(step.place);
   if (place.fromHook && hands.edge.kind === 'foundation') {
     return workFromHookGroup(hands, step, (target) => workIn(hands, step, target, row, here));
   }
@@ -49,7 +49,13 @@ function alongSteps(step: GroupStep): Step[] {
   return steps;
 }
 
-function workIn(hands: Hands, step: GroupStep, target: Target, row: RowContext, here: Here): void {
+export function workIn(
+  hands: Hands,
+  step: GroupStep,
+  target: Target,
+  row: RowContext,
+  here: Here,
+): void {
   const outer = hands.into;
   hands.into = outer ?? target;
   walk(hands, step.steps, row, { from: 0, top: false });

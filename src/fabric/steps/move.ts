@@ -7,14 +7,27 @@ import { nounOf } from '../place.ts';
 import { isSpace, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
 import type { RowContext } from '../walk.ts';
 
-export function moveStart(hands: Hands, step: WorkStep, row: RowContext): void {
+/** `then`: whether the work begins where the slip stitch ends, or that place is taken by it. */
+export function moveStart(
+  hands: Hands,
+  step: WorkStep,
+  row: RowContext,
+  then: 'begins' | 'here' | 'taken',
+): void {
   make(hands, kindOf(hands.bench.kinds, 'slip', 'slip'), originFor(hands, step), null);
   for (const place of [step.place, ...step.alsoIn]) {
     const n = numberFor(hands, place?.n ?? null) ?? numberFor(hands, step.n) ?? 1;
     if (row.round || hands.edge.ring) moveInRound(hands, place, n);
     else moveInRow(hands, place, n);
   }
-  hands.rowFrom = Math.min(hands.rowFrom, hands.nodes.n);
+  if (then === 'here') {
+    // "Sl st in sp. *3 dc in sp…": that space is the first to be worked.
+    hands.pos = 0;
+    hands.last = null;
+    hands.first = null;
+  } else if (then === 'taken' && hands.pos === 0 && (row.round || hands.edge.ring)) {
+    takeStitch(hands, 'passed');
+  }
 }
 
 const wantsSpace = (hands: Hands, place: Place | null): boolean => {

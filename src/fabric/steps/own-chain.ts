@@ -26,6 +26,10 @@ export function isOwnChain(hands: Hands, place: Place): boolean {
   return place.pick === 'first' && noun?.kind === 'chain' && chains > 1 && hands.into === null;
 }
 
+/** A slip stitch near the hook that goes on along the chain is no picot but a leaf or a point. */
+export const isPicot = (hands: Hands, place: Place): boolean =>
+  !place.fromHook || (place.nth ?? 1) > 2 || trailingChains(hands) <= 2;
+
 /** The chain becomes a picot: no space, no stitch, a place only where named. */
 export function makePicot(hands: Hands, step: WorkStep): void {
   const n = trailingChains(hands);

@@ -196,6 +196,11 @@ function noteRemainder(
 ): void {
   const left = remaining(hands);
   if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
+  // "*Sk 1, dc in next, ch 2; rep from * around": what is skipped before the join is left for it.
+  if (hands.edge.ring && left <= skippedInPass(hands, step)) {
+    hands.leave = true;
+    return;
+  }
   if (hands.tookSpace && (left <= hands.passed || remainingSpaces(hands) === 0)) return;
   fact(hands, {
     kind: 'remainder',
@@ -207,3 +212,10 @@ function noteRemainder(
   });
   hands.leave = true;
 }
+
+/** Places that one pass skips in words. */
+const skippedInPass = (hands: Hands, step: RepeatStep): number =>
+  step.steps.reduce(
+    (sum, inner) => sum + (inner.kind === 'skip' ? (numberFor(hands, inner.place.n) ?? 1) : 0),
+    0,
+  );

@@ -27,6 +27,7 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     }
   }
   // "Same" is where the hook worked last, not what it skipped.
+  hands.skippedHere = hands.last;
   hands.last = last;
   hands.first = first;
 }

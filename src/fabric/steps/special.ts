@@ -1,7 +1,7 @@
 /** Stitches that the manuscript defines: their own steps are worked where they are used. */
 import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
 import { fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { gapsOf, hasNext, limitOf, takePlace } from '../place.ts';
+import { gapsOf, hasNext, limitOf, ofEach, takePlace } from '../place.ts';
 import { type Here, type RowContext, walk } from '../walk.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
 import { doWork } from './work.ts';
@@ -40,7 +40,8 @@ function asOneStitch(hands: Hands, step: WorkStep, row: RowContext, here: Here):
 }
 
 function eachUse(hands: Hands, step: WorkStep, work: (place: Place | null) => void): void {
-  for (const place of [step.place, ...step.alsoIn]) {
+  for (const written of [step.place, ...step.alsoIn]) {
+    const place = written && ofEach(written);
     const until = place?.until ?? (place ? null : step.until);
     if (until || place?.pick === 'each') {
       const limit = hands.limit;

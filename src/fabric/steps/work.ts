@@ -15,6 +15,7 @@ import {
   numberFor,
   originFor,
   remaining,
+  remainingSpaces,
   spanAt,
   type Target,
 } from '../hands.ts';
@@ -25,17 +26,20 @@ import {
   hasNext,
   limitOf,
   nounOf,
+  ofEach,
   ringTarget,
+  startChainEntry,
   startChainLimit,
   takePlace,
 } from '../place.ts';
 import { ask } from '../readings.ts';
-import { isMove, isSlip } from '../shape.ts';
+import type { Span } from '../../source/index.ts';
+import { isSlip, moveAt } from '../shape.ts';
 import { takeStitch } from '../take.ts';
 import type { Here, RowContext } from '../walk.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { moveStart } from './move.ts';
-import { isOwnChain, makePicot, workBack } from './own-chain.ts';
+import { isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { doSpecial } from './special.ts';
 
 /** Number of the kind that a stitch makes. */
@@ -60,8 +64,8 @@ function newKindFor(hands: Hands, stitch: StitchTerm): number {
   }
   if (stitch.stem && stem !== 'slip') hands.stem = stem;
   const single = stitch.shape === 'increase' || stitch.shape === 'one';
-  const nodeClass: NodeClass =
-    stem === 'slip' ? 'slip' : stitch.shape === 'picot' ? 'picot' : 'stitch';
+  const counted = stem !== 'slip' || slipsCount(hands, stitch);
+  const nodeClass: NodeClass = !counted ? 'slip' : stitch.shape === 'picot' ? 'picot' : 'stitch';
   return internKind(bench.kinds, {
     class: nodeClass,
     stem: nodeClass === 'picot' ? null : stem,
@@ -74,17 +78,29 @@ function newKindFor(hands: Hands, stitch: StitchTerm): number {
   });
 }
 
+/** Slip stitches along a row are no stitches by custom; some makers count them (doubt). */
+const slipsCount = (hands: Hands, at: Span): boolean =>
+  ask(hands.readings, {
+    doubt: 'slip stitches',
+    custom: 'not counted',
+    alternatives: ['counted'],
+    local: false,
+    ...spanAt(hands, at),
+  }) === 'counted';
+
 /** Works one step of stitches. */
 export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
   if (step.stitch.shape === 'special' || step.stitch.special)
     return doSpecial(hands, step, row, here);
   if (isSlip(step)) {
     // "Sl st in next st" with the round already full only closes it.
-    if (here.top && hands.edge.ring && !hands.into && remaining(hands) === 0 && !atStart(hands)) return;
-    if (step.place && isOwnChain(hands, step.place)) return makePicot(hands, step);
-    if (here.top && hands.nodes.n === hands.rowFrom && isMove(here.steps, here.i)) {
-      return moveStart(hands, step, row);
+    if (here.top && hands.edge.ring && !hands.into && remaining(hands) === 0 && !atStart(hands))
+      return;
+    if (step.place && isOwnChain(hands, step.place) && isPicot(hands, step.place)) {
+      return makePicot(hands, step);
     }
+    const move = here.top && onlyMoved(hands) ? moveAt(here.steps, here.i) : null;
+    if (move && (move === 'begins' || row.round)) return moveStart(hands, step, row, move);
   }
   if (step.stitch.foundation) return makeFoundation(hands, step);
   if (step.evenly) return workEvenly(hands, step);
@@ -93,6 +109,14 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   const places: (Place | null)[] = [step.place, ...step.alsoIn];
   if (takesSeveralPlaces(step)) return workTogether(hands, step, places);
   for (const place of places) workAt(hands, step, place, here);
+}
+
+/** Nothing yet, or slip stitches that moved the start. */
+function onlyMoved(hands: Hands): boolean {
+  for (let id = hands.rowFrom; id < hands.nodes.n; id++) {
+    if (hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.class !== 'slip') return false;
+  }
+  return true;
 }
 
 const takesSeveralPlaces = (step: WorkStep): boolean =>
@@ -104,10 +128,11 @@ const takesSeveralPlaces = (step: WorkStep): boolean =>
     (step.place.n?.values[0] ?? 1) > 1);
 
 /** Stitches that stand in one place: 2 for an increase, the number of "3 dc in next st". */
-const perPlace = (hands: Hands, step: WorkStep): number =>
+export const perPlace = (hands: Hands, step: WorkStep): number =>
   step.stitch.shape === 'increase' ? (step.stitch.legs ?? 2) : (numberFor(hands, step.n) ?? 1);
 
-function workAt(hands: Hands, step: WorkStep, place: Place | null, here: Here): void {
+function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here): void {
+  const place = written && ofEach(written);
   const until = place?.until ?? (place === null ? step.until : null);
   if (place?.fromHook && hands.edge.kind === 'foundation') {
     return workFromHook(hands, step, place);
@@ -118,10 +143,20 @@ function workAt(hands: Hands, step: WorkStep, place: Place | null, here: Here): 
   }
   const many = numberFor(hands, place?.n ?? null);
   if (place === null || many === 0) return workAlong(hands, step, place, here);
-  if (many !== null && many > 1) return workNext(hands, step, place, many);
+  if (many !== null && many > 1 && !meansStartChain(hands, place)) {
+    return workNext(hands, step, place, many);
+  }
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
+
+/** Old leaflets: "d c in 3 ch, turn" at a row's end is the turning chain, not three chains. */
+const meansStartChain = (hands: Hands, place: Place): boolean =>
+  nounOf(place).kind === 'chain' &&
+  !place.each &&
+  hands.edge.kind === 'row' &&
+  remainingSpaces(hands) === 0 &&
+  startChainEntry(hands) !== null;
 
 /** In one place: "6 inc in ring" is no increase, and "5 sc in next st" is five. */
 const perPlaceIn = (hands: Hands, step: WorkStep): number => {
@@ -276,6 +311,12 @@ function takeBelow(hands: Hands, place: Place, step: WorkStep, here: Here | null
   let { node } = target;
   for (let i = 0; i < below && node >= 0; i++) node = firstAnchor(hands.nodes, node);
   return { ...target, node };
+}
+
+/** Is the stitch at `entry` of this name? */
+export function stemIs(hands: Hands, entry: number, word: string | null): boolean {
+  const kind = hands.bench.kinds.kinds[hands.nodes.kind[hands.edge.node[entry] ?? 0] ?? 0];
+  return word !== null && kind?.stem === stemOf(word, hands.bench.terms);
 }
 
 /** Makes `n` stitches in one place. */

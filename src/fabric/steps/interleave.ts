@@ -1,0 +1,107 @@
+/**
+ * "Sc in each st and ch-1 sp around, working 3 sc in each corner": several clauses that share one
+ * walk. What lies next on the edge decides which of them is worked.
+ */
+import type { GroupStep, Noun, Place, Step, WorkStep } from '../../notation/index.ts';
+import { COUNTED, isCorner, SPACE } from '../edge.ts';
+import { type Hands, numberFor, type Target } from '../hands.ts';
+import { isCornerStitch, limitOf, ofEach } from '../place.ts';
+import { takeSpaceAt, takeStitchAt } from '../take.ts';
+import type { Here, RowContext } from '../walk.ts';
+import { workIn } from './group.ts';
+import { perPlace, stemIs, stitches } from './work.ts';
+
+type Clause = WorkStep | GroupStep;
+
+interface Member {
+  readonly step: Clause;
+  readonly place: Place;
+}
+
+const memberOf = (step: Step | undefined): Member | null => {
+  if ((step?.kind !== 'work' && step?.kind !== 'group') || !step.place) return null;
+  if (step.kind === 'work' && step.stitch.shape === 'special') return null;
+  const place = ofEach(step.place);
+  return place.pick === 'each' ? { step, place } : null;
+};
+
+const groundOf = (place: Place): 'corner' | 'space' | 'stitch' => {
+  const noun = place.nouns[0];
+  if (noun?.kind === 'corner' || noun?.corner) return 'corner';
+  return noun?.kind === 'space' && place.nouns.length === 1 ? 'space' : 'stitch';
+};
+
+/** The clauses from `i` on that go together, and the index after them; none if they do not. */
+export function togetherFrom(
+  steps: readonly Step[],
+  i: number,
+): { members: readonly Member[]; next: number } | null {
+  const members: Member[] = [];
+  let next = i;
+  for (let k = i; k < steps.length; k++) {
+    if (steps[k]?.kind === 'remark' && members.length > 0) continue;
+    const member = memberOf(steps[k]);
+    if (!member) break;
+    members.push(member);
+    next = k + 1;
+  }
+  const grounds = new Set(members.map(({ place }) => groundOf(place)));
+  return grounds.size > 1 ? { members, next } : null;
+}
+
+export function doTogether(
+  hands: Hands,
+  members: readonly Member[],
+  row: RowContext,
+  here: Here,
+): void {
+  const outer = hands.limit;
+  const until = members.find(({ place }) => place.until)?.place.until ?? null;
+  hands.limit = limitOf(hands, until);
+  while (hands.pos < hands.limit) {
+    const entry = hands.pos;
+    const member = memberFor(hands, members, entry);
+    if (!member) {
+      hands.pos++;
+      continue;
+    }
+    const space = hands.edge.type[entry] === SPACE;
+    const target = space ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
+    workMember(hands, member, target, { row, here });
+  }
+  hands.limit = Math.max(hands.limit, outer);
+}
+
+function workMember(
+  hands: Hands,
+  member: Member,
+  target: Target,
+  at: { row: RowContext; here: Here },
+): void {
+  const { step } = member;
+  if (step.kind === 'group') workIn(hands, step, target, at.row, at.here);
+  else stitches(hands, step, target, perPlace(hands, step));
+}
+
+function memberFor(hands: Hands, members: readonly Member[], entry: number): Member | null {
+  const type = hands.edge.type[entry];
+  const corner =
+    isCorner(hands.edge, hands.nodes, entry) ||
+    (hands.edge.spaces === 0 && isCornerStitch(hands, entry));
+  const fits = ({ place }: Member, noun: Noun): boolean => {
+    if (noun.kind === 'corner' || noun.corner) return corner && groundOf(place) === 'corner';
+    if (noun.kind === 'space') {
+      const chains = numberFor(hands, noun.chains);
+      return type === SPACE && (chains === null || chains === hands.edge.run[entry]);
+    }
+    return type === COUNTED && (noun.kind !== 'stem' || stemIs(hands, entry, noun.stem));
+  };
+  const exact = members.filter((member) => member.place.nouns.some((noun) => fits(member, noun)));
+  const cornered = exact.find(({ place }) => groundOf(place) === 'corner');
+  if (cornered) return cornered;
+  if (exact[0]) return exact[0];
+  // A stitch by another name than the clause has is still the next stitch.
+  return type === COUNTED
+    ? (members.find(({ place }) => groundOf(place) === 'stitch') ?? null)
+    : null;
+}

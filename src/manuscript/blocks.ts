@@ -126,6 +126,7 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
     if (!cut || cut.at >= to) return null;
     scan.cut++;
     if (cut.at <= from || scan.section === 'comments') continue;
+    if (cut.bare === null && isSizeLead(scan.text, from, cut.at)) continue;
     if (cut.bare === null) return cut.at;
     const row = scan.open?.kind === 'instruction' ? scan.open.from : from;
     const last = Math.max(
@@ -135,6 +136,16 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
     if (scan.options.layout === 'pasted' && cut.bare === last + 1) return cut.at;
   }
 }
+
+const SIZE = String.raw`(?:\d?x*[sml]|small|medium|large|x-?large)`;
+const SIZE_LEAD = new RegExp(
+  String.raw`^\W*(?:for )?(?:(?:all )?sizes?\b[^:]*|[^:]* only|${SIZE}(?:(?:[,/& ]| and )+${SIZE})*) ?: *$`,
+  'i',
+);
+
+/** "Size L only: Rnd 8: …" has one label: the size belongs to the row. */
+const isSizeLead = (text: string, from: number, to: number): boolean =>
+  to - from <= 60 && SIZE_LEAD.test(text.slice(from, to));
 
 /** The highest row number that the label at `from` names; 0 where none stands. */
 function lastNumberIn(text: string, from: number, to: number): number {

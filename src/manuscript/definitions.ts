@@ -3,7 +3,7 @@ import type { Section } from './sections.ts';
 
 /** Name, its short form in brackets, a sign, and words behind it. */
 const SHAPE =
-  /^([a-z][a-z0-9'’./ -]{0,40}?)\s*(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—])\s*(?=\S)/i;
+  /^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—])\s*(?=\S)/i;
 
 /** Outside a list of stitches only such names are taken for stitches: "Note: …" is none. */
 const STITCH_NAME =

@@ -67,8 +67,12 @@ function takeTitle(scan: Scan, { from, to, next }: Stretch, starts: Starts): boo
   if (options.titles === 'headings' || starts !== null) return false;
   if (open?.kind === 'instruction' && goesOnAt(scan, from)) return false;
   const line = text.slice(from, to);
-  if (!isTitle(line, { afterBlank: scan.afterBlank, beforeWork: isAboveWork(scan, next) }))
-    return false;
+  const context = {
+    afterBlank: scan.afterBlank,
+    beforeText: next < text.length && !/^[ \t]*[\r\n]/.test(text.slice(next, next + 4)),
+    beforeWork: isAboveWork(scan, next),
+  };
+  if (!isTitle(line, context)) return false;
   const section = sectionNamed(line);
   pushHeading(scan, { from, to, level: 0, name: titleWords(line) }, section ?? 'work');
   return true;

@@ -1,10 +1,13 @@
 /** Standing orders of prose, with absolute spans. */
 import { readOrders, type StandingOrder } from '../notation/index.ts';
 import type { ProseBlock } from './block.ts';
+import type { Section } from './sections.ts';
 
-/** Orders of a paragraph; lists of materials and readers' comments order nothing. */
+/** Lists of materials and of abbreviations ("BLO = back loops only") order nothing. */
+const WITHOUT: ReadonlySet<Section> = new Set(['comments', 'materials', 'abbreviations']);
+
 export function ordersOf(text: string, block: ProseBlock): readonly StandingOrder[] {
-  if (block.section === 'comments' || block.section === 'materials') return [];
+  if (WITHOUT.has(block.section)) return [];
   return readOrders(text, block.from, block.to).map((order) => shiftDeep(order, block.from));
 }
 

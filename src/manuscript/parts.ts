@@ -150,9 +150,20 @@ function continuesWork(part: Draft, before: Part): boolean {
   const above = labelled < 0 ? part.instructions : part.instructions.slice(0, labelled);
   if (above.some(({ instruction }) => startsWork(instruction))) return false;
   if (!first) return true;
-  if (numbersOf(first.instruction.label)?.first !== 1) return !first.instruction.steps.some(isRing);
+  const number = numbersOf(first.instruction.label)?.first ?? 1;
+  if (number !== 1) {
+    // "Work as the right one to Round 6" comes before a Round 7 that does not go on from here.
+    const goesBack = number <= lastNumberOf(before) && endsWork(before.instructions);
+    return !goesBack && !first.instruction.steps.some(isRing);
+  }
   if (startsWork(first.instruction)) return false;
   return !endsWork(before.instructions) && takesUpWork(first.instruction);
 }
+
+const lastNumberOf = (part: Part): number =>
+  part.instructions.reduce(
+    (last, { instruction }) => Math.max(last, numbersOf(instruction.label)?.last ?? 0),
+    0,
+  );
 
 const isRing = (step: { readonly kind: string }): boolean => step.kind === 'ring';

@@ -19,7 +19,7 @@ import type { Chart, Head, Manuscript } from './manuscript.ts';
 import { partsOf } from './parts.ts';
 import { plainText } from './plain.ts';
 import { specialsOf, spellingsOf } from './specials.ts';
-import { type Cues, cuesOf, termsOf } from './terms.ts';
+import { type Cues, cuesOf, tellingCue, termsOf } from './terms.ts';
 import { treeReader, vocabularyOf } from './trees.ts';
 
 export interface ReadOptions {
@@ -129,7 +129,7 @@ function wholeFindings(text: string, manuscript: Manuscript, cues: Cues): readon
   const first = parts[0]?.instructions[0];
   if (!first) return [noInstructions({ from: 0, to: Math.min(text.length, 1) })];
   if (terms.because !== 'words' && terms.because !== 'custom') return [];
-  const cue = terms.terms === 'US' ? cues.us[0] : cues.uk[0];
+  const cue = tellingCue(text, cues, terms.terms);
   const because = cue
     ? `since "${text.slice(cue.from, cue.to)}" is a word of ${terms.terms} terms`
     : 'as most patterns are that do not say';

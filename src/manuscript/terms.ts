@@ -62,6 +62,12 @@ const decided = (
   ),
 });
 
+/** The word that tells most: the first strong one, or else the first of all. */
+export const tellingCue = (text: string, cues: Cues, terms: Terms): Span | null => {
+  const spans = terms === 'US' ? cues.us : cues.uk;
+  return spans.find((span) => isStrong(text, span)) ?? spans[0] ?? null;
+};
+
 const isStrong = (text: string, { from, to }: Span): boolean =>
   !WEAK.test(text.slice(from, Math.min(to, from + 12)));
 

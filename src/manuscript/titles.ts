@@ -3,6 +3,8 @@ import { sectionNamed } from './sections.ts';
 
 export interface TitleContext {
   readonly afterBlank: boolean;
+  /** A line with words follows at once. */
+  readonly beforeText: boolean;
   /** The next line with words opens an instruction. */
   readonly beforeWork: boolean;
 }
@@ -27,9 +29,11 @@ export function isTitle(line: string, context: TitleContext): boolean {
     return false;
   if (capitals) return true;
   if (/:\s*$/.test(line)) return line.split(/\s+/).length <= 5;
-  if (!context.beforeWork) return false;
-  if (FOR.test(line)) return true;
-  return context.afterBlank && /^\p{Lu}/u.test(line) && line.split(/\s+/).length <= 5;
+  if (context.beforeWork && FOR.test(line)) return true;
+  if (!context.afterBlank || !/^\p{Lu}/u.test(line)) return false;
+  // "Left mitt", and below it prose: "Work as the right one to Round 6."
+  const most = context.beforeWork ? 5 : context.beforeText ? 3 : 0;
+  return line.split(/\s+/).length <= most;
 }
 
 /** The name without its colon, stars and frame. */

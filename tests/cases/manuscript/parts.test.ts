@@ -60,6 +60,11 @@ describe('parts under headings', () => {
     expect(parts(`## Base\n\n${disc}\n\n## Brim\n\n${round}`)).toEqual(['Base', `Brim${sign}`]);
   });
 
+  test('a second piece that is told from its middle is a piece of its own', () => {
+    const left = '## Left\n\nWork as the right one to Rnd 1.\n\nRnd 2: Sc in each st. (6)';
+    expect(parts(`## Right\n\n${disc} Fasten off.\n\n${left}`)).toEqual(['Right', 'Left']);
+  });
+
   test('wrapped prose that breaks before the end of a sentence is no row', () => {
     const text = `## Base\n\n${disc}\n\nFold the piece along the line that was left open in\nRnd 10. Sew on the loop.`;
     expect(instructions(text)).toHaveLength(2);

@@ -66,6 +66,16 @@ describe('pasted text', () => {
     expect(instructions(text).map((row) => row.slice(0, 3))).toEqual(['1st', '2nd', '3rd']);
   });
 
+  test('a size before the label belongs to it', () => {
+    const text = 'Rnd 7: sc around. (30)\nSize L only: Rnd 8: Rep Rnd 7.\nSmall: Rnd 9: sc around.';
+    expect(instructions(text)).toEqual(text.split('\n'));
+  });
+
+  test('work without a number: start, foundation, a story that begins with a chain', () => {
+    const text = 'Start: 7 sc in ring.\n\nFoundation: 6ch, ss to join.\n\nStarting at the centre, ch 8.';
+    expect(instructions(text)).toHaveLength(3);
+  });
+
   test('a number that a list dropped behind the count begins the next row', () => {
     const text = '5. (3 sc, inc) x 7 (35) 6-9. 35 sc (4 rows) (35)\n10. (3 sc, dec) x 7 (28)';
     expect(instructions(text)).toEqual([
@@ -159,6 +169,11 @@ describe('pasted text', () => {
     expect(read(text).specials).toEqual([]);
   });
 
+  test('what an abbreviation means is no order', () => {
+    const text = 'Abbreviations:\nBLO = back loops only\n\nRnd 1: 6 sc in magic ring. (6)';
+    expect(read(text).orders).toEqual([]);
+  });
+
   test('a text about something else has no instructions, and says so', () => {
     expect(codesOf('Dear Olive,\n\nthe weather is fine here. See you in May.\n')).toEqual([
       'no-instructions',
@@ -183,6 +198,11 @@ describe('parts of pasted text', () => {
     const text = `${head}\n\nCh 12.\nRow 1: Sc in 2nd ch from hook and in each ch across. (11)\nRow 2: Ch 1, turn, sc in each st. (11)`;
     expect(parts(text)).toEqual(['', '']);
     expect(read(text).parts[1]?.instructions).toHaveLength(3);
+  });
+
+  test('a lone name above prose does too', () => {
+    const text = `Right mitt\n${head}\n\nLeft mitt\nWork as the right one.\nRnd 2: inc x 6 (12)`;
+    expect(parts(text)).toEqual(['Right mitt', 'Left mitt']);
   });
 
   test('a lone exclamation names none', () => {

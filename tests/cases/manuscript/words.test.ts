@@ -24,6 +24,12 @@ describe('special stitches', () => {
     expect(keys(text)).toEqual([['shell', 'sh']]);
   });
 
+  test('a name may begin with a number', () => {
+    expect(keys(`Special Stitches\n2-tr cluster (2trcl): tr2tog in same st\n\n${row}`)).toEqual([
+      ['2-tr cluster', '2trcl'],
+    ]);
+  });
+
   test('one may be made of another', () => {
     const text = `## Special stitches\n\nFan: (shell, ch 2, shell) in same st.\n\nShell: 5 dc in same st.\n\n## Edging\n\n${row}`;
     expect(JSON.stringify(read(text).specials[0]?.steps)).toContain('"special":"shell"');

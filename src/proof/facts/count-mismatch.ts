@@ -7,10 +7,13 @@ import { growth } from '../growth.ts';
 import { rowName, STITCHES } from '../names.ts';
 import { askedBy, type Scene, type Sightings } from '../scene.ts';
 import { madeSum } from '../sums.ts';
+import { chainList } from '../text/sizes-lengths.ts';
 
-export function count(scene: Scene, found: Sightings<'count'>): Finding {
+export function count(scene: Scene, found: Sightings<'count'>): Finding | null {
   const { first, at, rows, sizes } = found;
   const { fact, row, cloth } = first;
+  const asked = askedBy(scene, row);
+  if (asked && chainList(asked.instruction, scene.manuscript.head.sizes.length)) return null;
   const ofStitches = fact.computed === row.tally.stitches;
   const sum = [
     ofStitches ? madeSum(scene, row, cloth) || plainSum(found) : spacesSum(found),

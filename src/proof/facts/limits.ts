@@ -17,7 +17,8 @@ export function tooLarge(scene: Scene, found: Sightings<'limit'>): Finding {
     return tooManyStitches(at, { row, stitches, limit: MOST_STITCHES }, { rows, sizes });
   }
   const limit = first.fact.what === 'rows' ? MOST_ROWS : MOST_STITCHES;
-  const times = timesOf(scene, first) ?? Math.max(number, limit + 1);
+  // The number as written: what was read of it may have been cut down.
+  const times = Math.max(timesOf(scene, first) ?? 0, number, limit + 1);
   return repeatTooLarge(at, { words: wordsAt(scene, at), times, limit }, { rows, sizes });
 }
 

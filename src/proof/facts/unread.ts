@@ -1,9 +1,34 @@
 /** Words that were not understood, and words that are understood but not followed by the hook. */
-import { type Finding, notWorked, unread } from '../../finding/index.ts';
+import { type Finding, notWorked, undefinedStitch, unread } from '../../finding/index.ts';
+import type { Span } from '../../source/index.ts';
+import { propose, replacement } from '../fixes/proposals.ts';
+import { nearest } from '../nearest.ts';
 import { type Scene, type Sightings, wordsAt } from '../scene.ts';
 
+/** One word where a stitch is due: "2 pearl st in each st", "rtrf in next st". */
+const AS_STITCH =
+  /^(?:\d+\s*)?([a-z][a-z0-9-]{1,14}(?:\s(?:st|stitch)(?:es|s)?)?)\s(?:in|into|around|across|over)\s(?:the\s)?(?:each|next|nx|same|first|last|ea|ring|ch|sp|all|every|any|st|sts|\d+)\b/i;
+/** Everyday words that stand there too. */
+const NO_STITCH =
+  /ing$|ed$|^(?:work|make|then|and|to|of|or|as|for|with|now|also|again|place|put|insert|once|twice|half|front|back|more|turn|join|hook|yarn|the|one|two|three|four|five|six|all|only|up|down|in|on|do|go|from|stitch|stitches|st|sts)$/i;
+
 export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unread'>): Finding {
-  return unread(at, { words: wordsAt(scene, at) }, { rows, sizes });
+  const words = wordsAt(scene, at);
+  const name = AS_STITCH.exec(words)?.[1];
+  if (!name || NO_STITCH.test(name)) return unread(at, { words }, { rows, sizes });
+  const { terms } = scene.manuscript.terms;
+  const near = nearest(scene, name);
+  const span = nameIn(scene, at, name);
+  const said = { stitch: name, terms, ...(near !== null && { nearest: near }) };
+  const finding = undefinedStitch(span, said, { rows, sizes });
+  return near === null
+    ? finding
+    : propose(finding, [replacement(scene.manuscript.text, span, near)]);
+}
+
+function nameIn({ manuscript }: Scene, at: Span, name: string): Span {
+  const from = at.from + manuscript.text.slice(at.from, at.to).indexOf(name);
+  return from < at.from ? at : { from, to: from + name.length };
 }
 
 export function notFollowed(scene: Scene, { at, rows, sizes }: Sightings<'not-worked'>): Finding {

@@ -6,12 +6,14 @@ import { cautions } from './caution.ts';
 import { chartRows } from './chart-rows-left.ts';
 import { notJoined } from './colour-not-joined.ts';
 import { colours } from './colours.ts';
+import { unexplained } from './groups.ts';
 import { handles } from './handles.ts';
 import { incomplete } from './incomplete.ts';
 import { motifs } from './motif.ts';
 import { numbering } from './numbering.ts';
 import { openDoubts } from './open-doubts.ts';
 import { emptyRows } from './row-empty.ts';
+import { sizeNames } from './size-names.ts';
 import { sizeLists } from './sizes-lengths.ts';
 import { specialStitches } from './specials.ts';
 import { stars } from './stars.ts';
@@ -21,6 +23,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   numbering,
   emptyRows,
   sizeLists,
+  sizeNames,
   foreignTerms,
   openDoubts,
   stars,
@@ -28,6 +31,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   colours,
   notJoined,
   specialStitches,
+  unexplained,
   chartRows,
   motifs,
   handles,

@@ -1,6 +1,6 @@
 /** Lists of numbers with another length than the list of sizes. */
 import { type Finding, sizesLengths } from '../../finding/index.ts';
-import type { Numbers } from '../../notation/index.ts';
+import type { Instruction, Numbers } from '../../notation/index.ts';
 import type { Scene } from '../scene.ts';
 import { absolute, instructionsOf, rowIds } from './rows.ts';
 
@@ -8,9 +8,11 @@ export function sizeLists(scene: Scene): Finding[] {
   const { head } = scene.manuscript;
   const sizes = head.sizes.length;
   if (sizes < 2) return [];
-  const lists = [...instructionsOf(scene)].flatMap((row) =>
-    numbersIn(row.placed.instruction).map((numbers) => ({ row, numbers })),
-  );
+  const lists = [...instructionsOf(scene)].flatMap((row) => {
+    const chain = chainList(row.placed.instruction, sizes);
+    const all = chain ? [chain] : numbersIn(row.placed.instruction);
+    return all.map((numbers) => ({ row, numbers }));
+  });
   const long = lists.filter(({ numbers }) => numbers.values.length > 1);
   const odd = long.filter(({ numbers }) => numbers.values.length !== sizes);
   // Sizes that no line names were told from the first list: others must bear it out.
@@ -19,6 +21,18 @@ export function sizeLists(scene: Scene): Finding[] {
     const at = absolute(row.placed, numbers);
     return sizesLengths(at, { has: numbers.values.length, sizes }, { rows: rowIds(scene, row) });
   });
+}
+
+/**
+ * "Ch 21 (25)." where there are three sizes: a number and a bracket that looks like a count. What a
+ * bare chain makes is not counted, so the two are a list.
+ */
+export function chainList({ label, steps, counts }: Instruction, sizes: number): Numbers | null {
+  const chain = steps.length === 1 ? steps[0] : undefined;
+  const [count] = counts;
+  if (label || sizes < 2 || chain?.kind !== 'chain' || !chain.n || !count) return null;
+  if (count.unit !== null || chain.n.values.length > 1) return null;
+  return { from: chain.n.from, to: count.to, values: [...chain.n.values, ...count.n.values] };
 }
 
 const isGuess = (sizes: readonly string[]): boolean =>

@@ -1,0 +1,80 @@
+/**
+ * Shells, V-stitches, picots and their like that the pattern does not explain. A manuscript with
+ * front matter is whole and has to explain them all; of a pasted piece only what its sums hang on,
+ * and only where these do not come out.
+ */
+import { type Finding, specialUndefined } from '../../finding/index.ts';
+import type { WorkStep } from '../../notation/index.ts';
+import { type Scene, wordsAt } from '../scene.ts';
+import { absolute, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
+
+const SHAPES: ReadonlySet<string> = new Set([
+  'shell',
+  'v',
+  'cluster',
+  'bobble',
+  'puff',
+  'popcorn',
+  'picot',
+]);
+/** How many stitches they make hangs on their definition. */
+const OPEN: ReadonlySet<string> = new Set(['shell', 'v']);
+
+interface Use {
+  readonly row: Placed;
+  readonly step: WorkStep;
+}
+
+export function unexplained(scene: Scene): Finding[] {
+  const byShape = new Map<string, Use[]>();
+  for (const row of instructionsOf(scene)) {
+    for (const step of stepsIn(row.placed.instruction.steps)) {
+      if (step.kind !== 'work' || !isOpenShape(step) || !matters(scene, { row, step })) continue;
+      byShape.set(step.stitch.shape, [...(byShape.get(step.stitch.shape) ?? []), { row, step }]);
+    }
+  }
+  return [...byShape.values()].flatMap((uses) => {
+    const [{ row, step }] = uses as [Use, ...Use[]];
+    const at = absolute(row.placed, step.stitch);
+    const stitch = wordsAt(scene, at)
+      .replace(/^\d+\s+/, '')
+      .toLowerCase();
+    if (isExplained(scene, stitch)) return [];
+    const rows = [...new Set(uses.flatMap((use) => rowIds(scene, use.row)))];
+    return [specialUndefined(at, { row: nameOf(scene, row.placed), stitch }, { rows })];
+  });
+}
+
+/** "3-dc cluster", "ch-3 picot" say what they are; a bare name does not. */
+const isOpenShape = ({ stitch }: WorkStep): boolean =>
+  SHAPES.has(stitch.shape) &&
+  stitch.special === null &&
+  stitch.stem === null &&
+  stitch.legs === null;
+
+function matters({ fabric, manuscript }: Scene, { row, step }: Use): boolean {
+  if (manuscript.head.span) return true;
+  if (!OPEN.has(step.stitch.shape)) return false;
+  return fabric.cloths.some(({ rows }) =>
+    rows.some(
+      (one) =>
+        one.partIndex === row.partIndex &&
+        one.instruction === row.index &&
+        one.verdict !== 'proven',
+    ),
+  );
+}
+
+/** Explained somewhere in words that are not a definition of their own: "picot (ch 3, sl st …)". */
+function isExplained({ manuscript }: Scene, stitch: string): boolean {
+  const name = stitch.replace(/(?:e?s)?$/, '').replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  const known = manuscript.specials.some(({ key, aliases }) =>
+    [key, ...aliases].some((one) => one.includes(stitch)),
+  );
+  return (
+    known ||
+    new RegExp(`${name}\\w*(?:\\s+st(?:itch)?)?\\s*(?:[:=(]|is\\b|means\\b)`, 'i').test(
+      manuscript.text,
+    )
+  );
+}

@@ -165,8 +165,8 @@ const cases: readonly (readonly [us: string, uk: string, tree: Instruction])[] =
     ),
   ],
   [
-    'Rnds 19 and 20: Rep rnds 2, 4 and 6.',
-    'Rnds 19 and 20: Rep rnds 2, 4 and 6.',
+    'Rnds 19 and 20: Rep Rnds 2, 4 and 6.',
+    'Rnds 19 and 20: Rep Rnds 2, 4 and 6.',
     told([rowsAgain({ rows: [2, 4, 6] })], { label: label({ numbers: [19, 20] }) }),
   ],
   [

@@ -6,6 +6,19 @@ import { type Voice, writeStem } from './voice.ts';
 export const countsAsRemark = (countsAs: CountsAs | null, voice: Voice): string =>
   countsAs === null ? '' : ` (${writeCountsAs(countsAs, voice)})`;
 
+/**
+ * Beside a stitch "in 4th ch from hook" the remark speaks of the chains that were passed: one stitch is
+ * theirs alone, "(counts as 2 dc)" is theirs and this one.
+ */
+export function skippedRemark(countsAs: CountsAs | null, voice: Voice): string {
+  if (countsAs === null || countsAs.stitches > 1) return countsAsRemark(countsAs, voice);
+  const chains = voice.to === 'US' ? 'skipped ch' : 'missed ch';
+  const said = writeCountsAs(countsAs, voice)
+    .replace(/^does\b/, 'do')
+    .replace(/^counts/, 'count');
+  return ` (${chains} ${said})`;
+}
+
 export function writeCountsAs(countsAs: CountsAs, voice: Voice): string {
   const throughout = countsAs.throughout ? ' here and throughout' : '';
   if (!countsAs.counts) {

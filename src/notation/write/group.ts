@@ -10,6 +10,9 @@ export function writeGroup(step: GroupStep, voice: Voice): string {
   return `${made} ${writeIn(step.place, voice)}`;
 }
 
-/** Round brackets inside square ones (common practice), so the deeper level decides. */
+/**
+ * Round brackets inside square ones (common practice), so the deeper level decides; the brackets of
+ * sizes, "next 9 (9, 4) sts", are no level.
+ */
 export const bracketed = (words: string): string =>
-  words.includes('(') ? `[${words}]` : `(${words})`;
+  /\((?![\d, -]+\))/.test(words) ? `[${words}]` : `(${words})`;

@@ -72,7 +72,7 @@ const opensRow = (step: Step): boolean =>
 function closes(before: Step, step: Step): boolean {
   switch (step.kind) {
     case 'join':
-      return !step.ring && step.yarn === null;
+      return step.yarn === null;
     case 'turn':
       return before.kind !== 'chain' && before.kind !== 'join';
     case 'spiral':

@@ -20,7 +20,7 @@ function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
     case 'stitch':
       return plural(noun.word === '' ? 'st' : noun.word, many);
     case 'stem':
-      return writeStem(noun.stem ?? '', voice);
+      return `${postOf(noun, voice)}${writeStem(noun.stem ?? '', voice)}`;
     case 'chain':
       // "ch" is singular and plural at once, as "dc" is: "in next 40 ch".
       return noun.word === '' ? 'ch' : `${noun.word} ch`;
@@ -37,6 +37,12 @@ function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
     default:
       return plural(WORDS[noun.kind], many);
   }
+}
+
+/** "FPdc around next FPdc": the tree keeps but the stem of what lies beneath. */
+function postOf(noun: Noun, voice: Voice): string {
+  const said = /^(fp|bp)/i.exec(voice.quote(noun));
+  return said === null ? '' : said[0].toUpperCase();
 }
 
 /** "sp", "ch-2 sp", "shell sp", "V-st ch-1 sp"; "ch-3" where the designer wrote no "sp". */

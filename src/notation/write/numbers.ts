@@ -32,11 +32,10 @@ export function writeTimes(n: Numbers, voice: Voice): string {
   return written === '2' ? 'twice' : `${written} times`;
 }
 
-/** "once more", "twice more", "5 more times", "2 (3, 4) more times". */
+/** "once more", "5 more times", "2 (3, 4) more times". */
 export function writeMoreTimes(n: Numbers, voice: Voice): string {
   const written = writeNumbers(n, voice);
-  if (written === '1') return 'once more';
-  return written === '2' ? 'twice more' : `${written} more times`;
+  return written === '1' ? 'once more' : `${written} more times`;
 }
 
 /** 1st, 2nd, 3rd, 4th, 11th, 21st. */

@@ -11,7 +11,7 @@ export function writeRowsAgain(step: RowsAgainStep, voice: Voice): string {
 }
 
 function named(step: RowsAgainStep, voice: Voice): string {
-  if (step.lastN === null) return `${courses(step.rows.length, voice)} ${writeRows(step.rows)}`;
+  if (step.lastN === null) return rowsNamed(step.rows, voice);
   return step.lastN === 1 ? `last ${voice.course}` : `last ${step.lastN} ${voice.course}s`;
 }
 
@@ -22,10 +22,10 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
   if (step.times !== null) found.push(`${comma} ${writeMoreTimes(step.times, voice)}`);
   if (step.moreRows !== null) found.push(` for ${rowsOf(step.moreRows, 'more ', voice)}`);
   if (step.measure !== null) found.push(` ${measured(step.measure)}`);
-  if (step.endingWith !== null) found.push(`, ending with ${voice.course} ${step.endingWith}`);
-  if (step.then.length > 0) {
-    found.push(`, then rep ${courses(step.then.length, voice)} ${writeRows(step.then)}`);
+  if (step.endingWith !== null) {
+    found.push(`, ending with ${rowsNamed([step.endingWith], voice)}`);
   }
+  if (step.then.length > 0) found.push(`, then rep ${rowsNamed(step.then, voice)}`);
   return found;
 }
 
@@ -36,7 +36,9 @@ export function writeEven(step: EvenStep, voice: Voice): string {
   return `work even${stitch}${rows}${measure}`;
 }
 
-const courses = (n: number, voice: Voice): string => (n === 1 ? voice.course : `${voice.course}s`);
+/** "Row 4", "Rnds 2-5": with a capital, as the labels that they point to. */
+const rowsNamed = (rows: readonly number[], voice: Voice): string =>
+  `${voice.course === 'rnd' ? 'Rnd' : 'Row'}${rows.length === 1 ? '' : 's'} ${writeRows(rows)}`;
 
 const rowsOf = (n: Numbers, more: string, voice: Voice): string =>
   `${writeNumbers(n, voice)} ${more}${isOne(n) ? voice.course : `${voice.course}s`}`;

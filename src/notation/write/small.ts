@@ -14,8 +14,12 @@ import type { Voice } from './voice.ts';
 
 export const writeTurn = (step: TurnStep): string => (step.not ? 'do not turn' : 'turn');
 
-export const writeFastenOff = (step: FastenOffStep): string =>
-  step.not ? 'do not fasten off' : 'fasten off';
+/** The tree keeps no yarn here; the letter is taken over from the designer's words. */
+export function writeFastenOff(step: FastenOffStep, voice: Voice): string {
+  if (step.not) return 'do not fasten off';
+  const yarn = / off (?:yarn )?([A-Z]|[MC]C\d?)$/.exec(voice.quote(step));
+  return yarn === null ? 'fasten off' : `fasten off ${yarn[1]}`;
+}
 
 export function writeYarn(step: YarnStep, voice: Voice): string {
   if (step.yarn === '') return voice.to === 'US' ? 'change color' : 'change colour';

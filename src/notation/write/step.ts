@@ -40,7 +40,7 @@ export function writeStep(step: Step, voice: Voice): string {
     case 'spiral':
       return 'do not join';
     case 'fasten-off':
-      return writeFastenOff(step);
+      return writeFastenOff(step, voice);
     case 'yarn':
       return writeYarn(step, voice);
     case 'ring':

@@ -5,11 +5,22 @@
 
 import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
-import { W } from './dictionary.ts';
+import { formOf, W } from './dictionary.ts';
 import { readEnding } from './ending.ts';
+import { readLoopOrder } from './orders.ts';
 import { readPlaceAfterPreposition } from './place.ts';
-import { fromOf, isWord, kindAt, MAX_DEPTH, type Reader, spelled, toOf, wordAt } from './reader.ts';
-import { isRepeatOrder, readOrder } from './repeat.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isWord,
+  kindAt,
+  MAX_DEPTH,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
+import { isRepeatOrder, namesStar, readOrder, wrapSentence } from './repeat.ts';
 import { putWords, type Run } from './run.ts';
 import { MISSING, readTimes } from './times.ts';
 import { T } from './tokens.ts';
@@ -30,7 +41,14 @@ export function readBracket(r: Reader, run: Run): void {
   const closed = partner >= 0;
   const b: Bracket = { start, close: closed ? partner : r.kind.length - 1, closed };
   if (closed && partner === start + 1) leave(r, b);
-  else if (aboutChain(r, run, b) || countBracket(r, run, b)) return;
+  else if (
+    timesBracket(r, run, b) ||
+    placeBracket(r, run, b) ||
+    loopBracket(r, run, b) ||
+    aboutChain(r, run, b) ||
+    countBracket(r, run, b)
+  )
+    return;
   else if (isAside(r, start, b.close)) {
     leave(r, b);
     putWords(r, run, start, 'remark');
@@ -38,6 +56,54 @@ export function readBracket(r: Reader, run: Run): void {
     leave(r, b);
     putWords(r, run, start, 'unread');
   } else workBracket(r, run, b);
+}
+
+/** "1 sc, inc (x6)": the number of the sentence at its end, of the last step elsewhere. */
+function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
+  if (!b.closed || b.close - b.start > 4 || run.out.length === 0) return false;
+  r.at = b.start + 1;
+  const times = readTimes(r, false);
+  if (times?.kind !== 'times' || r.at !== b.close) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  const saved = run.sentence;
+  const ends = clauseEnds(r) ? kindAt(r) !== T.comma : kindAt(r) === T.open;
+  if (!ends) run.sentence = run.out.length - 1;
+  wrapSentence(r, run, { times, ending: null, order: { from: times.from, to: times.to } }, '');
+  run.sentence = Math.min(saved, run.out.length);
+  return true;
+}
+
+/** "1 dc (in ch-3 of previous row)": the place of the step before. */
+function placeBracket(r: Reader, run: Run, b: Bracket): boolean {
+  const last = run.out.at(-1);
+  if (!b.closed || r.value[b.start + 1] !== W.in || last?.kind !== 'work' || last.place)
+    return false;
+  r.at = b.start + 1;
+  const place = readPlaceAfterPreposition(r);
+  if (!place || r.at !== b.close) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  run.out[run.out.length - 1] = { ...last, place, to: toOf(r) };
+  return true;
+}
+
+/** "(in back loops only) 2 hdc in each st" */
+function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
+  if (!b.closed || b.close - b.start > 8) return false;
+  r.at = b.start + 1;
+  const loop = readLoopOrder(r);
+  if (!loop || r.at !== b.close) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  run.out.push({ ...loop, from: fromOf(r, b.start), to: toOf(r) });
+  return true;
 }
 
 /** Puts the reader behind the bracket. */
@@ -118,11 +184,12 @@ function worksOn(r: Reader, run: Run): boolean {
 /** A remark in brackets: nothing worked in it, or it says what something is. */
 export function isAside(r: Reader, start: number, close: number): boolean {
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
-  if (ASIDES.has(first)) return true;
+  if (ASIDES.has(first) || namesOnly(r, start, close)) return true;
   const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
   if (ASIDE_WORDS.has(word)) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
-  if (last === W.made || last === W.row || last === W.round || last === W.throughout) return true;
+  if (last === W.made || last === W.throughout) return true;
+  if ((last === W.row || last === W.round) && close - start < 6) return true;
   let works = false;
   for (let i = start + 1; i < close && !works; i++) {
     const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
@@ -144,6 +211,31 @@ export function isAside(r: Reader, start: number, close: number): boolean {
       sense === W.repeat;
   }
   return !works;
+}
+
+/** "(first dc of shell)", "(dc group)", "(shell)", "(increase)" with nothing behind: a name. */
+function namesOnly(r: Reader, start: number, close: number): boolean {
+  const kind = r.kind[start + 1];
+  const last = r.value[close - 1];
+  if (kind === T.ordinal || r.value[start + 1] === W.last) {
+    for (let i = start; i < close; i++)
+      if (r.kind[i] === T.word && r.value[i] === W.in) return false;
+    return true;
+  }
+  if (r.kind[close - 1] === T.word && last === W.group) return true;
+  if (close - start > 4 || kind !== T.word || leadsOn(r, close + 1)) return false;
+  const form = formOf(r.value[start + 1] ?? 0);
+  const shaped = form !== null && form.stem === null && form.shape !== 'one';
+  return shaped && r.kind[start + 2] !== T.comma && r.kind[start + 2] !== T.number;
+}
+
+/** Whether a number, a sign of multiplication, a place or the way round stands at a token. */
+function leadsOn(r: Reader, token: number): boolean {
+  const kind = r.kind[token];
+  if (kind === T.number || kind === T.times || kind === T.star || kind === T.open) return true;
+  if (kind !== T.word) return false;
+  const sense = r.value[token] ?? 0;
+  return sense !== W.and && sense !== W.then && sense !== W.repeat;
 }
 
 const ASIDES = new Set([
@@ -174,6 +266,8 @@ const ASIDES = new Set([
   W.first_word,
   W.made,
   W.count,
+  W.a,
+  W.total,
 ]);
 
 const ASIDE_WORDS = new Set(
@@ -193,7 +287,38 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   // Counts inside a bracket are running ones and no totals.
   if (b.closed) r.counts.length = counted;
   leave(r, b);
-  run.out.push(b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps));
+  const step = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
+  if (step.kind === 'group') dropName(r, run, b);
+  if (step.kind === 'repeat' && step.times.kind === 'missing' && spreadsOut(run, steps)) {
+    run.out.push(...steps);
+  } else run.out.push(step);
+}
+
+/**
+ * "2 sc (1 sc in dc, 1 sc in ch sp)" tells where the two go, and "ch 10 (skip 15 …)" goes on: what
+ * the bracket holds stands for itself, and for the step that it explains.
+ */
+function spreadsOut(run: Run, steps: readonly Step[]): boolean {
+  const last = run.out.at(-1);
+  if (steps[0]?.kind === 'skip' && last?.kind === 'chain') return true;
+  if (last?.kind !== 'work' || last.place || !last.n || steps.length < 2) return false;
+  let sum = 0;
+  for (const step of steps) {
+    if (step.kind !== 'work' || step.stitch.stem !== last.stitch.stem || !step.place) return false;
+    sum += (step.n?.values[0] ?? 1) * (step.n ? 1 : (step.place.n?.values[0] ?? 1));
+  }
+  if (sum !== last.n.values[0]) return false;
+  run.out.pop();
+  return true;
+}
+
+/** "half shell (3 dc) in last sc": the bracket says what the name before it means. */
+function dropName(r: Reader, run: Run, b: Bracket): void {
+  const last = run.out.at(-1);
+  if (last?.kind !== 'work' || last.place || last.n || last.to !== r.to[b.start - 1]) return;
+  const { shape } = last.stitch;
+  if (shape === 'one' || shape === 'increase' || shape === 'together') return;
+  run.out[run.out.length - 1] = { kind: 'remark', from: last.from, to: last.to };
 }
 
 const markOf = (r: Reader, b: Bracket): string => r.text[r.base + fromOf(r, b.start)] ?? '(';
@@ -275,7 +400,8 @@ function bracketTimes(r: Reader): ReturnType<typeof readTimes> {
   while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.stop) r.at++;
   // "(…)* repeat 5 times": a star left over from another habit.
   if (r.at === start && kindAt(r) === T.star && isRepeatOrder(r, 1)) r.at++;
-  if (isRepeatOrder(r) && r.at <= start + 1) return readOrder(r).times;
+  // "rep from *" speaks of the star around the bracket.
+  if (isRepeatOrder(r) && r.at <= start + 1 && !namesStar(r)) return readOrder(r).times;
   r.at = start;
   if (kindAt(r) === T.number && isEndOfRow(r)) return bareNumber(r);
   return null;

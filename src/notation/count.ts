@@ -122,12 +122,21 @@ function readUnit(r: Reader, draft: Draft): void {
     r.at++;
   }
   const noun = readNoun(r);
-  if (noun) applyNoun(draft, noun);
-  else if (formOf(wordAt(r)) === null && isPlainGroup(r)) {
+  if (noun) {
+    applyNoun(draft, noun);
+    groupOf(r);
+  } else if (formOf(wordAt(r)) === null && isPlainGroup(r)) {
     draft.unit = 'group';
     draft.word = singular(spelled(r, r.at));
     r.at++;
   }
+}
+
+/** "20 sets of three dc" */
+function groupOf(r: Reader): void {
+  if (!isWord(r, W.of) || kindAt(r, 1) !== T.number) return;
+  r.at += 2;
+  readNoun(r);
 }
 
 /** "6 scallops", "5 motifs": a made-up thing that is counted, one plural word before a close. */

@@ -142,8 +142,13 @@ const waiting: { name: string; sense: SenseId }[] = [];
 
 function addNames(names: readonly string[], sense: SenseId): void {
   for (const name of names) {
-    if (name.includes(' ')) waiting.push({ name, sense });
-    else addName(name, sense);
+    if (name.includes(' ')) {
+      waiting.push({ name, sense });
+      if (/(crochet|treble|stitch|dec|decrease|inc|increase|cluster)$/.test(name)) {
+        waiting.push({ name: `${name}${name.endsWith('h') ? 'es' : 's'}`, sense });
+      }
+      if (name.endsWith('crochet')) waiting.push({ name: `${name}s`, sense });
+    } else addName(name, sense);
   }
 }
 

@@ -22,6 +22,7 @@ export function readEven(r: Reader): EvenStep | null {
     const before = r.at;
     measure ??= readMeasure(r);
     rows ??= rowsHere(r);
+    if (rows && (isWord(r, W.even) || isWord(r, W.straight))) r.at++;
     term ??= inStitch(r);
     onStitches(r);
     if (r.at === before) break;
@@ -37,6 +38,7 @@ function opening(r: Reader): StitchTerm | null | undefined {
     verbs++;
   }
   if (isWord(r, W.to) && isWord(r, W.work, 1)) r.at += 2;
+  if (verbs > 0 && kindAt(r) === T.number) return numberedRows(r);
   const stitch = readStitch(r);
   if (isWord(r, W.even) || isWord(r, W.straight) || isWord(r, W.unchanged)) {
     r.at++;
@@ -53,7 +55,16 @@ function opening(r: Reader): StitchTerm | null | undefined {
     return null;
   }
   if (verbs === 0) return undefined;
+  if (isWord(r, W.to)) return null;
   return inPattern(r) ? null : undefined;
+}
+
+/** "work 1 rnd even": the rows are read again behind. */
+function numberedRows(r: Reader): null | undefined {
+  const start = r.at;
+  if (!rowsHere(r) || (!isWord(r, W.even) && !isWord(r, W.straight))) return undefined;
+  r.at = start;
+  return null;
 }
 
 /** "in pattern", "as established", "in this manner", "in the same way", "in sc". */
@@ -62,7 +73,12 @@ function inPattern(r: Reader): boolean {
   if (!eatWord(r, W.in) && !eatWord(r, W.as)) return false;
   eatThe(r);
   for (let k = 0; k < 4; k++) {
-    if (isWord(r, W.pattern, k) || /^(way|manner|established|before)$/i.test(wordText(r, k))) {
+    if (
+      isWord(r, W.pattern, k) ||
+      isWord(r, W.round, k) ||
+      isWord(r, W.row, k) ||
+      /^(way|manner|established|before)$/i.test(wordText(r, k))
+    ) {
       r.at += k + 1;
       if (isWord(r, W.pattern)) r.at++;
       return true;

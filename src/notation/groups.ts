@@ -75,7 +75,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
   if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
   eatWord(r, W.work);
   if (kindAt(r) === T.colon) r.at++;
-  const steps = kindAt(r) === T.open ? bracketSteps(r) : listSteps(r);
+  const steps = kindAt(r) === T.open && !timesBehind(r) ? bracketSteps(r) : listSteps(r);
   if (!steps || steps.length === 0) {
     r.at = start;
     return false;
@@ -119,6 +119,14 @@ function closesGroup(r: Reader, run: Run, place: Place, start: number): boolean 
   const from = steps[0]?.from ?? fromOf(r, start);
   out.push({ kind: 'group', steps, place, loose: true, from, to: toOf(r) });
   return true;
+}
+
+/** "into next ch work [1 tr, 1 ch] 6 times, 1 tr": the bracket is one item of the list. */
+function timesBehind(r: Reader): boolean {
+  const close = r.partner[r.at] ?? -1;
+  const kind = r.kind[close + 1];
+  const sense = kind === T.word ? r.value[close + 1] : 0;
+  return close > 0 && (kind === T.number || kind === T.times || sense === W.x || sense === W.twice);
 }
 
 function bracketSteps(r: Reader): Step[] | null {

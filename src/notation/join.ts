@@ -23,7 +23,9 @@ type Draft = { -readonly [K in keyof JoinStep]: JoinStep[K] };
 /** "join …", with the reader on the verb (or on "invisible join"). */
 export function readJoin(r: Reader): JoinStep | null {
   const start = r.at;
-  if (isWord(r, W.close) && !isJoinWord(r, 1)) return null;
+  // "close ring" pulls the tail of a magic ring.
+  if (isWord(r, W.close) && (!isJoinWord(r, 1) || (isWord(r, W.ring, 1) && !isWord(r, W.with, 2))))
+    return null;
   r.at++;
   joinedThing(r);
   const draft: Draft = {

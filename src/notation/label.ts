@@ -178,6 +178,10 @@ function named(r: Reader, draft: LabelDraft): boolean {
     if (isWord(r, W.next, k < 1 ? 0 : start - r.at)) draft.next = n;
     return true;
   }
+  if (isWord(r, W.to) && isWord(r, W.beginning, 1) && kindAt(r, 2) === T.colon) {
+    r.at += 2;
+    return true;
+  }
   const single =
     /^(start|setup|foundation|base|edging|border|begin|finishing|edge|center|centre)$/.test(
       spelled(r, start),
@@ -221,13 +225,21 @@ function bare(r: Reader, draft: LabelDraft): boolean {
   const start = r.at;
   if (!readLabelNumbers(r, draft)) return false;
   const kind = kindAt(r);
-  const closed = kind === T.stop || kind === T.close || kind === T.colon || kind === T.equals;
+  const dash = kind === T.dash && isGlued(r, -1) && startsHigh(r);
+  const closed =
+    dash || kind === T.stop || kind === T.close || kind === T.colon || kind === T.equals;
   if (!closed || draft.numbers.some((n) => n < 1 || n > 999 || n !== Math.floor(n))) {
     r.at = start;
     draft.numbers = [];
     return false;
   }
   return true;
+}
+
+/** "1-Slip knot ring": a capital behind the hyphen; "3-dc cluster" has none. */
+function startsHigh(r: Reader): boolean {
+  const code = r.text.charCodeAt(r.base + (r.from[r.at + 1] ?? 0));
+  return code >= 65 && code <= 90;
 }
 
 /** "inclusive", "(RS)", "[WS]", "and all even rows", "(dec row)", "- Drawstring". */

@@ -91,7 +91,7 @@ export const SPELLINGS = {
   more: 'more additional',
   total: 'total totalling totaling',
   turn: 'turn turned',
-  join: 'join joined joining connect unite rejoin attach joins connecting',
+  join: 'join joined joining connect unite rejoin attach joins connecting jn connect',
   close: 'close',
   fasten: 'fasten finish break bind tie cut fastened',
   off: 'off',
@@ -134,7 +134,8 @@ export const SPELLINGS = {
   still: 'still currently',
   by: 'by',
   star_word: 'asterisk asterisks star stars',
-  instructions: 'instructions instruction directions direction stitches_in',
+  instructions:
+    'bracketed parenthesis parentheses brackets instructions instruction directions direction stitches_in',
   these: 'these those this',
   sequence: 'sequence section_of',
   about: 'about approximately approx',

@@ -3,7 +3,8 @@
  * like sizes is read so only when the piece has sizes or the shape leaves no doubt, for "6 (36)" is
  * a number and a count.
  */
-import { fromOf, isGlued, kindAt, type Reader, toOf, valueAt } from './reader.ts';
+import { W } from './dictionary.ts';
+import { fromOf, isGlued, isWord, kindAt, type Reader, toOf, valueAt } from './reader.ts';
 import { T } from './tokens.ts';
 import type { Numbers } from './tree.ts';
 
@@ -34,7 +35,8 @@ function bracketedSizes(r: Reader, values: Values): boolean {
   while (kindAt(r) === T.open && sizeList(r, more)) {
     if (more.length + 1 >= sizes) break;
   }
-  const fits = more.length > 0 && (more.length + 1 === sizes || more.length > 1);
+  const counted = more.length === 1 && (isWord(r, W.times) || isWord(r, W.more));
+  const fits = counted || (more.length > 0 && (more.length + 1 === sizes || more.length > 1));
   if (!fits) {
     r.at = start;
     return false;

@@ -89,6 +89,7 @@ export function readUnworked(r: Reader): UnworkedStep | null {
 export function readTurn(r: Reader, not: boolean, start: number): TurnStep {
   r.at++;
   while (isWord(r, W.work) || isWord(r, W.the) || /^(your|piece|it)$/.test(word(r))) r.at++;
+  if (isWord(r, W.each) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 2;
   return { kind: 'turn', not, from: fromOf(r, start), to: toOf(r) };
 }
 

@@ -145,7 +145,11 @@ function lastPick(r: Reader, draft: PlaceDraft): boolean {
   draft.pick = rest ? 'each' : 'last';
   numberOf(r, draft);
   if (!rest && isWord(r, W.remaining)) r.at++;
-  if (rest && isWord(r, W.of) && isWord(r, W.row, 1)) r.at += 2;
+  if (rest && isWord(r, W.of)) {
+    const row = isWord(r, W.row, 1) || isWord(r, W.round, 1);
+    r.at += row ? 2 : 1;
+    eatThe(r);
+  }
   if (rest && draft.n) draft.pick = 'next';
   return true;
 }
@@ -153,6 +157,8 @@ function lastPick(r: Reader, draft: PlaceDraft): boolean {
 /** "each", "each of the next 5", "every other", "every second". */
 function eachPick(r: Reader, draft: PlaceDraft): boolean {
   const alternate = isWord(r, W.alternate);
+  // "every 3rd st" has no form in the tree: it is left unread rather than taken for each.
+  if (kindAt(r, 1) === T.ordinal && valueAt(r, 1) > 2) return false;
   r.at++;
   draft.pick = alternate ? 'every-other' : 'each';
   draft.each = true;

@@ -32,6 +32,8 @@ export function eatPreposition(r: Reader): boolean {
     return false;
   }
   r.at++;
+  // "in and around next st"
+  if (isWord(r, W.and) && isPreposition(r, 1)) r.at++;
   // "in through", "over and around": the second says no more.
   if (isPreposition(r, 0) && !isWord(r, W.from)) r.at++;
   return true;
@@ -154,8 +156,8 @@ function readNouns(r: Reader, draft: PlaceDraft): boolean {
     const slash = kindAt(r) === T.slash;
     if (link !== W.and && link !== W.or && !slash) break;
     r.at += comma + 1;
-    if (isWord(r, W.in) && isWord(r, W.each, 1)) r.at++;
-    const again = isWord(r, W.each) || isWord(r, W.every);
+    if (draft.pick === 'each' && isWord(r, W.in) && isWord(r, W.each, 1)) r.at++;
+    const again = draft.pick === 'each' && (isWord(r, W.each) || isWord(r, W.every));
     if (again) r.at++;
     if (!joinable(r, draft, again)) {
       r.at = start;
@@ -215,6 +217,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.of) return ofAfter(r, draft);
   if (sense === W.as) return asAfter(r, draft);
   if (sense === W.at) return footAfter(r, draft);
+  if (sense === W.between) return betweenAfter(r, draft);
   if (sense === W.made || (sense === W.just && isWord(r, W.made, 1)) || sense === W.only) {
     r.at++;
     return;
@@ -222,9 +225,19 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (belowAfter(r, draft)) return;
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
+    if (isWord(r, W.in)) inStartChain(r, draft);
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "third stitch in beginning chain" */
+function inStartChain(r: Reader, draft: PlaceDraft): void {
+  if (draft.of !== null || (draft.pick !== 'nth' && draft.pick !== 'top')) return;
+  const start = r.at++;
+  const of = readPlace(r);
+  if (of?.nouns[0]?.kind === 'start-chain') draft.of = of;
+  else r.at = start;
 }
 
 /** "in back loop only" behind the place. */
@@ -260,7 +273,12 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
   const start = r.at++;
   eatThe(r);
   if (rowOf(r, draft)) return;
-  const of = chainByLength(r) ?? readPlace(r);
+  const length = chainByLength(r);
+  if (length && draft.nouns[0]?.kind === 'space' && !draft.nouns[0].chains) {
+    draft.nouns = [{ ...draft.nouns[0], chains: length.nouns[0]?.chains ?? null }];
+    return;
+  }
+  const of = length ?? readPlace(r);
   if (!of) {
     r.at = start;
     return;
@@ -308,6 +326,20 @@ function rowOf(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
   } else eatWord(r, W.below);
   return true;
+}
+
+/** "in sp between next 2 dc", "in each sp between sts": a gap, not a space of chains. */
+function betweenAfter(r: Reader, draft: PlaceDraft): void {
+  const [noun] = draft.nouns;
+  if (!noun || (noun.kind !== 'space' && noun.kind !== 'stitch')) return;
+  const start = r.at++;
+  const gap = readBetween(r, placeDraft(r, start));
+  if (!gap) {
+    r.at = start;
+    return;
+  }
+  if (draft.pick === 'this') draft.pick = gap.pick;
+  draft.nouns = gap.nouns;
 }
 
 /** "at the foot of the chain", "at base of ch 3", "at the corner". */

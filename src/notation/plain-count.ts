@@ -10,7 +10,7 @@ import type { Step } from './tree.ts';
 export function countOrSign(r: Reader, run: Run): void {
   const start = r.at;
   r.at++;
-  const worked = run.out.some(isMaking) && !run.aside;
+  const worked = run.out.some(isMaking) && (!run.aside || lastNumber(r));
   if (worked && (kindAt(r) === T.number || isWord(r, W.total) || isWord(r, W.you))) {
     if (plainCounts(r, run)) return;
   }
@@ -33,6 +33,15 @@ export const isMaking = (step: Step): boolean =>
 const isWorked = (step: Step): boolean =>
   isMaking(step) && step.kind !== 'chain' && step.kind !== 'turn' && step.kind !== 'join';
 
+/** "Pull tight – 12 sc.": a number with which the text ends is no part of the side job. */
+const lastNumber = (r: Reader): boolean => {
+  for (let i = r.at; i < r.at + 6; i++) {
+    if (r.kind[i] === T.end) return true;
+    if (r.kind[i] === T.comma) return false;
+  }
+  return false;
+};
+
 /** Counts without brackets up to the sentence's end, followed by nothing but joins and turns. */
 export function plainCounts(r: Reader, run: Run): boolean {
   const start = r.at;
@@ -44,7 +53,11 @@ export function plainCounts(r: Reader, run: Run): boolean {
     kinds[end] !== T.stop &&
     kinds[end] !== T.close
   ) {
-    if (kinds[end] === T.open && end > start) break;
+    if (kinds[end] === T.open && end > start) {
+      const close = r.partner[end] ?? -1;
+      if (kinds[end - 1] !== T.number || close < 0 || kinds[end + 1] !== T.number) break;
+      end = close;
+    }
     if (kinds[end] === T.comma && !isCountComma(r, end)) break;
     end++;
   }
@@ -88,7 +101,10 @@ export function barePlainCount(r: Reader, run: Run): boolean {
 function atLast(r: Reader): boolean {
   for (let i = r.at; i < r.kind.length && i < r.at + 16; i++) {
     if (r.kind[i] === T.end) return true;
-    if (r.kind[i] === T.stop && r.kind[i + 1] !== T.end && r.kind[i + 1] !== T.open) return false;
+    if (r.kind[i] !== T.stop) continue;
+    const next = r.kind[i + 1] === T.word ? (r.value[i + 1] ?? 0) : -1;
+    const ends = next === W.turn || next === W.join || next === W.fasten || next === W.ch;
+    if (!ends && r.kind[i + 1] !== T.end && r.kind[i + 1] !== T.open) return false;
   }
   return false;
 }

@@ -32,17 +32,29 @@ export function opensRemark(r: Reader): boolean {
   const word = spelled(r, r.at);
   if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
   if (word === 'do') return isWord(r, W.not, 1);
+  if (word === 'working' || word === 'making') return tellsHow(r);
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
   if (word === 'all') return false;
   return OPENERS.has(word);
 }
+
+/** "working last sc in top of tch": tells where a stitch named before goes, and adds none. */
+const tellsHow = (r: Reader): boolean => {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  return (
+    isWord(r, W.last, k) ||
+    kindAt(r, k) === T.ordinal ||
+    /^(your|it|them|sure)$/.test(spelled(r, r.at + k))
+  );
+};
 
 /** Puts the rest of the clause down as a remark. */
 export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
   for (;;) {
-    while (!clauseEnds(r) && kindAt(r) !== T.star && !workBracketHere(r)) skipToken(r);
+    while (!clauseEnds(r) && kindAt(r) !== T.star && !workBracketHere(r) && !countHere(r))
+      skipToken(r);
     // "no. 3", "approx. 5": a stop that ends nothing is dropped by the scanner already.
     if (kindAt(r) !== T.colon) break;
     r.at++;
@@ -50,6 +62,13 @@ export function remarkClause(r: Reader, run: Run): void {
   if (r.at === start) r.at++;
   putWords(r, run, start, 'remark');
 }
+
+/** "pull ring taut – 12 sc" */
+const countHere = (r: Reader): boolean =>
+  (kindAt(r) === T.dash || kindAt(r) === T.equals) &&
+  kindAt(r, 1) === T.number &&
+  (isWord(r, W.st, 2) || mayBeStitch(wordAt(r, 2))) &&
+  (clauseEnds(r, 3) || kindAt(r, 3) === T.end);
 
 /** A bracket of work ends the remark; one that tells more of it does not. */
 function workBracketHere(r: Reader): boolean {

@@ -47,7 +47,12 @@ function openStar(r: Reader, run: Run): void {
   const steps = r.run(r, 'star');
   r.depth--;
   const from = fromOf(r, start);
-  const base = { kind: 'repeat', mark: markOf(mark), steps, again: false } as const;
+  const base = {
+    kind: 'repeat',
+    mark: markOf(mark),
+    steps: unwrapped(steps),
+    again: false,
+  } as const;
   if (kindAt(r) === T.star && starRole(r, r.at) === STAR.close) {
     r.at++;
     const orderAt = r.at;
@@ -63,6 +68,13 @@ function openStar(r: Reader, run: Run): void {
     // A star that nobody refers to: a mark that was left behind, or one for another piece.
     run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
   }
+}
+
+/** "*[2 dc in next st, dc in next], repeat from *": the bracket inside the star says no more. */
+function unwrapped(steps: Step[]): readonly Step[] {
+  const [only] = steps;
+  const bare = steps.length === 1 && only?.kind === 'repeat' && only.times.kind === 'missing';
+  return bare && only.mark !== '*' ? only.steps : steps;
 }
 
 /** "around", "x 7", "repeat 3 more times" behind a closed pair of stars. */
@@ -123,12 +135,17 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
   r.at++;
   const mark = eatMarks(r);
   const start = r.at;
-  const star = orderTimes(r);
-  if (star) return { times: star, mark };
+  const times = orderTimes(r);
+  // "repeat all around from * to last sc": the star is named behind.
+  if (times && isWord(r, W.from) && kindAt(r, 1) === T.star) {
+    const named = eatMarks(r);
+    return { times: orderTimes(r) ?? times, mark: named };
+  }
+  if (times) return { times, mark };
   if (kindAt(r) === T.comma && !isWord(r, W.ending, 1)) {
     r.at++;
-    const times = readTimes(r, null);
-    if (times?.kind === 'times' || times?.kind === 'until') return { times, mark };
+    const later = readTimes(r, null);
+    if (later) return { times: later, mark };
     r.at = start;
   }
   return { times: toTheEnd(r), mark };
@@ -177,6 +194,7 @@ const FILLERS = new Set([
   W.instructions,
   W.these,
   W.sequence,
+  W.st,
 ]);
 
 /** "rep …" where no star is open: a closed repeat once more, or the sentence before. */
@@ -191,7 +209,8 @@ export function readLooseOrder(r: Reader, run: Run): void {
   if (former >= 0 && former === run.out.length - 1) return again(run, former, times, ending, order);
   if (former >= 0 && named) {
     const old = run.out[former] as RepeatStep;
-    const { mark, steps } = old;
+    const mark = '*';
+    const steps = passage(old.steps);
     run.out.push({
       kind: 'repeat',
       mark,
@@ -209,7 +228,15 @@ export function readLooseOrder(r: Reader, run: Run): void {
   if (run.out.length === 0) putWords(r, run, start, 'unread');
 }
 
-function namesStar(r: Reader): boolean {
+/** "rep from * to ** once more" after a bracket that holds both marks: what stands between. */
+function passage(steps: readonly Step[]): readonly Step[] {
+  const first = steps.findIndex((step) => step.kind === 'mark' && step.mark === '*');
+  const last = steps.findIndex((step) => step.kind === 'mark' && step.mark === '**');
+  return first >= 0 && last > first ? steps.slice(first + 1, last) : steps;
+}
+
+/** Whether the order to repeat here names a star. */
+export function namesStar(r: Reader): boolean {
   for (let k = 1; k < 5; k++) if (kindAt(r, k) === T.star) return true;
   return false;
 }

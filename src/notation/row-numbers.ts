@@ -42,7 +42,7 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
   let k = 0;
   while (kindAt(r, k) === T.comma) k++;
   const range = kindAt(r, k) === T.dash || isWord(r, W.to, k) || isWord(r, W.through, k);
-  const and = isWord(r, W.and, k) || isWord(r, W.or, k);
+  const and = kindAt(r, k) === T.plus || isWord(r, W.and, k) || isWord(r, W.or, k);
   if (!range && !and && k === 0) return false;
   if (range || and) k++;
   while (isWord(r, W.the, k)) k++;

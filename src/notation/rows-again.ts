@@ -95,7 +95,8 @@ function which(r: Reader, draft: Draft): boolean {
     isWord(r, W.in) ||
     isWord(r, W.pattern) ||
     isWord(r, W.of) ||
-    isWord(r, W.for)
+    isWord(r, W.for) ||
+    isWord(r, W.from)
   )
     r.at++;
   const last =
@@ -130,6 +131,10 @@ function tail(r: Reader, draft: Draft): void {
   if (kindAt(r) === T.comma || kindAt(r) === T.semicolon) r.at++;
   if (isWord(r, W.alternate)) {
     r.at++;
+    return;
+  }
+  if (isWord(r, W.for) && isWord(r, W.pattern, 1)) {
+    r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
   }
   if (readThen(r, draft) || readEndingWith(r, draft) || readPart(r, draft)) return;

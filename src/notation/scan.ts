@@ -141,6 +141,8 @@ interface Scan extends Tokens {
   readonly end: number;
   at: number;
   readonly opened: number[];
+  /** A quotation is open, so that its end is no inch mark. */
+  quoted: boolean;
 }
 
 /** Tokens of `text` from `from` to `to`; an `end` token closes them. */
@@ -151,6 +153,7 @@ export function scan(text: string, from: number, to: number): Tokens {
     end: to,
     at: from,
     opened: [],
+    quoted: false,
     kind: [],
     from: [],
     to: [],
@@ -309,7 +312,10 @@ function scanRare(s: Scan, code: number): boolean {
       s.to[last] = from + 1 - s.base;
     } else push(s, T.number, from, from + 1, fraction, 0);
   } else if (code === 34 || code === 0x201c || code === 0x201d || code === 0x2033) {
-    const inches = code !== 0x201c && s.kind[last] === T.number && s.to[last] === from - s.base;
+    const closing = s.quoted && code !== 0x2033;
+    s.quoted = code === 0x201c || (code === 34 && !closing && s.kind[last] !== T.number);
+    const inches =
+      !closing && code !== 0x201c && s.kind[last] === T.number && s.to[last] === from - s.base;
     if (inches) push(s, T.word, from, from + 1, W.inch, 0);
   } else if (code < 0xd800 && (code < 0x2190 || code > 0x2bff)) return false;
   s.at = from + 1;

@@ -47,7 +47,7 @@ function readList(r: Reader): Step[] {
     if (r.at === before) break;
     const last = run.out.at(-1);
     if (run.out.length === length) continue;
-    if (last?.kind === 'work' && !last.place && !last.until && last.stitch.stem !== 'ss') {
+    if (isPlaceless(last)) {
       good = r.at;
       length = run.out.length;
     } else if (last?.kind !== 'chain' || run.out.length > length + 1) break;
@@ -56,6 +56,10 @@ function readList(r: Reader): Step[] {
   r.at = good;
   return run.out;
 }
+
+const isPlaceless = (step: Step | undefined): boolean =>
+  (step?.kind === 'work' && !step.place && !step.until && step.stitch.stem !== 'ss') ||
+  (step?.kind === 'repeat' && step.times.kind === 'times');
 
 function runEnds(r: Reader, run: Run): boolean {
   const kind = kindAt(r);
@@ -74,7 +78,7 @@ function runEnds(r: Reader, run: Run): boolean {
         kind === T.close ||
         kind === T.semicolon ||
         kind === T.star ||
-        kind === T.open
+        (kind === T.open && run.out.length > 0)
       );
     case 'ending':
       return endingEnds(r, run);

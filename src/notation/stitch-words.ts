@@ -129,6 +129,7 @@ export const MANNERS: Readonly<Record<string, string>> = {
   dropped: 'spike',
   elongated: 'long',
   plain: 'plain',
+  half: 'half',
   regular: 'plain',
   normal: 'plain',
 };

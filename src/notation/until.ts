@@ -132,6 +132,10 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   // "to join", "to form a ring" tell what for.
   if (isWord(r, W.join) || isWord(r, W.form) || isWord(r, W.close) || isWord(r, W.work))
     return null;
+  if (isWord(r, W.you) && /^(reach|get|are)$/.test(spelled(r, r.at + 1))) {
+    r.at += 2;
+    eatWord(r, W.to);
+  }
   eatThe(r);
   if (eatWord(r, W.end) || isWay(r)) {
     ofRow(r);
@@ -151,6 +155,10 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   if (last) return lastHere(r, start);
   const before = r.at;
   const stop = place(r);
+  if (stop && isWord(r, W.before)) {
+    r.at++;
+    place(r);
+  }
   if (!stop || r.at === before) return null;
   return { kind: 'place', place: stop, from: fromOf(r, start), to: toOf(r) };
 }

@@ -21,6 +21,7 @@ import {
   readTurn,
   readUnworked,
 } from './orders.ts';
+import { readPlaceAfterPreposition } from './place.ts';
 import { plainCountAhead } from './plain-count.ts';
 import {
   clauseEnds,
@@ -36,7 +37,7 @@ import { readRowsAgain } from './rows-again.ts';
 import { putWords, type Run } from './run.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
-import { mayBeStitch } from './work.ts';
+import { mayBeStitch, readWork } from './work.ts';
 import { readChange, readDrop, readFastenOff, readWithYarn, startsFastenOff } from './yarn.ts';
 
 /** A step, `'done'` where it was put down already, or `null` where the order is not meant. */
@@ -71,12 +72,15 @@ const done = (is: boolean): Tried => (is ? 'done' : null);
 
 opens((r, run) => done(readHeld(r, run)), W.hold, W.leave);
 opens((r) => done(endsWith(r)), W.ending, W.end, W.fasten, W.beginning);
+opens((r) => startsIn(r), W.beginning, W.working);
 opens((r) => readSkip(r), W.skip, W.pass);
 opens((r) => readTurn(r, false, r.at), W.turn);
 opens((r) => readUnworked(r), W.leave);
 opens((r) => readChange(r), W.change);
 opens((r) => readDrop(r), W.drop, W.pick, W.carry);
 opens((r) => readWithYarn(r), W.using, W.with);
+opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
+opens((r) => toTurn(r), W.to);
 opens((r) => measured(r), W.to);
 opens((r, run) => withSide(r, run), W.with);
 opens((r) => (mayBeStitch(wordAt(r, 1)) ? null : readLoopOrder(r)), W.blo, W.flo, W.through);
@@ -158,6 +162,31 @@ opens(
   W.filled,
   W.work,
 );
+
+/** "ch 5 to turn" */
+function toTurn(r: Reader): Step | null {
+  if (!isWord(r, W.turn, 1)) return null;
+  const start = r.at++;
+  return readTurn(r, false, start);
+}
+
+/** "Beginning in 2nd ch from hook, sc in each ch across": the first of the places that follow. */
+function startsIn(r: Reader): Step | null {
+  if (!isWord(r, W.in, 1)) return null;
+  const start = r.at++;
+  const place = readPlaceAfterPreposition(r);
+  if (place && kindAt(r) === T.comma) r.at++;
+  const work = place?.fromHook ? readWork(r) : null;
+  const each =
+    work?.place ?? (work?.until && place ? { ...place, ...ALL, until: work.until } : null);
+  if (!work || !place || !each || each.pick !== 'each') {
+    r.at = start;
+    return null;
+  }
+  return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
+}
+
+const ALL = { pick: 'each', nth: null, fromHook: false, each: true } as const;
 
 function joined(r: Reader): Step | null {
   const join = readJoin(r);
@@ -297,6 +326,7 @@ function yarnIn(r: Reader): Step | null {
 /** A clause that opens with a stitch or with "work 2 dc", "a dc". */
 export function mayWork(r: Reader): boolean {
   const sense = wordAt(r);
+  if (sense === W.working && (isWord(r, W.last, 1) || isWord(r, W.last, 2))) return false;
   if (mayBeStitch(sense) || sense === W.x || sense === W.v || sense === W.letter_l) return true;
   if (r.specials?.has(r.hash[r.at] ?? 0)) return true;
   return (

@@ -10,6 +10,7 @@ import {
   isWord,
   kindAt,
   type Reader,
+  spelled,
   toOf,
   valueAt,
   wordAt,
@@ -159,21 +160,55 @@ function readBehind(r: Reader, draft: Draft): void {
   if (draft.n !== null && draft.numberAfter) while (isWord(r, W.st)) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
   draft.place = placeBehind(r, draft);
+  loopOnly(draft);
   if (draft.place) readAlsoIn(r, draft);
   if (draft.n === null && draft.place) timesBehindPlace(r, draft);
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
+  if (alongSide(r)) draft.evenly = true;
   inEachRow(r);
-  if (!draft.place?.until) draft.until = readUntil(r, readPlace);
+  if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
 }
+
+/** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */
+function alongSide(r: Reader): boolean {
+  const sense = wordAt(r);
+  if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
+    return false;
+  let k = 1;
+  while (
+    k < 5 &&
+    (SIDE_WORDS.has(wordAt(r, k)) ||
+      /^(short|long|top|bottom|left)$/.test(
+        k < 4 && kindAt(r, k) === T.word ? spelled(r, r.at + k) : '',
+      ))
+  )
+    k++;
+  if (!isWord(r, W.side, k)) return false;
+  if (isWord(r, W.of, k + 1)) return false;
+  r.at += k + 1;
+  return true;
+}
+
+const SIDE_WORDS = new Set([W.each, W.the, W.both, W.other, W.next, W.right, W.opposite]);
 
 /** "30 sc in each round": the label says which rounds. */
 function inEachRow(r: Reader): void {
   if (!isWord(r, W.in) && !isWord(r, W.on) && !isWord(r, W.for)) return;
   const k = isWord(r, W.each, 1) || isWord(r, W.every, 1) ? 2 : 0;
   if (k > 0 && (isWord(r, W.row, k) || isWord(r, W.round, k))) r.at += k + 1;
+}
+
+/** "5 sc in blo" names a loop and no place. */
+function loopOnly(draft: Draft): void {
+  const { place } = draft;
+  if (!place || place.loop === null || place.pick !== 'this' || place.nouns.length > 0) return;
+  if (place.of || place.row !== null || place.rowsBelow > 0) return;
+  draft.stitch = { ...draft.stitch, loop: place.loop };
+  draft.until = place.until;
+  draft.place = null;
 }
 
 /** "sc 5", "sc5", "sc x 5", "inc 6 times", "dec (3 times)", "inc twice". */
@@ -212,6 +247,7 @@ function takesNumber(r: Reader, sign: boolean): boolean {
 }
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
+  if (alongSide(r)) draft.evenly = true;
   inEachRow(r);
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;
@@ -280,7 +316,7 @@ function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
 }
 
 /** "and next 2 sc in …" is no second place. */
-const worksAfter = (r: Reader): boolean => isWord(r, W.in) || kindAt(r) === T.open;
+const worksAfter = (r: Reader): boolean => isWord(r, W.in);
 
 /** "sc in next st 3 times"? stays a repeat; "sc in same st twice" too: see `repeat.ts`. */
 function timesBehindPlace(r: Reader, draft: Draft): void {

@@ -20,6 +20,7 @@ import { readYarnName } from './yarn-name.ts';
 export function readWithYarn(r: Reader): YarnStep | null {
   const start = r.at;
   r.at++;
+  if (kindAt(r) === T.slash) r.at++;
   const yarn = readYarnName(r);
   if (yarn === null) {
     r.at = start;
@@ -42,6 +43,7 @@ export function readChange(r: Reader): YarnStep | null {
   }
   // "in last st": where the colour changes makes no difference to the work.
   if (isWord(r, W.in) || isWord(r, W.at) || isWord(r, W.on)) readPlaceAfterPreposition(r);
+  if (isWord(r, W.after) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 3;
   return { kind: 'yarn', yarn: yarn ?? '', act: 'change', from: fromOf(r, start), to: toOf(r) };
 }
 

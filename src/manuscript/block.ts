@@ -11,7 +11,7 @@ export interface HeadingBlock extends Span {
 }
 
 /** A labelled row, or a run of stitch commands. */
-export interface InstructionBlock extends Span {
+interface InstructionBlock extends Span {
   readonly kind: 'instruction';
 }
 
@@ -22,13 +22,13 @@ export interface ProseBlock extends Span {
 }
 
 /** Words that look like the definition of a stitch. */
-export interface DefinitionBlock extends Span {
+interface DefinitionBlock extends Span {
   readonly kind: 'definition';
   readonly section: Section;
 }
 
 /** "Make 2.", alone on its line. */
-export interface CopiesBlock extends Span {
+interface CopiesBlock extends Span {
   readonly kind: 'copies';
   readonly copies: number;
 }

@@ -52,7 +52,7 @@ export function scanBlocks(text: string, options: BlockOptions): Block[] {
   return scan.blocks;
 }
 
-/** Takes a line, with its line end, or the chart that begins there; returns where the next begins. */
+/** Takes a line, or the chart that begins there; returns where the next line begins. */
 function takeLine(scan: Scan, line: Span): number {
   const { text } = scan;
   const next = line.to;
@@ -139,7 +139,8 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
 
 const SIZE = String.raw`(?:\d?x*[sml]|small|medium|large|x-?large)`;
 const SIZE_LEAD = new RegExp(
-  String.raw`^\W*(?:for )?(?:(?:all )?sizes?\b[^:]*|[^:]* only|${SIZE}(?:(?:[,/& ]| and )+${SIZE})*) ?: *$`,
+  String.raw`^\W*(?:for )?(?:(?:all )?sizes?\b[^:]*|[^:]* only|` +
+    `${SIZE}(?:(?:[,/& ]| and )+${SIZE})*) ?: *$`,
   'i',
 );
 

@@ -18,7 +18,8 @@ const N = String.raw`(\d{1,3}|both|two|three|four|five|six|seven|eight|nine|ten|
 
 const HEADING: readonly RegExp[] = [
   new RegExp(
-    String.raw`\b(?:make|work|crochet|knit|do|need|cut)\s+(?:of\s+)?${N}\b(?!\s*(?:sts?|rows?|rnds?|rounds?|cm|in)\b)`,
+    String.raw`\b(?:make|work|crochet|knit|do|need|cut)\s+(?:of\s+)?${N}\b` +
+      String.raw`(?!\s*(?:sts?|rows?|rnds?|rounds?|cm|in)\b)`,
     'i',
   ),
   new RegExp(String.raw`(?:[x×✕*]\s?|\(\s*)${N}\s*(?:\)|$|[:.–—-]|\s-)`, 'i'),
@@ -38,11 +39,16 @@ export function copiesIn(heading: string): number {
 }
 
 const LINE = new RegExp(
-  String.raw`^\W{0,2}(?:please\s+)?(?:make|work|crochet|you(?:'ll)? need(?: to make)?)\s+(?:((?:another|a second)(?: one| piece)?)|${N}(\s+more)?)(?:\s+(?:of (?:these|them|each)|the same(?: way)?|alike|identical|pieces?|parts?|in (?:the )?same way))*\W{0,2}$`,
+  [
+    String.raw`^\W{0,2}(?:please\s+)?(?:make|work|crochet|you(?:'ll)? need(?: to make)?)\s+`,
+    String.raw`(?:((?:another|a second)(?: one| piece)?)|${N}(\s+more)?)`,
+    String.raw`(?:\s+(?:of (?:these|them|each)|the same(?: way)?|alike|identical|pieces?|parts?`,
+    String.raw`|in (?:the )?same way))*\W{0,2}$`,
+  ].join(''),
   'i',
 );
 
-/** From a line that says only this: "Make 2.", "Make 1 more the same." `null`: it is no such line. */
+/** From a line that says only this: "Make 2.", "Make 1 more the same." `null`: no such line. */
 export function copiesLine(line: string): number | null {
   if (line.length > 60) return null;
   const found = LINE.exec(line);

@@ -1,19 +1,43 @@
 /** Lines that define a stitch: "Shell (sh): 5 dc in same st", "puff = (yo, …) 3 times". */
+import { oneOf } from './one-of.ts';
 import type { Section } from './sections.ts';
 
 /** Name, its short form in brackets, a sign, and words behind it. */
-const SHAPE =
-  /^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—])\s*(?=\S)/i;
+const SHAPE = new RegExp(
+  [
+    String.raw`^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*`,
+    String.raw`(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—])\s*(?=\S)`,
+  ].join(''),
+  'i',
+);
 
 /** Outside a list of stitches only such names are taken for stitches: "Note: …" is none. */
-const STITCH_NAME =
-  /\b(?:shells?|fans?|clusters?|cl|picots?|puffs?|pop|popcorns?|bobbles?|v[ -]?st|[vxy][ -]st(?:itch)?|stitch|st|box|block|mesh|group|crab|bead|scallop|sh|pf|bob|pc|lacet|bar)\b/i;
+const STITCH_NAME = new RegExp(
+  String.raw`\b${oneOf(`
+    shells? | fans? | clusters? | cl | picots? | puffs? | pop | popcorns? | bobbles? | v[ -]?st
+    | [vxy][ -]st(?:itch)? | stitch | st | box | block | mesh | group | crab | bead | scallop | sh
+    | pf | bob | pc | lacet | bar
+  `)}\b`,
+  'i',
+);
 /** Words of rows and remarks; in a list of stitches they may be part of a name. */
-const NO_STITCH =
-  /\b(?:row|rows|rnds?|rounds?|note|notes|tip|size|yarn|hook|gauge|tension|count|materials?|stitches|step|part|pattern|end|start|begin|foundation|make|place|next|each|with)\b/i;
+const NO_STITCH = new RegExp(
+  String.raw`\b${oneOf(`
+    rows? | rnds? | rounds? | notes? | tip | size | yarn | hook | gauge | tension | count
+    | materials? | stitches | step | part | pattern | end | start | begin | foundation | make
+    | place | next | each | with
+  `)}\b`,
+  'i',
+);
 /** What every pattern has needs no definition. */
-const PLAIN_NAME =
-  /^(?:notes?|tip|step \d+|gauge|tension|ch|chain|sc|hdc|dc|tr|htr|dtr|sts?|sl ?st|ss|sp|sk|skip|rep|rnd|yo|beg|inc|dec|blo|flo|mr|mc|cc|rs|ws|rem|\w{0,4}\d?tog|st\(s\))$/i;
+const PLAIN_NAME = new RegExp(
+  `^${oneOf(String.raw`
+    notes? | tip | step \d+ | gauge | tension | ch | chain | sc | hdc | dc | tr | htr | dtr | sts?
+    | sl ?st | ss | sp | sk | skip | rep | rnd | yo | beg | inc | dec | blo | flo | mr | mc | cc
+    | rs | ws | rem | \w{0,4}\d?tog | st\(s\)
+  `)}$`,
+  'i',
+);
 
 /** Whether a line opens a definition in this section; what it says is read later. */
 export function opensDefinition(text: string, from: number, to: number, section: Section): boolean {

@@ -81,7 +81,7 @@ interface Fences extends Span {
 
 /**
  * Pasted text may begin with a rule of dashes: it is front matter only if a key follows. Without a
- * closing fence it ends where lines stop looking like YAML, so that the pattern below stays a pattern.
+ * closing fence it ends where lines stop looking like YAML, so that the pattern stays a pattern.
  */
 function findFences(text: string): Fences | null {
   const from = text.startsWith('\uFEFF') ? 1 : 0;

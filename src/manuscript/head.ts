@@ -107,9 +107,16 @@ function nameOfYarn(item: unknown): string[] {
   return typeof name === 'string' ? [name] : [];
 }
 
+const LETTER = String.raw`([A-Z]|MC|CC\d?)`;
+const LETTERS = new RegExp(
+  [
+    String.raw`\b(?:[Yy]arn|[Cc]olou?r|[Ss]hade|[Tt]hread)\s+${LETTER}\b`,
+    String.raw`[([]${LETTER}[)\]]`,
+    String.raw`^\W*${LETTER}\s*[:=–-]\s`,
+  ].join('|'),
+  'gm',
+);
+
 /** "Yarn A: …", "Colour B", "(MC)", "A – 50 g of cotton". */
-function lettersIn(words: string): string[] {
-  const pattern =
-    /\b(?:yarn|colou?r|shade|thread)\s+([A-Z]{1,2}\d?)\b|[([]((?:[A-Z]|MC|CC\d?))[)\]]|^\W*([A-Z]|MC|CC\d?)\s*[:=–-]\s/gm;
-  return [...words.matchAll(pattern)].map((found) => found[1] ?? found[2] ?? found[3] ?? '');
-}
+const lettersIn = (words: string): string[] =>
+  [...words.matchAll(LETTERS)].map((found) => found[1] ?? found[2] ?? found[3] ?? '');

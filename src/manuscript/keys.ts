@@ -1,7 +1,7 @@
 /** The keys of the front matter that some room reads, and the nearest of them to a mistyped one. */
 
 /** Lower-case; the reader of front matter takes them in any case. */
-export const KNOWN_KEYS: readonly string[] = [
+const KNOWN_KEYS: readonly string[] = [
   'title',
   'version',
   'date',

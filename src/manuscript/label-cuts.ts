@@ -4,16 +4,22 @@
  */
 import { startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
+import { oneOf } from './one-of.ts';
 
 export interface Cut {
   readonly at: number;
-  /** The number of a bare label, to be held against the row before; `null`: the label has its word. */
+  /** The number of a bare label, to be held against the row before; `null`: it has its word. */
   readonly bare: number | null;
 }
 
 /** A row word with a number behind it, or with an ordinal before it: see `ordinalBefore`. */
-const WORD =
-  /\b(?:[Rr](?:nds?|ounds?|ows?|ds?)?|R(?:NDS?|OUNDS?|OWS?|DS?))\b(?:\.?\s?#?\d{1,3}(?!\d))?|\b[Rr]\d{1,3}\b/g;
+const WORD = new RegExp(
+  [
+    String.raw`\b(?:[Rr](?:nds?|ounds?|ows?|ds?)?|R(?:NDS?|OUNDS?|OWS?|DS?))\b`,
+    String.raw`(?:\.?\s?#?\d{1,3}(?!\d))?|\b[Rr]\d{1,3}\b`,
+  ].join(''),
+  'g',
+);
 const BARE = /[)\]]\s{1,3}(\d{1,3})(?:\s?[-–]\s?\d{1,3})?[.):]\s+(?=[A-Za-z0-9([*])/g;
 
 /** All cuts of a text in order, found in one pass. A label at the start of its line is none. */
@@ -63,10 +69,20 @@ function lastInk(text: string, at: number, from: number): number {
 }
 
 /** What may stand between the first number of a label and its end. */
-const LABEL_END =
-  /^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|rnds?|rounds?|rows?|rds?|rs|ws)\b)*\s*(?:[([][^)\]]{0,30}[)\]]\s*)?([:.)=|–—])/i;
-const REFERS =
-  /\b(?:rep|repeat|rpt|as|of|work|like|from|to|in|and|or|last|next|per|until|end|with|see|for|on|after|before|through|follow|between|at)\.?$/i;
+const LABEL_END = new RegExp(
+  [
+    String.raw`^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|rnds?|rounds?|rows?|rds?|rs|ws)\b)*`,
+    String.raw`\s*(?:[([][^)\]]{0,30}[)\]]\s*)?([:.)=|–—])`,
+  ].join(''),
+  'i',
+);
+const REFERS = new RegExp(
+  String.raw`\b${oneOf(`
+    rep | repeat | rpt | as | of | work | like | from | to | in | and | or | last | next | per
+    | until | end | with | see | for | on | after | before | through | follow | between | at
+  `)}\.?$`,
+  'i',
+);
 
 /** "(28) Rnd 4:" is a label; "rep Rnd 4:" refers to one, and so does "(Rnd 4)". */
 function isCut(text: string, { from: at, to }: Span, before: number): boolean {

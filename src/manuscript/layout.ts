@@ -1,4 +1,4 @@
-/** Whether a file was written for this program or pasted from a page: it decides what ends a row. */
+/** Whether a file was written for this program or pasted from a page: it tells what ends a row. */
 
 import type { LineStarts } from '../source/index.ts';
 import type { FrontMatter } from './front-matter.ts';
@@ -28,7 +28,7 @@ export function layoutOf(
   };
 }
 
-/** Wider lines are paragraphs that nothing has wrapped; narrower ones are too short to be wrapped. */
+/** Wider lines are whole paragraphs; narrower ones are too short to be wrapped. */
 const WIDEST = 110;
 const NARROWEST = 45;
 

@@ -3,9 +3,9 @@ import { type Finding, fileTooLarge, grouped, lineTooLong } from '../finding/ind
 import { type LineStarts, placeAt } from '../source/index.ts';
 
 /** Characters (UTF-16 units) of a file: 4 MB of plain text. */
-export const MOST_OF_FILE: number = 4 * 1024 * 1024;
+const MOST_OF_FILE: number = 4 * 1024 * 1024;
 /** Characters of a line, 256 kB. */
-export const MOST_OF_LINE: number = 256 * 1024;
+const MOST_OF_LINE: number = 256 * 1024;
 
 export function fileRefusal(text: string): Finding | null {
   if (text.length <= MOST_OF_FILE) return null;

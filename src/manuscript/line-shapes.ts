@@ -1,6 +1,7 @@
 /** What single lines look like, told by cheap anchored tests. Offsets are into the plain text. */
 
 import type { Span } from '../source/index.ts';
+import { oneOf } from './one-of.ts';
 
 /** Signs that lists put before a line; a star may open a repeat, so it needs a label behind it. */
 const BULLETS = '-•·▪◦‣►–—✓☐□▢>|➢❖✿❀♥';
@@ -27,8 +28,14 @@ function isBullet(text: string, at: number, to: number): boolean {
 const LISTED_LABEL = /^[*o][ \t]{1,4}(?:rnds?|rounds?|rows?|rds?|r\s?\d|\d{1,3}(?:st|nd|rd|th)\b)/i;
 
 /** "(24 sts)", "[24]", "= 24 sc", "– 24 –": a stated count with a line of its own. */
-const COUNT_LINE =
-  /^(?:[([{][^()[\]{}]{0,6}\d[^()[\]{}]{0,60}[)\]}]|[=–—-]\s?\d[^.]{0,40}|\d{1,4}\s(?:sts?|stitches|[sdh]{1,2}c|tr)\b\.?)[.\s]*$/i;
+const COUNT_LINE = new RegExp(
+  `^${oneOf(String.raw`
+    [([{][^()[\]{}]{0,6}\d[^()[\]{}]{0,60}[)\]}]
+    | [=–—-]\s?\d[^.]{0,40}
+    | \d{1,4}\s(?:sts?|stitches|[sdh]{1,2}c|tr)\b\.?
+  `)}[.\\s]*$`,
+  'i',
+);
 
 export const isCountLine = (text: string, from: number, to: number): boolean =>
   to - from <= 80 && COUNT_LINE.test(text.slice(from, to));
@@ -49,8 +56,14 @@ export const isPageNumber = (text: string, from: number, to: number): boolean =>
   to - from <= 20 && PAGE_NUMBER.test(text.slice(from, to));
 
 /** Words of a label with nothing behind them: "Round 1:", "2nd row", "Rnds 4-6 (RS)". */
-const LABEL_LINE =
-  /^\W{0,3}(?:(?:rnds?|rounds?|rows?|rds?|r)\.?\s?#?\d|\d{1,3}(?:st|nd|rd|d|th)\b)[\d\s,&.–—-]*(?:(?:st|nd|rd|d|th|to|and|rnds?|rounds?|rows?|rds?|rs|ws|right|wrong|side)\b[\d\s,&.–—-]*|\([^)]{0,30}\)\s*)*[:=–—.|-]?\s*$/i;
+const LABEL_LINE = new RegExp(
+  [
+    String.raw`^\W{0,3}(?:(?:rnds?|rounds?|rows?|rds?|r)\.?\s?#?\d|\d{1,3}(?:st|nd|rd|d|th)\b)`,
+    String.raw`[\d\s,&.–—-]*(?:(?:st|nd|rd|d|th|to|and|rnds?|rounds?|rows?|rds?|rs|ws|right|wrong`,
+    String.raw`|side)\b[\d\s,&.–—-]*|\([^)]{0,30}\)\s*)*[:=–—.|-]?\s*$`,
+  ].join(''),
+  'i',
+);
 
 export const isLabelAlone = (text: string, from: number, to: number): boolean =>
   to - from <= 60 && LABEL_LINE.test(text.slice(from, to));

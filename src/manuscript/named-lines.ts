@@ -1,4 +1,4 @@
-/** Lines that are told by their shape: counts, definitions, "make 2", names of parts and sections. */
+/** Lines told by their shape: counts, definitions, "make 2", names of parts and sections. */
 import { copiesLine } from './copies.ts';
 import { afterSpecialsLead, opensDefinition } from './definitions.ts';
 import { lineAt } from './fences.ts';
@@ -32,7 +32,7 @@ export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
   return true;
 }
 
-/** Definitions, sections of one paragraph, "make 2", and lone lines that name a part or a section. */
+/** Definitions, sections of one paragraph, "make 2", lone lines that name a part or a section. */
 export function takeNamed(scan: Scan, at: Stretch, starts: Starts): boolean {
   if (takeDefinition(scan, at)) return true;
   const { from, to } = at;

@@ -12,7 +12,7 @@ export function ordersOf(text: string, block: ProseBlock): readonly StandingOrde
 }
 
 /** The same value with all spans in it, at any depth, counted from another origin. */
-export function shiftDeep<T>(value: T, by: number): T {
+function shiftDeep<T>(value: T, by: number): T {
   if (by === 0 || typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map((item: unknown) => shiftDeep(item, by)) as T;
   const moved: Record<string, unknown> = {};

@@ -112,7 +112,7 @@ function takeProse(all: Gathering, block: ProseBlock): void {
   for (const order of orders) target.push(order);
 }
 
-/** Prose above all parts and notes beside them hold for the whole piece; other prose for its part. */
+/** Prose above all parts and notes beside them hold for the whole; other prose for its part. */
 function isForAll(all: Gathering, block: ProseBlock): boolean {
   const { heading } = all;
   if (!heading) return !all.sawWork;

@@ -13,8 +13,8 @@ export function numbersOf(label: RowLabel | null): { first: number; last: number
 const SHORTEST_FOUNDATION = 5;
 
 /**
- * Whether an instruction starts work of its own: a ring, a foundation chain, foundation stitches, or
- * yarn that is joined. A chain that opens a labelled row counts only if it is worked into.
+ * Whether an instruction starts work of its own: a ring, a foundation chain, foundation stitches,
+ * or yarn that is joined. A chain that opens a labelled row counts only if it is worked into.
  */
 export function startsWork({ label, steps }: Instruction): boolean {
   return steps.some((step, i) => {

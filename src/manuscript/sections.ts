@@ -1,4 +1,5 @@
 /** What the words of a heading say about the lines below it. Common practice. */
+import { oneOf } from './one-of.ts';
 
 /**
  * work: rows may stand there. The others hold no rows unless these are labelled; in `comments`
@@ -6,27 +7,60 @@
  */
 export type Section = 'work' | 'notes' | 'specials' | 'abbreviations' | 'materials' | 'comments';
 
+const SPECIALS = [
+  `${oneOf('special | pattern | stitch | other')} ${oneOf(`
+    stitch(?:es)? | sts? | guide | patterns? | techniques? | terms | definitions? | glossary
+    | instructions
+  `)}(?: used)?`,
+  'stitch(?:es)?(?: (?:used|needed|key|explanations?))?',
+  'techniques?(?: used)?',
+].join('|');
+
+const ABBREVIATIONS =
+  `(?:${oneOf(String.raw`stitch | pattern | list of | key to | u\.?[sk]\.? | crochet`)} )*` +
+  oneOf('abbreviations? | abbrev | abbr | key | legend | glossary | terminology | terms') +
+  '(?: (?:used|list|key|and terms))?';
+
+const NOTES =
+  `(?:${oneOf(`
+    pattern | general | construction | important | special | some | designer'?s? | instruction
+    | additional | working | a
+  `)} )*` +
+  oneOf(`
+    notes? | information | info | tips? | remarks? | hints? | before you (?:begin|start)
+    | read (?:this )?first | good to know | please note | overview
+    | about(?: the| this)?(?: pattern)?
+  `);
+
+const YOU_NEED = "you(?:'ll| will)? need";
+const MATERIALS =
+  '(?:(?:the|all|my) )?' +
+  oneOf(`
+    materials? | supplies | requirements | tools | notions | equipment | yarns? | hooks? | gauge
+    | tension | sizes? | sizing | measurements? | dimensions | skill(?: level)? | difficulty
+    | level | finished(?: size| measurements| dimensions)? | colou?rs?(?: used)?
+    | what(?: do)? ${YOU_NEED} | ${YOU_NEED} | needed | shopping list
+  `) +
+  `(?: ${oneOf(`
+    and | & | needed | used | required | list | ${YOU_NEED} | yarn | hook | tools | materials
+    | supplies | notions
+  `)})*`;
+
+const COMMENTS =
+  String.raw`(?:\d+ )?` +
+  oneOf(`
+    comments? | responses? | replies | reviews | thoughts | reader comments
+    | leave a (?:reply|comment) | post a comment | share this | related(?: posts?| patterns?)?
+    | you may also like | older posts | newer posts
+  `) +
+  '(?: (?:on|to|for|about) .*)?';
+
 const NAMES: readonly (readonly [Section, RegExp])[] = [
-  [
-    'specials',
-    /^(?:(?:special|pattern|stitch|other)\s+(?:stitch(?:es)?|sts?|guide|patterns?|techniques?|terms|definitions?|glossary|instructions)(?:\s+used)?|stitch(?:es)?(?:\s+(?:used|needed|key|explanations?))?|techniques?(?:\s+used)?)$/,
-  ],
-  [
-    'abbreviations',
-    /^(?:(?:(?:stitch|pattern|list of|key to|u\.?[sk]\.?|crochet)\s+)*(?:abbreviations?|abbrev|abbr|key|legend|glossary|terminology|terms)(?:\s+(?:used|list|key|and terms))?)$/,
-  ],
-  [
-    'notes',
-    /^(?:(?:pattern|general|construction|important|special|some|designer'?s?|instruction|additional|working|a)\s+)*(?:notes?|information|info|tips?|remarks?|hints?|before you (?:begin|start)|read (?:this )?first|good to know|please note|overview|about(?: the| this)?(?: pattern)?)$/,
-  ],
-  [
-    'materials',
-    /^(?:(?:the|all|my)\s+)?(?:materials?|supplies|requirements|tools|notions|equipment|yarns?|hooks?|gauge|tension|sizes?|sizing|measurements?|dimensions|skill(?: level)?|difficulty|level|finished(?: size| measurements| dimensions)?|colou?rs?(?: used)?|what(?: do)? you(?:'ll| will)? need|you(?:'ll| will)? need|you need|needed|shopping list)(?:\s+(?:and|&|needed|used|required|list|you(?:'ll| will)? need|yarn|hook|tools|materials|supplies|notions))*$/,
-  ],
-  [
-    'comments',
-    /^(?:\d+\s+)?(?:comments?|responses?|replies|reviews|thoughts|reader comments|leave a (?:reply|comment)|post a comment|share this|related(?: posts?| patterns?)?|you may also like|older posts|newer posts)(?:\s+(?:on|to|for|about)\b.*)?$/,
-  ],
+  ['specials', new RegExp(`^(?:${SPECIALS})$`)],
+  ['abbreviations', new RegExp(`^${ABBREVIATIONS}$`)],
+  ['notes', new RegExp(`^${NOTES}$`)],
+  ['materials', new RegExp(`^${MATERIALS}$`)],
+  ['comments', new RegExp(`^${COMMENTS}$`)],
 ];
 
 /** `null`: the words are not the name of such a section, and so perhaps of a part. */

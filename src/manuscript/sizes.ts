@@ -1,6 +1,7 @@
-/** The sizes of a piece: from its head, from a line that lists them, or from the first list of numbers. */
+/** The sizes of a piece: from its head, a line that lists them, or the first list of numbers. */
 import type { Block } from './block.ts';
 import type { FrontMatter } from './front-matter.ts';
+import { oneOf } from './one-of.ts';
 
 /** No garment comes in more; a longer list is something else. */
 const MOST = 16;
@@ -43,7 +44,12 @@ function named(names: readonly string[]): readonly string[] | null {
   return clean.length > 0 && clean.length <= MOST ? clean : null;
 }
 
-const SIZE = String.raw`(?:(?:[2-9]?X{0,3}[SL]|XX?[SML]|[SML]|newborn|preemie|baby|toddler|child(?:ren)?|teen|youth|adult|small|medium|large|(?:extra|x)[- ](?:small|large)|one size|\d{1,3}(?:\.\d)?(?:\s?[-–/]\s?\d{1,3})?(?:\s?(?:months?|mos?|years?|yrs?|cm|in|"))?)(?:\s(?:small|medium|large|adult|child))?)`;
+const SIZE =
+  oneOf(String.raw`
+    [2-9]?X{0,3}[SL] | XX?[SML] | [SML] | newborn | preemie | baby | toddler | child(?:ren)? | teen
+    | youth | adult | small | medium | large | (?:extra|x)[- ](?:small|large) | one size
+    | \d{1,3}(?:\.\d)?(?:\s?[-–/]\s?\d{1,3})?(?:\s?(?:months?|mos?|years?|yrs?|cm|in|"))?
+  `) + String.raw`(?:\s(?:small|medium|large|adult|child))?`;
 const LIST = new RegExp(
   String.raw`(${SIZE})\s*[([]\s*(${SIZE}(?:\s*[,;:/–-]\s*${SIZE}){0,${MOST - 2}})\s*[)\]]`,
   'i',
@@ -75,9 +81,14 @@ const HAS_LIST = /[([]\s?\d{1,4}\s?[,;:]\s?\d|\d-\d{1,3}-\d/;
  */
 function sizesInNumbers(words: string): number {
   if (!HAS_LIST.test(words)) return 1;
-  const found =
-    /(?<!(?:[x×*]|times)\s?\d{0,3})\b\d{1,4}\s?[([]\s?\d{1,4}(?:\s?[,;:]\s?\d{1,4}){1,15}\s?[)\]]|\b\d{1,3}(?:-\d{1,3}){2,7}\b(?!\s?[)\]])/i.exec(
-      words,
-    )?.[0];
+  const found = FIRST_LIST.exec(words)?.[0];
   return found ? (found.match(/\d+/g)?.length ?? 1) : 1;
 }
+
+const FIRST_LIST = new RegExp(
+  [
+    String.raw`(?<!(?:[x×*]|times)\s?\d{0,3})\b\d{1,4}\s?[([]\s?\d{1,4}`,
+    String.raw`(?:\s?[,;:]\s?\d{1,4}){1,15}\s?[)\]]|\b\d{1,3}(?:-\d{1,3}){2,7}\b(?!\s?[)\]])`,
+  ].join(''),
+  'i',
+);

@@ -36,7 +36,7 @@ export function specialsOf(
   });
 }
 
-/** Whether a stitch of this key stands anywhere in a value: "Cluster: 3-dc cluster" is none of itself. */
+/** Whether a stitch of this key stands in a value: a "3-dc cluster" is not made of itself. */
 function names(value: unknown, key: string): boolean {
   if (typeof value !== 'object' || value === null) return false;
   if (Array.isArray(value)) return value.some((item) => names(item, key));

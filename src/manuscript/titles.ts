@@ -1,4 +1,5 @@
-/** Part names in pasted text: lone lines such as "HEAD", "Ears (make 2)", "Body:", "For the strap". */
+/** Part names in pasted text: lone lines such as "HEAD", "Ears (make 2)", "For the strap". */
+import { oneOf } from './one-of.ts';
 import { sectionNamed } from './sections.ts';
 
 export interface TitleContext {
@@ -9,13 +10,25 @@ export interface TitleContext {
   readonly beforeWork: boolean;
 }
 
-const COPIES =
-  /(?:\((?:make\s+)?(?:\d{1,2}|two|both)\)|\bmake\s+(?:\d{1,2}|two|three|four)|[x×*]\s?\d{1,2})\W*$/i;
+const COPIES = new RegExp(
+  [
+    String.raw`(?:\((?:make\s+)?(?:\d{1,2}|two|both)\)|\bmake\s+(?:\d{1,2}|two|three|four)`,
+    String.raw`|[x×*]\s?\d{1,2})\W*$`,
+  ].join(''),
+  'i',
+);
 const FOR = /^(?:for\s+)?(?:the|each|both|your)\s+\S+(?:\s+\S+){0,3}\W*$/i;
 const COUNT = /\d\s*(?:sts?|sc|dc|hdc|tr|rows?|rnds?|ch|mm|cm|in|g|oz)\b/i;
 /** Orders and exclamations that stand alone between rows; they name no part. */
-const ASIDE =
-  /^(?:stuff|insert|sew|attach|place|add|close|weave|cut|block|repeat|continue|enjoy|happy|thank|thanks|so|now|then|here|this|that|it|you|your|i|we|and|but|or|if|done|end|photo|image|picture|advertisement|ad|print|save|share|pin|source|copyright|©|www|http)\b|[!?]\s*$|@|:\/\//i;
+const ASIDE = new RegExp(
+  `^${oneOf(`
+    stuff | insert | sew | attach | place | add | close | weave | cut | block | repeat | continue
+    | enjoy | happy | thanks? | so | now | then | here | this | that | it | you | your | i | we
+    | and | but | or | if | done | end | photo | image | picture | advertisement | ad | print | save
+    | share | pin | source | copyright | © | www | http
+  `)}(?![a-z])|[!?]\\s*$|@|://`,
+  'i',
+);
 
 /** Whether a line that opens no instruction names a part or a section. Judged by shape alone. */
 export function isTitle(line: string, context: TitleContext): boolean {

@@ -22,7 +22,7 @@ export function mayHoldRow(scan: Scan, { from, to }: Span): boolean {
   return !isInProse(scan, from) || hasColon(scan.text, from, to);
 }
 
-/** Wrapped prose may break before "Rnd 10. Sew on the loop."; few would break before a colon too. */
+/** Wrapped prose may break before "Rnd 10. Sew on the loop."; a colon is seldom behind it. */
 const hasColon = (text: string, from: number, to: number): boolean =>
   /^[^,;.]{1,40}?:/.test(text.slice(from, Math.min(to, from + 44)));
 
@@ -103,7 +103,7 @@ function workIn(text: string, { from, to }: Span): WorkFound {
   return { steps: made, lost: lost / (to - from), isLabelled: label !== null, starts };
 }
 
-/** Pasted lists give each stitch its line; only a wrapped or unfinished line goes on in the next. */
+/** Pasted lists give each stitch its line; only a wrapped or unfinished one goes on below. */
 function definitionGoesOn(scan: Scan, open: Open, from: number, starts: Starts): boolean {
   const { text, options } = scan;
   const last = text[open.to - 1] ?? '.';

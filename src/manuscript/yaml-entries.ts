@@ -16,7 +16,7 @@ export interface Entry {
   readonly members: readonly Span[];
 }
 
-export interface YamlFault {
+interface YamlFault {
   readonly at: Span;
   readonly reason: string;
 }

@@ -34,6 +34,8 @@ export interface FoundLength {
   readonly to: number;
 }
 
+const MEASURE_WORD = '(?:wide|long|high|deep|tall|square|across|around|from|of)';
+
 const UNIT_SOURCE = [
   'millimet(?:re|er)s?',
   'mms?',
@@ -42,7 +44,7 @@ const UNIT_SOURCE = [
   'met(?:re|er)s?',
   'inch(?:es)?',
   // "sc 3 in next st" is no length: a bare "in" needs an end or a word of measure behind it.
-  String.raw`ins?(?=\s{0,2}(?:$|[.,;:)\]/x×*–-]|(?:wide|long|high|deep|tall|square|across|around|from|of)\b))`,
+  String.raw`ins?(?=\s{0,2}(?:$|[.,;:)\]/x×*–-]|${MEASURE_WORD}\b))`,
   'yards?',
   'yds?',
   'm',

@@ -1,4 +1,4 @@
-/** Weights, kept in grams. One ounce is 28.349523125 g exactly (agreement of 1959: 1 lb = 453.59237 g). */
+/** Weights, kept in grams. One ounce is 28.349523125 g exactly (1959: 1 lb = 453.59237 g). */
 import { NUMBER_SOURCE, numberOf } from './number.ts';
 
 declare const inGrams: unique symbol;
@@ -24,10 +24,9 @@ export interface FoundWeight {
   readonly to: number;
 }
 
-const WEIGHT = new RegExp(
-  `(?<![\\d.,/])(${NUMBER_SOURCE})\\s{0,2}(kilograms?|kilos?|kg|grams?|grammes?|gms?|gr?|ounces?|ozs?)(?![a-z])`,
-  'iu',
-);
+const UNIT_SOURCE = 'kilograms?|kilos?|kg|grams?|grammes?|gms?|gr?|ounces?|ozs?';
+
+const WEIGHT = new RegExp(`(?<![\\d.,/])(${NUMBER_SOURCE})\\s{0,2}(${UNIT_SOURCE})(?![a-z])`, 'iu');
 
 /** The first weight in a text: "50 g", "1¾ oz", "100g / 220m". */
 export function findWeight(text: string): FoundWeight | null {

@@ -10,7 +10,11 @@ import { textFindings } from './text/index.ts';
 export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
   const scene: Scene = { manuscript, fabric };
   const findings = textFindings(scene);
+  const unfollowed = new Set(
+    findings.flatMap(({ code, rows }) => (code === 'nesting-too-deep' ? rows : [])),
+  );
   for (const found of sightingsOf(scene)) {
+    if (found.rows.every((row) => unfollowed.has(row))) continue;
     const finding = findingFor(scene, found);
     if (finding) findings.push(finding);
   }

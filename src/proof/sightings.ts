@@ -5,6 +5,7 @@
 import { type Cloth, type Fact, type FactKind, MISFITS, type RowRecord } from '../fabric/index.ts';
 import { cover, type Span } from '../source/index.ts';
 import { holds, type Scene, type Sighting, type Sightings } from './scene.ts';
+import { oddLists } from './text/sizes-lengths.ts';
 
 /** Of several misfits in a row the first of this list explains the others. */
 const CAUSES: readonly FactKind[] = [
@@ -65,14 +66,20 @@ const pointOf = ({ fact, row }: Sighting): Span => {
 
 function ofCloth(scene: Scene, cloth: Cloth): Sighting[] {
   const all: Sighting[] = [];
+  const odd = oddLists(scene);
   let before: RowRecord | null = null;
   let isSure = true;
+  let last = -1;
   for (const row of cloth.rows) {
     const isNew = startsPiece(scene, before, row);
     if (isNew) {
       before = null;
       isSure = true;
+      last = -1;
     }
+    if (odd.some(([part, at]) => part === row.partIndex && at > last && at <= row.instruction))
+      isSure = false;
+    last = row.instruction;
     for (const fact of telling(row, before, isSure)) all.push({ fact, row, before, cloth });
     isSure = sureAfter(row, isSure);
     if (row.nodes.to > row.nodes.from) before = row;
@@ -93,7 +100,8 @@ function sureAfter(row: RowRecord, before: boolean): boolean {
   );
   if (row.verdict === 'proven') return true;
   if (row.verdict === 'unstated' || row.verdict === 'omitted') return before;
-  return states;
+  // An unread row leaves its stated count behind only if it left any places at all.
+  return states && (row.verdict !== 'unread' || row.nodes.to > row.nodes.from);
 }
 
 /** The facts of a row that tell something: of its misfits only the cause, and none if unsure. */

@@ -2,7 +2,7 @@
 import { MOST_STITCHES } from '../../fabric/index.ts';
 import { type Finding, repeatTooLarge, tooManyStitches } from '../../finding/index.ts';
 import { numberIn } from '../amounts.ts';
-import { rowName } from '../names.ts';
+import { firstWords, rowName } from '../names.ts';
 import { askedBy, type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 
 /** Most rows that one order may ask for; see `fabric/part.ts`. */
@@ -37,7 +37,7 @@ function nameAt(scene: Scene, offset: number): string {
   for (const part of scene.manuscript.parts) {
     for (const { instruction, from, to } of part.instructions) {
       if (offset < from || offset >= to) continue;
-      return instruction.label?.text ?? wordsAt(scene, { from, to });
+      return instruction.label?.text ?? `"${firstWords(wordsAt(scene, { from, to }))}"`;
     }
   }
   return 'the row';

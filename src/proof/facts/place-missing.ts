@@ -3,8 +3,10 @@ import { type Finding, placeMissing } from '../../finding/index.ts';
 import { beneathLabels, beneathName, rowName } from '../names.ts';
 import { type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 
-export function noPlace(scene: Scene, found: Sightings<'no-place'>): Finding {
+export function noPlace(scene: Scene, found: Sightings<'no-place'>): Finding | null {
   const { first, at, rows, sizes } = found;
+  // Nothing lies beneath, or a chain of open length: that is told in another way.
+  if (nthChain.exec(first.fact.what)?.[2] === '0') return null;
   const words = {
     row: rowName(scene, first.row),
     place: placeOf(scene, first),

@@ -16,7 +16,8 @@ export function readsDifferently(scene: Scene, found: Sightings<'reading'>): Fin
   const words = {
     row: rowName(scene, first.row),
     reading: doubtWords(doubt, here),
-    usual: doubtWords(doubt, usual),
+    // The row was named already.
+    usual: doubtWords(doubt, usual).replace(' at its start', ''),
   };
   return readingDiffers(at, words, { rows, sizes });
 }

@@ -2,9 +2,21 @@
 import { type Finding, sizesLengths } from '../../finding/index.ts';
 import type { Instruction, Numbers } from '../../notation/index.ts';
 import type { Scene } from '../scene.ts';
-import { absolute, instructionsOf, rowIds } from './rows.ts';
+import { absolute, instructionsOf, type Placed, rowIds } from './rows.ts';
 
 export function sizeLists(scene: Scene): Finding[] {
+  const sizes = scene.manuscript.head.sizes.length;
+  return oddOnes(scene).map(({ row, numbers }) => {
+    const at = absolute(row.placed, numbers);
+    return sizesLengths(at, { has: numbers.values.length, sizes }, { rows: rowIds(scene, row) });
+  });
+}
+
+/** Where they stand: what is worked from them says nothing. Part and instruction. */
+export const oddLists = (scene: Scene): (readonly [number, number])[] =>
+  oddOnes(scene).map(({ row }) => [row.partIndex, row.index] as const);
+
+function oddOnes(scene: Scene): { row: Placed; numbers: Numbers }[] {
   const { head } = scene.manuscript;
   const sizes = head.sizes.length;
   if (sizes < 2) return [];
@@ -16,11 +28,7 @@ export function sizeLists(scene: Scene): Finding[] {
   const long = lists.filter(({ numbers }) => numbers.values.length > 1);
   const odd = long.filter(({ numbers }) => numbers.values.length !== sizes);
   // Sizes that no line names were told from the first list: others must bear it out.
-  if (isGuess(head.sizes) && long.length - odd.length < 3 * odd.length) return [];
-  return odd.map(({ row, numbers }) => {
-    const at = absolute(row.placed, numbers);
-    return sizesLengths(at, { has: numbers.values.length, sizes }, { rows: rowIds(scene, row) });
-  });
+  return isGuess(head.sizes) && long.length - odd.length < 3 * odd.length ? [] : odd;
 }
 
 /**

@@ -1,5 +1,5 @@
 /** Boxes of mesh and charts: "52 open boxes", "5 sps, 2 bls", "work chart Tide over next 21 boxes". */
-import { W } from './dictionary.ts';
+
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
 import {
@@ -15,6 +15,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { BoxStep, ChartStep, Numbers } from './tree.ts';
 import { readUntil } from './until.ts';

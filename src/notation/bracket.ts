@@ -3,9 +3,9 @@
  * group worked in one place, or a repeat (survey of the notation: brackets).
  */
 
+import { isAside } from './aside.ts';
 import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
-import { formOf, W } from './dictionary.ts';
 import { readEnding } from './ending.ts';
 import { readLoopOrder } from './orders.ts';
 import { readPlaceAfterPreposition } from './place.ts';
@@ -16,16 +16,16 @@ import {
   kindAt,
   MAX_DEPTH,
   type Reader,
-  spelled,
   toOf,
   wordAt,
 } from './reader.ts';
 import { isRepeatOrder, namesStar, readOrder, wrapSentence } from './repeat.ts';
+import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
-import { MISSING, readTimes } from './times.ts';
+import { W } from './senses.ts';
+import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { CountsAs, Place, RepeatStep, Step } from './tree.ts';
-import { mayBeStitch } from './work.ts';
 
 /** Tokens of the bracket that is being read; unclosed, it goes on to the end. */
 interface Bracket {
@@ -181,102 +181,6 @@ function worksOn(r: Reader, run: Run): boolean {
   return false;
 }
 
-/** A remark in brackets: nothing worked in it, or it says what something is. */
-export function isAside(r: Reader, start: number, close: number): boolean {
-  const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
-  if (ASIDES.has(first) || namesOnly(r, start, close)) return true;
-  const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
-  if (ASIDE_WORDS.has(word)) return true;
-  const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
-  if (last === W.made || last === W.throughout) return true;
-  if ((last === W.row || last === W.round) && close - start < 6) return true;
-  let works = false;
-  for (let i = start + 1; i < close && !works; i++) {
-    const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
-    const kind = r.kind[i];
-    works =
-      kind === T.star ||
-      kind === T.open ||
-      sense === W.ch ||
-      sense === W.skip ||
-      mayBeStitch(sense) ||
-      sense === W.box ||
-      sense === W.mesh ||
-      sense === W.block ||
-      sense === W.sp ||
-      sense === W.turn ||
-      sense === W.x ||
-      sense === W.v ||
-      sense === W.om ||
-      sense === W.repeat;
-  }
-  return !works;
-}
-
-/** "(first dc of shell)", "(dc group)", "(shell)", "(increase)" with nothing behind: a name. */
-function namesOnly(r: Reader, start: number, close: number): boolean {
-  const kind = r.kind[start + 1];
-  const last = r.value[close - 1];
-  if (kind === T.ordinal || r.value[start + 1] === W.last) {
-    for (let i = start; i < close; i++)
-      if (r.kind[i] === T.word && r.value[i] === W.in) return false;
-    return true;
-  }
-  if (r.kind[close - 1] === T.word && last === W.group) return true;
-  if (close - start > 4 || kind !== T.word || leadsOn(r, close + 1)) return false;
-  const form = formOf(r.value[start + 1] ?? 0);
-  const shaped = form !== null && form.stem === null && form.shape !== 'one';
-  return shaped && r.kind[start + 2] !== T.comma && r.kind[start + 2] !== T.number;
-}
-
-/** Whether a number, a sign of multiplication, a place or the way round stands at a token. */
-function leadsOn(r: Reader, token: number): boolean {
-  const kind = r.kind[token];
-  if (kind === T.number || kind === T.times || kind === T.star || kind === T.open) return true;
-  if (kind !== T.word) return false;
-  const sense = r.value[token] ?? 0;
-  return sense !== W.and && sense !== W.then && sense !== W.repeat;
-}
-
-const ASIDES = new Set([
-  W.note,
-  W.rs,
-  W.ws,
-  W.right,
-  W.wrong,
-  W.you,
-  W.there,
-  W.dont,
-  W.does,
-  W.place,
-  W.stuff,
-  W.marker,
-  W.here,
-  W.the,
-  W.these,
-  W.so,
-  W.for,
-  W.leave,
-  W.as,
-  W.continue,
-  W.color,
-  W.like,
-  W.not,
-  W.or,
-  W.first_word,
-  W.made,
-  W.count,
-  W.a,
-  W.total,
-]);
-
-const ASIDE_WORDS = new Set(
-  (
-    'see if it be is are use using optional when where make sure this that mark note instead after ' +
-    'i my we your refer check ie eg remember keep keeping do don do_not also only always because'
-  ).split(' '),
-);
-
 function workBracket(r: Reader, run: Run, b: Bracket): void {
   r.at = b.start + 1;
   r.depth++;
@@ -324,20 +228,8 @@ function dropName(r: Reader, run: Run, b: Bracket): void {
 const markOf = (r: Reader, b: Bracket): string => r.text[r.base + fromOf(r, b.start)] ?? '(';
 
 /** A bracket with nothing behind it that says how often. */
-function openRepeat(r: Reader, b: Bracket, steps: Step[]): RepeatStep {
-  const at = toOf(r);
-  return {
-    kind: 'repeat',
-    mark: markOf(r, b),
-    steps,
-    times: MISSING,
-    ending: null,
-    again: false,
-    order: { from: at, to: at },
-    from: fromOf(r, b.start),
-    to: at,
-  };
-}
+const openRepeat = (r: Reader, b: Bracket, steps: Step[]): RepeatStep =>
+  repeatOf(markOf(r, b), steps, noOrder(toOf(r)), { from: fromOf(r, b.start), to: toOf(r) });
 
 function groupOrRepeat(r: Reader, b: Bracket, steps: Step[]): Step {
   const from = fromOf(r, b.start);
@@ -345,22 +237,28 @@ function groupOrRepeat(r: Reader, b: Bracket, steps: Step[]): Step {
   if (place) return { kind: 'group', steps, place, loose: false, from, to: toOf(r) };
   const orderAt = r.at;
   const times = bracketTimes(r);
-  const bare = openRepeat(r, b, steps);
   if (!times) {
     const inner = innerTimes(steps);
-    if (!inner) return bare;
-    const all = [...steps.slice(0, -1), ...inner.steps];
-    return { ...bare, steps: all, times: inner.times };
+    const all = inner ? [...steps.slice(0, -1), ...inner.steps] : steps;
+    const bare = inner
+      ? { times: inner.times, ending: null, order: inner.order }
+      : noOrder(toOf(r));
+    return repeatOf(markOf(r, b), all, bare, { from, to: toOf(r) });
   }
   const order = { from: fromOf(r, orderAt), to: toOf(r) };
-  const timed: RepeatStep = { ...bare, times, order, to: toOf(r) };
   // "(dc, ch 1) twice in next st": all passes go into one place.
   const common = times.kind === 'times' && isWord(r, W.in) ? readPlaceAfterPreposition(r) : null;
   if (common) {
+    const timed = repeatOf(
+      markOf(r, b),
+      steps,
+      { times, ending: null, order },
+      { from, to: order.to },
+    );
     return { kind: 'group', steps: [timed], place: common, loose: false, from, to: toOf(r) };
   }
   const ending = readEnding(r);
-  return { ...timed, ending, to: toOf(r) };
+  return repeatOf(markOf(r, b), steps, { times, ending, order }, { from, to: toOf(r) });
 }
 
 /** Old style, "(4 ch, miss 3, 1 dc 5 times)": the number of the whole stands inside. */

@@ -1,5 +1,5 @@
 /** Chains: "ch 3", "3ch", "ch-1", "chain 43 (47, 51)", "ch 50+1", "a chain 40 cm long". */
-import { W } from './dictionary.ts';
+
 import { readNumbers } from './numbers.ts';
 import {
   eatWord,
@@ -13,6 +13,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { ChainStep, Numbers } from './tree.ts';
 import { mayBeStitch } from './work.ts';

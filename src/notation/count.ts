@@ -1,8 +1,9 @@
 /** Stated counts: "(28)", "[24 sc]", "- 28 sts", "(16 dc, 8 ch-1 sps)", "24 sts total", "= 12". */
-import { formOf, W } from './dictionary.ts';
+import { formOf } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
 import { readNumbers, sizeList } from './numbers.ts';
 import { fromOf, isWord, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { CountUnit, Noun, Numbers, StatedCount } from './tree.ts';
 

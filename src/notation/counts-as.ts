@@ -1,6 +1,7 @@
 /** "(counts as dc and ch 1 here and throughout)", "does not count as a st", "(=1 tr)", "(1 tr + 2 ch)". */
-import { W } from './dictionary.ts';
+
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { CountsAs } from './tree.ts';

@@ -1,7 +1,8 @@
 /** Words of a text that speak for US or UK terms, and an outright statement of them. */
 import type { Span } from '../source/index.ts';
-import { formOf, W } from './dictionary.ts';
+import { formOf } from './dictionary.ts';
 import { scan } from './scan.ts';
+import { W } from './senses.ts';
 import { T, type Tokens } from './tokens.ts';
 import type { Terms } from './tree.ts';
 

@@ -4,6 +4,7 @@
  */
 import { SPELLINGS, type WordSense } from './lexicon.ts';
 import { PROSE_WORDS } from './prose-words.ts';
+import { W } from './senses.ts';
 import { GLUED_STEMS, MANNERS, SHAPE_NAMES, STEM_NAMES, type StitchForm } from './stitch-words.ts';
 import type { Post, StemWord } from './tree.ts';
 
@@ -22,11 +23,12 @@ const slots = new Int32Array(TABLE_SIZE).fill(-1);
 const spellings: string[] = [];
 const senses: number[] = [];
 
-let nextSense = 1;
-const forms: (StitchForm | null)[] = [null];
-const manners: (string | null)[] = [null];
-const phrases: (Phrase[] | null)[] = [null];
-const posts: (Post | null)[] = [null];
+let nextSense = 1 + Math.max(...Object.values(W));
+/** Tables by sense; the words of the lexicon come first. */
+const forms: (StitchForm | null)[] = Array(nextSense).fill(null);
+const manners: (string | null)[] = Array(nextSense).fill(null);
+const phrases: (Phrase[] | null)[] = Array(nextSense).fill(null);
+const posts: (Post | null)[] = Array(nextSense).fill(null);
 
 function newSense(form: StitchForm | null): SenseId {
   const sense = nextSense++;
@@ -101,15 +103,9 @@ function sameWord(word: string, text: string, from: number, to: number): boolean
 export const isSilent = (code: number): boolean =>
   code === 39 || code === 0x2019 || code === 0xad || code === 0x200b || code === 0x2018;
 
-const WORD_SENSES = {} as Record<WordSense, SenseId>;
 for (const key of Object.keys(SPELLINGS) as WordSense[]) {
-  const sense = newSense(null);
-  WORD_SENSES[key] = sense;
-  for (const word of SPELLINGS[key].split(' ')) addSpelling(word, sense);
+  for (const word of SPELLINGS[key].split(' ')) addSpelling(word, W[key]);
 }
-
-/** Senses of the trade's words by name. */
-export const W: Readonly<Record<WordSense, SenseId>> = WORD_SENSES;
 
 const plain: StitchForm = {
   shape: 'one',

@@ -1,6 +1,7 @@
 /** How a repeat ends: "ending with sc in last st", "ending last rep at **", "omitting last ch 2". */
-import { W } from './dictionary.ts';
+
 import { eatThe, fromOf, isWord, kindAt, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { markOf } from './star.ts';
 import { T } from './tokens.ts';
 import type { Ending } from './tree.ts';

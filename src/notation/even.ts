@@ -1,8 +1,9 @@
 /** "Work even", "no change", "continue in pattern", "straight", with or without "for 10 rows". */
-import { W } from './dictionary.ts';
+
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import { eatThe, eatWord, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { EvenStep, StitchTerm } from './tree.ts';

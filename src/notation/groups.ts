@@ -2,10 +2,11 @@
  * Several steps in one place, without brackets: "3 dc, ch 2, 3 dc in next sp" and "in next sp work
  * 2 dc, ch 2, 2 dc". With brackets they are read in `bracket.ts`.
  */
-import { W } from './dictionary.ts';
+
 import { readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
 import type { Run } from './run.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place, Step } from './tree.ts';
 

@@ -2,9 +2,10 @@
  * Clusters told by their making: "holding back on hook the last loop of each tr make 3 tr in next
  * sp, thread over and draw through all loops on hook", and the same words behind the stitches.
  */
-import { W } from './dictionary.ts';
+
 import { eatWord, fromOf, isWord, kindAt, type Reader, spelled, toOf, wordAt } from './reader.ts';
 import { lastWork, type Run } from './run.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers, Place, WorkStep } from './tree.ts';
 import { mayBeStitch, readWork } from './work.ts';

@@ -1,5 +1,5 @@
 /** Joins: "join", "join with sl st in first sc", "sl st to first sc to join", "join B with sl st". */
-import { TOGETHER, W } from './dictionary.ts';
+import { TOGETHER } from './dictionary.ts';
 import { readNoun } from './noun.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
@@ -13,6 +13,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { JoinStep, Noun, Place, Step, WorkStep } from './tree.ts';

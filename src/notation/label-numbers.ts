@@ -1,7 +1,8 @@
 /** The numbers of a label: "7", "7-12", "25 & 26", "6, 7 and 8", "12+", "5-end", "2-6 (8, 9)". */
-import { W } from './dictionary.ts';
+
 import { sizeList } from './numbers.ts';
 import { isWord, kindAt, type Reader, spelled, valueAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { RowLabel } from './tree.ts';
 
@@ -46,10 +47,6 @@ function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): bo
     return false;
   }
   if (kindAt(r, k) !== kind || (!range && worksOn(r, k))) return false;
-  return take(r, numbers, k, range, draft);
-}
-
-function take(r: Reader, numbers: number[], k: number, range: boolean, draft: LabelDraft): boolean {
   const first = numbers.at(-1) ?? 0;
   const value = valueAt(r, k);
   if (range && worksOn(r, k) && value <= first) return false;

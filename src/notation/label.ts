@@ -2,7 +2,7 @@
  * Labels: "Rnd 4:", "Rows 7 to 12 incl", "R4:", "4.", "4th rnd:", "Row 4 (RS):", "Next row:",
  * "Set-up row", "Row 2 and all even rows", "Size 5 only: 11th round:".
  */
-import { W } from './dictionary.ts';
+
 import { readLabelNumbers } from './label-numbers.ts';
 import {
   fromOf,
@@ -15,6 +15,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers, RowLabel, Side } from './tree.ts';
 

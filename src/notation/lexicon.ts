@@ -21,7 +21,7 @@ export const SPELLINGS = {
   as: 'as',
   and: 'and und',
   or: 'or',
-  then: 'then',
+  afterwards: 'then',
   now: 'now next_up',
   the: 'the th that your my',
   a: 'a an',

@@ -1,6 +1,7 @@
 /** "back loop only", "both loops of", "post of": what part of a stitch the hook goes through. */
-import { W } from './dictionary.ts';
+
 import { eatThe, eatWord, isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Loop, Post } from './tree.ts';
 

@@ -1,6 +1,7 @@
 /** Lengths in orders: "until piece measures 30 cm", "for 4 in", "12\"", "to desired length". */
-import { W } from './dictionary.ts';
+
 import { isWord, kindAt, type Reader, valueAt, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 /** Millimetres of a length here ("30 cm", "4½ in"), or `null`; the reader moves behind it. */

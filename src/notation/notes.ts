@@ -1,10 +1,10 @@
 /** Standing orders in prose: "The ch 1 does not count as a st.", "Do not turn.", "Join means: …". */
 import { readCountsAs } from './counts-as.ts';
 import { termCues } from './cues.ts';
-import { W } from './dictionary.ts';
 import { readLoop } from './loops.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { fromOf, isWord, openReader, type Reader, spelled, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
@@ -16,7 +16,7 @@ export function readOrders(text: string, from: number, to: number): StandingOrde
   const orders: StandingOrder[] = [];
   const { stated } = termCues(text, from, to);
   if (stated) orders.push({ kind: 'terms', terms: stated.terms, ...stated.span });
-  const r = openReader(text, from, to, NO_VOCABULARY, readRun);
+  const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   let start = 0;
   for (let i = 0; i < r.kind.length; i++) {
     const ends = r.kind[i] === T.stop || r.kind[i] === T.end || r.kind[i] === T.semicolon;

@@ -1,5 +1,5 @@
 /** What a place is called: "ch-2 sp", "corner", "5 dc", "beg ch-3", "shell", "marked st". */
-import { formOf, type SenseId, W } from './dictionary.ts';
+import { formOf, type SenseId } from './dictionary.ts';
 import { readOneNumber } from './numbers.ts';
 import {
   eatWord,
@@ -13,6 +13,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { readSpecialName, readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { Noun, NounKind, Numbers, StitchTerm } from './tree.ts';

@@ -3,7 +3,6 @@ import { readBoxes } from './boxes.ts';
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import { countItem, isPlainCount } from './count.ts';
-import { W } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
@@ -11,6 +10,7 @@ import { fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
 import { leftOver } from './remark.ts';
 import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import { mayBeStitch, readWork } from './work.ts';
 

@@ -3,8 +3,9 @@
  * like sizes is read so only when the piece has sizes or the shape leaves no doubt, for "6 (36)" is
  * a number and a count.
  */
-import { W } from './dictionary.ts';
+
 import { fromOf, isGlued, isWord, kindAt, type Reader, toOf, valueAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers } from './tree.ts';
 

@@ -1,5 +1,5 @@
 /** Shorter orders: skip, leave unworked, turn, ring, loops, opposite side, spiral. */
-import { W } from './dictionary.ts';
+
 import { readLoop } from './loops.ts';
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
@@ -14,6 +14,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type {
   Loop,

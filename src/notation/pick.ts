@@ -1,5 +1,5 @@
 /** Which place of its kind: "next 5", "same", "each of next 3", "2nd", "top of", "every other". */
-import { W } from './dictionary.ts';
+
 import { readNumbers } from './numbers.ts';
 import type { PlaceDraft } from './place-draft.ts';
 import {
@@ -13,6 +13,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 /** Whether a determiner was read. */

@@ -1,7 +1,8 @@
 /** "2 rows below", "in row 3", "in the row below" behind a place. */
-import { W } from './dictionary.ts';
+
 import type { PlaceDraft } from './place-draft.ts';
 import { isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 const isRow = (r: Reader, ahead: number): boolean =>

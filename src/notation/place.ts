@@ -1,11 +1,12 @@
 /** Where a stitch goes: "in next 2 sts", "around post of dc 2 rows below", "to top of beg ch-3". */
-import { W } from './dictionary.ts';
+
 import { readLoop, readPost } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
 import { type PlaceDraft, placeDraft } from './place-draft.ts';
 import { eatThe, eatWord, isWord, kindAt, MAX_DEPTH, type Reader, toOf, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place } from './tree.ts';
 import { readUntil } from './until.ts';
@@ -304,7 +305,7 @@ function chainByLength(r: Reader): Place | null {
 /** "3rd ch of ch-5": a chain named by its length there is a chain made before, not a space. */
 function startChainOf(of: Place): Place {
   const [noun] = of.nouns;
-  if (!noun || noun.kind !== 'space' || noun.word !== 'ch' || of.pick === 'next') return of;
+  if (noun?.kind !== 'space' || noun.word !== 'ch' || of.pick === 'next') return of;
   return { ...of, nouns: [{ ...noun, kind: 'start-chain', word: '' }] };
 }
 

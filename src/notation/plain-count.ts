@@ -1,8 +1,8 @@
 /** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
 import { countItem, isPlainCount, readCounts } from './count.ts';
-import { W } from './dictionary.ts';
 import { isWord, kindAt, type Reader } from './reader.ts';
 import type { Run } from './run.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
 

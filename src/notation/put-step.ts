@@ -1,5 +1,5 @@
 /** Puts a step that was read on its run, with what only its neighbours tell. */
-import { W } from './dictionary.ts';
+
 import { looseGroup } from './groups.ts';
 import { joinBehind, settleTarget } from './join.ts';
 import { isMaking } from './plain-count.ts';
@@ -7,6 +7,7 @@ import { clauseEnds, isWord, kindAt, type Reader, toOf } from './reader.ts';
 import { leftOver } from './remark.ts';
 import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
+import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';

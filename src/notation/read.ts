@@ -16,7 +16,7 @@ export function readInstruction(
   to: number,
   known: Vocabulary = NO_VOCABULARY,
 ): Instruction {
-  const r = openReader(text, from, to, known, readRun);
+  const r = openReader(text, { from, to }, known, readRun);
   const label = readLabel(r);
   const steps = r.run(r, 'text');
   const counts = settleCounts(r.counts, steps);

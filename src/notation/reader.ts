@@ -1,7 +1,8 @@
 /** The state of reading one instruction, and the small moves that every reading function makes. */
 import type { Span } from '../source/index.ts';
-import { type SenseId, W } from './dictionary.ts';
+import type { SenseId } from './dictionary.ts';
 import { scan } from './scan.ts';
+import { W } from './senses.ts';
 import { type SpecialNames, specialNames } from './special-names.ts';
 import { T, type Tokens } from './tokens.ts';
 import type { StandingOrder, StatedCount, Step } from './tree.ts';
@@ -36,8 +37,7 @@ export interface Reader extends Tokens {
 
 export function openReader(
   text: string,
-  from: number,
-  to: number,
+  { from, to }: Span,
   known: Vocabulary,
   run: Reader['run'],
 ): Reader {

@@ -4,10 +4,11 @@
  * when every one of them is known.
  */
 
-import { isAside } from './bracket.ts';
-import { PROSE, W } from './dictionary.ts';
+import { isAside } from './aside.ts';
+import { PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import { mayBeStitch } from './work.ts';
 

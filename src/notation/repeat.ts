@@ -2,7 +2,7 @@
  * Repeats: stars, "rep from *", and a sentence that repeats as a whole. Brackets are in
  * `bracket.ts`; rows that repeat are in `rows-again.ts`.
  */
-import { W } from './dictionary.ts';
+
 import { readEnding } from './ending.ts';
 import {
   clauseEnds,
@@ -15,9 +15,11 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { noOrder, type RepeatOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run, sentenceOf } from './run.ts';
+import { W } from './senses.ts';
 import { markOf, STAR, starRole } from './star.ts';
-import { MISSING, readTimes, toTheEnd } from './times.ts';
+import { readTimes, toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
 import type { RepeatStep, Step, Times } from './tree.ts';
 
@@ -47,27 +49,25 @@ function openStar(r: Reader, run: Run): void {
   const steps = r.run(r, 'star');
   r.depth--;
   const from = fromOf(r, start);
-  const base = {
-    kind: 'repeat',
-    mark: markOf(mark),
-    steps: unwrapped(steps),
-    again: false,
-  } as const;
+  const order = orderBehindStar(r, r.counts.length > counted);
+  // A star that nobody refers to: a mark that was left behind, or one for another piece.
+  if (!order)
+    run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
+  else run.out.push(repeatOf(markOf(mark), unwrapped(steps), order, { from, to: toOf(r) }));
+}
+
+/** What follows a star's steps: a closing star with its number, "rep from *", or only a count. */
+function orderBehindStar(r: Reader, counted: boolean): RepeatOrder | null {
   if (kindAt(r) === T.star && starRole(r, r.at) === STAR.close) {
     r.at++;
     const orderAt = r.at;
     const times = timesBehindPair(r);
-    const order = spanOf(r, orderAt, times !== null);
-    const ending = times ? readEnding(r) : null;
-    run.out.push({ ...base, times: times ?? MISSING, ending, order, from, to: toOf(r) });
-  } else if (isRepeatOrder(r)) {
-    run.out.push({ ...base, ...readOrder(r), from, to: toOf(r) });
-  } else if (r.counts.length > counted) {
-    run.out.push({ ...base, times: MISSING, ending: null, order: emptyAt(r), from, to: toOf(r) });
-  } else {
-    // A star that nobody refers to: a mark that was left behind, or one for another piece.
-    run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
+    if (!times) return noOrder(toOf(r));
+    const order = { from: fromOf(r, orderAt), to: toOf(r) };
+    return { times, ending: readEnding(r), order };
   }
+  if (isRepeatOrder(r)) return readOrder(r);
+  return counted ? noOrder(toOf(r)) : null;
 }
 
 /** "*[2 dc in next st, dc in next], repeat from *": the bracket inside the star says no more. */
@@ -93,15 +93,10 @@ function timesBehindPair(r: Reader): Times | null {
   return readTimes(r, false);
 }
 
-const spanOf = (r: Reader, token: number, any: boolean): { from: number; to: number } =>
-  any ? { from: fromOf(r, token), to: toOf(r) } : emptyAt(r);
-
-const emptyAt = (r: Reader): { from: number; to: number } => ({ from: toOf(r), to: toOf(r) });
-
 /** Whether "rep" stands here and speaks of stitches rather than of rows. */
 export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   let k = ahead;
-  while (isWord(r, W.and, k) || isWord(r, W.then, k) || isWord(r, W.now, k)) k++;
+  while (isWord(r, W.and, k) || isWord(r, W.afterwards, k) || isWord(r, W.now, k)) k++;
   if (!isWord(r, W.repeat, k)) return false;
   k++;
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
@@ -116,14 +111,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   return true;
 }
 
-interface Order {
-  readonly times: Times;
-  readonly ending: RepeatStep['ending'];
-  readonly order: { from: number; to: number };
-}
-
 /** The order to repeat with its ending, with `isRepeatOrder` true. */
-export function readOrder(r: Reader): Order {
+export function readOrder(r: Reader): RepeatOrder {
   const start = r.at;
   const { times } = readOrderHead(r);
   const order = { from: fromOf(r, start), to: toOf(r) };
@@ -206,7 +195,7 @@ export function readLooseOrder(r: Reader, run: Run): void {
   const { times, ending, order } = readOrder(r);
   const from = order.from;
   const former = lastRepeat(run, named);
-  if (former >= 0 && former === run.out.length - 1) return again(run, former, times, ending, order);
+  if (former >= 0 && onlyRemarks(run, former)) return again(run, former, { times, ending, order });
   if (former >= 0 && named) {
     const old = run.out[former] as RepeatStep;
     const mark = '*';
@@ -241,6 +230,9 @@ export function namesStar(r: Reader): boolean {
   return false;
 }
 
+const onlyRemarks = (run: Run, after: number): boolean =>
+  run.out.slice(after + 1).every((step) => step.kind === 'remark');
+
 function lastRepeat(run: Run, named: boolean): number {
   for (let i = run.out.length - 1; i >= 0; i--) {
     const step = run.out[i];
@@ -251,13 +243,7 @@ function lastRepeat(run: Run, named: boolean): number {
 }
 
 /** "(…), rep around", "*…* … rep": the repeat just read gets its number. */
-function again(
-  run: Run,
-  at: number,
-  times: Times,
-  ending: RepeatStep['ending'],
-  order: Order['order'],
-): void {
+function again(run: Run, at: number, { times, ending, order }: RepeatOrder): void {
   const old = run.out[at] as RepeatStep;
   if (old.times.kind === 'missing') {
     run.out[at] = { ...old, times, ending, order, to: Math.max(order.to, ending?.to ?? 0) };
@@ -279,7 +265,7 @@ const opensRow = (step: Step | undefined): boolean =>
     step.kind === 'loop');
 
 /** Makes the sentence before the order into a repeat: "Sc in next 8, 2 sc in next. Rep around". */
-export function wrapSentence(r: Reader, run: Run, order: Order, mark: string): void {
+export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: string): void {
   let first = sentenceOf(run);
   const last = run.out.length;
   while (first < last - 1 && opensRow(run.out[first])) first++;
@@ -314,7 +300,11 @@ export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
     r.at = start;
     return false;
   }
-  const order: Order = { times, ending: readEnding(r), order: { from: times.from, to: times.to } };
+  const order: RepeatOrder = {
+    times,
+    ending: readEnding(r),
+    order: { from: times.from, to: times.to },
+  };
   const before = r.kind[start - 1];
   const whole =
     before === T.comma || before === T.semicolon || r.kind[start] === T.star || lastIsOne(run);

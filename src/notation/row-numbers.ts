@@ -1,6 +1,7 @@
 /** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
-import { W } from './dictionary.ts';
+
 import { isWord, kindAt, type Reader, valueAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 /** A range longer than this is a slip, and is not written out. */

@@ -1,5 +1,5 @@
 /** Rows worked again: "Rep rnd 4", "As row 2", "Rep rows 2 and 3 until …, ending with row 3". */
-import { W } from './dictionary.ts';
+
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -15,6 +15,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { readRowNumbers } from './row-numbers.ts';
+import { W } from './senses.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { Numbers, RowsAgainStep } from './tree.ts';
@@ -33,6 +34,7 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
     moreRows: null,
     measure: null,
     endingWith: null,
+    // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
     then: [],
     even: false,
     from: fromOf(r, start),
@@ -57,7 +59,7 @@ function verb(r: Reader): boolean {
   while (
     isWord(r, W.work) ||
     isWord(r, W.continue) ||
-    isWord(r, W.then) ||
+    isWord(r, W.afterwards) ||
     isWord(r, W.now) ||
     isWord(r, W.to) ||
     isWord(r, W.working) ||
@@ -158,11 +160,12 @@ function tail(r: Reader, draft: Draft): void {
 function readThen(r: Reader, draft: Draft): boolean {
   const start = r.at;
   eatWord(r, W.and);
-  if (!eatWord(r, W.then)) return reset(r, start);
+  if (!eatWord(r, W.afterwards)) return reset(r, start);
   eatWord(r, W.work);
   eatWord(r, W.repeat);
   const rows = isRow(r) || kindAt(r) === T.ordinal ? readRowNumbers(r) : null;
   if (!rows) return reset(r, start);
+  // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
   draft.then = [...draft.then, ...rows];
   if (/^(again|once)$/.test(spelled(r, r.at))) r.at++;
   if (isWord(r, W.more)) r.at++;

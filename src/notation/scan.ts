@@ -3,7 +3,8 @@
  * they meet ("sc5", "2dc", "ch3sp"); typographic variants of signs fall together; white space,
  * invisible characters and quotes make no token.
  */
-import { fold, isSilent, lookUp, mix, type SenseId, senseOfWord, W } from './dictionary.ts';
+import { fold, isSilent, lookUp, mix, type SenseId, senseOfWord } from './dictionary.ts';
+import { W } from './senses.ts';
 import { T, type Tokens } from './tokens.ts';
 
 /** Numbers in words; "first" to "twelfth" are ordinals. */
@@ -177,17 +178,18 @@ export function scan(text: string, from: number, to: number): Tokens {
         scanSign(s, code);
     }
   }
-  push(s, T.end, to, to, 0, 0);
+  push(s, T.end, to, to);
   return s;
 }
 
-function push(s: Scan, kind: number, from: number, to: number, value: number, hash: number): void {
+/** Adds a token without value; its index. */
+function push(s: Scan, kind: number, from: number, to: number): number {
   s.kind.push(kind);
   s.from.push(from - s.base);
   s.to.push(to - s.base);
-  s.value.push(value);
-  s.hash.push(hash);
-  s.partner.push(-1);
+  s.value.push(0);
+  s.hash.push(0);
+  return s.partner.push(-1) - 1;
 }
 
 function scanWord(s: Scan): void {
@@ -207,12 +209,11 @@ function scanWord(s: Scan): void {
   s.at = at;
   if (splitTimes(s, from, at)) return;
   const number = numberSenses.get(hash);
-  if (number !== undefined) push(s, T.number, from, at, number, hash);
-  else {
-    const ordinal = ordinalSenses.get(hash);
-    if (ordinal !== undefined) push(s, T.ordinal, from, at, ordinal, hash);
-    else push(s, T.word, from, at, lookUp(text, from, at, hash), hash);
-  }
+  const ordinal = number === undefined ? ordinalSenses.get(hash) : undefined;
+  const kind = number !== undefined ? T.number : ordinal !== undefined ? T.ordinal : T.word;
+  const token = push(s, kind, from, at);
+  s.value[token] = number ?? ordinal ?? lookUp(text, from, at, hash);
+  s.hash[token] = hash;
 }
 
 /** "9xHDC": a sign of multiplication that touches number and word. */
@@ -225,8 +226,10 @@ function splitTimes(s: Scan, from: number, to: number): boolean {
   for (let i = from + 1; i < to; i++) hash = mix(hash, fold(text.charCodeAt(i)));
   const sense = lookUp(text, from + 1, to, hash);
   if (sense === 0) return false;
-  push(s, T.word, from, from + 1, W.x, 0);
-  push(s, T.word, from + 1, to, sense, hash);
+  s.value[push(s, T.word, from, from + 1)] = W.x;
+  const token = push(s, T.word, from + 1, to);
+  s.value[token] = sense;
+  s.hash[token] = hash;
   return true;
 }
 
@@ -248,7 +251,7 @@ function scanNumber(s: Scan): void {
   }
   const suffix = ordinalSuffix(text, at, end);
   s.at = at + suffix;
-  push(s, suffix > 0 ? T.ordinal : T.number, from, s.at, value, 0);
+  s.value[push(s, suffix > 0 ? T.ordinal : T.number, from, s.at)] = value;
 }
 
 /** End of ".5" behind a number; a full stop before a space or a second stop ends a sentence. */
@@ -296,7 +299,7 @@ function scanSign(s: Scan, code: number): void {
   else if (kind === T.other && scanRare(s, code)) return;
   s.at = to;
   if (kind === T.stop && code === 46 && to === from + 1 && isAbbreviation(s, to)) return;
-  push(s, kind, from, to, value, 0);
+  s.value[push(s, kind, from, to)] = value;
   if (kind === T.open) s.opened.push(s.kind.length - 1);
   else if (kind === T.close) closeBracket(s, value);
 }
@@ -310,13 +313,13 @@ function scanRare(s: Scan, code: number): boolean {
     if (s.kind[last] === T.number && s.to[last] === from - s.base) {
       s.value[last] = (s.value[last] ?? 0) + fraction;
       s.to[last] = from + 1 - s.base;
-    } else push(s, T.number, from, from + 1, fraction, 0);
+    } else s.value[push(s, T.number, from, from + 1)] = fraction;
   } else if (code === 34 || code === 0x201c || code === 0x201d || code === 0x2033) {
     const closing = s.quoted && code !== 0x2033;
     s.quoted = code === 0x201c || (code === 34 && !closing && s.kind[last] !== T.number);
     const inches =
       !closing && code !== 0x201c && s.kind[last] === T.number && s.to[last] === from - s.base;
-    if (inches) push(s, T.word, from, from + 1, W.inch, 0);
+    if (inches) s.value[push(s, T.word, from, from + 1)] = W.inch;
   } else if (code < 0xd800 && (code < 0x2190 || code > 0x2bff)) return false;
   s.at = from + 1;
   return true;

@@ -1,7 +1,8 @@
 /** Definitions of special stitches: "Shell: 5 dc in same st.", "V-st = (dc, ch 1, dc) in next st". */
-import { W } from './dictionary.ts';
+
 import { settleJoins } from './join.ts';
 import { fromOf, isWord, kindAt, openReader, type Reader, spelled } from './reader.ts';
+import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { T } from './tokens.ts';
 import type { SpecialStitch, Step } from './tree.ts';
@@ -14,7 +15,7 @@ export function readSpecial(
   to: number,
   known: Vocabulary,
 ): SpecialStitch | null {
-  const r = openReader(text, from, to, known, readRun);
+  const r = openReader(text, { from, to }, known, readRun);
   while (kindAt(r) === T.dash || kindAt(r) === T.star || kindAt(r) === T.other) r.at++;
   const head = readHead(r);
   if (!head) return null;

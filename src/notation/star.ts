@@ -2,8 +2,9 @@
  * What each star of an instruction is there for. A star may open a repeat, close it, be spoken of
  * ("rep from *"), multiply ("(…)*6"), or mark a place inside a repeat ("ending at **").
  */
-import { W } from './dictionary.ts';
+
 import type { Reader } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 export const STAR = { none: 0, open: 1, close: 2, named: 3, times: 4, mark: 5 } as const;

@@ -1,7 +1,8 @@
 /** Whether a line of pasted text begins an instruction, and how much of it is notation. */
-import { PROSE, W } from './dictionary.ts';
+import { PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
 import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
@@ -18,7 +19,7 @@ export function startsInstruction(
   from: number,
   to: number,
 ): 'label' | 'command' | 'likely' | null {
-  const r = openReader(text, from, to, NO_VOCABULARY, readRun);
+  const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   if (isAbbreviation(r)) return null;
   const label = readLabel(r);
   if (label) {
@@ -133,7 +134,7 @@ const COMMON = new Set([
   W.as,
   W.you,
   W.have,
-  W.then,
+  W.afterwards,
   W.now,
   W.these,
   W.there,
@@ -144,7 +145,7 @@ const COMMON = new Set([
 
 /** Share (0 to 1) of a line's words that are notation. */
 export function readsAsWork(text: string, from: number, to: number): number {
-  const r = openReader(text, from, to, NO_VOCABULARY, readRun);
+  const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   return share(r).share;
 }
 

@@ -1,7 +1,7 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
-import { formOf, phrasesOf, W } from './dictionary.ts';
+import { formOf, phrasesOf } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
@@ -12,6 +12,7 @@ import { leftOver, opensRemark, remarkClause } from './remark.ts';
 import { isRepeatOrder, readLooseOrder, readStar, sentenceTimes } from './repeat.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { endSentence, newRun, putWords, type Run } from './run.ts';
+import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
@@ -106,7 +107,7 @@ function endingEnds(r: Reader, run: Run): boolean {
 }
 
 /** Words that only link clauses. */
-const LINKS = new Set([W.and, W.then, W.now, W.or]);
+const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);

@@ -1,6 +1,7 @@
 /** Stitch names: "half double crochet", "FPdc", "sc2tog", "5-dc cluster", "inv dec", "sc tbl". */
-import { formOf, mannerOf, phrasesOf, postOf, type SenseId, TOGETHER, W } from './dictionary.ts';
+import { formOf, mannerOf, phrasesOf, postOf, type SenseId, TOGETHER } from './dictionary.ts';
 import { isGlued, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import type { SpecialName } from './special-names.ts';
 import type { StitchForm } from './stitch-words.ts';
 import { T } from './tokens.ts';

@@ -1,5 +1,5 @@
 /** How often: "x 6", "6 times", "5 more times", "twice", "around", "to last 3 sts", "for a total of 6". */
-import { W } from './dictionary.ts';
+
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
 import {
@@ -13,6 +13,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers, Times } from './tree.ts';
 import { readUntil } from './until.ts';

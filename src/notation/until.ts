@@ -1,5 +1,5 @@
 /** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
-import { formOf, type SenseId, W } from './dictionary.ts';
+import { formOf, type SenseId } from './dictionary.ts';
 import { readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -14,6 +14,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place, Until } from './tree.ts';
 

@@ -6,7 +6,7 @@ import { readBoxes, readChart } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { startsChain } from './chain.ts';
 import { readCountsAs } from './counts-as.ts';
-import { type SenseId, senseOfWord, W } from './dictionary.ts';
+import { type SenseId, senseOfWord } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
@@ -35,6 +35,7 @@ import {
 } from './reader.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { putWords, type Run } from './run.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
 import { mayBeStitch, readWork } from './work.ts';

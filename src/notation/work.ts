@@ -1,5 +1,5 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
-import { formOf, mannerOf, phrasesOf, postOf, type SenseId, W } from './dictionary.ts';
+import { formOf, mannerOf, phrasesOf, postOf, type SenseId } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
@@ -15,6 +15,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { emptyTerm, readNumberedStitch, readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { Numbers, Place, StitchTerm, WorkStep } from './tree.ts';
@@ -148,7 +149,7 @@ function fixLegs(draft: Draft): void {
   const { stitch, n } = draft;
   const [only] = n?.values ?? [];
   const fused = stitch.shape === 'together' && stitch.legs === null && stitch.stem !== null;
-  if (!n || n.values.length !== 1 || !fused || typeof only !== 'number' || only < 2) return;
+  if (n?.values.length !== 1 || !fused || typeof only !== 'number' || only < 2) return;
   if (only > 9 || n.to !== stitch.from) return;
   draft.stitch = { ...stitch, from: n.from, legs: only };
   draft.n = null;
@@ -288,12 +289,21 @@ function readAlsoIn(r: Reader, draft: Draft): void {
     const start = r.at;
     if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
     const joined = eatWord(r, W.and) || (kindAt(r) === T.comma && startsPlace(r, 1, true));
-    if (!joined) return void (r.at = start);
+    if (!joined) {
+      r.at = start;
+      return;
+    }
     if (kindAt(r) === T.comma) r.at++;
-    if (!startsPlace(r, 0, false)) return void (r.at = start);
+    if (!startsPlace(r, 0, false)) {
+      r.at = start;
+      return;
+    }
     const prepositioned = eatPreposition(r);
     const place = readPlace(r);
-    if (!place || (!prepositioned && worksAfter(r))) return void (r.at = start);
+    if (!place || (!prepositioned && worksAfter(r))) {
+      r.at = start;
+      return;
+    }
     draft.alsoIn = [...draft.alsoIn, { ...place, from: fromOf(r, start) }];
   }
 }

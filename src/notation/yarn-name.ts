@@ -1,6 +1,7 @@
 /** Names of yarns: a letter, "MC", "color C", or a name that the manuscript knows. */
-import { W } from './dictionary.ts';
+
 import { fromOf, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 /** Colours that makers name outright; common words, from memory. */

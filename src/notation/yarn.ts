@@ -1,5 +1,5 @@
 /** Yarn: "With A", "change to CC", "drop A", "break off B", "fasten off". */
-import { W } from './dictionary.ts';
+
 import { readPlaceAfterPreposition } from './place.ts';
 import {
   eatThe,
@@ -12,6 +12,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { FastenOffStep, Step, YarnStep } from './tree.ts';
 import { readYarnName } from './yarn-name.ts';

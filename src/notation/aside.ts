@@ -1,0 +1,102 @@
+/** Brackets that only remark on the work: told by their first and last words. */
+import { formOf } from './dictionary.ts';
+import { type Reader, spelled } from './reader.ts';
+import { W } from './senses.ts';
+import { T } from './tokens.ts';
+import { mayBeStitch } from './work.ts';
+
+/** A remark in brackets: nothing worked in it, or it says what something is. */
+export function isAside(r: Reader, start: number, close: number): boolean {
+  const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
+  if (ASIDES.has(first) || namesOnly(r, start, close)) return true;
+  const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
+  if (ASIDE_WORDS.has(word)) return true;
+  const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
+  if (last === W.made || last === W.throughout) return true;
+  if ((last === W.row || last === W.round) && close - start < 6) return true;
+  let works = false;
+  for (let i = start + 1; i < close && !works; i++) {
+    const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
+    const kind = r.kind[i];
+    works =
+      kind === T.star ||
+      kind === T.open ||
+      sense === W.ch ||
+      sense === W.skip ||
+      mayBeStitch(sense) ||
+      sense === W.box ||
+      sense === W.mesh ||
+      sense === W.block ||
+      sense === W.sp ||
+      sense === W.turn ||
+      sense === W.x ||
+      sense === W.v ||
+      sense === W.om ||
+      sense === W.repeat;
+  }
+  return !works;
+}
+
+/** "(first dc of shell)", "(dc group)", "(shell)", "(increase)" with nothing behind: a name. */
+function namesOnly(r: Reader, start: number, close: number): boolean {
+  const kind = r.kind[start + 1];
+  const last = r.value[close - 1];
+  if (kind === T.ordinal || r.value[start + 1] === W.last) {
+    for (let i = start; i < close; i++)
+      if (r.kind[i] === T.word && r.value[i] === W.in) return false;
+    return true;
+  }
+  if (r.kind[close - 1] === T.word && last === W.group) return true;
+  if (close - start > 4 || kind !== T.word || leadsOn(r, close + 1)) return false;
+  const form = formOf(r.value[start + 1] ?? 0);
+  const shaped = form !== null && form.stem === null && form.shape !== 'one';
+  return shaped && r.kind[start + 2] !== T.comma && r.kind[start + 2] !== T.number;
+}
+
+/** Whether a number, a sign of multiplication, a place or the way round stands at a token. */
+function leadsOn(r: Reader, token: number): boolean {
+  const kind = r.kind[token];
+  if (kind === T.number || kind === T.times || kind === T.star || kind === T.open) return true;
+  if (kind !== T.word) return false;
+  const sense = r.value[token] ?? 0;
+  return sense !== W.and && sense !== W.afterwards && sense !== W.repeat;
+}
+
+const ASIDES = new Set([
+  W.note,
+  W.rs,
+  W.ws,
+  W.right,
+  W.wrong,
+  W.you,
+  W.there,
+  W.dont,
+  W.does,
+  W.place,
+  W.stuff,
+  W.marker,
+  W.here,
+  W.the,
+  W.these,
+  W.so,
+  W.for,
+  W.leave,
+  W.as,
+  W.continue,
+  W.color,
+  W.like,
+  W.not,
+  W.or,
+  W.first_word,
+  W.made,
+  W.count,
+  W.a,
+  W.total,
+]);
+
+const ASIDE_WORDS = new Set(
+  (
+    'see if it be is are use using optional when where make sure this that mark note instead after ' +
+    'i my we your refer check ie eg remember keep keeping do don do_not also only always because'
+  ).split(' '),
+);

@@ -57,7 +57,8 @@ export function readMeasure(r: Reader): { readonly mm: number | null } | null {
     } else if (kind !== T.word && kind !== T.open) break;
     const sense = wordAt(r);
     open ||= sense === W.measures || sense === W.long || sense === W.desired;
-    if (sense === W.work || sense === W.turn) break;
+    // "until work measures" speaks of the piece; "to work 5 sc" of work to do.
+    if ((sense === W.work && !isWord(r, W.measures, 1)) || sense === W.turn) break;
   }
   if (open) return { mm: null };
   r.at = start;

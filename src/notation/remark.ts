@@ -20,7 +20,7 @@ const OPENERS = new Set(
     'the this that these those it its there here if when once before after note you your we i do ' +
     'dont not for at on from as while with by to where count counting number of add put try check pm ' +
     'leave leaving trim carry carrying tighten flip fold lay pin push gather thread darn wind remove ' +
-    'slip hold holding keeping making taking take which what all they each every enjoy repeat start ' +
+    'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
     'placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'

@@ -3,7 +3,7 @@
  * they meet ("sc5", "2dc", "ch3sp"); typographic variants of signs fall together; white space,
  * invisible characters and quotes make no token.
  */
-import { fold, isSilent, lookUp, mix, type SenseId, senseOfWord } from './dictionary.ts';
+import { fold, isSilent, lookUp, mix } from './dictionary.ts';
 import { W } from './senses.ts';
 import { T, type Tokens } from './tokens.ts';
 
@@ -343,41 +343,15 @@ function closeBracket(s: Scan, value: number): void {
   }
 }
 
-const NEVER_LAST = new Set(
-  [
-    'sl',
-    'rep',
-    'rpt',
-    'rnd',
-    'beg',
-    'foll',
-    'alt',
-    'cont',
-    'sk',
-    'yo',
-    'd',
-    's',
-    'h',
-    't',
-    'l',
-    'p',
-  ]
-    .concat(['inc', 'dec', 'approx', 'tr', 'no', 'incl', 'mi', 'fig'])
-    .map(senseOfWord),
+const hashes = (words: string): ReadonlySet<number> => new Set(words.split(' ').map(wordHash));
+/** Short forms whose stop never ends a sentence. */
+const NEVER_LAST = hashes(
+  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig',
 );
-const MAY_BE_LAST = new Set<SenseId>([
-  W.ch,
-  W.st,
-  W.sp,
-  W.loop,
-  W.letter_c,
-  W.row,
-  W.round,
-  W.remaining,
-]);
-for (const word of ['sc', 'dc', 'hdc', 'tr', 'dtr', 'c', 'bl', 'm', 'b']) {
-  MAY_BE_LAST.add(senseOfWord(word));
-}
+/** Short forms that may stand last in a sentence. */
+const MAY_BE_LAST = hashes(
+  'ch chs st sts sp sps lp lps sc dc hdc tr dtr trc htr c bl bls m b rnd rnds rem k r tog patt',
+);
 
 /**
  * Whether the full stop before `at` belongs to an abbreviation ("d. c. in next ch. loop"). What
@@ -387,15 +361,15 @@ for (const word of ['sc', 'dc', 'hdc', 'tr', 'dtr', 'c', 'bl', 'm', 'b']) {
 function isAbbreviation(s: Scan, at: number): boolean {
   const last = s.kind.length - 1;
   if (s.kind[last] !== T.word || s.to[last] !== at - 1 - s.base) return false;
-  const sense = s.value[last] ?? 0;
-  const sure = NEVER_LAST.has(sense) && sense !== 0;
-  if (!sure && !MAY_BE_LAST.has(sense)) return false;
+  const hash = s.hash[last] ?? 0;
+  const sure = NEVER_LAST.has(hash);
+  if (!sure && !MAY_BE_LAST.has(hash)) return false;
   let i = at;
   while (i < s.end && classOf(s.text.charCodeAt(i)) === BLANK) i++;
   if (i >= s.end) return false;
   const code = s.text.charCodeAt(i);
   if (code >= 97 && code <= 122) return true;
   if (code === 44 || code === 59 || code === 41 || code === 93) return true;
-  if (sense === W.ch && classOf(code) === DIGIT) return s.kind[last - 1] !== T.number;
+  if (s.value[last] === W.ch && classOf(code) === DIGIT) return s.kind[last - 1] !== T.number;
   return sure && (i > at + 1 ? classOf(code) === DIGIT : true);
 }

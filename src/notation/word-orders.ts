@@ -226,8 +226,9 @@ export function changesRows(r: Reader, run: Run): boolean {
     kindAt(r) !== T.semicolon &&
     kindAt(r) !== T.close
   ) {
-    if (kindAt(r) === T.open && r.kind[r.at + 1] === T.number) break;
-    r.at++;
+    const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+    if (close > 0 && r.kind[r.at + 1] === T.number) break;
+    r.at = Math.max(r.at, close) + 1;
   }
   putWords(r, run, start, 'unread');
   return true;

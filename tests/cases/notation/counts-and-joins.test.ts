@@ -1,0 +1,56 @@
+// What chains count as, stated counts, joins and turns, sizes. Examples are invented; meanings are common practice.
+import { describe, expect, test } from 'vitest';
+import { tree } from './shown.ts';
+
+describe('counts and joins', () => {
+  test.each([
+    ['ch 3 (counts as dc), dc in same st', 'ch 3 (=1 dc); dc @same st'],
+    ['ch 2 (does not count as a st), dc in each st around', 'ch 2 (no st); dc @each st ->end'],
+    ['5 ch (1 tr + 2 ch), 1 tr in next', 'ch 5 (=1 tr+ch2); 1 tr @next'],
+    ['(1dc, 1ch) in first tr', '{1 dc; ch 1} @first tr'],
+    ['Ch 3, turn. 28 dc.', 'ch 3; turn; 28 dc'],
+    ['Sc around (28 sts) – none in the sl st.', 'sc ->end; "none in the sl st" = 28 stitch'],
+    ['sc around = 28', 'sc ->end = 28'],
+    ['sc around {28 sts}', 'sc ->end = 28 stitch'],
+    ['sc around (Count: 28 sts)', 'sc ->end = 28 stitch'],
+    ['sc around. 28 sts total', 'sc ->end = 28 stitch'],
+    ['sc around, for a total of 28', 'sc ->end = 28'],
+    ['sc around. Total of 28 st', 'sc ->end = 28 stitch'],
+    ['sc around, 28 in all', 'sc ->end = 28'],
+    ['sc around. you now have 28 dc', 'sc ->end = 28 dc'],
+    ['sc around (28 hdc, not counting the ch)', 'sc ->end = 28 hdc -start'],
+    ['sc around (16 dc, 8 ch-1 sps)', 'sc ->end = 16 dc, 8 space1'],
+    ['sc around. 12 sts, 4 ch-spaces', 'sc ->end = 12 stitch, 4 space'],
+    ['sc around (9 dc 9 ch)', 'sc ->end = 9 dc, 9 chain'],
+    ['sc around [14 spaces]', 'sc ->end = 14 space'],
+    ['inc, sc around (1 box added)', 'inc; sc ->end = 1 decrease'],
+    ['Rnd 6: 28 sc 28', 'round 6: 28 sc = 28'],
+    ['Rnd 5: 35 sc', 'round 5: 35 sc'],
+    ['Rnd 6: 28 sc (28)', 'round 6: 28 sc = 28'],
+    ['work 2 more dc (3 in all), sc in next', '2 dc; "3 in all"; sc @next'],
+    ['join with sl st in first sc', 'join @first sc'],
+    ['sl st to first sc to join', 'join @first sc'],
+    ['sc around, ss', 'sc ->end; join'],
+    ['ss to join', 'join'],
+    ['sl st in top of beg ch-3', 'join @top of (@this start-chain3)'],
+    ['ss to 3rd of 5 ch', 'join @nth3 of (@this start-chain5)'],
+    ['join.', 'join'],
+    ['join as before', 'join'],
+    ['close with sl st', 'join'],
+    ['sc around, SS in 1st st', 'sc ->end; join @first st'],
+    ['sc around, sl-st in first sc', 'sc ->end; join @first sc'],
+    ['join to beg', 'join @this start-chain'],
+    ['sl st to next ch-2 sp', 'ss @next space2'],
+    ['sl st in next 2 dc and in sp', 'ss @next 2 dc & @this space'],
+    ['sl st to center of shell', "ss @centre of (@this group'shell')"],
+    ['ch 2, dc in first sc', 'ch 2; dc @first sc'],
+    ['ch 1, hdc in top of beg ch-3', 'ch 1; hdc @top of (@this start-chain3)'],
+    ['Ch 1, turn, sc in each st', 'ch 1; turn; sc @each st'],
+    ['3ch turn', 'ch 3; turn'],
+    ['turn, ch 1', 'turn; ch 1'],
+    ['Ch 40 (44, 48, 52)', 'ch 40/44/48/52'],
+    ['sc around. Ch 1. Fasten off.', 'sc ->end; ch 1; fasten-off'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});

@@ -59,6 +59,7 @@ export function readChain(r: Reader): ChainStep | null {
     r.at = start;
     return null;
   }
+  if (kindAt(r) === T.open && isWord(r, W.ch, 1) && kindAt(r, 2) === T.close) r.at += 3;
   n ??= lengthBehind(r);
   const open = n === null && readOpen(r);
   readManner(r);

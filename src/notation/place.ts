@@ -152,6 +152,7 @@ function readNouns(r: Reader, draft: PlaceDraft): boolean {
   draft.nouns = [first];
   for (let guard = 0; guard < 6; guard++) {
     const start = r.at;
+    if (kindAt(r) === T.comma && listedNoun(r, draft)) continue;
     const comma = kindAt(r) === T.comma ? 1 : 0;
     const link = wordAt(r, comma);
     const slash = kindAt(r) === T.slash;
@@ -172,6 +173,19 @@ function readNouns(r: Reader, draft: PlaceDraft): boolean {
     draft.nouns = [...draft.nouns, noun];
     draft.joinedBy = link === W.or || slash ? 'or' : 'and';
   }
+  return true;
+}
+
+/** "next dc, sc or ch-1 sp": a comma belongs to the list only when an "or" closes it. */
+function listedNoun(r: Reader, draft: PlaceDraft): boolean {
+  const start = r.at++;
+  const noun = draft.pick === 'next' || draft.pick === 'each' ? readNoun(r) : null;
+  if (!noun || !isWord(r, W.or)) {
+    r.at = start;
+    return false;
+  }
+  draft.nouns = [...draft.nouns, noun];
+  draft.joinedBy = 'or';
   return true;
 }
 

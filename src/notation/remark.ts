@@ -23,7 +23,7 @@ const OPENERS = new Set(
     'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
-    'placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
+    'thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
   ).split(' '),
 );
 
@@ -53,13 +53,8 @@ const tellsHow = (r: Reader): boolean => {
 export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
-  for (;;) {
-    while (!clauseEnds(r) && kindAt(r) !== T.star && !workBracketHere(r) && !countHere(r))
-      skipToken(r);
-    // "no. 3", "approx. 5": a stop that ends nothing is dropped by the scanner already.
-    if (kindAt(r) !== T.colon) break;
-    r.at++;
-  }
+  while (!clauseEnds(r) && kindAt(r) !== T.star && !workBracketHere(r) && !countHere(r))
+    skipToken(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, 'remark');
 }

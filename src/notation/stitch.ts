@@ -24,10 +24,21 @@ export function readStitch(r: Reader): StitchTerm | null {
     return null;
   }
   applyForm(draft, form, manner);
+  skipShortForm(r, form);
   readSuffixes(r, draft, manner);
   draft.manner = manner;
   draft.to = toOf(r);
   return draft;
+}
+
+/** "single crochet (s c)": the short form in brackets says the same again. */
+function skipShortForm(r: Reader, form: StitchForm): void {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || close - r.at > 5) return;
+  const start = r.at++;
+  const again = readForm(r);
+  const same = again !== null && again.stem === form.stem && again.shape === form.shape;
+  r.at = same && r.at === close ? close + 1 : start;
 }
 
 export function emptyTerm(r: Reader): Draft {

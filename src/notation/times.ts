@@ -25,7 +25,12 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   if (isWord(r, W.for) || isWord(r, W.another)) r.at++;
   if (isWord(r, W.a) && kindAt(r, 1) === T.number) r.at++;
   const times = numberTimes(r, start, plainMore, total) ?? wordTimes(r, start, plainMore);
-  if (times) return times;
+  if (times) {
+    // "five times around": the way round says no more than the number.
+    const round = isWord(r, W.around) || isWord(r, W.across);
+    if (round && (clauseEnds(r, 1) || kindAt(r, 1) === T.dash || kindAt(r, 1) === T.open)) r.at++;
+    return times;
+  }
   r.at = start;
   const until = readUntil(r, readPlace);
   if (until) return { kind: 'until', until, from: until.from, to: until.to };

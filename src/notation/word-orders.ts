@@ -227,7 +227,7 @@ export function changesRows(r: Reader, run: Run): boolean {
     kindAt(r) !== T.close
   ) {
     const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
-    if (close > 0 && r.kind[r.at + 1] === T.number) break;
+    if (close > 0 && r.kind[r.at + 1] === T.number && r.kind[close + 1] !== T.word) break;
     r.at = Math.max(r.at, close) + 1;
   }
   putWords(r, run, start, 'unread');

@@ -6,11 +6,11 @@ import type { Fabric, RowRecord } from '../fabric/index.ts';
 import { counted, noun } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { listed, rowName } from './names.ts';
-import type { Scene } from './scene.ts';
+import { newScene, type Scene } from './scene.ts';
 import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
 
 export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
-  const scene: Scene = { manuscript, fabric };
+  const scene = newScene(manuscript, fabric);
   if (manuscript.parts.length === 0) return [];
   return [
     ...rowsLeft(scene),

@@ -3,12 +3,12 @@ import type { Fabric } from '../fabric/index.ts';
 import type { Finding } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { findingFor } from './facts/index.ts';
-import type { Scene } from './scene.ts';
+import { newScene } from './scene.ts';
 import { sightingsOf } from './sightings.ts';
 import { textFindings } from './text/index.ts';
 
 export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
-  const scene: Scene = { manuscript, fabric };
+  const scene = newScene(manuscript, fabric);
   const findings = textFindings(scene);
   const unfollowed = new Set(
     findings.flatMap(({ code, rows }) => (code === 'nesting-too-deep' ? rows : [])),

@@ -6,6 +6,21 @@ import type { Span } from '../source/index.ts';
 export interface Scene {
   readonly manuscript: Manuscript;
   readonly fabric: Fabric;
+  /** Ids of the rows that each instruction was worked as: by part, then by instruction. */
+  readonly ids: ReadonlyMap<number, ReadonlyMap<number, ReadonlySet<string>>>;
+}
+
+export function newScene(manuscript: Manuscript, fabric: Fabric): Scene {
+  const ids = new Map<number, Map<number, Set<string>>>();
+  for (const { rows } of fabric.cloths) {
+    for (const { partIndex, instruction, id } of rows) {
+      const part = ids.get(partIndex) ?? new Map<number, Set<string>>();
+      ids.set(partIndex, part);
+      const row = part.get(instruction) ?? new Set();
+      part.set(instruction, row.add(id));
+    }
+  }
+  return { manuscript, fabric, ids };
 }
 
 /** A fact, with the row that showed it and the row beneath that one. */

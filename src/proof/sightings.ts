@@ -77,8 +77,9 @@ function ofCloth(scene: Scene, cloth: Cloth): Sighting[] {
       isSure = true;
       last = -1;
     }
-    if (odd.some(([part, at]) => part === row.partIndex && at > last && at <= row.instruction))
-      isSure = false;
+    for (let at = last + 1; at <= row.instruction; at++) {
+      if (odd.has(`${row.partIndex} ${at}`)) isSure = false;
+    }
     last = row.instruction;
     for (const fact of telling(row, before, isSure)) all.push({ fact, row, before, cloth });
     isSure = sureAfter(row, isSure);

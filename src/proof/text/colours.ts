@@ -2,7 +2,7 @@
 import { colourNotNamed, type Finding } from '../../finding/index.ts';
 import type { Step } from '../../notation/index.ts';
 import type { Scene } from '../scene.ts';
-import { absolute, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
+import { absolute, append, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
 
 /** Main and contrast colour need no list; "new yarn" names none. */
 const NO_NAME =
@@ -22,7 +22,7 @@ export function colours(scene: Scene): Finding[] {
   for (const use of usesOf(scene)) {
     const key = use.yarn.toLowerCase();
     if (known.has(key) || NO_NAME.test(use.yarn) || isExplained(scene, use.yarn)) continue;
-    byYarn.set(key, [...(byYarn.get(key) ?? []), use]);
+    append(byYarn, key, use);
   }
   return [...byYarn.values()].map((uses) => {
     const [{ row, step, yarn }] = uses as [Use, ...Use[]];

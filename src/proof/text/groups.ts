@@ -6,7 +6,7 @@
 import { type Finding, specialUndefined } from '../../finding/index.ts';
 import type { WorkStep } from '../../notation/index.ts';
 import { type Scene, wordsAt } from '../scene.ts';
-import { absolute, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
+import { absolute, append, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
 
 const SHAPES: ReadonlySet<string> = new Set([
   'shell',
@@ -30,7 +30,7 @@ export function unexplained(scene: Scene): Finding[] {
   for (const row of instructionsOf(scene)) {
     for (const step of stepsIn(row.placed.instruction.steps)) {
       if (step.kind !== 'work' || !isOpenShape(step) || !matters(scene, { row, step })) continue;
-      byShape.set(step.stitch.shape, [...(byShape.get(step.stitch.shape) ?? []), { row, step }]);
+      append(byShape, step.stitch.shape, { row, step });
     }
   }
   return [...byShape.values()].flatMap((uses) => {

@@ -3,76 +3,19 @@
  * with each part, sizes may have rows of their own, "and all even rows" stands for rows that are not
  * written out, and after "rep rows 2 and 3 until …" any later number may follow.
  */
-
 import { type Finding, type Fix, rowDoubled, rowMissing, rowOrder } from '../../finding/index.ts';
 import type { RowLabel, Step } from '../../notation/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { labelName } from '../names.ts';
 import type { Scene } from '../scene.ts';
-import { absolute, instructionsOf, type Placed, rowIds } from './rows.ts';
-
-interface Numbered extends Placed {
-  readonly label: RowLabel;
-  readonly first: number;
-  /** Last numbers, one a size where sizes differ. */
-  readonly lasts: readonly number[];
-  /** What stands between this label and the one before it. */
-  readonly gap: 'none' | 'rows' | 'start';
-}
+import { type Numbered, type Run, runsOf } from './numbering-runs.ts';
+import { absolute, rowIds } from './rows.ts';
 
 export function numbering(scene: Scene): Finding[] {
-  const findings: Finding[] = [];
-  for (const run of runsOf(scene)) {
-    run.forEach((_, i) => {
-      const finding = i === 0 ? null : check(scene, run, i);
-      if (finding) findings.push(finding);
-    });
-  }
-  return findings;
-}
-
-/** Labelled rows that share one numbering. */
-function runsOf(scene: Scene): Numbered[][] {
-  const runs: Numbered[][] = [];
-  let run: Numbered[] = [];
-  let part = -1;
-  let gap: Numbered['gap'] = 'none';
-  const close = (): void => {
-    if (run.length > 1) runs.push(run);
-    run = [];
-  };
-  for (const placed of instructionsOf(scene)) {
-    const isNewPart = placed.partIndex !== part;
-    part = placed.partIndex;
-    if (isNewPart && !scene.manuscript.parts[part]?.continues) close();
-    const { label, steps } = placed.placed.instruction;
-    const first = label?.numbers[0];
-    if (!label || first === undefined) {
-      if (steps.some((step) => ['ring', 'join', 'fasten-off'].includes(step.kind))) gap = 'start';
-      else if (gap === 'none' && !isMoveless(placed)) gap = 'rows';
-      continue;
-    }
-    const top = run.at(-1);
-    const isBack = top !== undefined && first <= Math.max(...top.lasts) && label.sizes === '';
-    if (isBack && (isNewPart || gap === 'start' || endsHere(top))) close();
-    run.push({ ...placed, label, first, lasts: lastsOf(label), gap });
-    gap = 'none';
-  }
-  close();
-  return runs;
-}
-
-const lastsOf = (label: RowLabel): readonly number[] =>
-  label.lastBySize ?? [label.numbers.at(-1) ?? 0];
-
-/** A foundation, a remark: no row that could have a number. */
-const isMoveless = ({ placed }: Placed): boolean =>
-  placed.instruction.steps.every((step) =>
-    ['chain', 'remark', 'yarn', 'turn', 'loop', 'mark'].includes(step.kind),
+  return runsOf(scene).flatMap((run) =>
+    run.rows.flatMap((_, i) => (i === 0 ? null : check(scene, run, i)) ?? []),
   );
-
-const endsHere = ({ placed }: Placed): boolean =>
-  placed.instruction.steps.some((step) => step.kind === 'fasten-off' && !step.not);
+}
 
 /** After these the next number may be any later one. */
 function leavesOpen({ placed, label }: Numbered): boolean {
@@ -85,6 +28,9 @@ function leavesOpen({ placed, label }: Numbered): boolean {
   );
 }
 
+/** A list of missing numbers longer than this says no more. */
+const MOST_MISSING = 500;
+
 /** An order that may ask for more than one row. */
 const isSeveral = (step: Step): boolean => {
   if (step.kind === 'even') return step.rows !== null || step.measure !== null;
@@ -93,54 +39,41 @@ const isSeveral = (step: Step): boolean => {
   return !isOne || step.times !== null || step.moreRows !== null || step.measure !== null;
 };
 
-function check(scene: Scene, run: readonly Numbered[], i: number): Finding | null {
-  const row = run[i] as Numbered;
-  const before = run[i - 1] as Numbered;
-  if (row.label.sizes !== '' || row.gap !== 'none' || leavesOpen(before)) return null;
+function check(scene: Scene, run: Run, i: number): Finding | null {
+  const row = run.rows[i] as Numbered;
+  const before = run.rows[i - 1] as Numbered;
+  if (row.label.sizes !== '' || row.gap === 'rows' || leavesOpen(before)) return null;
   if (before.lasts.some((last) => last + 1 === row.first)) return null;
   // Rows among rounds: a flap, a loop, with numbers of its own, or the rounds that go on after it.
   if (isOtherWord(row, before)) return null;
-  const earlier = run.slice(0, i);
-  const highest = Math.max(...earlier.flatMap(({ lasts }) => lasts));
-  if (row.first > highest) return missing(scene, run, { i, row, before });
-  // Back in line after a number that was out of it, and told so.
-  if (row.first === highest) return isToldGap(run, i) ? null : twice(scene, run, i);
-  if (earlier.some((one) => one.first <= row.first && row.first <= Math.max(...one.lasts))) {
+  if (row.first > row.highest) return missing(scene, run, i);
+  // A number that was told as a gap comes again, in its right place: 5, 7, 7.
+  if (row.first === row.highest) return isToldGap(run, i) ? null : twice(scene, run, i);
+  if ((run.firstAt.get(row.first) ?? i) < i)
     return isSecondRun(run, i) ? null : twice(scene, run, i);
-  }
-  return isFirstBack(run, i) ? order(scene, row, before) : null;
+  return before.first > row.first ? order(scene, row, before) : null;
 }
 
 /** The number before is one too high, and was told as a gap: 5, 7, 7. */
-function isToldGap(run: readonly Numbered[], i: number): boolean {
-  const before = run[i - 1];
-  const beforeThat = run[i - 2];
-  return (
-    before !== undefined &&
-    beforeThat !== undefined &&
-    before.first === run[i]?.first &&
-    before.first > Math.max(...beforeThat.lasts) + 1
-  );
+function isToldGap({ rows }: Run, i: number): boolean {
+  const [beforeThat, before] = [rows[i - 2], rows[i - 1]];
+  if (!before || !beforeThat) return false;
+  return before.first === rows[i]?.first && before.first > beforeThat.last + 1;
 }
 
 /** "Rows 1-8, 5-8": a second leg from the same row on is told at its first row only. */
-function isSecondRun(run: readonly Numbered[], i: number): boolean {
-  const before = run[i - 1];
-  return before !== undefined && run.slice(0, i - 1).some((one) => one.first === before.first);
+function isSecondRun({ rows, firstAt }: Run, i: number): boolean {
+  const before = rows[i - 1];
+  return before !== undefined && (firstAt.get(before.first) ?? i) < i - 1;
 }
 
 const isOtherWord = ({ label }: Numbered, before: Numbered): boolean =>
   label.word !== '' && before.label.word !== '' && label.word !== before.label.word;
 
-const isFirstBack = (run: readonly Numbered[], i: number): boolean =>
-  (run[i - 1]?.first ?? 0) > (run[i]?.first ?? 0);
-
-function twice(scene: Scene, run: readonly Numbered[], i: number): Finding | null {
-  const row = run[i] as Numbered;
-  const first = run
-    .slice(0, i)
-    .find((one) => one.first <= row.first && row.first <= Math.max(...one.lasts));
-  if (!first || remarkOf(first.label) !== remarkOf(row.label)) return null;
+function twice(scene: Scene, run: Run, i: number): Finding | null {
+  const row = run.rows[i] as Numbered;
+  const first = run.rows[run.firstAt.get(row.first) ?? i];
+  if (!first || first === row || remarkOf(first.label) !== remarkOf(row.label)) return null;
   const labels = [{ ...absolute(first.placed, first.label), text: 'the first of them' }];
   const words = { row: labelName(row.label, row.first) };
   const at = absolute(row.placed, row.label);
@@ -165,20 +98,13 @@ function order(scene: Scene, row: Numbered, before: Numbered): Finding {
   return rowOrder(absolute(row.placed, row.label), words, { rows: rowIds(scene, row) });
 }
 
-function missing(
-  scene: Scene,
-  run: readonly Numbered[],
-  { i, row, before }: { i: number; row: Numbered; before: Numbered },
-): Finding | null {
-  const earlier = run.slice(0, i);
-  const highest = Math.max(...earlier.flatMap(({ lasts }) => lasts));
-  const every = new Set(earlier.map(({ label }) => label.every));
-  const later = run.slice(i + 1);
+function missing(scene: Scene, run: Run, i: number): Finding | null {
+  const row = run.rows[i] as Numbered;
+  const before = run.rows[i - 1] as Numbered;
+  const { highest } = row;
   const gone: number[] = [];
-  for (let n = highest + 1; n < row.first && gone.length < 500; n++) {
-    if (every.has(n % 2 === 0 ? 'even' : 'odd')) continue;
-    if (later.some((one) => one.first <= n && n <= Math.max(...one.lasts))) continue;
-    gone.push(n);
+  for (let n = highest + 1; n < row.first && gone.length < MOST_MISSING; n++) {
+    if (!isSpokenFor(run, n) && (run.lastAt.get(n) ?? -1) < i) gone.push(n);
   }
   if (gone.length === 0 || isRenumbered(run, i)) return null;
   const words = {
@@ -203,12 +129,15 @@ function renumbered(scene: Scene, row: Numbered, number: number): Fix[] {
   return [{ ...replacement(text, span, String(number)), title: `number it ${number}` }];
 }
 
+/** "Row 2 and all even rows" is label enough for row 4. */
+const isSpokenFor = ({ every }: Run, n: number): boolean =>
+  (every.get(n % 2 === 0 ? 'even' : 'odd') ?? n) < n;
+
 /** 9, 9, 11: the second 9 was told as doubled; numbered 10, nothing is missing. */
-function isRenumbered(run: readonly Numbered[], i: number): boolean {
-  const before = run[i - 1];
-  const beforeThat = run[i - 2];
-  if (!before || !beforeThat || before.first > Math.max(...beforeThat.lasts)) return false;
-  return (run[i]?.first ?? 0) === Math.max(...beforeThat.lasts) + 2;
+function isRenumbered({ rows }: Run, i: number): boolean {
+  const [beforeThat, before] = [rows[i - 2], rows[i - 1]];
+  if (!before || !beforeThat || before.first > beforeThat.last) return false;
+  return rows[i]?.first === beforeThat.last + 2;
 }
 
 function numbersSaid(label: RowLabel, numbers: readonly number[]): string {

@@ -18,6 +18,13 @@ export function* instructionsOf({ manuscript }: Scene): Generator<Placed> {
   }
 }
 
+/** Adds to the list under a key. */
+export function append<T>(lists: Map<string, T[]>, key: string, item: T): void {
+  const list = lists.get(key);
+  if (list) list.push(item);
+  else lists.set(key, [item]);
+}
+
 /** Every step, inner ones after the one that holds them. */
 export function* stepsIn(steps: readonly Step[]): Generator<Step> {
   for (const step of steps) {
@@ -48,12 +55,6 @@ export function labelSpan(placed: PlacedInstruction): Span {
 }
 
 /** Ids of the rows that an instruction was worked as. */
-export function rowIds({ fabric }: Scene, { partIndex, index }: Placed): string[] {
-  const ids = new Set<string>();
-  for (const { rows } of fabric.cloths) {
-    for (const row of rows) {
-      if (row.partIndex === partIndex && row.instruction === index) ids.add(row.id);
-    }
-  }
-  return [...ids];
-}
+export const rowIds = ({ ids }: Scene, { partIndex, index }: Placed): string[] => [
+  ...(ids.get(partIndex)?.get(index) ?? []),
+];

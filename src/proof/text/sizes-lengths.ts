@@ -12,9 +12,9 @@ export function sizeLists(scene: Scene): Finding[] {
   });
 }
 
-/** Where they stand: what is worked from them says nothing. Part and instruction. */
-export const oddLists = (scene: Scene): (readonly [number, number])[] =>
-  oddOnes(scene).map(({ row }) => [row.partIndex, row.index] as const);
+/** Where they stand, as "part instruction": what is worked from them says nothing. */
+export const oddLists = (scene: Scene): ReadonlySet<string> =>
+  new Set(oddOnes(scene).map(({ row }) => `${row.partIndex} ${row.index}`));
 
 function oddOnes(scene: Scene): { row: Placed; numbers: Numbers }[] {
   const { head } = scene.manuscript;

@@ -13,8 +13,13 @@ function unused(scene: Scene): Finding[] {
   if (specials.length === 0) return [];
   const words = workWords(scene);
   const boxes = worksBoxes(scene);
+  const defined = specials.map((one) => wordsAt(scene, one).toLowerCase());
+  const othersOf = (i: number): string[] => [
+    defined.slice(0, i).join('\n'),
+    defined.slice(i + 1).join('\n'),
+  ];
   return specials
-    .filter((special) => !isUsed(scene, special, words) && !(boxes && isBox(special)))
+    .filter((one, i) => !isUsed(one, words, othersOf(i)) && !(boxes && isBox(one)))
     .map((special) => specialUnused(nameSpan(scene, special), { stitch: special.name }));
 }
 
@@ -22,10 +27,7 @@ function unused(scene: Scene): Finding[] {
 const workWords = (scene: Scene): string =>
   [...instructionsOf(scene)].map(({ placed }) => wordsAt(scene, placed).toLowerCase()).join('\n');
 
-function isUsed(scene: Scene, special: SpecialStitch, work: string): boolean {
-  const others = scene.manuscript.specials
-    .filter((other) => other !== special)
-    .map((other) => wordsAt(scene, other).toLowerCase());
+function isUsed(special: SpecialStitch, work: string, others: readonly string[]): boolean {
   const names = [special.key, ...special.aliases, special.name].map((name) => name.toLowerCase());
   return names.some((name) => [work, ...others].some((words) => standsIn(name, words)));
 }

@@ -5,7 +5,7 @@ import type { Span } from '../../source/index.ts';
 import { termsLabel } from '../facts/stitch-names.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { holds, type Scene, wordsAt } from '../scene.ts';
-import { instructionsOf, type Placed, rowIds } from './rows.ts';
+import { append, instructionsOf, type Placed, rowIds } from './rows.ts';
 
 /** Over so many rows with the same word, one finding speaks for all. */
 const MOST_ROWS = 8;
@@ -26,24 +26,31 @@ export function foreignTerms(scene: Scene): Finding[] {
   const byRow = new Map<string, Use[]>();
   for (const use of uses) {
     const key = `${use.word} ${use.row.placed.from}`;
-    byRow.set(key, [...(byRow.get(key) ?? []), use]);
+    append(byRow, key, use);
   }
-  const rows = [...byRow.values()];
-  return rows.flatMap((some) => {
-    const word = some[0]?.word ?? '';
-    const alike = rows.filter(([first]) => first?.word === word);
-    if (alike.length <= MOST_ROWS) return [foreign(scene, terms, some)];
-    return alike[0] === some ? [foreign(scene, terms, alike.flat())] : [];
-  });
+  const byWord = new Map<string, Use[][]>();
+  for (const some of byRow.values()) append(byWord, some[0]?.word ?? '', some);
+  return [...byWord.values()].flatMap((alike) =>
+    alike.length <= MOST_ROWS
+      ? alike.map((some) => foreign(scene, terms, some))
+      : [foreign(scene, terms, alike.flat())],
+  );
 }
 
 /** Against words that stand in the work, by their row. */
 function usesOf(scene: Scene, against: readonly Span[]): Use[] {
-  const rows = [...instructionsOf(scene)];
-  return against.flatMap((span) => {
-    const row = rows.find(({ placed }) => holds(placed, span));
-    return row ? [{ row, span, word: wordsAt(scene, span).toLowerCase() }] : [];
-  });
+  const spans = [...against].sort((a, b) => a.from - b.from);
+  const uses: Use[] = [];
+  let next = 0;
+  for (const row of instructionsOf(scene)) {
+    while (next < spans.length && (spans[next]?.from ?? 0) < row.placed.from) next++;
+    for (; next < spans.length; next++) {
+      const span = spans[next] as Span;
+      if (!holds(row.placed, span)) break;
+      uses.push({ row, span, word: wordsAt(scene, span).toLowerCase() });
+    }
+  }
+  return uses;
 }
 
 function foreign(scene: Scene, terms: Terms, uses: readonly Use[]): Finding {

@@ -1,0 +1,92 @@
+/** The numbered rows of a piece in order: what shares one numbering. */
+import type { RowLabel } from '../../notation/index.ts';
+import type { Scene } from '../scene.ts';
+import { instructionsOf, type Placed } from './rows.ts';
+
+export interface Numbered extends Placed {
+  readonly label: RowLabel;
+  readonly first: number;
+  /** Last numbers, one a size where sizes differ. */
+  readonly lasts: readonly number[];
+  /** The highest of them. */
+  readonly last: number;
+  /** Highest number of all rows before it in the run. */
+  readonly highest: number;
+  /** What stands between this label and the one before it. */
+  readonly gap: 'none' | 'rows' | 'start';
+}
+
+export interface Run {
+  readonly rows: readonly Numbered[];
+  /** Index of the first and of the last row of each number. */
+  readonly firstAt: ReadonlyMap<number, number>;
+  readonly lastAt: ReadonlyMap<number, number>;
+  /** Number of the first row that speaks for "all even rows", and for all odd ones. */
+  readonly every: ReadonlyMap<'even' | 'odd', number>;
+}
+
+/** A label with more rows than this is a slip of its own. */
+const MOST_NUMBERS = 10_000;
+
+export function runsOf(scene: Scene): Run[] {
+  const runs: Run[] = [];
+  let rows: Numbered[] = [];
+  let part = -1;
+  let gap: Numbered['gap'] = 'none';
+  const close = (): void => {
+    if (rows.length > 1) runs.push(indexed(rows));
+    rows = [];
+  };
+  for (const placed of instructionsOf(scene)) {
+    const isNewPart = placed.partIndex !== part;
+    part = placed.partIndex;
+    if (isNewPart && !scene.manuscript.parts[part]?.continues) close();
+    const { label, steps } = placed.placed.instruction;
+    const first = label?.numbers[0];
+    if (!label || first === undefined) {
+      if (steps.some((step) => ['ring', 'join', 'fasten-off'].includes(step.kind))) gap = 'start';
+      else if (gap === 'none' && !isMoveless(placed)) gap = 'rows';
+      continue;
+    }
+    const top = rows.at(-1);
+    const isBack = top !== undefined && first <= top.last && label.sizes === '';
+    if (isBack && (isNewPart || gap === 'start' || endsHere(top))) close();
+    rows.push(numbered(placed, { label, first, gap }, rows.at(-1)));
+    gap = 'none';
+  }
+  close();
+  return runs;
+}
+
+function numbered(
+  placed: Placed,
+  of: { label: RowLabel; first: number; gap: Numbered['gap'] },
+  before: Numbered | undefined,
+): Numbered {
+  const lasts = of.label.lastBySize ?? [of.label.numbers.at(-1) ?? of.first];
+  const highest = before ? Math.max(before.highest, before.last) : 0;
+  return { ...placed, ...of, lasts, last: Math.max(...lasts), highest };
+}
+
+function indexed(rows: readonly Numbered[]): Run {
+  const firstAt = new Map<number, number>();
+  const lastAt = new Map<number, number>();
+  const every = new Map<'even' | 'odd', number>();
+  rows.forEach(({ label, first, last }, i) => {
+    if (label.every && !every.has(label.every)) every.set(label.every, first);
+    for (let n = first; n <= Math.min(last, first + MOST_NUMBERS); n++) {
+      if (!firstAt.has(n)) firstAt.set(n, i);
+      lastAt.set(n, i);
+    }
+  });
+  return { rows, firstAt, lastAt, every };
+}
+
+/** A foundation, a remark: no row that could have a number. */
+const isMoveless = ({ placed }: Placed): boolean =>
+  placed.instruction.steps.every((step) =>
+    ['chain', 'remark', 'yarn', 'turn', 'loop', 'mark'].includes(step.kind),
+  );
+
+const endsHere = ({ placed }: Placed): boolean =>
+  placed.instruction.steps.some((step) => step.kind === 'fasten-off' && !step.not);

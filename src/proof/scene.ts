@@ -51,7 +51,7 @@ interface AllSeen<F extends Fact> {
 export const wordsAt = ({ manuscript }: Scene, { from, to }: Span): string =>
   manuscript.text.slice(from, to).replace(/\s+/g, ' ').trim();
 
-export const partOf = ({ manuscript }: Scene, row: RowRecord): Part | null =>
+const partOf = ({ manuscript }: Scene, row: RowRecord): Part | null =>
   manuscript.parts[row.partIndex] ?? null;
 
 /** The instruction that asks for a row. */

@@ -44,31 +44,42 @@ export function usedSum(
   return sentence(members, 'use', of.needed);
 }
 
-function sentence(members: readonly string[], verb: 'make' | 'use', total: number): string {
-  if (members.length === 0 || members.length > MOST_MEMBERS) return '';
-  const isPlain = members.every((member) => !member.includes(' of '));
-  if (members.length === 1) {
-    return isPlain ? '' : `${members[0]} ${verb} ${total}.`;
-  }
-  if (isPlain) return `${members.join(' + ')} ${verb} ${total}.`;
-  return `${members.join(', then ')}, ${verb} ${total}.`;
+/** What a step adds: alone it can be told in words, among others as a sum. */
+interface Member {
+  readonly passes: number;
+  readonly each: readonly number[];
+  readonly note: string;
 }
 
-function memberUsed(step: Step, n: number, size: number): string {
-  if (step.kind !== 'repeat') return String(n);
-  const passes = passesOf(step, size);
-  if (passes === null || passes < 2) return String(n);
-  return `${passes} repeats of ${n / passes}`;
+function sentence(members: readonly Member[], verb: 'make' | 'use', total: number): string {
+  const [first, ...more] = members;
+  if (!first || members.length > MOST_MEMBERS) return '';
+  if (more.length > 0) return `${members.map(inSum).join(' + ')} ${verb} ${total}.`;
+  return first.passes > 1
+    ? `${first.passes} repeats of ${first.each.join(' + ')} ${verb} ${total}.`
+    : '';
 }
 
-function memberMade(step: Step, n: number, made: ReadonlyMap<Step, number>, size: number): string {
-  if (step.kind === 'chain') return `${n} for the chain`;
-  if (step.kind !== 'repeat') return String(n);
-  const passes = passesMade(step, made, size);
-  if (passes === null || passes < 2) return String(n);
-  const inner = step.steps.map((one) => countOf(made, one) / passes).filter((one) => one > 0);
-  if (!inner.every((one) => Number.isInteger(one)) || inner.length > 5) return String(n);
-  return `${passes} repeats of ${inner.join(' + ')}`;
+function inSum({ passes, each, note }: Member): string {
+  const inner = each.join(' + ');
+  if (passes < 2) return `${inner}${note}`;
+  return each.length > 1 ? `${passes} x (${inner})` : `${passes} x ${inner}`;
+}
+
+const once = (n: number, note = ''): Member => ({ passes: 1, each: [n], note });
+
+function memberUsed(step: Step, n: number, size: number): Member {
+  const passes = step.kind === 'repeat' ? passesOf(step, size) : null;
+  return passes === null || passes < 2 ? once(n) : { passes, each: [n / passes], note: '' };
+}
+
+function memberMade(step: Step, n: number, made: ReadonlyMap<Step, number>, size: number): Member {
+  if (step.kind === 'chain') return once(n, ' for the chain');
+  const passes = step.kind === 'repeat' ? passesMade(step, made, size) : null;
+  if (step.kind !== 'repeat' || passes === null || passes < 2) return once(n);
+  const each = step.steps.map((one) => countOf(made, one) / passes).filter((one) => one > 0);
+  const isWhole = each.every((one) => Number.isInteger(one)) && each.length <= 5;
+  return isWhole ? { passes, each, note: '' } : once(n);
 }
 
 /** How often a repeat was worked, told from what its steps made. */

@@ -32,7 +32,7 @@ export function count(scene: Scene, found: Sightings<'count'>): Finding | null {
 }
 
 /** What a stated number counts, as the pattern calls it. */
-export function unitOf({ unit, stem, chains, word }: StatedCount): Noun {
+function unitOf({ unit, stem, chains, word }: StatedCount): Noun {
   const size = chains?.values[0];
   switch (unit) {
     case 'stem':

@@ -1,5 +1,7 @@
 /** Boxes of mesh that do not come out with the stitches beneath. */
 import { type Finding, meshCount, roundOverrun } from '../../finding/index.ts';
+import { propose } from '../fixes/proposals.ts';
+import { boxFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, rowName } from '../names.ts';
 import type { Scene, Sightings } from '../scene.ts';
 
@@ -13,10 +15,12 @@ export function mesh(scene: Scene, found: Sightings<'mesh'>): Finding {
   const gap = have > needed ? `${have - needed} too many` : `${needed - have} too few`;
   const sum = `${boxes} boxes of ${step}: ${boxes} x ${step}${close}. There are ${have}: ${gap}.`;
   const more = { sum, labels: beneathLabels(scene, first), rows, sizes };
+  const fixes = boxFixes(scene, first, (have - needed) / step);
   if (needed > have) {
     const before = beneathName(scene, first);
-    return roundOverrun(at, { row, needed, have, before, unit: beneathUnit(first) }, more);
+    const words = { row, needed, have, before, unit: beneathUnit(first) };
+    return propose(roundOverrun(at, words, more), fixes);
   }
   const how = post === 1 ? 'flat' : 'in the round';
-  return meshCount(at, { row, step, have, how, left: have - needed }, more);
+  return propose(meshCount(at, { row, step, have, how, left: have - needed }, more), fixes);
 }

@@ -38,7 +38,7 @@ export function numberFix(
 
 /** A number alone says little: some words beside it help to find it. */
 function besides({ manuscript }: Scene, { to }: Span): string {
-  const after = /^[ ]?(?:more )?(?:times?|sts?|\w{1,3})\b/.exec(manuscript.text.slice(to, to + 12));
+  const after = /^ ?(?:more )?[a-z][\w-]{0,8}\b/i.exec(manuscript.text.slice(to, to + 16));
   return (after?.[0] ?? '').replace(/\s+/g, ' ');
 }
 

@@ -62,6 +62,22 @@ export function dividingFixes(
 const plainNumber = (step: Step) =>
   step.kind === 'work' && step.stitch.shape === 'one' && !step.n ? (step.place?.n ?? null) : null;
 
+/** So many boxes more or fewer, in any of the runs of boxes. */
+export function boxFixes(scene: Scene, { row, cloth }: Sighting, more: number): Fix[] {
+  const placed = workedFrom(scene, row, cloth);
+  const size = row.sizeIndex;
+  if (!placed || !Number.isInteger(more)) return [];
+  return given(
+    placed.instruction.steps.map((step) => {
+      const isBoxes =
+        step.kind === 'boxes' || (step.kind === 'work' && step.stitch.special !== null);
+      const was = isBoxes && step.n ? numberIn(step.n, size) : null;
+      if (!isBoxes || !step.n || was === null) return null;
+      return numberFix(scene, step.n, { placed, size, to: was + more });
+    }),
+  );
+}
+
 /** The last stitches have no place: leave them out, and count what is left. */
 export function dropFix(scene: Scene, sighting: Sighting<'overrun'>): Fix | null {
   const { fact, row, cloth } = sighting;

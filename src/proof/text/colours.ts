@@ -1,6 +1,7 @@
 /** Yarns that a row calls for and the materials do not name. */
 import { colourNotNamed, type Finding } from '../../finding/index.ts';
 import type { Step } from '../../notation/index.ts';
+import type { Span } from '../../source/index.ts';
 import type { Scene } from '../scene.ts';
 import { absolute, append, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
 
@@ -29,7 +30,8 @@ export function colours(scene: Scene): Finding[] {
     const rows = [...new Set(uses.flatMap((use) => rowIds(scene, use.row)))];
     const words = { row: nameOf(scene, row.placed), yarn: isLetter(yarn) ? `yarn ${yarn}` : yarn };
     const sum = `The materials name ${yarns.join(', ')}.`;
-    return colourNotNamed(absolute(row.placed, step), words, { sum, rows });
+    const at = nameIn(scene, absolute(row.placed, step), yarn);
+    return colourNotNamed(at, words, { sum, rows });
   });
 }
 
@@ -40,6 +42,14 @@ function* usesOf(scene: Scene): Generator<Use> {
       if (step.kind === 'join' && step.yarn !== null) yield { row, step, yarn: step.yarn };
     }
   }
+}
+
+/** The yarn's name among the words of the step. */
+function nameIn({ manuscript }: Scene, at: Span, yarn: string): Span {
+  const words = manuscript.text.slice(at.from, at.to);
+  const name = yarn.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  const hit = new RegExp(`(?<![A-Za-z])${name}(?![A-Za-z])`).exec(words);
+  return hit ? { from: at.from + hit.index, to: at.from + hit.index + yarn.length } : at;
 }
 
 const isLetter = (yarn: string): boolean => /^[A-Z]\d?$/i.test(yarn);

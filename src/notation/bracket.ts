@@ -79,7 +79,13 @@ function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
 /** "1 dc (in ch-3 of previous row)": the place of the step before. */
 function placeBracket(r: Reader, run: Run, b: Bracket): boolean {
   const last = run.out.at(-1);
-  if (!b.closed || r.value[b.start + 1] !== W.in || last?.kind !== 'work' || last.place)
+  if (
+    !b.closed ||
+    r.kind[b.start + 1] !== T.word ||
+    r.value[b.start + 1] !== W.in ||
+    last?.kind !== 'work' ||
+    last.place
+  )
     return false;
   r.at = b.start + 1;
   const place = readPlaceAfterPreposition(r);

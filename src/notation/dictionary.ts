@@ -90,6 +90,11 @@ export function lookUp(text: string, from: number, to: number, hash: number): Se
 /** Apostrophes and soft hyphens inside a word are passed over: "don't", "24 st's". */
 function sameWord(word: string, text: string, from: number, to: number): boolean {
   let k = 0;
+  // Plain letters, by far the most: equal but for the bit that makes them small.
+  while (from < to && (text.charCodeAt(from) | 32) === word.charCodeAt(k)) {
+    from++;
+    k++;
+  }
   for (let i = from; i < to; i++) {
     const code = fold(text.charCodeAt(i));
     if (isSilent(code)) continue;

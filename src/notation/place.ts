@@ -5,7 +5,17 @@ import { readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
 import { type PlaceDraft, placeDraft } from './place-draft.ts';
-import { eatThe, eatWord, isWord, kindAt, MAX_DEPTH, type Reader, toOf, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  eatThe,
+  eatWord,
+  isWord,
+  kindAt,
+  MAX_DEPTH,
+  type Reader,
+  toOf,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place } from './tree.ts';
@@ -227,6 +237,7 @@ function readAfter(r: Reader, draft: PlaceDraft): void {
 }
 
 function afterOnce(r: Reader, draft: PlaceDraft): void {
+  if (clauseEnds(r)) return;
   const sense = wordAt(r);
   if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
   if (sense === W.of) return ofAfter(r, draft);

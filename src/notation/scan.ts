@@ -3,7 +3,7 @@
  * they meet ("sc5", "2dc", "ch3sp"); typographic variants of signs fall together; white space,
  * invisible characters and quotes make no token.
  */
-import { fold, isSilent, lookUp, mix } from './dictionary.ts';
+import { fold, isSilent, lookUp, mix, PROSE } from './dictionary.ts';
 import { W } from './senses.ts';
 import { T, type Tokens } from './tokens.ts';
 
@@ -199,7 +199,8 @@ function scanWord(s: Scan): void {
   let at = from;
   for (; at < end; at++) {
     const code = text.charCodeAt(at);
-    if (classOf(code) === LETTER) {
+    if (code < 128 && classes[code] === LETTER) hash = mix(hash, code | 32);
+    else if (classOf(code) === LETTER) {
       // Latin and Cyrillic letters never share a word: machine translation glues "в" to names.
       if (code >= 0x400 && code < 0x530 && at > from && text.charCodeAt(at - 1) < 0x400) break;
       hash = mix(hash, fold(code));
@@ -208,11 +209,14 @@ function scanWord(s: Scan): void {
   }
   s.at = at;
   if (splitTimes(s, from, at)) return;
-  const number = numberSenses.get(hash);
-  const ordinal = number === undefined ? ordinalSenses.get(hash) : undefined;
+  const sense = lookUp(text, from, at, hash);
+  // Number words are everyday words or in no list at all.
+  const open = sense === 0 || sense === PROSE;
+  const number = open ? numberSenses.get(hash) : undefined;
+  const ordinal = open && number === undefined ? ordinalSenses.get(hash) : undefined;
   const kind = number !== undefined ? T.number : ordinal !== undefined ? T.ordinal : T.word;
   const token = push(s, kind, from, at);
-  s.value[token] = number ?? ordinal ?? lookUp(text, from, at, hash);
+  s.value[token] = number ?? ordinal ?? sense;
   s.hash[token] = hash;
 }
 

@@ -59,7 +59,13 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
 /** Where "from *" speaks of a single star for the last time; -1: nowhere. */
 function lastNamed(r: Reader): number {
   for (let k = r.kind.length - 1; k > 0; k--) {
-    if (r.kind[k] === T.star && r.value[k] === 1 && r.value[k - 1] === W.from) return k;
+    if (
+      r.kind[k] === T.star &&
+      r.value[k] === 1 &&
+      r.kind[k - 1] === T.word &&
+      r.value[k - 1] === W.from
+    )
+      return k;
   }
   return -1;
 }

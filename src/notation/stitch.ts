@@ -1,6 +1,15 @@
 /** Stitch names: "half double crochet", "FPdc", "sc2tog", "5-dc cluster", "inv dec", "sc tbl". */
 import { formOf, mannerOf, phrasesOf, postOf, type SenseId, TOGETHER } from './dictionary.ts';
-import { isGlued, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  isGlued,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import type { SpecialName } from './special-names.ts';
 import type { StitchForm } from './stitch-words.ts';
@@ -17,7 +26,7 @@ export function readStitch(r: Reader): StitchTerm | null {
   const start = r.at;
   const draft = emptyTerm(r);
   const manner: string[] = [];
-  readPrefixes(r, draft, manner);
+  if (!isPlainName(wordAt(r))) readPrefixes(r, draft, manner);
   const form = readForm(r);
   if (!form) {
     r.at = start;
@@ -25,11 +34,15 @@ export function readStitch(r: Reader): StitchTerm | null {
   }
   applyForm(draft, form, manner);
   skipShortForm(r, form);
-  readSuffixes(r, draft, manner);
+  if (!clauseEnds(r)) readSuffixes(r, draft, manner);
   draft.manner = manner;
   draft.to = toOf(r);
   return draft;
 }
+
+/** Most names are one word that is nothing else; they need no look at prefixes. */
+const isPlainName = (sense: SenseId): boolean =>
+  sense > 0 && formOf(sense) !== null && phrasesOf(sense) === null && mannerOf(sense) === null;
 
 /** "single crochet (s c)": the short form in brackets says the same again. */
 function skipShortForm(r: Reader, form: StitchForm): void {

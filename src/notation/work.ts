@@ -157,12 +157,14 @@ function fixLegs(draft: Draft): void {
 
 /** Everything behind the name. */
 function readBehind(r: Reader, draft: Draft): void {
-  if (draft.n === null) readNumberBehind(r, draft);
+  if (clauseEnds(r)) return;
+  if (draft.n === null && !isWord(r, W.in)) readNumberBehind(r, draft);
   if (draft.n !== null && draft.numberAfter) while (isWord(r, W.st)) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
   draft.place = placeBehind(r, draft);
   loopOnly(draft);
   if (draft.place) readAlsoIn(r, draft);
+  if (clauseEnds(r)) return;
   if (draft.n === null && draft.place) timesBehindPlace(r, draft);
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
@@ -179,19 +181,17 @@ function alongSide(r: Reader): boolean {
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
   let k = 1;
-  while (
-    k < 5 &&
-    (SIDE_WORDS.has(wordAt(r, k)) ||
-      /^(short|long|top|bottom|left)$/.test(
-        k < 4 && kindAt(r, k) === T.word ? spelled(r, r.at + k) : '',
-      ))
-  )
-    k++;
-  if (!isWord(r, W.side, k)) return false;
+  while (k < 5 && !isWord(r, W.side, k)) k++;
+  if (k === 5) return false;
+  for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
   if (isWord(r, W.of, k + 1)) return false;
   r.at += k + 1;
   return true;
 }
+
+const saysWhichSide = (r: Reader, ahead: number): boolean =>
+  SIDE_WORDS.has(wordAt(r, ahead)) ||
+  (kindAt(r, ahead) === T.word && /^(short|long|top|bottom|left)$/.test(spelled(r, r.at + ahead)));
 
 const SIDE_WORDS = new Set([W.each, W.the, W.both, W.other, W.next, W.right, W.opposite]);
 

@@ -20,7 +20,9 @@ const RUNS = 7;
 const text = fill(LINES.map((line) => `${line}\n`));
 const ends = lineEnds(text);
 const json = fill(
-  LINES.map((line, n) => `${JSON.stringify({ row: n, text: line.slice(0, 30), used: [1, 2, 3] })},`),
+  LINES.map(
+    (line, n) => `${JSON.stringify({ row: n, text: line.slice(0, 30), used: [1, 2, 3] })},`,
+  ),
 );
 
 const ours = best(() => {

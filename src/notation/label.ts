@@ -209,7 +209,9 @@ function undo(r: Reader, start: number): false {
 function closesSoon(r: Reader): boolean {
   for (let k = 0; k < 6; k++) {
     const kind = kindAt(r, k);
-    if (kind === T.colon || kind === T.dash || kind === T.equals) return true;
+    // "All rounds are right-side rounds" has only a hyphen.
+    const hyphen = kind === T.dash && isGlued(r, k) && isGlued(r, k - 1);
+    if ((kind === T.colon || kind === T.dash || kind === T.equals) && !hyphen) return true;
     if (kind === T.stop) return k === 0;
     if (kind === T.open) {
       const close = r.partner[r.at + k] ?? -1;

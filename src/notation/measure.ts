@@ -5,7 +5,7 @@ import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 /** Millimetres of a length here ("30 cm", "4½ in"), or `null`; the reader moves behind it. */
-export function readLength(r: Reader): number | null {
+function readLength(r: Reader): number | null {
   if (kindAt(r) !== T.number) return null;
   const start = r.at;
   let value = valueAt(r);

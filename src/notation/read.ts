@@ -1,9 +1,9 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 import { settleJoins } from './join.ts';
 import { readLabel } from './label.ts';
-import { openReader, type Reader, type SeenCount } from './reader.ts';
+import { openReader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
-import type { Instruction, RowLabel, StatedCount, Step } from './tree.ts';
+import type { Instruction, StatedCount, Step } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
 /**
@@ -20,13 +20,7 @@ export function readInstruction(
   const label = readLabel(r);
   const steps = r.run(r, 'text');
   const counts = settleCounts(r.counts, steps);
-  forgiveProse(steps, label);
   return { label, steps: settleJoins(steps), counts, orders: r.orders };
-}
-
-/** Steps of a definition: no label, and no counts. */
-export function readSteps(r: Reader): readonly Step[] {
-  return settleJoins(r.run(r, 'text'));
 }
 
 /**
@@ -54,14 +48,3 @@ const makes = (step: Step | undefined): boolean =>
   step?.kind === 'rows-again' ||
   step?.kind === 'even' ||
   (step?.kind === 'work' && step.stitch.stem !== 'ss');
-
-/**
- * A whole sentence without a stitch verb is no work, whatever its words: unread stretches between
- * full stops become remarks when the instruction has work elsewhere.
- */
-function forgiveProse(steps: Step[], label: RowLabel | null): void {
-  if (!steps.some(isWorking)) return;
-  void label;
-}
-
-const isWorking = (step: Step): boolean => step.kind !== 'remark' && step.kind !== 'unread';

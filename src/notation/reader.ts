@@ -78,21 +78,9 @@ export function eatWord(r: Reader, sense: SenseId): boolean {
   return true;
 }
 
-export function eatKind(r: Reader, kind: number): boolean {
-  if (kindAt(r) !== kind) return false;
-  r.at++;
-  return true;
-}
-
 /** Whether this token touches the next one: "sc5", "3ch". */
 export const isGlued = (r: Reader, ahead = 0): boolean =>
   r.to[r.at + ahead] === r.from[r.at + ahead + 1];
-
-/** Span from a token to the one before the reader's place; empty where nothing was eaten. */
-export function spanFrom(r: Reader, token: number): Span {
-  const from = r.from[token] ?? 0;
-  return { from, to: r.at > token ? (r.to[r.at - 1] ?? from) : from };
-}
 
 export const fromOf = (r: Reader, token: number): number => r.from[token] ?? 0;
 export const toOf = (r: Reader): number => r.to[r.at - 1] ?? 0;

@@ -92,7 +92,23 @@ export function leftOver(r: Reader, run: Run): void {
     // A stray sign is a slip of typing and says nothing.
     return;
   }
-  putWords(r, run, start, known || run.aside ? 'remark' : 'unread');
+  const aside = known || run.aside || isProseSentence(r, run, start);
+  putWords(r, run, start, aside ? 'remark' : 'unread');
+}
+
+/**
+ * A sentence of its own behind the work, of several words and none of them notation: talk. One word,
+ * or one with a number or a stitch in it, might be work.
+ */
+function isProseSentence(r: Reader, run: Run, start: number): boolean {
+  const begins =
+    r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length;
+  if (!begins || r.at - start < 3 || !(kindAt(r) === T.stop || kindAt(r) === T.end)) return false;
+  for (let i = start; i < r.at; i++) {
+    const sense = r.value[i] ?? 0;
+    if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
+  }
+  return true;
 }
 
 function isKnown(r: Reader): boolean {

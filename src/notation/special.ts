@@ -85,7 +85,7 @@ function isName(name: string): boolean {
 }
 
 /** Lower-case, single spaces, singular, no hyphens' variants. */
-export function keyOf(name: string): string {
+function keyOf(name: string): string {
   const low = name
     .toLowerCase()
     .replace(/[‐-―]/g, '-')

@@ -115,11 +115,3 @@ export function toTheEnd(r: Reader): Times {
 }
 
 export const MISSING: Times = { kind: 'missing' };
-
-/** Whether "6 times", "x 6", "twice" and the like stand here. */
-export function timesAhead(r: Reader): boolean {
-  const start = r.at;
-  const times = readTimes(r, false);
-  r.at = start;
-  return times?.kind === 'times' && !clauseEnds(r);
-}

@@ -20,7 +20,7 @@ import {
 export const tree = (text: string, known: Partial<Vocabulary> = {}): string =>
   shown(readInstruction(text, 0, text.length, { ...NO_VOCABULARY, ...known }), text);
 
-export function shown(read: Instruction, text: string): string {
+function shown(read: Instruction, text: string): string {
   const label = read.label ? `${labelled(read.label)}: ` : '';
   const counts = read.counts.map(counted).join(', ');
   const orders = read.orders.map((order) => ` !${order.kind}`).join('');

@@ -46,6 +46,7 @@ describe('lines that do not', () => {
     'Gauge: 16 sts x 18 rnds = 10 cm',
     'I love the round shape of this bag',
     'Weave in ends.',
+    'All rounds are right-side rounds; do not turn.',
     '',
   ])('%s', (text) => {
     expect(starts(text)).toBeNull();

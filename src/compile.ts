@@ -57,7 +57,10 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
 const inOrder = (findings: readonly Finding[]): Finding[] =>
   [...findings].sort(
     (a, b) =>
-      a.from - b.from || a.to - b.to || order(a.code, b.code) || order(a.sizes.join(), b.sizes.join()),
+      a.from - b.from ||
+      a.to - b.to ||
+      order(a.code, b.code) ||
+      order(a.sizes.join(), b.sizes.join()),
   );
 
 const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -23,4 +23,11 @@ export {
   wrap,
 } from './finding/index.ts';
 export { type Manuscript, readManuscript } from './manuscript/index.ts';
-export { applyEdits, type Edit, type LineStarts, lineStarts, placeAt, type Span } from './source/index.ts';
+export {
+  applyEdits,
+  type Edit,
+  type LineStarts,
+  lineStarts,
+  placeAt,
+  type Span,
+} from './source/index.ts';

@@ -3,7 +3,7 @@
  * one doubt at a time, and the first that comes out is kept for this row.
  */
 import type { Hands } from './hands.ts';
-import { mark, type Mark, restore } from './hands.ts';
+import { type Mark, mark, restore } from './hands.ts';
 import type { Asked, Choices } from './readings.ts';
 import { type Before, type RowResult, type RowSetting, workRow } from './row.ts';
 import type { Task } from './task.ts';

@@ -4,7 +4,7 @@
  */
 import { heightOf, type StemId } from '../notation/index.ts';
 import type { KindTable } from './kinds.ts';
-import { firstAnchor, type Nodes, NOWHERE } from './nodes.ts';
+import { firstAnchor, NOWHERE, type Nodes } from './nodes.ts';
 
 /** named: taken only when named (picots, chains that do not count, slip stitches). */
 export const NAMED = 0;

@@ -1,4 +1,6 @@
 /** Labels and "repeat row" orders written out: which rows are worked, in which order. */
+
+import type { PlacedInstruction } from '../manuscript/index.ts';
 import type {
   Instruction,
   RowLabel,
@@ -6,7 +8,6 @@ import type {
   StandingOrder,
   StatedCount,
 } from '../notation/index.ts';
-import type { PlacedInstruction } from '../manuscript/index.ts';
 import type { Fact } from './facts.ts';
 import type { Task } from './task.ts';
 

@@ -3,12 +3,12 @@
  * and the moves everything else is made of. The only mutable state of this room; a trial is taken
  * back with `mark` and `restore`.
  */
-import type { SpecialStitch, StemId, StitchTerm, Step, Terms } from '../notation/index.ts';
+import type { SpecialStitch, StemId, Step, StitchTerm, Terms } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
 import { type KindTable, kindOf } from './kinds.ts';
-import { addAnchor, addNode, INTO_SPACE, newNodes, type Nodes, truncate } from './nodes.ts';
+import { addAnchor, addNode, INTO_SPACE, type Nodes, newNodes, truncate } from './nodes.ts';
 import { type Choices, newReadings, type Readings } from './readings.ts';
 
 /** A target that a stitch is worked into. */
@@ -70,6 +70,8 @@ export interface Hands {
   readings: Readings;
   /** Uses of special stitches and groups, by word. */
   groups: Map<string, number>;
+  /** Counted stitches made as parts of special stitches and named groups. */
+  inGroups: number;
   boxes: number;
   /** How many chains are foundation, not spaces: [from, to) of the last foundation. */
   foundation: { from: number; to: number; joined: boolean } | null;
@@ -163,6 +165,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     facts: [],
     readings: newReadings(new Map(), new Map()),
     groups: new Map(),
+    inGroups: 0,
     boxes: 0,
     foundation: null,
     pending: null,
@@ -212,6 +215,7 @@ export function beginRow(
   hands.facts = [];
   hands.readings = newReadings(choices.part, choices.row);
   hands.groups = new Map();
+  hands.inGroups = 0;
   hands.boxes = 0;
   hands.originOf = new Map();
   hands.kindsOf = new Map();
@@ -250,6 +254,7 @@ export interface Mark
     | 'loop'
     | 'base'
     | 'boxes'
+    | 'inGroups'
     | 'foundation'
     | 'pending'
     | 'pendingBase'
@@ -290,6 +295,7 @@ export const mark = (hands: Hands): Mark => ({
   loop: hands.loop,
   base: hands.base,
   boxes: hands.boxes,
+  inGroups: hands.inGroups,
   foundation: hands.foundation,
   pending: hands.pending,
   pendingBase: hands.pendingBase,
@@ -328,6 +334,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.loop = to.loop;
   hands.base = to.base;
   hands.boxes = to.boxes;
+  hands.inGroups = to.inGroups;
   hands.foundation = to.foundation;
   hands.pending = to.pending;
   hands.pendingBase = to.pendingBase;
@@ -420,3 +427,12 @@ export function remainingSpaces(hands: Hands): number {
 
 /** Has the row made anything yet that is a stitch or a chain? */
 export const atStart = (hands: Hands): boolean => hands.nodes.n === hands.rowFrom;
+
+/** Counted stitches from node `from` on. */
+export function countedSince(hands: Hands, from: number): number {
+  let n = 0;
+  for (let id = from; id < hands.nodes.n; id++) {
+    if (hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.counted) n++;
+  }
+  return n;
+}

@@ -5,7 +5,7 @@
  */
 import type { Part } from '../manuscript/index.ts';
 import type { StandingOrder } from '../notation/index.ts';
-import { attemptRow, type Attempted } from './attempt.ts';
+import { type Attempted, attemptRow } from './attempt.ts';
 import type { Charts } from './charts.ts';
 import { bareEdge } from './edge.ts';
 import { expand, type KnownRows, newKnownRows } from './expand.ts';
@@ -88,7 +88,7 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     orders: [...setting.orders],
     seen: new Map(),
   };
-  setting.part.instructions.forEach((_, index) => workInstruction(run, index));
+  for (const index of setting.part.instructions.keys()) workInstruction(run, index);
   return run;
 }
 
@@ -282,7 +282,7 @@ function closes(result: RowResult, shape: ReturnType<typeof shapeOf>, task: Task
     return !(shape.turnsAtEnd === true || (rowLike && result.turned));
   }
   if (result.edge.kind === 'foundation') {
-    const inOnePlace = result.used <= 1 && result.tally.stitches >= 4;
+    const inOnePlace = result.edge.n > 0 && result.used <= 1 && result.tally.stitches >= 4;
     return result.round || (inOnePlace && shape.turnsAtEnd !== true);
   }
   return result.edge.ring && result.round;

@@ -377,9 +377,10 @@ export function limitOf(hands: Hands, until: Until | null): number {
     let left = numberFor(hands, until.n) ?? 0;
     const wanted = until.noun?.kind === 'space' ? SPACE : COUNTED;
     for (let i = edge.n - 1; i >= hands.pos; i--) {
-      if (edge.type[i] === wanted && --left < 0) return i + 1;
+      if (left === 0) break;
+      if (edge.type[i] === wanted && --left === 0) return i;
     }
-    return hands.pos;
+    return left === 0 ? hands.limit : hands.pos;
   }
   const noun = nounOf(until.place);
   if (noun.kind === 'marker') {

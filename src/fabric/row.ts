@@ -1,9 +1,10 @@
 /** One row: the edge is prepared, the steps are worked, the sum is drawn. */
 import type { StandingOrder, StatedCount } from '../notation/index.ts';
 import type { Charts } from './charts.ts';
+import type { RowContext } from './context.ts';
 import { COUNTED, type Edge, edgeOf, NAMED, queued } from './edge.ts';
-import { type Fact, MISFITS } from './facts.ts';
 import type { RowRecord, Verdict } from './fabric.ts';
+import { type Fact, MISFITS } from './facts.ts';
 import {
   atStart,
   beginRow,
@@ -20,7 +21,7 @@ import { type RowShape, shapeOf } from './shape.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
-import { type RowContext, walk } from './walk.ts';
+import { walk } from './walk.ts';
 
 /** What lies on the hook when a row begins. */
 export interface Before {
@@ -76,6 +77,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     charts: setting.charts,
     chartRows: before.chartRows,
     round: setting.round,
+    walk,
     reads: side === 'RS' ? 'right-to-left' : 'left-to-right',
   };
   const available = hands.edge.counted;
@@ -243,7 +245,7 @@ const meantToLeave = (
 /** "(4 rows)" against the label's range. */
 function noteRowTotal(hands: Hands, task: Task): void {
   const { range } = task;
-  if (!range || range.nth !== 1) return;
+  if (range?.nth !== 1) return;
   for (const stated of task.asks.counts) {
     if (stated.unit !== 'row') continue;
     const value = numberFor(hands, stated.n);

@@ -1,12 +1,13 @@
 /** Taking places off the edge: the next stitch, the next space, the next single chain. */
 import {
-  chainAt,
   COUNTED,
+  chainAt,
   type Edge,
   edgeOfPlaces,
   groupEnd,
   isCorner,
   NAMED,
+  rotated,
   SPACE,
 } from './edge.ts';
 import type { Hands, Target } from './hands.ts';
@@ -152,15 +153,32 @@ export function seek(hands: Hands, fits: (entry: number) => boolean): number {
 
 export const isSpace = (hands: Hands, entry: number): boolean => hands.edge.type[entry] === SPACE;
 
-export function takeSpaceAt(hands: Hands, entry: number): Target {
+/**
+ * A round that begins at a place further on begins there: what it passes over on the way comes at
+ * its end. The entry, which may have moved to the front.
+ */
+function beginAt(hands: Hands, entry: number): number {
+  const { edge } = hands;
+  const begins = edge.ring && edge.kind === 'row' && hands.first === null && hands.pos === 0;
+  if (!begins || entry === 0 || hands.limit !== edge.n) {
+    passOver(hands, entry);
+    return entry;
+  }
   passOver(hands, entry);
+  hands.edge = rotated(edge, entry);
+  hands.pos = 0;
+  return 0;
+}
+
+export function takeSpaceAt(hands: Hands, at: number): Target {
+  const entry = beginAt(hands, at);
   hands.pos = entry + 1;
   hands.tookSpace = true;
   return take(hands, spaceTarget(hands.edge, entry));
 }
 
-export function takeStitchAt(hands: Hands, entry: number): Target {
-  passOver(hands, entry);
+export function takeStitchAt(hands: Hands, at: number): Target {
+  const entry = beginAt(hands, at);
   hands.pos = entry + 1;
   hands.used++;
   hands.tookStitch = true;

@@ -1,5 +1,5 @@
 /** What a row made, and whether the counts stated agree. */
-import { type StatedCount, stemOf, type StemId } from '../notation/index.ts';
+import { type StatedCount, type StemId, stemOf } from '../notation/index.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
@@ -69,7 +69,9 @@ const spaceCount = (tally: RowTally): number => tally.spaces.reduce((sum, s) => 
 function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: RowShape): number[] {
   const { stitches, chains, slips } = tally;
   const spaces = spaceCount(tally);
-  const groups = [...tally.groups.values()].reduce((sum, n) => sum + n, 0);
+  const uses = [...tally.groups.values()].reduce((sum, n) => sum + n, 0);
+  // Special stitches may be counted as one each, alone or with the stitches beside them.
+  const groups = uses > 0 ? [uses, stitches - hands.inGroups + uses] : [];
   const slipped = shape.onlySlips ? [slips] : [];
   switch (stated.unit) {
     case null:
@@ -80,7 +82,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
         stitches + chains,
         ...(tally.boxes ? [tally.boxes] : []),
         ...(stitches === 0 ? [chains, spaces] : []),
-        ...(groups ? [groups] : []),
+        ...groups,
       ];
     case 'stitch':
       return [
@@ -95,7 +97,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
     case 'space': {
       const size = numberFor(hands, stated.chains);
       const exact = tally.spaces.find((space) => space.chains === size)?.n ?? 0;
-      return size === null ? [spaces, ...(spaces === 0 ? [groups].filter(Boolean) : [])] : [exact];
+      return size === null ? [spaces, ...(spaces === 0 ? groups : [])] : [exact];
     }
     case 'chain':
       return stated.chains ? [spaces] : [chains, spaces];
@@ -112,8 +114,18 @@ function stemMeanings(hands: Hands, tally: RowTally, stated: StatedCount): numbe
   const stem = stated.stem ? stemOf(stated.stem, hands.bench.terms) : null;
   if (stem === 'slip') return [tally.slips];
   const exact = stem ? (tally.byStem.get(stem) ?? 0) : 0;
-  // "(24 dc)" of a row that mixes stitches is often said of them all.
-  return exact === tally.stitches ? [exact] : [exact, tally.stitches];
+  // "(24 dc)" of a row that mixes stitches is often said of them all; "(9 V-sts, 2 dc)" of those
+  // beside the V-sts.
+  const beside = hands.inGroups > 0 && stated.n.values.length > 0 ? [exact - hands.inGroups] : [];
+  const plain = [...tally.byKind].find(([kind]) => kind === stem || kind === `start ${stem}`)?.[1];
+  return [...new Set([exact, ...beside, tally.stitches, ...plainOf(tally, stem, plain)])];
+}
+
+/** "20 dc, 2 pc": stitches of that name that are nothing but that stitch. */
+function plainOf(tally: RowTally, stem: StemId | null, plain: number | undefined): number[] {
+  if (stem === null || plain === undefined) return [];
+  const start = tally.byKind.get(`start ${stem}`) ?? 0;
+  return [(tally.byKind.get(stem) ?? 0) + start];
 }
 
 function groupMeanings(tally: RowTally, stated: StatedCount): number[] {

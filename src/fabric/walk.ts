@@ -1,8 +1,7 @@
 /** Works a list of steps in order; each construct has its file in `steps/`. */
-import type { StandingOrder, Step } from '../notation/index.ts';
-import type { Charts } from './charts.ts';
+import type { Step } from '../notation/index.ts';
+import type { Here, RowContext } from './context.ts';
 import { fact, type Hands, spanAt } from './hands.ts';
-import type { RowShape } from './shape.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
@@ -12,28 +11,9 @@ import { doOtherSide } from './steps/other-side.ts';
 import { doRepeat } from './steps/repeat.ts';
 import { doRing } from './steps/ring.ts';
 import { doSkip } from './steps/skip.ts';
+import { doSpecial } from './steps/special.ts';
 import { doTurn } from './steps/turn.ts';
 import { doWork } from './steps/work.ts';
-
-/** What a row's steps may need to know beyond the hands. */
-export interface RowContext {
-  readonly shape: RowShape;
-  readonly orders: readonly StandingOrder[];
-  readonly charts: Charts;
-  /** How many rows were worked from each chart so far, by its name. */
-  readonly chartRows: ReadonlyMap<string, number>;
-  /** The piece is worked round, as far as is known. */
-  round: boolean;
-  /** Side at which this row is worked, for charts. */
-  readonly reads: 'right-to-left' | 'left-to-right';
-}
-
-/** Steps after the one at hand, in the same list, and whether this list is the row itself. */
-export interface Here {
-  readonly steps: readonly Step[];
-  readonly i: number;
-  readonly top: boolean;
-}
 
 /** Works the list from step `from` on. */
 export function walk(
@@ -64,7 +44,9 @@ export function walk(
 function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
   switch (step.kind) {
     case 'work':
-      return doWork(hands, step, row, here);
+      return step.stitch.special === null
+        ? doWork(hands, step, row, here)
+        : doSpecial(hands, step, row, here);
     case 'chain':
       return doChain(hands, step, row, here);
     case 'group':

@@ -2,15 +2,17 @@
  * Filet: boxes of mesh, told in words or by a chart. A post stands on a post, and belongs to the
  * box that it closes; in a round the first post is also the last.
  */
+
+import type { Chart } from '../../manuscript/index.ts';
 import {
   type BoxStep,
   type ChartStep,
-  type Step,
   type StemId,
+  type Step,
   stemOf,
 } from '../../notation/index.ts';
-import type { Chart } from '../../manuscript/index.ts';
 import { chartNamed, chartRow } from '../charts.ts';
+import type { Here, RowContext } from '../context.ts';
 import { SPACE } from '../edge.ts';
 import {
   atStart,
@@ -26,7 +28,6 @@ import { internKind, kindOf } from '../kinds.ts';
 import { limitOf } from '../place.ts';
 import { makeChains } from '../start-chain.ts';
 import { isSpace, seek, takeSpaceAt, takeStitch } from '../take.ts';
-import type { Here, RowContext } from '../walk.ts';
 
 export interface Mesh {
   readonly post: StemId;
@@ -43,11 +44,12 @@ export function doBoxes(hands: Hands, step: BoxStep, row: RowContext, here: Here
   const until = step.until;
   if (until || (step.n === null && here.i === here.steps.length - 1)) {
     const limit = limitOf(hands, until);
-    while (placesLeft(hands, limit) >= mesh.gap + 1) workBox(hands, step.box, mesh, row, origin);
+    while (placesLeft(hands, limit) >= mesh.gap + 1)
+      workBox(hands, step.box, { mesh, row, origin });
     return;
   }
   const n = numberFor(hands, step.n) ?? 1;
-  for (let i = 0; i < n; i++) workBox(hands, step.box, mesh, row, origin);
+  for (let i = 0; i < n; i++) workBox(hands, step.box, { mesh, row, origin });
 }
 
 export function doChart(hands: Hands, step: ChartStep, row: RowContext, here: Here): void {
@@ -77,12 +79,13 @@ export function doChart(hands: Hands, step: ChartStep, row: RowContext, here: He
   }
   checkMesh(hands, mesh, row, here);
   const before = step.fromBox !== null ? step.fromBox - 1 - hands.boxes : 0;
-  for (let i = 0; i < before; i++) workBox(hands, 'open', mesh, row, originFor(hands, step));
+  for (let i = 0; i < before; i++)
+    workBox(hands, 'open', { mesh, row, origin: originFor(hands, step) });
   cells.cells.forEach((cell, i) => {
     if (cell === 'none') return;
     const at = cells.places[i] ?? step.from;
     const origin = hands.bench.origins.push({ from: at, to: at + 1 }) - 1;
-    workBox(hands, cell, mesh, row, origin);
+    workBox(hands, cell, { mesh, row, origin });
   });
 }
 
@@ -176,7 +179,12 @@ function definedPost(hands: Hands): StemId | null {
 }
 
 /** One box. The first of a row begins with a chain that stands for its post. */
-export function workBox(hands: Hands, box: Box, mesh: Mesh, row: RowContext, origin: number): void {
+export function workBox(
+  hands: Hands,
+  box: Box,
+  by: { mesh: Mesh; row: RowContext; origin: number },
+): void {
+  const { mesh, row, origin } = by;
   const first = atStart(hands) || hands.boxes === 0;
   const begun = first && hasPost(hands);
   if (atStart(hands)) startPost(hands, mesh, origin);

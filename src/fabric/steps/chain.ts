@@ -1,5 +1,6 @@
 /** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
 import type { ChainStep } from '../../notation/index.ts';
+import type { Here, RowContext } from '../context.ts';
 import { bareEdge, foundationEdge } from '../edge.ts';
 import {
   atStart,
@@ -14,7 +15,6 @@ import {
 import { kindOf } from '../kinds.ts';
 import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
-import type { Here, RowContext } from '../walk.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
   if (startsPiece(hands)) {

@@ -7,12 +7,12 @@ import {
   stemOf,
   type WorkStep,
 } from '../../notation/index.ts';
+import type { Here } from '../context.ts';
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { ask } from '../readings.ts';
 import { makeChains } from '../start-chain.ts';
 import { lack, takeStitch } from '../take.ts';
-import type { Here } from '../walk.ts';
 
 /** Takes the k-th chain from the hook; the chains before it are passed, not used. */
 export function countFromHook(

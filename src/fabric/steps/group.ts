@@ -1,16 +1,16 @@
 /** Several stitches in one place: "(2 dc, ch 2, 2 dc) in next sp". */
 import type { GroupStep, Place, Step } from '../../notation/index.ts';
+import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, spanAt, type Target } from '../hands.ts';
 import { gapsOf, hasNext, limitOf, nounOf, ofEach, takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
-import { type Here, type RowContext, walk } from '../walk.ts';
 import { workFromHookGroup } from './group-from-hook.ts';
 
 export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: Here): void {
-  if (step.loose && !readsAsGroup(hands, step)) return walk(hands, alongSteps(step), row);
+  if (step.loose && !readsAsGroup(hands, step)) return row.walk(hands, alongSteps(step), row);
   const place = ofEach(step.place);
   if (place.fromHook && hands.edge.kind === 'foundation') {
-    return workFromHookGroup(hands, step, (target) => workIn(hands, step, target, row, here));
+    return workFromHookGroup(hands, step, (target) => workIn(hands, step, target, { row, here }));
   }
   const until = place.until;
   if (place.pick === 'each' || until) {
@@ -18,13 +18,14 @@ export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: He
     hands.limit = limitOf(hands, until);
     const gaps = gapsOf(hands, place, step);
     const next: Place = { ...place, pick: 'next', until: null, n: null };
-    while (hasNext(hands, next, gaps)) workIn(hands, step, takePlace(hands, next, step), row, here);
+    while (hasNext(hands, next, gaps))
+      workIn(hands, step, takePlace(hands, next, step), { row, here });
     hands.limit = Math.max(hands.limit, limit);
     return;
   }
   const n = place.pick === 'next' ? (numberFor(hands, place.n) ?? 1) : 1;
   for (let i = 0; i < n; i++) {
-    workIn(hands, step, takePlace(hands, { ...place, n: null }, step), row, here);
+    workIn(hands, step, takePlace(hands, { ...place, n: null }, step), { row, here });
   }
 }
 
@@ -53,12 +54,12 @@ export function workIn(
   hands: Hands,
   step: GroupStep,
   target: Target,
-  row: RowContext,
-  here: Here,
+  at: { row: RowContext; here: Here },
 ): void {
+  const { row, here } = at;
   const outer = hands.into;
   hands.into = outer ?? target;
-  walk(hands, step.steps, row, { from: 0, top: false });
+  row.walk(hands, step.steps, row, { from: 0, top: false });
   hands.into = outer;
   hands.last = target;
   const noun = nounOf(step.place);

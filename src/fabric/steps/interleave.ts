@@ -3,11 +3,11 @@
  * walk. What lies next on the edge decides which of them is worked.
  */
 import type { GroupStep, Noun, Place, Step, WorkStep } from '../../notation/index.ts';
+import type { Here, RowContext } from '../context.ts';
 import { COUNTED, isCorner, SPACE } from '../edge.ts';
 import { type Hands, numberFor, type Target } from '../hands.ts';
 import { isCornerStitch, limitOf, ofEach } from '../place.ts';
 import { takeSpaceAt, takeStitchAt } from '../take.ts';
-import type { Here, RowContext } from '../walk.ts';
 import { workIn } from './group.ts';
 import { perPlace, stemIs, stitches } from './work.ts';
 
@@ -79,7 +79,7 @@ function workMember(
   at: { row: RowContext; here: Here },
 ): void {
   const { step } = member;
-  if (step.kind === 'group') workIn(hands, step, target, at.row, at.here);
+  if (step.kind === 'group') workIn(hands, step, target, at);
   else stitches(hands, step, target, perPlace(hands, step));
 }
 

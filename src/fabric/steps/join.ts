@@ -1,10 +1,10 @@
 /** Joins: a round that is closed, a chain made into a ring, yarn attached to finished work. */
 import type { JoinStep, Step } from '../../notation/index.ts';
+import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE } from '../edge.ts';
 import { atStart, type Hands, make, originFor } from '../hands.ts';
 import { nounOf, takePlace } from '../place.ts';
 import { spaceTarget } from '../take.ts';
-import type { Here, RowContext } from '../walk.ts';
 import { workOn } from './turn.ts';
 import { kindFor } from './work.ts';
 

@@ -1,11 +1,11 @@
 /** Slip stitches that move the start: the work begins where they end, and nothing is made. */
 import type { Place, WorkStep } from '../../notation/index.ts';
+import type { RowContext } from '../context.ts';
 import { COUNTED, rotated, SPACE } from '../edge.ts';
 import { type Hands, make, numberFor, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { nounOf } from '../place.ts';
 import { isSpace, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
-import type { RowContext } from '../walk.ts';
 
 /** `then`: whether the work begins where the slip stitch ends, or that place is taken by it. */
 export function moveStart(

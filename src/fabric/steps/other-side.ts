@@ -1,10 +1,10 @@
 /** The other side of a chain: of the foundation, of a chain over a gap; or along row ends. */
 import type { OtherSideStep } from '../../notation/index.ts';
+import type { RowContext } from '../context.ts';
 import { bareEdge, edgeOfPlaces } from '../edge.ts';
 import { fact, type Hands, spanAt } from '../hands.ts';
 import { ask } from '../readings.ts';
 import { lastChainRun, undersideOver } from '../skipped.ts';
-import type { RowContext } from '../walk.ts';
 
 export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext): void {
   row.round = true;

@@ -1,10 +1,11 @@
 /** Repeats: so many times, or to the end, or as often as the row holds. */
 import type { Ending, RepeatStep, Step } from '../../notation/index.ts';
+import type { Here, RowContext } from '../context.ts';
 import {
   fact,
   type Hands,
-  mark,
   type Mark,
+  mark,
   numberFor,
   remaining,
   remainingSpaces,
@@ -13,7 +14,6 @@ import {
 } from '../hands.ts';
 import { limitOf } from '../place.ts';
 import { ask } from '../readings.ts';
-import { type Here, type RowContext, walk } from '../walk.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
 export function doRepeat(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
@@ -67,7 +67,7 @@ function missingTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to 
 /** One pass; the last one ends as the words say. */
 function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {
   const outer = hands.into;
-  walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
+  row.walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
   hands.into = outer;
 }
 
@@ -123,7 +123,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   const passes = workPasses(hands, step, row);
   const finish = (): void => {
     hands.limit = outerLimit;
-    walk(hands, here.steps, row, { from: here.i + 1, top: here.top });
+    row.walk(hands, here.steps, row, { from: here.i + 1, top: here.top });
   };
   const tail = hands.limit === outerLimit;
   if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, used: usedBefore });

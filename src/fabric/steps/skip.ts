@@ -1,9 +1,9 @@
 /** Skips: places left behind on purpose. They count as used and stay reachable by name. */
 import type { SkipStep } from '../../notation/index.ts';
+import type { Here } from '../context.ts';
 import { type Hands, numberFor } from '../hands.ts';
 import { gapsOf, hasNext, limitOf, nounOf, takeNext } from '../place.ts';
 import { takeStitch } from '../take.ts';
-import type { Here } from '../walk.ts';
 import { skipFromHook } from './from-hook.ts';
 
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {

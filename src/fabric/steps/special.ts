@@ -1,8 +1,8 @@
 /** Stitches that the manuscript defines: their own steps are worked where they are used. */
 import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
-import { fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
+import type { Here, RowContext } from '../context.ts';
+import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
 import { gapsOf, hasNext, limitOf, ofEach, takePlace } from '../place.ts';
-import { type Here, type RowContext, walk } from '../walk.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
 import { doWork } from './work.ts';
 
@@ -22,8 +22,10 @@ export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: H
   if (!usable) return asOneStitch(hands, step, row, here);
   hands.depth++;
   eachUse(hands, step, (place) => {
-    hands.groups.set(key, (hands.groups.get(key) ?? 0) + 1);
+    const from = hands.nodes.n;
     workDefinition(hands, special, place, { step, row });
+    hands.groups.set(key, (hands.groups.get(key) ?? 0) + 1);
+    hands.inGroups += countedSince(hands, from);
   });
   hands.depth--;
 }
@@ -85,7 +87,7 @@ function workDefinition(
     (oneFoot && (place || definesPlaceless(special)) ? takePlace(hands, place, use.step) : null);
   hands.into = target;
   hands.base = special.from;
-  walk(hands, special.steps.map(bare), use.row, { from: 0, top: false });
+  use.row.walk(hands, special.steps.map(bare), use.row, { from: 0, top: false });
   hands.base = base;
   hands.into = outer;
   if (target) hands.last = target;

@@ -1,8 +1,8 @@
 /** Turning: at a row's start and end the part sees to it; in the middle, work goes back. */
 import type { Step } from '../../notation/index.ts';
+import type { Here } from '../context.ts';
 import { edgeOf } from '../edge.ts';
 import type { Hands } from '../hands.ts';
-import type { Here } from '../walk.ts';
 
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'skip'];
 

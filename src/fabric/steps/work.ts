@@ -6,9 +6,12 @@ import {
   type Until,
   type WorkStep,
 } from '../../notation/index.ts';
+import type { Span } from '../../source/index.ts';
+import type { Here, RowContext } from '../context.ts';
 import { type Edge, foundationEdge } from '../edge.ts';
 import {
   atStart,
+  countedSince,
   fact,
   type Hands,
   make,
@@ -33,14 +36,11 @@ import {
   takePlace,
 } from '../place.ts';
 import { ask } from '../readings.ts';
-import type { Span } from '../../source/index.ts';
 import { isSlip, moveAt } from '../shape.ts';
 import { takeStitch } from '../take.ts';
-import type { Here, RowContext } from '../walk.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { moveStart } from './move.ts';
 import { isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
-import { doSpecial } from './special.ts';
 
 /** Number of the kind that a stitch makes. */
 export function kindFor(hands: Hands, stitch: StitchTerm): number {
@@ -90,8 +90,6 @@ const slipsCount = (hands: Hands, at: Span): boolean =>
 
 /** Works one step of stitches. */
 export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
-  if (step.stitch.shape === 'special' || step.stitch.special)
-    return doSpecial(hands, step, row, here);
   if (isSlip(step)) {
     // "Sl st in next st" with the round already full only closes it.
     if (here.top && hands.edge.ring && !hands.into && remaining(hands) === 0 && !atStart(hands))
@@ -273,19 +271,11 @@ function workEach(
 function workUnknown(hands: Hands, step: WorkStep, inEach: number, place: Place | null): void {
   if (hands.edge.n > 0) return;
   hands.loose = true;
-  const wanted = Math.max(0, hands.statedStitches - madeSoFar(hands));
+  const wanted = Math.max(0, hands.statedStitches - countedSince(hands, hands.rowFrom));
   if (place && nounOf(place).kind === 'space') return;
   const n = Math.min(wanted, hands.bench.limit.stitches);
   for (let i = 0; i < n; i += inEach)
     stitches(hands, step, { node: -1, space: false, entry: -1 }, inEach);
-}
-
-function madeSoFar(hands: Hands): number {
-  let n = 0;
-  for (let id = hands.rowFrom; id < hands.nodes.n; id++) {
-    if (hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.counted) n++;
-  }
-  return n;
 }
 
 /** A place, followed down where the words say rows below; the stitch in front of it is used up. */

@@ -1,0 +1,34 @@
+/** What a row's steps are given to know: the row they stand in, and their place in its words. */
+import type { StandingOrder, Step } from '../notation/index.ts';
+import type { Charts } from './charts.ts';
+import type { Hands } from './hands.ts';
+import type { RowShape } from './shape.ts';
+
+export type Walk = (
+  hands: Hands,
+  steps: readonly Step[],
+  row: RowContext,
+  at?: { readonly from: number; readonly top: boolean },
+) => void;
+
+/** What a row's steps may need to know beyond the hands. */
+export interface RowContext {
+  readonly shape: RowShape;
+  readonly orders: readonly StandingOrder[];
+  readonly charts: Charts;
+  /** How many rows were worked from each chart so far, by its name. */
+  readonly chartRows: ReadonlyMap<string, number>;
+  /** The piece is worked round, as far as is known. */
+  round: boolean;
+  /** Works a list of steps: handed in, since the constructs and the walk need each other. */
+  readonly walk: Walk;
+  /** Side at which this row is worked, for charts. */
+  readonly reads: 'right-to-left' | 'left-to-right';
+}
+
+/** Steps after the one at hand, in the same list, and whether this list is the row itself. */
+export interface Here {
+  readonly steps: readonly Step[];
+  readonly i: number;
+  readonly top: boolean;
+}

@@ -43,6 +43,8 @@ export interface Expansion {
 
 interface Setting {
   readonly sizeIndex: number;
+  /** Names of the sizes, to know which "Size M only" means. */
+  readonly sizes: readonly string[];
   readonly orders: readonly StandingOrder[];
   readonly index: number;
   /** Most rows that one order may ask for. */
@@ -72,7 +74,10 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const { instruction } = placed;
   const { label } = instruction;
   const numbers = numbersOf(label, setting.sizeIndex);
-  if (label?.lastBySize && numbers.length === 0) return { tasks: [], facts: [], omitted: true };
+  const otherSize = label !== null && !namesSize(label.sizes, setting);
+  if (otherSize || (label?.lastBySize && numbers.length === 0)) {
+    return { tasks: [], facts: [], omitted: true };
+  }
   const again = instruction.steps.find((step) => step.kind === 'rows-again');
   const plan: Plan = { placed, numbers, setting, facts: [] };
   const filled = fillEvery(known, plan);
@@ -86,6 +91,20 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const tasks = [...filled, ...labelled(sources, plan)];
   remember(known, placed, numbers, again ? sources : null);
   return { tasks, facts: plan.facts, omitted: false };
+}
+
+/** Is this size among those that the label names? A label that names none holds for all. */
+function namesSize(words: string, setting: Setting): boolean {
+  if (words === '' || setting.sizes.length < 2) return true;
+  const said = ` ${words.toLowerCase().replace(/[^a-z0-9]+/g, ' ')} `;
+  const named = setting.sizes.map((size) => {
+    const name = size
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, ' ')
+      .trim();
+    return name !== '' && said.includes(` ${name} `);
+  });
+  return !named.includes(true) || (named[setting.sizeIndex] ?? true);
 }
 
 const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean =>

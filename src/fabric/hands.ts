@@ -52,6 +52,8 @@ export interface Hands {
   used: number;
   /** Places wanted that were not there. */
   missing: number;
+  /** The hook stands in the space at entry 0, and nothing was worked into it yet. */
+  standing: boolean;
   /** Most counted places passed over on the way to a named place. */
   passed: number;
   /** A space was taken. */
@@ -154,6 +156,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     rowFrom: 0,
     used: 0,
     missing: 0,
+    standing: false,
     passed: 0,
     tookSpace: false,
     tookStitch: false,
@@ -206,6 +209,7 @@ export function beginRow(
   hands.rowFrom = hands.nodes.n;
   hands.used = 0;
   hands.missing = 0;
+  hands.standing = false;
   hands.passed = 0;
   hands.tookSpace = false;
   hands.tookStitch = false;
@@ -245,6 +249,7 @@ export interface Mark
     | 'rowFrom'
     | 'used'
     | 'missing'
+    | 'standing'
     | 'passed'
     | 'tookSpace'
     | 'tookStitch'
@@ -286,6 +291,7 @@ export const mark = (hands: Hands): Mark => ({
   rowFrom: hands.rowFrom,
   used: hands.used,
   missing: hands.missing,
+  standing: hands.standing,
   passed: hands.passed,
   tookSpace: hands.tookSpace,
   tookStitch: hands.tookStitch,
@@ -325,6 +331,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.rowFrom = to.rowFrom;
   hands.used = to.used;
   hands.missing = to.missing;
+  hands.standing = to.standing;
   hands.passed = to.passed;
   hands.tookSpace = to.tookSpace;
   hands.tookStitch = to.tookStitch;

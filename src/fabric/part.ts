@@ -63,6 +63,7 @@ export interface PartSetting {
   readonly instance: number;
   readonly orders: readonly StandingOrder[];
   readonly charts: Charts;
+  readonly sizes: readonly string[];
   readonly progress: Progress;
 }
 
@@ -118,6 +119,7 @@ function workInstruction(run: Run, index: number): void {
   run.orders.push(...orders);
   const expansion = expand(placed, progress.known, {
     sizeIndex: hands.sizeIndex,
+    sizes: setting.sizes,
     orders: run.orders,
     index,
     most: 100_000,
@@ -188,7 +190,8 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
   noteNeeds(run, attempted);
   const shape = shapeOf(task.instruction);
   const silent = shape.idle && attempted.result.facts.length === 0 && task.asks.counts.length === 0;
-  if (isMoveless(hands, shape, attempted.result)) goOnReady(run, task, attempted.result);
+  const lost = hands.unread && task.label !== '';
+  if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
   else goOn(run, task, attempted);
   if (silent && facts.length === 0) return;
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;

@@ -92,6 +92,7 @@ function takeEither(hands: Hands, place: Place): Target {
 function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
   const chains = numberFor(hands, noun.chains);
   if (hands.edge.kind === 'into') return ringTarget(hands);
+  if (hands.standing) standOrPass(hands, at);
   if (hands.edge.spaces === 0) {
     // "In next sp" where no chain stands between: the gap between groups, or "space" for stitch.
     if (chains !== null) return noPlace(hands, at);
@@ -104,6 +105,26 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
     fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
   }
   return takeSpaceAt(hands, entry);
+}
+
+/** "Sl st in first sp, ch 1, *3 sc in next sp": the next one, or the one stood in? */
+function standOrPass(hands: Hands, at: { from: number; to: number }): void {
+  const reading = ask(hands.readings, {
+    doubt: 'space stood in',
+    custom: 'passed',
+    alternatives: ['worked first'],
+    local: true,
+    ...spanAt(hands, at),
+  });
+  if (reading === 'worked first') workStandingFirst(hands);
+  hands.standing = false;
+}
+
+/** "In each sp around" takes in the space in which the hook stands, if nothing is in it yet. */
+export function workStandingFirst(hands: Hands): void {
+  if (!hands.standing) return;
+  hands.standing = false;
+  hands.pos = 0;
 }
 
 function noPlace(hands: Hands, at: { from: number; to: number }): Target {
@@ -269,6 +290,7 @@ export function takePlace(
 }
 
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {
+  hands.standing = false;
   if (place.of?.pick === 'first' && hands.first) return takeOff(hands, hands.first);
   if (hands.last) return takeOff(hands, hands.last);
   if (hands.edge.kind === 'into') return ringTarget(hands);

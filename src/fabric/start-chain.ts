@@ -123,6 +123,7 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
     return;
   }
   const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');
+  hands.standing = false;
   make(hands, kindOf(hands.bench.kinds, 'start', reading.stem), origin, into);
   makeChains(hands, reading.gap, origin);
 }

@@ -136,6 +136,7 @@ function workOnce(
     ...at,
     orders: [...manuscript.orders, ...at.part.orders] satisfies StandingOrder[],
     charts: manuscript.charts,
+    sizes: manuscript.head.sizes,
   };
   const usual = shop.usual.get(at.partIndex) ?? new Map();
   const { run, choices, untried } = workPart(hands, setting, usual);

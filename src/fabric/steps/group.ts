@@ -2,7 +2,15 @@
 import type { GroupStep, Place, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { gapsOf, hasNext, limitOf, nounOf, ofEach, takePlace } from '../place.ts';
+import {
+  gapsOf,
+  hasNext,
+  limitOf,
+  nounOf,
+  ofEach,
+  takePlace,
+  workStandingFirst,
+} from '../place.ts';
 import { ask } from '../readings.ts';
 import { workFromHookGroup } from './group-from-hook.ts';
 
@@ -18,8 +26,11 @@ export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: He
     hands.limit = limitOf(hands, until);
     const gaps = gapsOf(hands, place, step);
     const next: Place = { ...place, pick: 'next', until: null, n: null };
-    while (hasNext(hands, next, gaps))
+    workStandingFirst(hands);
+    for (let before = -1; hasNext(hands, next, gaps) && hands.pos > before; ) {
+      before = hands.pos;
       workIn(hands, step, takePlace(hands, next, step), { row, here });
+    }
     hands.limit = Math.max(hands.limit, limit);
     return;
   }

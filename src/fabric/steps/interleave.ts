@@ -6,7 +6,7 @@ import type { GroupStep, Noun, Place, Step, WorkStep } from '../../notation/inde
 import type { Here, RowContext } from '../context.ts';
 import { COUNTED, isCorner, SPACE } from '../edge.ts';
 import { type Hands, numberFor, type Target } from '../hands.ts';
-import { isCornerStitch, limitOf, ofEach } from '../place.ts';
+import { isCornerStitch, limitOf, ofEach, workStandingFirst } from '../place.ts';
 import { takeSpaceAt, takeStitchAt } from '../take.ts';
 import { workIn } from './group.ts';
 import { perPlace, stemIs, stitches } from './work.ts';
@@ -58,6 +58,7 @@ export function doTogether(
   const outer = hands.limit;
   const until = members.find(({ place }) => place.until)?.place.until ?? null;
   hands.limit = limitOf(hands, until);
+  workStandingFirst(hands);
   while (hands.pos < hands.limit) {
     const entry = hands.pos;
     const member = memberFor(hands, members, entry);

@@ -60,6 +60,7 @@ function attach(hands: Hands, step: JoinStep): void {
   } else if (hands.edge.type[target.entry] === SPACE) {
     hands.edge = rotated(hands.edge, target.entry);
     hands.pos = 1;
+    hands.standing = true;
     hands.last = spaceTarget(hands.edge, 0);
     hands.first = hands.last;
   } else {

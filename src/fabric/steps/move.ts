@@ -64,6 +64,7 @@ function standIn(hands: Hands, entry: number): void {
   hands.edge = rotated(hands.edge, entry);
   hands.pos = 1;
   hands.tookSpace = true;
+  hands.standing = true;
   hands.last = spaceTarget(hands.edge, 0);
   hands.first = hands.last;
 }

@@ -2,7 +2,7 @@
 import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { gapsOf, hasNext, limitOf, ofEach, takePlace } from '../place.ts';
+import { gapsOf, hasNext, limitOf, ofEach, takePlace, workStandingFirst } from '../place.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
 import { doWork } from './work.ts';
 
@@ -50,6 +50,7 @@ function eachUse(hands: Hands, step: WorkStep, work: (place: Place | null) => vo
       hands.limit = limitOf(hands, until);
       const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
       const gaps = gapsOf(hands, place, step);
+      workStandingFirst(hands);
       for (let before = -1; hasNext(hands, next, gaps) && hands.pos > before; ) {
         before = hands.pos;
         work(next);

@@ -34,6 +34,7 @@ import {
   startChainEntry,
   startChainLimit,
   takePlace,
+  workStandingFirst,
 } from '../place.ts';
 import { ask } from '../readings.ts';
 import { isSlip, moveAt } from '../shape.ts';
@@ -251,18 +252,18 @@ function workEach(
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);
   const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
   const other = place?.pick === 'every-other';
+  workStandingFirst(hands);
   for (let first = true; hasNext(hands, next, gaps); first = false) {
+    const { pos, inner } = hands;
     if (other && !first) {
       takePlace(hands, next, step);
       if (!hasNext(hands, next, gaps)) break;
     }
     const simple = next === null || (nounOf(next).kind === 'stitch' && next.post === null);
-    stitches(
-      hands,
-      step,
-      simple ? takeStitch(hands, gaps) : takeBelow(hands, next, step, null),
-      inEach,
-    );
+    const target = simple ? takeStitch(hands, gaps) : takeBelow(hands, next, step, null);
+    stitches(hands, step, target, inEach);
+    // A place that is not there is told once; it would not be there the next time either.
+    if (hands.pos === pos && hands.inner === inner) break;
   }
   hands.limit = Math.max(hands.limit, limit);
 }

@@ -60,6 +60,7 @@ export function shortWord(kind: Kind, terms: Terms): string {
   const stem = kind.stem ? wordFor(kind.stem, terms) : '';
   const legs = /\d+/.exec(kind.name.replace(/^(start )?w\d/, ''))?.[0] ?? '2';
   if (kind.class === 'unknown') return '?';
+  if (kind.special) return kind.special;
   if (kind.name.includes('front-post')) return `FP${stem}`;
   if (kind.name.includes('back-post')) return `BP${stem}`;
   if (kind.shape === 'together') return `${stem}${legs}tog`;

@@ -60,6 +60,8 @@ export interface Hands {
   tookSpace: boolean;
   /** A stitch was taken by "next" or "each". */
   tookStitch: boolean;
+  /** Most places that one "skip" in this row passes: the last of them may be left to the join. */
+  longestSkip: number;
   /** Places left on purpose: "leave rem sts unworked", slip stitches at a flat row's start. */
   leave: boolean;
   yarn: number;
@@ -160,6 +162,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     passed: 0,
     tookSpace: false,
     tookStitch: false,
+    longestSkip: 0,
     leave: false,
     yarn: 255,
     stem: 'w0',
@@ -213,6 +216,7 @@ export function beginRow(
   hands.passed = 0;
   hands.tookSpace = false;
   hands.tookStitch = false;
+  hands.longestSkip = 0;
   hands.leave = false;
   hands.loop = null;
   hands.base = base;

@@ -25,6 +25,8 @@ export interface Kind {
   readonly stem: StemId | null;
   readonly shape: StitchShape | null;
   readonly counted: boolean;
+  /** Key of the special stitch, where it was worked as one. */
+  readonly special: string | null;
 }
 
 export interface StitchTraits {
@@ -85,6 +87,7 @@ export function internKind(table: KindTable, traits: StitchTraits): number {
     stem: traits.stem,
     shape: traits.shape,
     counted: COUNTED.has(traits.class),
+    special: traits.special,
   });
   table.byName.set(name, index);
   return index;

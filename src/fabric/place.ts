@@ -152,7 +152,8 @@ function takeGroup(hands: Hands, noun: AnyNoun): Target {
   const { edge, nodes, bench } = hands;
   const named = seek(hands, (i) => {
     const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
-    return edge.type[i] === COUNTED && kind?.shape !== null && kind?.shape === noun.word;
+    const named = kind?.shape === noun.word || kind?.special === noun.word;
+    return edge.type[i] === COUNTED && noun.word !== '' && named;
   });
   if (named >= 0) return takeStitchAt(hands, named);
   const group = nextGroup(hands);
@@ -380,9 +381,15 @@ function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number 
   if (onRun) return takeStitch(hands, 'passed');
   const run = skippedRun(hands, named);
   if (!run) {
-    fact(hands, { kind: 'no-place', what: 'skipped stitch', ...spanAt(hands, at) });
+    // Which unworked stitches are meant is known only where a row is named.
+    if (named !== null) {
+      fact(hands, { kind: 'no-place', what: 'skipped stitch', ...spanAt(hands, at) });
+    }
+    hands.edge = bareEdge('none');
+    hands.pos = 0;
+    hands.limit = 0;
     hands.loose = true;
-    return lack(hands);
+    return takeOff(hands, { node: -1, space: false, entry: -1 });
   }
   hands.edge = edgeOfRun(run);
   hands.skippedEdge = hands.edge;

@@ -228,9 +228,16 @@ function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
   const left = remaining(hands);
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
+  if (edge.ring && left <= hands.longestSkip && endsWithSpace(hands)) return;
   if (meantToLeave(hands, shape, { left, agrees })) return;
   fact(hands, { kind: 'left', left, have: edge.counted, used: hands.used, ...hands.at });
 }
+
+/** The last thing made is a chain over what is left before the join. */
+const endsWithSpace = (hands: Hands): boolean => {
+  const last = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
+  return last?.class === 'chain' || last?.class === 'closer';
+};
 
 /**
  * Short rows: a row that says "turn" after a stated or plain number of stitches leaves the rest

@@ -5,7 +5,7 @@ import { fact, type Hands, spanAt } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
-import { doTogether, togetherFrom } from './steps/interleave.ts';
+import { beforeTogether, doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
 import { doOtherSide } from './steps/other-side.ts';
 import { doRepeat } from './steps/repeat.ts';
@@ -29,6 +29,8 @@ export function walk(
     hands.at = spanAt(hands, step);
     const together = hands.into ? null : togetherFrom(steps, i);
     if (together) {
+      const before = beforeTogether(step);
+      if (before) doWork(hands, before, row, here);
       doTogether(hands, together.members, row, here);
       i = together.next - 1;
       continue;

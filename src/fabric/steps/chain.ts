@@ -17,7 +17,7 @@ import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
-  if (startsPiece(hands)) {
+  if (startsPiece(hands) || startsAgain(hands, step, row)) {
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
     const intoRing = row.shape.usesRing && !closesFirst(here);
     if (!intoRing) return makeFoundationChain(hands, step);
@@ -41,6 +41,17 @@ const closesFirst = (here: Here): boolean =>
 /** Nothing has been made that could be worked into, or the yarn was cut and not joined again. */
 const startsPiece = (hands: Hands): boolean =>
   hands.edge.kind === 'none' && hands.into === null && atStart(hands);
+
+/**
+ * A longer chain in an order of its own, while a chain lies there that nothing was worked into: the
+ * first was talk ("ch 3 counts as dc"), or was undone.
+ */
+const startsAgain = (hands: Hands, step: ChainStep, row: RowContext): boolean =>
+  row.shape.idle &&
+  hands.edge.kind === 'foundation' &&
+  !hands.edge.ring &&
+  hands.first === null &&
+  (numberFor(hands, step.n) ?? 0) > hands.edge.n;
 
 const beginsRow = (hands: Hands, here: Here): boolean =>
   (here.top || hands.into !== null) && onlySlipsSoFar(hands);

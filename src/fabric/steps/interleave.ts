@@ -20,10 +20,17 @@ interface Member {
 
 const memberOf = (step: Step | undefined): Member | null => {
   if ((step?.kind !== 'work' && step?.kind !== 'group') || !step.place) return null;
-  if (step.kind === 'work' && step.stitch.shape === 'special') return null;
-  const place = ofEach(step.place);
+  if (step.kind === 'work' && step.stitch.special !== null) return null;
+  const last = step.kind === 'work' ? step.alsoIn.at(-1) : undefined;
+  const place = ofEach(last ?? step.place);
   return place.pick === 'each' ? { step, place } : null;
 };
+
+/** "Sc in same st and in each st around": what comes before the walk that is shared. */
+export function beforeTogether(step: Step): WorkStep | null {
+  if (step.kind !== 'work' || step.alsoIn.length === 0) return null;
+  return { ...step, alsoIn: step.alsoIn.slice(0, -1) };
+}
 
 const groundOf = (place: Place): 'corner' | 'space' | 'stitch' => {
   const noun = place.nouns[0];

@@ -18,6 +18,7 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     while (hands.pos < limit) takeStitch(hands, 'one');
   } else {
     const n = numberFor(hands, place.n) ?? 1;
+    hands.longestSkip = Math.max(hands.longestSkip, n);
     const gaps = gapsOf(hands, place, step);
     const generic = noun.kind === 'stitch' || noun.kind === 'join';
     for (let i = 0; i < n; i++) {

@@ -3,7 +3,9 @@ import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../nota
 import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
 import { gapsOf, hasNext, limitOf, ofEach, takePlace, workStandingFirst } from '../place.ts';
+import { allSteps } from '../shape.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
+import { countFromHook, skippedChains } from './from-hook.ts';
 import { doWork } from './work.ts';
 
 export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
@@ -22,12 +24,27 @@ export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: H
   if (!usable) return asOneStitch(hands, step, row, here);
   hands.depth++;
   eachUse(hands, step, (place) => {
+    const hooked = place?.fromHook && hands.edge.kind === 'foundation';
+    const target = hooked ? fromHook(hands, special, place, step) : null;
     const from = hands.nodes.n;
-    workDefinition(hands, special, place, { step, row });
+    workDefinition(hands, special, place, { step, row, target });
     hands.groups.set(key, (hands.groups.get(key) ?? 0) + 1);
     hands.inGroups += countedSince(hands, from);
   });
   hands.depth--;
+}
+
+/** "V-st in 5th ch from hook": the chains passed may stand for a stitch, as before plain ones. */
+function fromHook(
+  hands: Hands,
+  special: SpecialStitch,
+  place: Place,
+  step: WorkStep,
+): Target | null {
+  const first = [...allSteps(special.steps)].find((inner) => inner.kind === 'work');
+  const stem = first?.kind === 'work' ? first.stitch.stem : null;
+  skippedChains(hands, { ...step, stitch: { ...step.stitch, stem } }, place);
+  return countFromHook(hands, place, step);
 }
 
 const ONE = { from: 0, to: 0, values: [1] } as const;
@@ -38,7 +55,7 @@ function asOneStitch(hands: Hands, step: WorkStep, row: RowContext, here: Here):
   if (!hands.bench.specials.has(key)) {
     fact(hands, { kind: 'undefined', word: key, ...spanAt(hands, step) });
   }
-  doWork(hands, { ...step, stitch: { ...step.stitch, shape: 'one', special: null } }, row, here);
+  doWork(hands, { ...step, stitch: { ...step.stitch, shape: 'one' } }, row, here);
 }
 
 function eachUse(hands: Hands, step: WorkStep, work: (place: Place | null) => void): void {
@@ -78,13 +95,14 @@ function workDefinition(
   hands: Hands,
   special: SpecialStitch,
   place: Place | null,
-  use: { step: WorkStep; row: RowContext },
+  use: { step: WorkStep; row: RowContext; target: Target | null },
 ): void {
   const outer = hands.into;
   const base = hands.base;
   const oneFoot = inOnePlace(special);
   const target: Target | null =
     outer ??
+    use.target ??
     (oneFoot && (place || definesPlaceless(special)) ? takePlace(hands, place, use.step) : null);
   hands.into = target;
   hands.base = special.from;

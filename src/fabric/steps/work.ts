@@ -75,7 +75,7 @@ function newKindFor(hands: Hands, stitch: StitchTerm): number {
     post: stitch.post,
     loop: stitch.loop ?? hands.loop,
     foundation: stitch.foundation,
-    special: null,
+    special: stitch.special,
   });
 }
 
@@ -140,7 +140,7 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
     return workEach(hands, step, { place, until, reserve: namesStartChain(here) });
   }
-  const many = numberFor(hands, place?.n ?? null);
+  const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? null));
   if (place === null || many === 0) return workAlong(hands, step, place, here);
   if (many !== null && many > 1 && !meansStartChain(hands, place)) {
     return workNext(hands, step, place, many);
@@ -148,6 +148,12 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
+
+/** Slip stitches on a round run on over its join: those that find no place are the join. */
+const slipsLeft = (hands: Hands, step: WorkStep, many: number | null): number | null =>
+  many !== null && many > 1 && isSlip(step) && hands.edge.ring && hands.edge.kind === 'row'
+    ? Math.min(many, Math.max(1, remaining(hands)))
+    : many;
 
 /** Old leaflets: "d c in 3 ch, turn" at a row's end is the turning chain, not three chains. */
 const meansStartChain = (hands: Hands, place: Place): boolean =>

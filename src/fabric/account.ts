@@ -103,7 +103,15 @@ function rowAccount(row: RowRecord, size: string, words: ReadonlyMap<string, str
   }
   const { id, part, instance, label, range, from, to, used, tally, verdict } = row;
   return {
-    ...{ id, part, instance, label, range, from, to, size, used },
+    id,
+    part,
+    instance,
+    label,
+    range,
+    from,
+    to,
+    size,
+    used,
     made: tally.stitches,
     chains: tally.chains,
     spaces: tally.spaces,

@@ -105,7 +105,8 @@ export interface Hands {
   /** The edge, where it is a run of stitches skipped in rows before. */
   skippedEdge: Edge | null;
   /** Step at hand, and the first step that found no place; absolute. */
-  at: Span;
+  at: Step | null;
+  atBase: number;
   lackAt: Span | null;
   /** Starting chains whose reading the words settle. */
   settled: Map<string, Settled>;
@@ -188,7 +189,8 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     aside: null,
     skippedHere: null,
     skippedEdge: null,
-    at: { from: 0, to: 0 },
+    at: null,
+    atBase: 0,
     lackAt: null,
     settled: new Map(),
     optionalLast: false,
@@ -375,6 +377,12 @@ export const spanAt = (hands: Hands, span: Span): Span => ({
   to: span.to + hands.base,
 });
 
+/** The step at hand, absolute. */
+export const placeOfStep = (hands: Hands): Span => ({
+  from: (hands.at?.from ?? 0) + hands.atBase,
+  to: (hands.at?.to ?? 0) + hands.atBase,
+});
+
 /** One number for this size; `null`: not in this size, or no number written. */
 export function numberFor(
   hands: Hands,
@@ -413,7 +421,7 @@ export function make(hands: Hands, kind: number, origin: number, into: Target | 
 /** A magic ring. Made before the row's own stitches, it is none of them. */
 export function makeRing(hands: Hands): number {
   const atFirst = atStart(hands);
-  const origin = hands.bench.origins.push(hands.at) - 1;
+  const origin = hands.bench.origins.push(placeOfStep(hands)) - 1;
   const node = make(hands, kindOf(hands.bench.kinds, 'ring'), origin, null);
   if (atFirst) hands.rowFrom = hands.nodes.n;
   return node;

@@ -47,18 +47,15 @@ function idFor(scene: Scene, label: string): string {
 
 export function recordOf(scene: Scene, what: What): RowRecord {
   const { hands, setting } = scene;
-  const shared = {
-    part: setting.part.name,
-    partIndex: setting.partIndex,
-    instance: setting.instance,
-    sizeIndex: hands.sizeIndex,
-  };
   if ('placed' in what) {
     const { placed, index, facts } = what;
     const { label } = placed.instruction;
     const bad = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
     return {
-      ...shared,
+      part: setting.part.name,
+      partIndex: setting.partIndex,
+      instance: setting.instance,
+      sizeIndex: hands.sizeIndex,
       id: idFor(scene, label?.text ?? ''),
       from: placed.from,
       to: placed.to,
@@ -79,8 +76,12 @@ export function recordOf(scene: Scene, what: What): RowRecord {
   }
   const { task, attempted, facts } = what;
   const { result } = attempted;
+  // Written out: spreading into a large literal costs more than a round of stitches.
   return {
-    ...shared,
+    part: setting.part.name,
+    partIndex: setting.partIndex,
+    instance: setting.instance,
+    sizeIndex: hands.sizeIndex,
     id: idFor(scene, task.label),
     from: task.at.from,
     to: task.at.to,
@@ -94,7 +95,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     tally: result.tally,
     stated: statedOf(withBase(hands, task.asksBase), task.asks.counts),
     verdict: result.verdict,
-    facts: [...facts, ...result.facts, ...exceptionFacts(attempted)],
+    facts: factsOf(facts, attempted),
     nodes: { from: result.from, to: result.to },
     ring: result.edge.ring,
   };
@@ -103,6 +104,11 @@ export function recordOf(scene: Scene, what: What): RowRecord {
 function withBase(hands: Hands, base: number): Hands {
   hands.base = base;
   return hands;
+}
+
+function factsOf(facts: readonly Fact[], attempted: Attempted): readonly Fact[] {
+  if (facts.length === 0 && attempted.exceptions.length === 0) return attempted.result.facts;
+  return [...facts, ...attempted.result.facts, ...exceptionFacts(attempted)];
 }
 
 /** Rows that read otherwise than their sisters are told, unless the doubt hangs on their wording. */

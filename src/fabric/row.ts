@@ -12,6 +12,7 @@ import {
   type Hands,
   make,
   numberFor,
+  placeOfStep,
   remaining,
   spanAt,
 } from './hands.ts';
@@ -221,7 +222,7 @@ function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
     return;
   if (hands.missing > 0) {
     const have = edge.counted;
-    const at = hands.lackAt ?? hands.at;
+    const at = hands.lackAt ?? placeOfStep(hands);
     return fact(hands, { kind: 'overrun', needed: have + hands.missing, have, ...at });
   }
   if (hands.aside) return;
@@ -230,7 +231,7 @@ function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && left <= hands.longestSkip && endsWithSpace(hands)) return;
   if (meantToLeave(hands, shape, { left, agrees })) return;
-  fact(hands, { kind: 'left', left, have: edge.counted, used: hands.used, ...hands.at });
+  fact(hands, { kind: 'left', left, have: edge.counted, used: hands.used, ...placeOfStep(hands) });
 }
 
 /** The last thing made is a chain over what is left before the join. */

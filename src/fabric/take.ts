@@ -10,7 +10,7 @@ import {
   rotated,
   SPACE,
 } from './edge.ts';
-import type { Hands, Target } from './hands.ts';
+import { type Hands, placeOfStep, type Target } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 
 /**
@@ -30,7 +30,7 @@ const take = (hands: Hands, target: Target): Target => {
 
 export function lack(hands: Hands): Target {
   hands.missing++;
-  hands.lackAt ??= hands.at;
+  hands.lackAt ??= placeOfStep(hands);
   return take(hands, MISSING);
 }
 

@@ -26,7 +26,8 @@ export function walk(
     const step = steps[i];
     if (!step) continue;
     const here: Here = { steps, i, top: at.top };
-    hands.at = spanAt(hands, step);
+    hands.at = step;
+    hands.atBase = hands.base;
     const together = hands.into ? null : togetherFrom(steps, i);
     if (together) {
       const before = beforeTogether(step);

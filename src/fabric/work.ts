@@ -4,7 +4,7 @@ import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
 import { bareEdge } from './edge.ts';
 import { newKnownRows } from './expand.ts';
 import type { Cloth, Convention, Fabric, RowRecord } from './fabric.ts';
-import { type Bench, type Hands, newHands, TOO_MANY } from './hands.ts';
+import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newKindTable } from './kinds.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress, workPart } from './part.ts';
 import type { Choices } from './readings.ts';
@@ -171,7 +171,7 @@ function put(shop: Shop, convention: Convention): void {
 function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecord {
   shop.notChecked.add('Rows after the millionth stitch were not worked.');
   const last = rows.at(-1);
-  const { from, to } = hands.at;
+  const { from, to } = placeOfStep(hands);
   return {
     id: 'limit',
     part: last?.part ?? '',

@@ -21,6 +21,7 @@ import {
   make,
   numberFor,
   originFor,
+  placeOfStep,
   spanAt,
   type Target,
 } from '../hands.ts';
@@ -127,7 +128,7 @@ function checkMesh(hands: Hands, mesh: Mesh, row: RowContext, here: Here): void 
     boxes,
     needed,
     have,
-    ...spanAt(hands, here.steps[here.i] ?? hands.at),
+    ...placeOfStep(hands),
   });
   hands.leave = true;
 }

@@ -43,6 +43,7 @@ export function togetherFrom(
   steps: readonly Step[],
   i: number,
 ): { members: readonly Member[]; next: number } | null {
+  if (!memberOf(steps[i]) || !steps.slice(i + 1, i + 4).some((step) => memberOf(step))) return null;
   const members: Member[] = [];
   let next = i;
   for (let k = i; k < steps.length; k++) {

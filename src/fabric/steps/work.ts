@@ -37,6 +37,7 @@ import {
   workStandingFirst,
 } from '../place.ts';
 import { ask } from '../readings.ts';
+import { runAlong } from '../run.ts';
 import { isSlip, moveAt } from '../shape.ts';
 import { takeStitch } from '../take.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
@@ -183,7 +184,15 @@ function workAlong(hands: Hands, step: WorkStep, place: Place | null, _here: Her
     return stitches(hands, step, takePlace(hands, null, step), n ?? 1);
   }
   const gaps = gapsOf(hands, null, step);
-  for (let i = 0; i < (n ?? 1); i++) stitches(hands, step, takeStitch(hands, gaps), legs);
+  const ran = gaps === 'passed' ? plainRun(hands, step, n ?? 1, legs) : 0;
+  for (let i = ran; i < (n ?? 1); i++) stitches(hands, step, takeStitch(hands, gaps), legs);
+}
+
+/** As many of `n` places as a plain run can take; what is left has to be looked for. */
+function plainRun(hands: Hands, step: WorkStep, n: number, each: number): number {
+  if (hands.aside || hands.into || n < 2) return 0;
+  const made = { kind: kindFor(hands, step.stitch), origin: originFor(hands, step), each };
+  return runAlong(hands, made, n);
 }
 
 /** "2 hdc" with no place in a list that has no word for increase may be an increase (survey 6.2). */
@@ -208,17 +217,22 @@ function workNext(hands: Hands, step: WorkStep, place: Place, many: number): voi
   const single: Place = { ...place, n: null };
   if (place.pick === 'last') openLast(hands, place, many);
   const picked: Place = place.pick === 'last' ? { ...single, pick: 'next' } : single;
-  for (let i = 0; i < many; i++) {
+  const rest: Place = { ...picked, pick: 'next' };
+  const ran = isPlain(hands, picked, step) ? plainRun(hands, step, many, inEach) : 0;
+  for (let i = ran; i < many; i++) {
     if (place.pick === 'same') stitches(hands, step, takePlace(hands, single, step), inEach);
-    else
-      stitches(
-        hands,
-        step,
-        takeBelow(hands, i === 0 ? picked : { ...picked, pick: 'next' }, step, null),
-        inEach,
-      );
+    else stitches(hands, step, takeBelow(hands, i === 0 ? picked : rest, step, null), inEach);
   }
 }
+
+/** Next stitches by no name in particular: nothing has to be looked at but whether they are there. */
+const isPlain = (hands: Hands, place: Place, step: WorkStep): boolean =>
+  place.pick === 'next' &&
+  place.nouns.length <= 1 &&
+  nounOf(place).kind === 'stitch' &&
+  !nounOf(place).skipped &&
+  place.rowsBelow === 0 &&
+  gapsOf(hands, place, step) === 'passed';
 
 /** "In last 3 sts": what stands before them would be left over. */
 function openLast(hands: Hands, place: Place, many: number): void {
@@ -259,6 +273,9 @@ function workEach(
   const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
   const other = place?.pick === 'every-other';
   workStandingFirst(hands);
+  if (!other && gaps === 'passed' && (next === null || isPlain(hands, next, step))) {
+    plainRun(hands, step, hands.edge.n, inEach);
+  }
   for (let first = true; hasNext(hands, next, gaps); first = false) {
     const { pos, inner } = hands;
     if (other && !first) {
@@ -343,6 +360,10 @@ function workTogether(hands: Hands, step: WorkStep, places: readonly (Place | nu
   const single: Place | null = place && { ...place, n: null };
   if (place?.pick === 'last') openLast(hands, place, over ?? legs);
   for (let i = 0; i < times; i++) {
+    if (place === null) {
+      togetherAlong(hands, step, legs);
+      continue;
+    }
     const wanted = step.n === null && times === 1 && over !== null && over > 1 ? over : legs;
     const along: Place | null =
       single && (single.pick === 'same' ? single : { ...single, pick: 'next' });
@@ -368,6 +389,13 @@ const spreadOut = (hands: Hands, place: Place | null): (Place | null)[] => {
   return Array.from({ length: n }, () => place && { ...place, n: null });
 };
 
+/** "sc2tog", "dec": over the next places. */
+function togetherAlong(hands: Hands, step: WorkStep, legs: number): void {
+  const gaps = gapsOf(hands, null, step);
+  make(hands, kindFor(hands, step.stitch), originFor(hands, step), takeStitch(hands, gaps));
+  for (let i = 1; i < legs; i++) addAnchor(hands.nodes, takeStitch(hands, gaps).node);
+}
+
 function oneTogether(hands: Hands, step: WorkStep, legs: readonly (Place | null)[]): void {
   const targets = legs.map((leg) => takePlace(hands, leg, step));
   const [first, ...others] = targets;
@@ -380,11 +408,7 @@ function togetherToEnd(hands: Hands, step: WorkStep, legs: number, until: Until 
   const limit = hands.limit;
   hands.limit = limitOf(hands, until);
   while (remaining(hands) >= legs) {
-    oneTogether(
-      hands,
-      step,
-      Array.from({ length: legs }, () => null),
-    );
+    togetherAlong(hands, step, legs);
   }
   hands.limit = Math.max(hands.limit, limit);
 }
@@ -435,12 +459,7 @@ function shapeEvenly(
     const shapes = Math.floor(((i + 1) * n) / units) > Math.floor((i * n) / units);
     if (!shapes) stitches(hands, plainStep, takeStitch(hands, 'passed'), 1);
     else if (grows) stitches(hands, step, takeStitch(hands, 'passed'), legs);
-    else
-      oneTogether(
-        hands,
-        step,
-        Array.from({ length: legs }, () => null),
-      );
+    else togetherAlong(hands, step, legs);
   }
 }
 

@@ -64,6 +64,8 @@ export interface Hands {
   longestSkip: number;
   /** Places left on purpose: "leave rem sts unworked", slip stitches at a flat row's start. */
   leave: boolean;
+  /** How many places the words leave: "leave last 4 sts unworked". */
+  leaveSaid: number | null;
   yarn: number;
   /** Stitch of the row: what "inc" and "dec" are made of. */
   stem: StemId;
@@ -96,6 +98,8 @@ export interface Hands {
   fastened: boolean;
   /** Rows worked so far in this size, all parts. */
   readonly history: Worked[];
+  /** Starting chains that stand for a stitch, by node: how many chains, and which is its top. */
+  readonly startChains: Map<number, { readonly n: number; readonly height: number }>;
   /** Which copy of the part is at work, from 1. */
   instance: number;
   /** The edge to come back to after working along a chain just made. */
@@ -165,6 +169,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     tookStitch: false,
     longestSkip: 0,
     leave: false,
+    leaveSaid: null,
     yarn: 255,
     stem: 'w0',
     loop: null,
@@ -185,6 +190,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     statedStitches: -1,
     fastened: false,
     history: [],
+    startChains: new Map(),
     instance: 1,
     aside: null,
     skippedHere: null,
@@ -220,6 +226,7 @@ export function beginRow(
   hands.tookStitch = false;
   hands.longestSkip = 0;
   hands.leave = false;
+  hands.leaveSaid = null;
   hands.loop = null;
   hands.base = base;
   hands.facts = [];
@@ -260,6 +267,7 @@ export interface Mark
     | 'tookSpace'
     | 'tookStitch'
     | 'leave'
+    | 'leaveSaid'
     | 'yarn'
     | 'stem'
     | 'loop'
@@ -302,6 +310,7 @@ export const mark = (hands: Hands): Mark => ({
   tookSpace: hands.tookSpace,
   tookStitch: hands.tookStitch,
   leave: hands.leave,
+  leaveSaid: hands.leaveSaid,
   yarn: hands.yarn,
   stem: hands.stem,
   loop: hands.loop,
@@ -342,6 +351,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.tookSpace = to.tookSpace;
   hands.tookStitch = to.tookStitch;
   hands.leave = to.leave;
+  hands.leaveSaid = to.leaveSaid;
   hands.yarn = to.yarn;
   hands.stem = to.stem;
   hands.loop = to.loop;

@@ -5,6 +5,7 @@ import { bareEdge, COUNTED, groupEnd, NAMED, SPACE } from './edge.ts';
 import { fact, type Hands, makeRing, numberFor, spanAt, type Target } from './hands.ts';
 import { ask } from './readings.ts';
 import { edgeOfRun, skippedRun } from './skipped.ts';
+import { checkNamedChain } from './start-chain.ts';
 import {
   type Gaps,
   isSpace,
@@ -344,7 +345,12 @@ export function leaveOver(hands: Hands, left: number, at: { from: number; to: nu
 function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const nth = place.nth ?? 1;
   const noun = nounOf(place.of);
-  if (place.of && noun.kind === 'start-chain') return takeStartChain(hands);
+  if (place.of && noun.kind === 'start-chain') {
+    const target = takeStartChain(hands);
+    const of = numberFor(hands, noun.chains);
+    checkNamedChain(hands, target.node, { nth, of }, spanAt(hands, place));
+    return target;
+  }
   if (place.of && (noun.kind === 'space' || noun.kind === 'chain')) {
     const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
     if (entry < 0) return lack(hands);

@@ -227,6 +227,15 @@ function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
   }
   if (hands.aside) return;
   const left = remaining(hands);
+  if (hands.leaveSaid !== null && hands.leaveSaid !== left && !hands.tookSpace) {
+    return fact(hands, {
+      kind: 'left',
+      left: left - hands.leaveSaid,
+      have: edge.counted - hands.leaveSaid,
+      used: hands.used,
+      ...placeOfStep(hands),
+    });
+  }
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && left <= hands.longestSkip && endsWithSpace(hands)) return;

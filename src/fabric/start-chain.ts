@@ -78,7 +78,12 @@ function settle(
   if (order && (order.n === n || n <= 4)) return said(order.countsAs, 'note');
   const gap = Math.max(0, n - Math.floor(heightOf(rowStem)));
   const joined = joinEvidence(row.shape);
-  if (joined !== null && n > 1) return { counts: joined, stem: rowStem, gap, because: 'join' };
+  if (joined !== null && n > 1) {
+    // "Join in 2nd ch of beg ch-3": the join tells which chain is the stitch's top.
+    const top = row.shape.join?.place?.nth ?? null;
+    const rest = top !== null && top <= n ? n - top : gap;
+    return { counts: joined, stem: rowStem, gap: rest, because: 'join' };
+  }
   if (n === 1) return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
   const custom = customFor(hands, n, rowStem, row.shape);
   const reading = ask(hands.readings, {
@@ -124,8 +129,29 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
   }
   const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');
   hands.standing = false;
-  make(hands, kindOf(hands.bench.kinds, 'start', reading.stem), origin, into);
+  const node = make(hands, kindOf(hands.bench.kinds, 'start', reading.stem), origin, into);
+  hands.startChains.set(node, { n, height: n - reading.gap });
   makeChains(hands, reading.gap, origin);
+}
+
+/** Words that name a chain of a starting chain: is it the one that ends the stitch? */
+export function checkNamedChain(
+  hands: Hands,
+  node: number,
+  said: { readonly nth: number | null; readonly of: number | null },
+  at: { from: number; to: number },
+): void {
+  // Numbers of nodes that were taken back are given again: only a starting chain is looked up.
+  const chain = hands.startChains.get(node);
+  const kind = hands.bench.kinds.kinds[hands.nodes.kind[node] ?? 0];
+  if (!chain || node >= hands.nodes.n || kind?.class !== 'start') return;
+  const { n, height } = chain;
+  if (said.of !== null && said.of !== n) {
+    fact(hands, { kind: 'space-size', named: said.of, found: n, ...at });
+  } else if (said.nth !== null && said.nth !== height) {
+    const what = `chain ${said.nth} of the starting ch ${n}, whose stitch ends in chain ${height}`;
+    fact(hands, { kind: 'no-place', what, ...at });
+  }
 }
 
 /** Where the hook stands already: in a ring, in a space, or on a stitch that a slip stitch took. */

@@ -1,7 +1,7 @@
 /** Works a list of steps in order; each construct has its file in `steps/`. */
 import type { Step } from '../notation/index.ts';
 import type { Here, RowContext } from './context.ts';
-import { fact, type Hands, spanAt } from './hands.ts';
+import { fact, type Hands, numberFor, spanAt } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
@@ -75,6 +75,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
       return;
     case 'unworked':
       hands.leave = true;
+      hands.leaveSaid = numberFor(hands, step.n);
       return;
     case 'yarn':
       return takeYarn(hands, step);

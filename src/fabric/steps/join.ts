@@ -2,11 +2,12 @@
 import type { JoinStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE } from '../edge.ts';
-import { atStart, type Hands, make, originFor } from '../hands.ts';
+import { atStart, type Hands, make, numberFor, originFor, spanAt } from '../hands.ts';
 import { nounOf, takePlace } from '../place.ts';
+import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
 import { workOn } from './turn.ts';
-import { kindFor } from './work.ts';
+import { firstStitchOf, kindFor } from './work.ts';
 
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
 
@@ -15,11 +16,22 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
   const onSkipped = step.place !== null && nounOf(step.place).skipped;
   if (atStart(hands) && (hands.edge.kind !== 'none' || onSkipped)) return attach(hands, step);
   row.round = true;
+  checkTop(hands, step);
   const more = here.steps.slice(here.i + 1).some((next: Step) => WORKS.includes(next.kind));
   if (more && here.top && step.yarn === null) {
     hands.edge = { ...hands.edge, ring: true };
     workOn(hands, false);
   }
+}
+
+/** "Join in 3rd ch of beg ch-4": that chain must be the top of what the chain stands for. */
+function checkTop(hands: Hands, step: JoinStep): void {
+  const { place } = step;
+  const noun = place?.of?.nouns[0] ?? place?.nouns[0];
+  if (!place || noun?.kind !== 'start-chain') return;
+  const nth = place.pick === 'nth' ? place.nth : null;
+  const of = numberFor(hands, noun.chains);
+  checkNamedChain(hands, firstStitchOf(hands).node, { nth, of }, spanAt(hands, place));
 }
 
 const joinsChain = (hands: Hands): boolean =>

@@ -156,6 +156,11 @@ function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
   const { label } = instruction;
   const even = instruction.steps.find((step) => step.kind === 'even');
   const rows = even?.kind === 'even' ? pick(even.rows, plan.setting.sizeIndex) : null;
+  // A range of many thousands of rows is read as open; it is a limit, and said to be one.
+  if (label?.openEnd && /\d{5}/.test(label.text)) {
+    cap(Number.POSITIVE_INFINITY, plan);
+    return [];
+  }
   if (label?.openEnd || (even?.kind === 'even' && even.measure)) noteOpen(plan);
   const next = label?.next ? pick(label.next, plan.setting.sizeIndex) : null;
   const wanted = plan.numbers.length || (next ?? rows ?? 1);

@@ -26,7 +26,8 @@ export interface Bench {
   readonly yarns: string[];
   readonly terms: Terms;
   readonly specials: ReadonlyMap<string, SpecialStitch>;
-  readonly limit: { stitches: number; readonly most: number };
+  /** `moves`: steps still allowed, so that repeats of nothing within repeats of nothing end. */
+  readonly limit: { stitches: number; moves: number; readonly most: number };
 }
 
 export interface Hands {

@@ -1,7 +1,7 @@
 /** Works a list of steps in order; each construct has its file in `steps/`. */
 import type { Step } from '../notation/index.ts';
 import type { Here, RowContext } from './context.ts';
-import { fact, type Hands, numberFor, spanAt } from './hands.ts';
+import { fact, type Hands, numberFor, spanAt, TOO_MANY } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
@@ -26,6 +26,7 @@ export function walk(
     const step = steps[i];
     if (!step) continue;
     const here: Here = { steps, i, top: at.top };
+    if (--hands.bench.limit.moves < 0) throw TOO_MANY;
     hands.at = step;
     hands.atBase = hands.base;
     const together = hands.into ? null : togetherFrom(steps, i);

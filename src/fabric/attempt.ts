@@ -2,6 +2,7 @@
  * A row is worked as the part reads it; only where it does not come out are other readings tried,
  * one doubt at a time, and the first that comes out is kept for this row.
  */
+import { MISFITS } from './facts.ts';
 import type { Hands } from './hands.ts';
 import { type Mark, mark, restore } from './hands.ts';
 import type { Asked, Choices } from './readings.ts';
@@ -63,7 +64,21 @@ export function attemptRow(
   const made = tryReadings(trial, 'made');
   if (!made.attempted.result.misfit) return { ...made.attempted, beneath: 'made' };
   restore(hands, trial.start);
-  return { ...tryReadings(trial, 'stated').attempted, beneath: null };
+  const { attempted } = tryReadings(trial, 'stated');
+  return { ...attempted, result: withoutWalk(attempted.result), beneath: null };
+}
+
+const WALK: ReadonlySet<string> = new Set(['overrun', 'left', 'remainder', 'no-place']);
+
+/**
+ * Where the row beneath has one stitch too many or too few is not known, only that it has; that this
+ * row's walk does not end on it follows from that, and is not this row's fault.
+ */
+function withoutWalk(result: RowResult): RowResult {
+  const facts = result.facts.filter((what) => !WALK.has(what.kind));
+  const misfit = facts.some((what) => MISFITS.has(what.kind));
+  const verdict = result.verdict === 'mismatch' && !misfit ? 'unchecked' : result.verdict;
+  return { ...result, facts, misfit, verdict };
 }
 
 type Tried = { readonly attempted: Omit<Attempted, 'beneath'> };

@@ -143,7 +143,7 @@ export function resized(hands: Hands, edge: Edge, n: number): Edge {
   node.splice(at, 0, ...unknown);
   run.splice(at, 0, ...unknown.map(() => 0));
   type.splice(at, 0, ...unknown.map(() => COUNTED));
-  for (let i = type.length - 1, surplus = -missing; surplus > 0 && i >= 0; i--) {
+  for (let i = at - 1, surplus = -missing; surplus > 0 && i >= 0; i--) {
     if (type[i] === COUNTED) {
       type[i] = NAMED;
       surplus--;

@@ -118,6 +118,7 @@ function stemMeanings(hands: Hands, tally: RowTally, stated: StatedCount): numbe
   // beside the V-sts.
   const beside = hands.inGroups > 0 && stated.n.values.length > 0 ? [exact - hands.inGroups] : [];
   const plain = [...tally.byKind].find(([kind]) => kind === stem || kind === `start ${stem}`)?.[1];
+  if (exact === 0) return [tally.stitches, 0];
   return [...new Set([exact, ...beside, tally.stitches, ...plainOf(tally, stem, plain)])];
 }
 

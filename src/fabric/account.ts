@@ -126,7 +126,7 @@ function totalsOf(size: string, rows: readonly RowAccount[]): TotalsAccount {
   const count = (verdict: Verdict): number => rows.filter((row) => row.verdict === verdict).length;
   return {
     size,
-    rows: rows.length,
+    rows: rows.length - count('omitted'),
     proven: count('proven'),
     unstated: count('unstated'),
     mismatched: count('mismatch'),

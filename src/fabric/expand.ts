@@ -270,7 +270,7 @@ function labelled(sources: readonly Source[], plan: Plan): Task[] {
 
 const WORDS = { row: 'Row', round: 'Rnd', '': '' } as const;
 
-function labelText(label: RowLabel | null, number: number | null): string {
+export function labelText(label: RowLabel | null, number: number | null): string {
   if (!label) return '';
   if (number === null) return label.text;
   return `${WORDS[label.word]} ${number}`.trim();

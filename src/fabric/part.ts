@@ -47,7 +47,6 @@ export interface PartRun {
   readonly needs: readonly Need[];
   readonly settled: Hands['settled'];
   progress: Progress;
-  readonly omitted: number;
 }
 
 /** A row that needed another reading. */
@@ -85,7 +84,6 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     asked: new Map(),
     needs: [],
     settled: new Map(),
-    omitted: 0,
     orders: [...setting.orders],
     seen: new Map(),
   };
@@ -103,7 +101,6 @@ interface Run extends PartRun {
   readonly orders: StandingOrder[];
   /** How often each label was worked, for ids. */
   readonly seen: Map<string, number>;
-  omitted: number;
 }
 
 function workInstruction(run: Run, index: number): void {
@@ -124,7 +121,10 @@ function workInstruction(run: Run, index: number): void {
     index,
     most: 100_000,
   });
-  if (expansion.omitted) run.omitted++;
+  if (expansion.omitted) {
+    run.rows.push(recordOf(run, { placed, index, facts: [], verdict: 'omitted' }));
+    return;
+  }
   const shaped = expansion.tasks.length > 1 && worksShaping(run, expansion.tasks);
   let facts = expansion.facts;
   for (const [i, task] of expansion.tasks.entries()) {
@@ -132,7 +132,9 @@ function workInstruction(run: Run, index: number): void {
     workTask(run, shaped && !last ? uncounted(task) : task, facts);
     facts = [];
   }
-  if (facts.length > 0) run.rows.push(recordOf(run, { placed, index, facts }));
+  if (facts.length === 0) return;
+  const lost = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
+  run.rows.push(recordOf(run, { placed, index, facts, verdict: lost ? 'unread' : 'unchecked' }));
 }
 
 const uncounted = (task: Task): Task => ({ ...task, asks: { ...task.asks, counts: [] } });

@@ -1,6 +1,7 @@
 /** The record of a row: what others see of it. */
 import type { PlacedInstruction } from '../manuscript/index.ts';
 import type { Attempted } from './attempt.ts';
+import { labelText } from './expand.ts';
 import type { RowRecord, Tally } from './fabric.ts';
 import type { Fact } from './facts.ts';
 import type { Hands } from './hands.ts';
@@ -17,7 +18,12 @@ interface Scene {
 type What =
   | { readonly task: Task; readonly attempted: Attempted; readonly facts: readonly Fact[] }
   /** An order that names no row that could be worked. */
-  | { readonly placed: PlacedInstruction; readonly index: number; readonly facts: readonly Fact[] };
+  | {
+      readonly placed: PlacedInstruction;
+      readonly index: number;
+      readonly facts: readonly Fact[];
+      readonly verdict: 'omitted' | 'unread' | 'unchecked';
+    };
 
 const NOTHING: Tally = {
   stitches: 0,
@@ -48,18 +54,18 @@ function idFor(scene: Scene, label: string): string {
 export function recordOf(scene: Scene, what: What): RowRecord {
   const { hands, setting } = scene;
   if ('placed' in what) {
-    const { placed, index, facts } = what;
+    const { placed, index, facts, verdict } = what;
     const { label } = placed.instruction;
-    const bad = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
+    const name = labelText(label, label?.numbers[0] ?? null);
     return {
       part: setting.part.name,
       partIndex: setting.partIndex,
       instance: setting.instance,
       sizeIndex: hands.sizeIndex,
-      id: idFor(scene, label?.text ?? ''),
+      id: idFor(scene, name),
       from: placed.from,
       to: placed.to,
-      label: label?.text ?? '',
+      label: name,
       number: label?.numbers[0] ?? null,
       range: null,
       instruction: index,
@@ -67,8 +73,11 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       used: 0,
       available: 0,
       tally: NOTHING,
-      stated: statedOf(withBase(hands, placed.from), placed.instruction.counts),
-      verdict: bad ? 'unread' : 'unchecked',
+      stated:
+        verdict === 'omitted'
+          ? []
+          : statedOf(withBase(hands, placed.from), placed.instruction.counts),
+      verdict,
       facts,
       nodes: { from: hands.nodes.n, to: hands.nodes.n },
       ring: false,

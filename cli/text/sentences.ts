@@ -24,6 +24,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
     readings: {
       count: 'The # chains skipped at the start count as a stitch.',
       'do not count': 'The # chains skipped at the start do not count as a stitch.',
+      'count, with a space': 'The # chains skipped at the start count as a stitch and a space.',
     },
   },
   'rep from * n times': {
@@ -31,6 +32,20 @@ const sentences: Readonly<Record<string, Sentences>> = {
     readings: {
       'n more': '"Rep from * 5 times" means 5 times more.',
       'n in all': '"Rep from * 5 times" means 5 times in all.',
+    },
+  },
+  'slip stitches': {
+    tellsCustom: false,
+    readings: {
+      'not counted': 'Slip stitches along a row do not count as stitches.',
+      counted: 'Slip stitches along a row count as stitches.',
+    },
+  },
+  'space stood in': {
+    tellsCustom: false,
+    readings: {
+      passed: 'After slip stitches to a space, "next" is the space after it.',
+      'worked first': 'After slip stitches to a space, "next" is that space.',
     },
   },
   gaps: {

@@ -94,6 +94,8 @@ export interface Hands {
   unread: boolean;
   /** Something in this row has no checkable number ("evenly along the side"). */
   loose: boolean;
+  /** Part of this row is understood but not worked: joining another piece, working two layers. */
+  partly: boolean;
   /** Stated number of stitches for this row in this size; -1 where none is stated. */
   statedStitches: number;
   fastened: boolean;
@@ -188,6 +190,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     depth: 0,
     unread: false,
     loose: false,
+    partly: false,
     statedStitches: -1,
     fastened: false,
     history: [],
@@ -239,6 +242,7 @@ export function beginRow(
   hands.kindsOf = new Map();
   hands.unread = false;
   hands.loose = false;
+  hands.partly = false;
   hands.aside = null;
   hands.skippedHere = null;
   hands.lackAt = null;
@@ -281,6 +285,7 @@ export interface Mark
     | 'depth'
     | 'unread'
     | 'loose'
+    | 'partly'
     | 'fastened'
     | 'aside'
     | 'lackAt'
@@ -324,6 +329,7 @@ export const mark = (hands: Hands): Mark => ({
   depth: hands.depth,
   unread: hands.unread,
   loose: hands.loose,
+  partly: hands.partly,
   fastened: hands.fastened,
   aside: hands.aside,
   lackAt: hands.lackAt,
@@ -365,6 +371,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.depth = to.depth;
   hands.unread = to.unread;
   hands.loose = to.loose;
+  hands.partly = to.partly;
   hands.fastened = to.fastened;
   hands.aside = to.aside;
   hands.lackAt = to.lackAt;

@@ -183,6 +183,7 @@ function conclude(
   const compared = compare(hands, tally, { counts: task.asks.counts, shape });
   noteEnd(hands, shape, compared.compared > 0 && !compared.differs);
   noteRowTotal(hands, task);
+  if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
   const uncertain = open || hands.loose;
   return {

@@ -88,6 +88,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
       return fact(hands, { kind: 'unread', ...spanAt(hands, step) });
     case 'not-worked':
       hands.loose = true;
+      hands.partly = true;
       return fact(hands, { kind: 'not-worked', what: step.what, ...spanAt(hands, step) });
     default:
       return;

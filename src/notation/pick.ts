@@ -66,6 +66,12 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     numberOf(r, draft);
     return true;
   }
+  // "3 hdc in beg st": the first; "in beg ch" is a starting chain and stays for the noun.
+  if (sense === W.beginning && (isWord(r, W.st, 1) || isWord(r, W.place, 1))) {
+    draft.pick = 'first';
+    r.at++;
+    return true;
+  }
   if (sense === W.a) {
     draft.pick = 'next';
     r.at++;

@@ -8,7 +8,7 @@ import {
 } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { type Edge, foundationEdge } from '../edge.ts';
+import { COUNTED, type Edge, foundationEdge } from '../edge.ts';
 import {
   atStart,
   countedSince,
@@ -139,7 +139,7 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   }
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
-    return workEach(hands, step, { place, until, reserve: namesStartChain(here) });
+    return workEach(hands, step, { place, until, reserve: reserved(hands, here) });
   }
   const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? null));
   if (place === null || many === 0) return workAlong(hands, step, place, here);
@@ -246,6 +246,20 @@ function openLast(hands: Hands, place: Place, many: number): void {
   }
 }
 
+/** Entry before which "each st to end" stops, since words that follow name what is there. */
+function reserved(hands: Hands, here: Here): number {
+  const limit = namesStartChain(here) ? startChainLimit(hands) : hands.edge.n;
+  const next = here.steps.slice(here.i + 1).find((step) => step.kind !== 'remark');
+  const place = next?.kind === 'work' || next?.kind === 'group' ? next.place : null;
+  if (place?.pick !== 'last' || nounOf(place).kind === 'space') return limit;
+  // "Hdc in each to end. 6 hdc in last": the last one is not in "each".
+  let left = numberFor(hands, place.n) ?? 1;
+  for (let i = hands.edge.n - 1; i >= hands.pos; i--) {
+    if (hands.edge.type[i] === COUNTED && --left === 0) return Math.min(limit, i);
+  }
+  return limit;
+}
+
 /** "…in each st across, dc in top of tch": the chain's top is left for what names it. */
 const namesStartChain = (here: Here): boolean =>
   here.steps
@@ -261,12 +275,12 @@ const namesStartChain = (here: Here): boolean =>
 function workEach(
   hands: Hands,
   step: WorkStep,
-  along: { place: Place | null; until: Until | null; reserve: boolean },
+  along: { place: Place | null; until: Until | null; reserve: number },
 ): void {
   const { place, until } = along;
   const limit = hands.limit;
   hands.limit = limitOf(hands, until);
-  if (along.reserve) hands.limit = Math.min(hands.limit, startChainLimit(hands));
+  hands.limit = Math.min(hands.limit, along.reserve);
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);

@@ -4,7 +4,7 @@
  */
 import { MISFITS } from './facts.ts';
 import type { Hands } from './hands.ts';
-import { type Mark, mark, restore } from './hands.ts';
+import { type Mark, mark, restore } from './mark.ts';
 import type { Asked, Choices } from './readings.ts';
 import { type Before, type RowResult, type RowSetting, workRow } from './row.ts';
 import type { Task } from './task.ts';

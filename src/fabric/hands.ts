@@ -8,7 +8,7 @@ import type { Span } from '../source/index.ts';
 import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
 import { type KindTable, kindOf } from './kinds.ts';
-import { addAnchor, addNode, INTO_SPACE, type Nodes, newNodes, truncate } from './nodes.ts';
+import { addAnchor, addNode, INTO_SPACE, type Nodes, newNodes } from './nodes.ts';
 import { type Choices, newReadings, type Readings } from './readings.ts';
 
 /** A target that a stitch is worked into. */
@@ -248,139 +248,6 @@ export function beginRow(
   hands.lackAt = null;
   hands.settled = new Map();
   hands.optionalLast = false;
-}
-
-/**
- * All that a trial may change, by name: copying the whole state costs as much as the stitches
- * between two marks. Facts only grow, so their number is enough.
- */
-export interface Mark
-  extends Pick<
-    Hands,
-    | 'edge'
-    | 'pos'
-    | 'inner'
-    | 'limit'
-    | 'first'
-    | 'last'
-    | 'into'
-    | 'rowFrom'
-    | 'used'
-    | 'missing'
-    | 'standing'
-    | 'passed'
-    | 'tookSpace'
-    | 'tookStitch'
-    | 'leave'
-    | 'leaveSaid'
-    | 'yarn'
-    | 'stem'
-    | 'loop'
-    | 'base'
-    | 'boxes'
-    | 'inGroups'
-    | 'foundation'
-    | 'pending'
-    | 'pendingBase'
-    | 'depth'
-    | 'unread'
-    | 'loose'
-    | 'partly'
-    | 'fastened'
-    | 'aside'
-    | 'lackAt'
-    | 'optionalLast'
-  > {
-  readonly nodeCount: number;
-  readonly left: number;
-  readonly factCount: number;
-  readonly facts: Fact[];
-  readonly groups: ReadonlyMap<string, number>;
-}
-
-const NO_GROUPS: ReadonlyMap<string, number> = new Map();
-
-export const mark = (hands: Hands): Mark => ({
-  edge: hands.edge,
-  pos: hands.pos,
-  inner: hands.inner,
-  limit: hands.limit,
-  first: hands.first,
-  last: hands.last,
-  into: hands.into,
-  rowFrom: hands.rowFrom,
-  used: hands.used,
-  missing: hands.missing,
-  standing: hands.standing,
-  passed: hands.passed,
-  tookSpace: hands.tookSpace,
-  tookStitch: hands.tookStitch,
-  leave: hands.leave,
-  leaveSaid: hands.leaveSaid,
-  yarn: hands.yarn,
-  stem: hands.stem,
-  loop: hands.loop,
-  base: hands.base,
-  boxes: hands.boxes,
-  inGroups: hands.inGroups,
-  foundation: hands.foundation,
-  pending: hands.pending,
-  pendingBase: hands.pendingBase,
-  depth: hands.depth,
-  unread: hands.unread,
-  loose: hands.loose,
-  partly: hands.partly,
-  fastened: hands.fastened,
-  aside: hands.aside,
-  lackAt: hands.lackAt,
-  optionalLast: hands.optionalLast,
-  nodeCount: hands.nodes.n,
-  left: hands.bench.limit.stitches,
-  facts: hands.facts,
-  factCount: hands.facts.length,
-  groups: hands.groups.size > 0 ? new Map(hands.groups) : NO_GROUPS,
-});
-
-/** Back to the mark: what was made since is unmade. */
-export function restore(hands: Hands, to: Mark): void {
-  hands.edge = to.edge;
-  hands.pos = to.pos;
-  hands.inner = to.inner;
-  hands.limit = to.limit;
-  hands.first = to.first;
-  hands.last = to.last;
-  hands.into = to.into;
-  hands.rowFrom = to.rowFrom;
-  hands.used = to.used;
-  hands.missing = to.missing;
-  hands.standing = to.standing;
-  hands.passed = to.passed;
-  hands.tookSpace = to.tookSpace;
-  hands.tookStitch = to.tookStitch;
-  hands.leave = to.leave;
-  hands.leaveSaid = to.leaveSaid;
-  hands.yarn = to.yarn;
-  hands.stem = to.stem;
-  hands.loop = to.loop;
-  hands.base = to.base;
-  hands.boxes = to.boxes;
-  hands.inGroups = to.inGroups;
-  hands.foundation = to.foundation;
-  hands.pending = to.pending;
-  hands.pendingBase = to.pendingBase;
-  hands.depth = to.depth;
-  hands.unread = to.unread;
-  hands.loose = to.loose;
-  hands.partly = to.partly;
-  hands.fastened = to.fastened;
-  hands.aside = to.aside;
-  hands.lackAt = to.lackAt;
-  hands.optionalLast = to.optionalLast;
-  hands.facts = to.facts;
-  hands.facts.length = to.factCount;
-  hands.groups = new Map(to.groups);
-  hands.bench.limit.stitches = to.left;
-  truncate(hands.nodes, to.nodeCount);
 }
 
 /** Notes a fact, once for each place in the words: a repeat would say it in every pass. */

@@ -11,7 +11,8 @@ import { bareEdge } from './edge.ts';
 import { expand, type KnownRows, newKnownRows } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
-import { type Hands, mark, restore } from './hands.ts';
+import type { Hands } from './hands.ts';
+import { mark, restore } from './mark.ts';
 import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
@@ -291,76 +292,4 @@ function closes(result: RowResult, shape: ReturnType<typeof shapeOf>, task: Task
     return result.round || (inOnePlace && shape.turnsAtEnd !== true);
   }
   return result.edge.ring && result.round;
-}
-
-/** Fewer rows that do not come out is better; then fewer that read otherwise than their sisters. */
-export const scoreOf = (run: PartRun): number => {
-  let score = 0;
-  for (const row of run.rows)
-    if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
-  for (const need of run.needs) score += need.local ? 1 : 10;
-  return score;
-};
-
-/** At most so many joint readings of a part are tried. */
-const MOST_RUNS = 8;
-
-/** The part in the reading that comes out best; `choices` differ from custom only where needed. */
-export function workPart(
-  hands: Hands,
-  setting: PartSetting,
-  usual: Choices,
-): { run: PartRun; choices: Choices; untried: number } {
-  const start = mark(hands);
-  const historyLength = hands.history.length;
-  const originsLength = hands.bench.origins.length;
-  const again = (choices: Choices): PartRun => {
-    restore(hands, start);
-    hands.history.length = historyLength;
-    hands.bench.origins.length = originsLength;
-    return runPart(hands, setting, choices);
-  };
-  let choices = usual;
-  let run = runPart(hands, setting, choices);
-  let last = choices;
-  let score = scoreOf(run);
-  let runs = 1;
-  const tried = new Set<string>();
-  for (
-    let candidate = nextCandidate(run, choices, tried);
-    candidate && score > 0 && runs < MOST_RUNS;
-    runs++
-  ) {
-    const trial = new Map(choices).set(candidate.doubt, candidate.reading);
-    last = trial;
-    const other = again(trial);
-    if (scoreOf(other) < score) {
-      run = other;
-      choices = trial;
-      score = scoreOf(other);
-    }
-    candidate = nextCandidate(run, choices, tried);
-  }
-  const untried = score > 0 && nextCandidate(run, choices, tried) ? 1 : 0;
-  if (last !== choices) run = again(choices);
-  return { run, choices, untried };
-}
-
-/** Readings that rows needed come first, then other readings of doubts that arose at all. */
-function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need | null {
-  const misfits = run.rows.some((row) => row.verdict === 'mismatch');
-  const open: Need[] = [...run.needs];
-  if (misfits) {
-    for (const asked of run.asked.values()) {
-      for (const reading of asked.alternatives)
-        open.push({ doubt: asked.doubt, reading, local: asked.local });
-    }
-  }
-  for (const need of open) {
-    const key = `${need.doubt}=${need.reading}`;
-    if (tried.has(key) || choices.get(need.doubt) === need.reading) continue;
-    tried.add(key);
-    return need;
-  }
-  return null;
 }

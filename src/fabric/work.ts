@@ -1,12 +1,13 @@
 /** Works a whole manuscript: every size, every part, every copy. */
 import type { Manuscript, Part } from '../manuscript/index.ts';
 import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
+import { workPart } from './choose.ts';
 import { bareEdge } from './edge.ts';
 import { newKnownRows } from './expand.ts';
 import type { Cloth, Convention, Fabric, RowRecord } from './fabric.ts';
 import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newKindTable } from './kinds.ts';
-import { newProgress, type PartRun, type PartSetting, type Progress, workPart } from './part.ts';
+import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
 import type { Choices } from './readings.ts';
 import { shapeOf } from './shape.ts';
 

@@ -26,7 +26,7 @@ import {
   type Target,
 } from '../hands.ts';
 import { internKind, kindOf } from '../kinds.ts';
-import { limitOf } from '../place.ts';
+import { limitOf } from '../limit.ts';
 import { makeChains } from '../start-chain.ts';
 import { isSpace, seek, takeSpaceAt, takeStitch } from '../take.ts';
 

@@ -2,15 +2,10 @@
 import type { GroupStep, Place, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import {
-  gapsOf,
-  hasNext,
-  limitOf,
-  nounOf,
-  ofEach,
-  takePlace,
-  workStandingFirst,
-} from '../place.ts';
+import { hasNext, limitOf, ofEach } from '../limit.ts';
+import { workStandingFirst } from '../next.ts';
+import { gapsOf, nounOf } from '../noun.ts';
+import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
 import { workFromHookGroup } from './group-from-hook.ts';
 

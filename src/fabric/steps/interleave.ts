@@ -6,10 +6,11 @@ import type { GroupStep, Noun, Place, Step, WorkStep } from '../../notation/inde
 import type { Here, RowContext } from '../context.ts';
 import { COUNTED, isCorner, SPACE } from '../edge.ts';
 import { type Hands, numberFor, type Target } from '../hands.ts';
-import { isCornerStitch, limitOf, ofEach, workStandingFirst } from '../place.ts';
+import { limitOf, ofEach } from '../limit.ts';
+import { isCornerStitch, workStandingFirst } from '../next.ts';
 import { takeSpaceAt, takeStitchAt } from '../take.ts';
 import { workIn } from './group.ts';
-import { perPlace, stemIs, stitches } from './work.ts';
+import { perPlace, stemIs, stitches } from './stitch.ts';
 
 type Clause = WorkStep | GroupStep;
 

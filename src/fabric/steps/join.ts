@@ -3,11 +3,12 @@ import type { JoinStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE } from '../edge.ts';
 import { atStart, type Hands, make, numberFor, originFor, spanAt } from '../hands.ts';
-import { nounOf, takePlace } from '../place.ts';
+import { nounOf } from '../noun.ts';
+import { takePlace } from '../place.ts';
 import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
+import { firstStitchOf, kindFor } from './stitch.ts';
 import { workOn } from './turn.ts';
-import { firstStitchOf, kindFor } from './work.ts';
 
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
 

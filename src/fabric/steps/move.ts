@@ -4,7 +4,7 @@ import type { RowContext } from '../context.ts';
 import { COUNTED, rotated, SPACE } from '../edge.ts';
 import { type Hands, make, numberFor, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
-import { nounOf } from '../place.ts';
+import { nounOf } from '../noun.ts';
 import { isSpace, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
 
 /** `then`: whether the work begins where the slip stitch ends, or that place is taken by it. */

@@ -1,18 +1,9 @@
 /** Repeats: so many times, or to the end, or as often as the row holds. */
 import type { Ending, RepeatStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import {
-  fact,
-  type Hands,
-  type Mark,
-  mark,
-  numberFor,
-  remaining,
-  remainingSpaces,
-  restore,
-  spanAt,
-} from '../hands.ts';
-import { limitOf } from '../place.ts';
+import { fact, type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../hands.ts';
+import { limitOf } from '../limit.ts';
+import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */

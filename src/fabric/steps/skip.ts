@@ -2,7 +2,9 @@
 import type { SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { type Hands, numberFor } from '../hands.ts';
-import { gapsOf, hasNext, limitOf, nounOf, takeNext } from '../place.ts';
+import { hasNext, limitOf } from '../limit.ts';
+import { takeNext } from '../next.ts';
+import { gapsOf, nounOf } from '../noun.ts';
 import { takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
 

@@ -2,7 +2,10 @@
 import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { gapsOf, hasNext, limitOf, ofEach, takePlace, workStandingFirst } from '../place.ts';
+import { hasNext, limitOf, ofEach } from '../limit.ts';
+import { workStandingFirst } from '../next.ts';
+import { gapsOf } from '../noun.ts';
+import { takePlace } from '../place.ts';
 import { allSteps } from '../shape.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';

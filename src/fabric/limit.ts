@@ -1,0 +1,57 @@
+/** Where "to last 3 sts", "across to corner" end, and whether there is more before that. */
+import type { Place, Until } from '../notation/index.ts';
+import { COUNTED, NAMED, SPACE } from './edge.ts';
+import { type Hands, numberFor } from './hands.ts';
+import { isCornerStitch, startChainLimit } from './next.ts';
+import { nounOf } from './noun.ts';
+import { type Gaps, nextSpace, seek } from './take.ts';
+
+/** Entry at which "to last 3 sts", "to next corner" stops; the edge's end for "around", "across". */
+export function limitOf(hands: Hands, until: Until | null): number {
+  const { edge } = hands;
+  if (!until || until.kind === 'end') return hands.limit;
+  if (until.kind === 'last') {
+    let left = numberFor(hands, until.n) ?? 0;
+    const wanted = until.noun?.kind === 'space' ? SPACE : COUNTED;
+    for (let i = edge.n - 1; i >= hands.pos; i--) {
+      if (left === 0) break;
+      if (edge.type[i] === wanted && --left === 0) return i;
+    }
+    return left === 0 ? hands.limit : hands.pos;
+  }
+  const noun = nounOf(until.place);
+  if (noun.kind === 'marker') {
+    hands.loose = true;
+    return hands.limit;
+  }
+  if (noun.kind === 'start-chain') return startChainLimit(hands);
+  const entry =
+    noun.kind === 'space' || (noun.kind === 'corner' && edge.spaces > 0)
+      ? nextSpace(hands, numberFor(hands, noun.chains), noun.kind === 'corner' || noun.corner)
+      : noun.kind === 'corner'
+        ? seek(hands, (i) => isCornerStitch(hands, i))
+        : -1;
+  return entry < 0 ? hands.limit : entry;
+}
+
+/** "In ch-1 sp of each V-st across": each such space. */
+export const ofEach = (place: Place): Place =>
+  place.of?.pick === 'each'
+    ? { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null }
+    : place;
+
+/** Is there another place of this kind before the limit? */
+export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean {
+  const noun = nounOf(place);
+  const { edge } = hands;
+  const both = place !== null && place.nouns.length > 1;
+  const inChains = noun.kind === 'chain' && edge.kind !== 'foundation';
+  const wanted = inChains || (noun.kind === 'space' && edge.spaces > 0) ? SPACE : COUNTED;
+  for (let i = hands.pos; i < hands.limit; i++) {
+    const type = edge.type[i];
+    if (type === NAMED) continue;
+    if (both || (gaps !== 'passed' && noun.kind === 'stitch')) return true;
+    if (type === wanted) return true;
+  }
+  return false;
+}

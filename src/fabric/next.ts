@@ -1,0 +1,233 @@
+/** The next place of a kind: next stitch, next space, next corner, next shell, top of chain. */
+import type { Place } from '../notation/index.ts';
+import { stemOf } from '../notation/index.ts';
+import { bareEdge, COUNTED, groupEnd, SPACE } from './edge.ts';
+import { fact, type Hands, makeRing, numberFor, spanAt, type Target } from './hands.ts';
+import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
+import { ask } from './readings.ts';
+import {
+  isSpace,
+  lack,
+  middleOf,
+  namedAhead,
+  nextGroup,
+  nextGroupGap,
+  nextSpace,
+  passOver,
+  seek,
+  takeChain,
+  takeOff,
+  takeSpaceAt,
+  takeStitch,
+  takeStitchAt,
+} from './take.ts';
+
+/** The next place of a kind: "next st", "next ch-2 sp", "next corner", "next shell". */
+export function takeNext(
+  hands: Hands,
+  place: Place | null,
+  at: { from: number; to: number },
+): Target {
+  const noun = nounOf(place);
+  if (place && place.nouns.length > 1) return takeEither(hands, place);
+  switch (noun.kind) {
+    case 'space':
+    case 'box':
+      return takeNextSpace(hands, noun, at);
+    case 'chain':
+      return takeChain(hands);
+    case 'corner':
+      return takeCorner(hands, noun, at);
+    case 'group':
+      return takeGroup(hands, noun);
+    case 'gap':
+      return takeGap(hands);
+    case 'ring':
+      return ringTarget(hands);
+    case 'start-chain':
+      return takeStartChain(hands);
+    case 'picot':
+      return takeNamed(hands);
+    case 'stem':
+      return takeStem(hands, noun, at);
+    default:
+      return takeStitch(hands, gapsOf(hands, place, at));
+  }
+}
+
+/** "next dc or ch-1 sp": whichever comes, provided that it is one of them. */
+function takeEither(hands: Hands, place: Place): Target {
+  const spaces = place.nouns.some((noun) => noun.kind === 'space' || noun.kind === 'chain');
+  return takeStitch(hands, spaces ? 'one' : 'passed');
+}
+
+function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+  const chains = numberFor(hands, noun.chains);
+  if (hands.edge.kind === 'into') return ringTarget(hands);
+  if (hands.standing) standOrPass(hands, at);
+  if (hands.edge.spaces === 0) {
+    // "In next sp" where no chain stands between: the gap between groups, or "space" for stitch.
+    if (chains !== null) return noPlace(hands, at);
+    return takeGap(hands);
+  }
+  const entry = nextSpace(hands, chains, noun.corner);
+  if (entry < 0) return lack(hands);
+  const found = hands.edge.run[entry] ?? 0;
+  if (chains !== null && found !== chains) {
+    fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
+  }
+  return takeSpaceAt(hands, entry);
+}
+
+/** "Sl st in first sp, ch 1, *3 sc in next sp": the next one, or the one stood in? */
+function standOrPass(hands: Hands, at: { from: number; to: number }): void {
+  const reading = ask(hands.readings, {
+    doubt: 'space stood in',
+    custom: 'passed',
+    alternatives: ['worked first'],
+    local: true,
+    ...spanAt(hands, at),
+  });
+  if (reading === 'worked first') workStandingFirst(hands);
+  hands.standing = false;
+}
+
+/** "In each sp around" takes in the space in which the hook stands, if nothing is in it yet. */
+export function workStandingFirst(hands: Hands): void {
+  if (!hands.standing) return;
+  hands.standing = false;
+  hands.pos = 0;
+}
+
+function noPlace(hands: Hands, at: { from: number; to: number }): Target {
+  const span = spanAt(hands, at);
+  if (!hands.edge.open) fact(hands, { kind: 'no-place', what: 'space', ...span });
+  hands.loose = true;
+  return takeOff(hands, { node: -1, space: true, entry: -1 });
+}
+
+function takeCorner(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+  if (hands.edge.spaces > 0) return takeNextSpace(hands, { ...noun, corner: true }, at);
+  const entry = seek(hands, (i) => isCornerStitch(hands, i));
+  return entry < 0 ? takeStitch(hands, 'passed') : takeStitchAt(hands, entry);
+}
+
+/** The middle of three or more stitches in one place. */
+export function isCornerStitch(hands: Hands, entry: number): boolean {
+  if (hands.edge.type[entry] !== COUNTED || entry === 0) return false;
+  const end = groupEnd(hands.edge, hands.nodes, entry - 1);
+  return end - (entry - 1) === 3;
+}
+
+/** "In next shell", "in next cluster": the middle of a group, or the stitch so called. */
+function takeGroup(hands: Hands, noun: AnyNoun): Target {
+  const { edge, nodes, bench } = hands;
+  const named = seek(hands, (i) => {
+    const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
+    const named = kind?.shape === noun.word || kind?.special === noun.word;
+    return edge.type[i] === COUNTED && noun.word !== '' && named;
+  });
+  if (named >= 0) return takeStitchAt(hands, named);
+  const group = nextGroup(hands);
+  if (!group) return takeStitch(hands, 'passed');
+  const middle = middleOf(hands, group);
+  const target = isSpace(hands, middle) ? takeSpaceAt(hands, middle) : takeStitchAt(hands, middle);
+  hands.pos = group.to;
+  return target;
+}
+
+/** Between stitches: every gap follows a stitch; between groups, the gap follows the group. */
+function takeGap(hands: Hands): Target {
+  const { edge } = hands;
+  const behind = nextGroupGap(hands);
+  const grouped = behind >= 0 && behind - hands.pos > 1;
+  if (!grouped) return takeStitch(hands, 'passed');
+  hands.pos = behind;
+  hands.tookSpace = true;
+  return takeOff(hands, {
+    node: edge.node[Math.min(behind, edge.n - 1)] ?? -1,
+    space: true,
+    entry: behind,
+  });
+}
+
+/**
+ * The ring holds any number of stitches. Named without having been made, it is made now: "6 sc in
+ * magic ring", or the closed foundation chain is the ring.
+ */
+export function ringTarget(hands: Hands): Target {
+  if (hands.edge.kind !== 'into') {
+    const chain = hands.edge.kind === 'foundation' ? (hands.edge.node[0] ?? -1) : -1;
+    const made = chain < 0 ? makeRing(hands) : chain;
+    hands.edge = bareEdge('into', made);
+    hands.pos = 0;
+    hands.limit = 0;
+    hands.used = 0;
+  }
+  return takeOff(hands, { node: hands.edge.node[0] ?? -1, space: true, entry: -1 });
+}
+
+/** Where on the edge ahead a turning chain has its top, counted or not. */
+export function startChainEntry(hands: Hands): number | null {
+  const { edge, nodes, bench } = hands;
+  const entry = seek(hands, (i) => {
+    const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
+    return edge.run[i] === 0 && (kind?.class === 'start' || kind?.class === 'low');
+  });
+  return entry < 0 ? null : entry;
+}
+
+/** Before the turning chain, and before the space that it holds beside its stitch. */
+export function startChainLimit(hands: Hands): number {
+  const entry = startChainEntry(hands);
+  if (entry === null) return hands.limit;
+  const { edge } = hands;
+  const own =
+    entry > 0 &&
+    edge.type[entry - 1] === SPACE &&
+    edge.node[entry - 1] === (edge.node[entry] ?? 0) + 1;
+  return own ? entry - 1 : entry;
+}
+
+/** Top of the turning chain at a row's end: a place if it counts, else one that is only named. */
+export function takeStartChain(hands: Hands): Target {
+  const { edge } = hands;
+  const entry = startChainEntry(hands) ?? -1;
+  if (entry >= 0) {
+    if (edge.type[entry] === COUNTED) return takeStitchAt(hands, entry);
+    passOver(hands, entry);
+    hands.pos = entry + 1;
+    return takeOff(hands, { node: edge.node[entry] ?? -1, space: false, entry });
+  }
+  return takeStitch(hands, 'passed');
+}
+
+function takeNamed(hands: Hands): Target {
+  const entry = namedAhead(hands);
+  if (entry < 0) return takeStitch(hands, 'passed');
+  hands.pos = entry + 1;
+  return takeOff(hands, { node: hands.edge.node[entry] ?? -1, space: false, entry });
+}
+
+/** "In next dc": the next stitch; where that is none of that name, noticed. */
+function takeStem(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+  const { edge, nodes, bench } = hands;
+  const wanted = noun.stem ? stemOf(noun.stem, bench.terms) : null;
+  const stemAt = (i: number): string | null =>
+    bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0]?.stem ?? null;
+  const next = seek(hands, (i) => edge.type[i] === COUNTED);
+  if (next < 0 || wanted === null || edge.kind !== 'row') return takeStitch(hands, 'passed');
+  const found = stemAt(next);
+  if (found === null || found === wanted) return takeStitch(hands, 'passed');
+  const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
+  const reading = ask(hands.readings, {
+    doubt: 'noun',
+    custom: 'next',
+    alternatives: later >= 0 ? ['seek'] : [],
+    local: true,
+    ...spanAt(hands, at),
+  });
+  if (reading === 'seek' && later >= 0) return takeStitchAt(hands, later);
+  fact(hands, { kind: 'noun', named: wanted, found, ...spanAt(hands, at) });
+  return takeStitch(hands, 'passed');
+}

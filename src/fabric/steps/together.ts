@@ -1,0 +1,87 @@
+/** Several places become one stitch: sc2tog, a cluster over three stitches. */
+import type { Place, Until, WorkStep } from '../../notation/index.ts';
+import { type Hands, make, numberFor, originFor, remaining } from '../hands.ts';
+import { limitOf } from '../limit.ts';
+import { addAnchor } from '../nodes.ts';
+import { gapsOf } from '../noun.ts';
+import { takePlace } from '../place.ts';
+import { takeStitch } from '../take.ts';
+import { openLast } from './last.ts';
+import { kindFor, stitches } from './stitch.ts';
+
+/** Several places become one stitch: sc2tog, a cluster over three stitches. */
+export function workTogether(
+  hands: Hands,
+  step: WorkStep,
+  places: readonly (Place | null)[],
+): void {
+  const { stitch } = step;
+  if (hands.into) return stitches(hands, step, hands.into, numberFor(hands, step.n) ?? 1);
+  const place = places[0] ?? null;
+  const over = numberFor(hands, place?.n ?? null);
+  const until = place?.until ?? step.until;
+  const eachPlace = place?.pick === 'each' || until !== null;
+  const legs = stitch.legs ?? (over !== null && over > 1 && over <= 3 && !place?.each ? over : 2);
+  if (eachPlace) return togetherToEnd(hands, step, legs, until);
+  if (places.length > 1)
+    return oneTogether(
+      hands,
+      step,
+      places.flatMap((p) => spreadOut(hands, p)),
+    );
+  const times = numberFor(hands, step.n) ?? togetherTimes(over, legs, place);
+  const single: Place | null = place && { ...place, n: null };
+  if (place?.pick === 'last') openLast(hands, place, over ?? legs);
+  for (let i = 0; i < times; i++) {
+    if (place === null) {
+      togetherAlong(hands, step, legs);
+      continue;
+    }
+    const wanted = step.n === null && times === 1 && over !== null && over > 1 ? over : legs;
+    const along: Place | null =
+      single && (single.pick === 'same' ? single : { ...single, pick: 'next' });
+    oneTogether(
+      hands,
+      step,
+      Array.from({ length: wanted }, (_, k) =>
+        k > 0 && along?.pick === 'same' ? { ...along, pick: 'next' as const } : along,
+      ),
+    );
+  }
+}
+
+/** "dec in next 6 sts": three decreases; "sc2tog over next 2 sts": one; "over next 3": one, of 3. */
+function togetherTimes(over: number | null, legs: number, place: Place | null): number {
+  if (over === null || over <= legs) return 1;
+  if (place?.each) return over;
+  return over % legs === 0 ? over / legs : 1;
+}
+
+const spreadOut = (hands: Hands, place: Place | null): (Place | null)[] => {
+  const n = numberFor(hands, place?.n ?? null) ?? 1;
+  return Array.from({ length: n }, () => place && { ...place, n: null });
+};
+
+/** "sc2tog", "dec": over the next places. */
+export function togetherAlong(hands: Hands, step: WorkStep, legs: number): void {
+  const gaps = gapsOf(hands, null, step);
+  make(hands, kindFor(hands, step.stitch), originFor(hands, step), takeStitch(hands, gaps));
+  for (let i = 1; i < legs; i++) addAnchor(hands.nodes, takeStitch(hands, gaps).node);
+}
+
+function oneTogether(hands: Hands, step: WorkStep, legs: readonly (Place | null)[]): void {
+  const targets = legs.map((leg) => takePlace(hands, leg, step));
+  const [first, ...others] = targets;
+  if (!first) return;
+  make(hands, kindFor(hands, step.stitch), originFor(hands, step), first);
+  for (const other of others) addAnchor(hands.nodes, other.node);
+}
+
+function togetherToEnd(hands: Hands, step: WorkStep, legs: number, until: Until | null): void {
+  const limit = hands.limit;
+  hands.limit = limitOf(hands, until);
+  while (remaining(hands) >= legs) {
+    togetherAlong(hands, step, legs);
+  }
+  hands.limit = Math.max(hands.limit, limit);
+}

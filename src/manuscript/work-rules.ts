@@ -37,12 +37,16 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (!open || scan.afterBlank) return false;
   if (open.kind === 'prose') return false;
   if (open.kind === 'definition') return definitionGoesOn(scan, open, from, starts);
+  if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
   const counted = endsWithCount(text, open.from, open.to);
   if (starts === 'command' && counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+/** The row above is not over before the yarn is cut. */
+const ENDS_ROW = /^(?:fasten off|finish off|f\.?o\.?\b)/i;
 
 /** Words that refer to the work above and say nothing alone. */
 const REFERS = /^(?:rep|repeat|rpt|end|ending|then|skip|join|turn)\b/i;
@@ -73,7 +77,7 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });
-  if (work.lost > 0.6) return null;
+  if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
   return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
 }
 
@@ -88,6 +92,8 @@ interface WorkFound {
   readonly isLabelled: boolean;
   /** A chain of so many, or a ring. */
   readonly starts: boolean;
+  /** The first words were not understood: a title or a remark with stitch words behind. */
+  readonly strange: boolean;
 }
 
 function workIn(text: string, { from, to }: Span): WorkFound {
@@ -100,7 +106,13 @@ function workIn(text: string, { from, to }: Span): WorkFound {
     else made++;
     starts ||= step.kind === 'ring' || (step.kind === 'chain' && step.n !== null);
   }
-  return { steps: made, lost: lost / (to - from), isLabelled: label !== null, starts };
+  return {
+    steps: made,
+    lost: lost / (to - from),
+    isLabelled: label !== null,
+    starts,
+    strange: steps[0]?.kind === 'unread',
+  };
 }
 
 /** Pasted lists give each stitch its line; only a wrapped or unfinished one goes on below. */
@@ -124,6 +136,6 @@ export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boole
     if (starts === 'command') return true;
     return readsAsWork(text, from, to) >= (options.layout === 'pasted' ? LIKELY : SURE);
   }
-  const leaves = options.titles === 'lines' && section !== 'specials' && scan.afterBlank;
+  const leaves = options.titles === 'lines' && scan.afterBlank;
   return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;
 }

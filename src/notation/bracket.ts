@@ -7,6 +7,7 @@ import { isAside } from './aside.ts';
 import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
+import { readOneNumber } from './numbers.ts';
 import { readLoopOrder } from './orders.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import {
@@ -23,6 +24,8 @@ import { isRepeatOrder, namesStar, readOrder, wrapSentence } from './repeat.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
+import { STEMS } from './stems.ts';
+import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { CountsAs, Place, RepeatStep, Step } from './tree.ts';
@@ -44,6 +47,7 @@ export function readBracket(r: Reader, run: Run): void {
   else if (
     timesBracket(r, run, b) ||
     placeBracket(r, run, b) ||
+    translates(r, run, b) ||
     loopBracket(r, run, b) ||
     aboutChain(r, run, b) ||
     countBracket(r, run, b)
@@ -98,6 +102,29 @@ function placeBracket(r: Reader, run: Run, b: Bracket): boolean {
   return true;
 }
 
+/** "6 dc [6 sc]": the same stitch in the other terms. */
+function translates(r: Reader, run: Run, b: Bracket): boolean {
+  const last = run.out.at(-1);
+  if (!b.closed || b.close - b.start > 4 || last?.kind !== 'work' || last.place) return false;
+  if (last.to !== r.to[b.start - 1] || last.stitch.stem === null) return false;
+  r.at = b.start + 1;
+  const n = readOneNumber(r)?.values[0];
+  const other = readStitch(r);
+  const same = other !== null && r.at === b.close && n === last.n?.values[0];
+  if (!same || !isPair(last.stitch.stem, other.stem)) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  putWords(r, run, b.start, 'remark');
+  return true;
+}
+
+const isPair = (a: string, b: string | null): boolean =>
+  b !== null &&
+  a !== b &&
+  STEMS.some(({ us, uk }) => (us === a && uk === b) || (us === b && uk === a));
+
 /** "(in back loops only) 2 hdc in each st" */
 function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
   if (!b.closed || b.close - b.start > 8) return false;
@@ -123,8 +150,10 @@ function aboutChain(r: Reader, run: Run, b: Bracket): boolean {
   const chain = last?.kind === 'chain';
   if (b.start + 40 < b.close) return false;
   r.at = b.start + 1;
-  const said = readCountsAs(r, b.close) ?? (chain ? readStandsFor(r, b.close) : null);
-  if (!said || (chain && last.countsAs === null && !standsAlone(r, b.close))) {
+  const counts = readCountsAs(r, b.close);
+  const open = chain && last.countsAs === null && r.kind[b.start - 1] !== T.stop;
+  const said = counts ?? (open ? readStandsFor(r, b.close) : null);
+  if (!said || (open && !standsAlone(r, b.close))) {
     r.at = b.start;
     return false;
   }
@@ -136,12 +165,23 @@ function aboutChain(r: Reader, run: Run, b: Bracket): boolean {
 /** "ch 3, (1 dc, ch 1) in next": a group, though it looks like what a chain may stand for. */
 function standsAlone(r: Reader, close: number): boolean {
   const sense = wordAt(r, close + 1 - r.at);
-  return sense !== W.in && sense !== W.times && sense !== W.around && !isTimesSign(r, close + 1);
+  return (
+    sense !== W.in &&
+    sense !== W.times &&
+    sense !== W.around &&
+    sense !== W.between &&
+    sense !== W.over &&
+    !isTimesSign(r, close + 1)
+  );
 }
+
+/** The token behind the sizes of a number: "(2 sc, 3 dc) 6 (7, 8) times". */
+const sizesEnd = (r: Reader, token: number): number =>
+  r.kind[token] === T.open ? (r.partner[token] ?? -1) + 1 : token;
 
 const isTimesSign = (r: Reader, token: number): boolean =>
   r.kind[token] === T.times ||
-  (r.kind[token] === T.number && r.value[token + 1] === W.times) ||
+  (r.kind[token] === T.number && r.value[sizesEnd(r, token + 1)] === W.times) ||
   (r.kind[token] === T.word && (r.value[token] === W.x || r.value[token] === W.twice));
 
 /** Puts what was said of a chain on the step before, and down as an order if it is to hold on. */
@@ -167,7 +207,7 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   const counts = b.close - b.start < 60 ? readCounts(r, b.close) : null;
   if (counts && r.at === b.close) {
     leave(r, b);
-    if (!worksOn(r, run)) {
+    if (!worksOn(r, run) && !(counts.length > 1 && goesRound(r))) {
       const from = run.out.length;
       if (run.aside) putWords(r, run, b.start, 'remark');
       else for (const count of counts) r.counts.push({ count, from });
@@ -177,6 +217,10 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start;
   return false;
 }
+
+/** "(2 sc, 3 dc) around": a list of stitches that goes on to the end is worked. */
+const goesRound = (r: Reader): boolean =>
+  isWord(r, W.around) || isWord(r, W.across) || isWord(r, W.to) || isWord(r, W.between);
 
 /** "(2 sc) in next", "(3 dc) twice": stitch words with a place or a number behind are work. */
 function worksOn(r: Reader, run: Run): boolean {
@@ -252,6 +296,9 @@ function groupOrRepeat(r: Reader, b: Bracket, steps: Step[]): Step {
     return repeatOf(markOf(r, b), all, bare, { from, to: toOf(r) });
   }
   const order = { from: fromOf(r, orderAt), to: toOf(r) };
+  const [only] = steps;
+  if (steps.length === 1 && only?.kind === 'rows-again' && times.kind === 'times')
+    return { ...only, times: only.times ?? times.n, from, to: order.to };
   // "(dc, ch 1) twice in next st": all passes go into one place.
   const common = times.kind === 'times' && isWord(r, W.in) ? readPlaceAfterPreposition(r) : null;
   if (common) {

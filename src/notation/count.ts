@@ -203,6 +203,8 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     return true;
   } else if (!TRAILS.has(sense)) return false;
   r.at++;
+  // "114 dc at end of row 8"
+  if ((sense === W.row || sense === W.round) && kindAt(r) === T.number) r.at++;
   return true;
 }
 

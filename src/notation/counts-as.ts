@@ -129,7 +129,8 @@ export function readStandsFor(r: Reader, end: number): CountsAs | null {
   };
   eatWord(r, W.as);
   what(r, draft, end);
-  if (r.at < end || draft.stem === null) {
+  // "ch 2 (25 sc)": no chain stands for as many; that is the row's count.
+  if (r.at < end || draft.stem === null || draft.stitches > 4) {
     r.at = start;
     return null;
   }

@@ -176,8 +176,8 @@ function addGlued(stem: StemWord): void {
       addName(`${name}s`, sense);
     }
   };
-  one({ post: 'front' }, `fp${stem}`, `${stem}fp`, `rf${stem}`, `${stem}rf`);
-  one({ post: 'back' }, `bp${stem}`, `${stem}bp`, `rb${stem}`, `${stem}rb`);
+  one({ post: 'front' }, `fp${stem}`, `${stem}fp`, `rf${stem}`, `${stem}rf`, `r${stem}f`);
+  one({ post: 'back' }, `bp${stem}`, `${stem}bp`, `rb${stem}`, `${stem}rb`, `r${stem}b`);
   one({ post: 'front', extended: true }, `fpe${stem}`);
   one({ foundation: true }, `f${stem}`, `fnd${stem}`, `found${stem}`);
   one({ loop: 'back' }, `blo${stem}`, `bl${stem}`, `${stem}blo`, `${stem}tbl`);

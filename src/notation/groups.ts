@@ -71,8 +71,13 @@ export function placeFirst(r: Reader, run: Run): boolean {
     return false;
   const place = readPlaceAfterPreposition(r);
   if (!place) return false;
+  if (placeBehindAside(r, run, place, start)) return true;
   // ", in next sp" behind steps without a place closes a group.
   if (closesGroup(r, run, place, start)) return true;
+  if (startsRing(r, place, start)) {
+    run.out.push({ kind: 'ring', from: fromOf(r, start), to: toOf(r) });
+    return true;
+  }
   if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
   eatWord(r, W.work);
   if (kindAt(r) === T.colon) r.at++;
@@ -83,6 +88,29 @@ export function placeFirst(r: Reader, run: Run): boolean {
   }
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
   return true;
+}
+
+/** "1 dc (US sc) in next st": the place of the stitch before the remark. */
+function placeBehindAside(r: Reader, run: Run, place: Place, start: number): boolean {
+  const { out } = run;
+  const work = out.at(-2);
+  const aside = r.kind[start - 1] === T.close && out.at(-1)?.kind === 'remark';
+  if (!aside || work?.kind !== 'work' || work.place || work.until) return false;
+  out.length -= 2;
+  out.push({ ...work, place, to: toOf(r) });
+  return true;
+}
+
+/** "In magic ring, ch 2 (not counted), 10 dc": a row that begins in its ring, chain first. */
+function startsRing(r: Reader, place: Place, start: number): boolean {
+  if (place.nouns[0]?.kind !== 'ring' || place.nouns.length > 1) return false;
+  let k = kindAt(r) === T.comma || kindAt(r) === T.colon ? 1 : 0;
+  if (isWord(r, W.work, k)) k++;
+  const chain = isWord(r, W.ch, k) || (kindAt(r, k) === T.number && isWord(r, W.ch, k + 1));
+  const magic = isWord(r, W.mr, start - r.at + 1) || isWord(r, W.mr, start - r.at + 2);
+  return (
+    chain && (magic || isWord(r, W.magic, start - r.at + 1) || isWord(r, W.magic, start - r.at + 2))
+  );
 }
 
 function closesGroup(r: Reader, run: Run, place: Place, start: number): boolean {

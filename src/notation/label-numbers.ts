@@ -1,10 +1,20 @@
 /** The numbers of a label: "7", "7-12", "25 & 26", "6, 7 and 8", "12+", "5-end", "2-6 (8, 9)". */
 
 import { sizeList } from './numbers.ts';
-import { isWord, kindAt, type Reader, spelled, valueAt } from './reader.ts';
+import {
+  endsInS,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { RowLabel } from './tree.ts';
+import { mayBeStitch } from './work.ts';
 
 type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
 
@@ -49,12 +59,26 @@ function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): bo
   if (kindAt(r, k) !== kind || (!range && worksOn(r, k))) return false;
   const first = numbers.at(-1) ?? 0;
   const value = valueAt(r, k);
-  if (range && worksOn(r, k) && value <= first) return false;
+  if (range && (numberOfWork(r, k) || (worksOn(r, k) && value <= first))) return false;
   r.at += k + 1;
   if (!range) numbers.push(value);
   else if (value - first > LONGEST_RANGE) draft.openEnd = true;
   else for (let n = first + 1; n <= value; n++) numbers.push(n);
   return true;
+}
+
+/** "Rnd 1 - 6 sc in ring": a dash that stands free before the number of a stitch closes the label. */
+const numberOfWork = (r: Reader, k: number): boolean =>
+  kindAt(r, k - 1) === T.dash &&
+  !isGlued(r, k - 1) &&
+  !endsInS(r, r.at - 2) &&
+  !isCapitalised(r, k + 1) &&
+  (isWord(r, W.ch, k + 1) || mayBeStitch(wordAt(r, k + 1)));
+
+/** "R5 - 9 Sc in each st": the work begins behind the second number. */
+function isCapitalised(r: Reader, k: number): boolean {
+  const at = r.base + (r.from[r.at + k] ?? 0);
+  return /^[A-Z][a-z]/.test(r.text.slice(at, at + 2));
 }
 
 const isRow = (r: Reader, k: number): boolean =>

@@ -4,6 +4,7 @@
  */
 
 import { readLabelNumbers } from './label-numbers.ts';
+import { readNumbers } from './numbers.ts';
 import {
   fromOf,
   isGlued,
@@ -165,9 +166,12 @@ function named(r: Reader, draft: LabelDraft): boolean {
     (kindAt(r, k) === T.word || kindAt(r, k) === T.dash || kindAt(r, k) === T.number)
   ) {
     if (isRowWord2at(r, k)) break;
-    if (kindAt(r, k) === T.number)
-      n = { from: fromOf(r, start + k), to: r.to[start + k] ?? 0, values: [valueAt(r, k)] };
-    k++;
+    if (kindAt(r, k) === T.number) {
+      r.at = start + k;
+      n = readNumbers(r);
+      k = r.at - start;
+      r.at = start;
+    } else k++;
   }
   const row = k > 0 && isRowWord2at(r, k);
   if (row) {

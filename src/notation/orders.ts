@@ -114,7 +114,6 @@ export function readRing(r: Reader): RingStep | null {
   else if (isWord(r, W.magic) && (isWord(r, W.ring, 1) || isWord(r, W.loop, 1))) r.at += 2;
   else if (isWord(r, W.ring) && r.at > start) r.at++;
   else if (/^(sl|slip)$/.test(word(r)) && isWord(r, W.knot, 1)) r.at += 2;
-  else if (/^amigurumi$/.test(word(r)) && isWord(r, W.ring, 1)) r.at += 2;
   else {
     r.at = start;
     return null;

@@ -101,7 +101,7 @@ function numberOf(r: Reader, draft: PlaceDraft): void {
 
 /** "2-ch sp", "2ch sp", "2 ch sp", "3-dc group"; "2 ch sps" is two spaces. */
 function belongsToNoun(r: Reader): boolean {
-  const dashed = kindAt(r, 1) === T.dash;
+  const dashed = kindAt(r, 1) === T.dash && isGlued(r, 0);
   const k = dashed ? 2 : 1;
   if (dashed && kindAt(r, 2) === T.word) return true;
   const chain = isWord(r, W.ch, k) || isWord(r, W.chsp, k);

@@ -1,5 +1,6 @@
 /** Where a stitch goes: "in next 2 sts", "around post of dc 2 rows below", "to top of beg ch-3". */
 
+import { layersAhead } from './layers.ts';
 import { readLoop, readPost } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
@@ -24,7 +25,7 @@ import { readUntil } from './until.ts';
 /** A place behind one of its prepositions; `null` leaves the reader where it was. */
 export function readPlaceAfterPreposition(r: Reader): Place | null {
   const start = r.at;
-  if (!eatPreposition(r)) return null;
+  if (layersAhead(r) || !eatPreposition(r)) return null;
   const place = readPlaceFrom(r, start);
   if (!place) r.at = start;
   return place;
@@ -248,6 +249,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     r.at++;
     return;
   }
+  if (sense === W.next && draft.rowsBelow > 0 && draft.pick === 'this') return belowNext(r, draft);
   if (belowAfter(r, draft)) return;
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
@@ -255,6 +257,14 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "in st below next st" */
+function belowNext(r: Reader, draft: PlaceDraft): void {
+  const next = readPlace(r);
+  if (!next) return;
+  draft.pick = 'next';
+  draft.n = next.n;
 }
 
 /** "third stitch in beginning chain" */

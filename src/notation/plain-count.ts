@@ -78,7 +78,7 @@ const isCountComma = (r: Reader, at: number): boolean => r.kind[at + 1] === T.nu
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
   // "2 sc in next st": work, by far the most frequent case.
-  if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2)) return false;
+  if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2)) return false;
   if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
   const fresh = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
   const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));

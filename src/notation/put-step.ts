@@ -2,6 +2,7 @@
 
 import { looseGroup } from './groups.ts';
 import { joinBehind, settleTarget } from './join.ts';
+import { layersAhead, readLayers } from './layers.ts';
 import { isMaking } from './plain-count.ts';
 import { clauseEnds, isWord, kindAt, type Reader, toOf } from './reader.ts';
 import { leftOver } from './remark.ts';
@@ -36,7 +37,10 @@ export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): vo
   const join =
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
   run.aside = false;
-  if (join) run.out.push(settleTarget(join));
+  if (layersAhead(r)) {
+    const step = readLayers(r, r.at);
+    run.out.push({ ...step, from: work.from });
+  } else if (join) run.out.push(settleTarget(join));
   else {
     run.out.push(work);
     looseGroup(run);

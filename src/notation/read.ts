@@ -1,9 +1,9 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 import { settleJoins } from './join.ts';
 import { readLabel } from './label.ts';
-import { openReader, type SeenCount } from './reader.ts';
+import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
-import type { Instruction, StatedCount, Step } from './tree.ts';
+import type { Instruction, RowLabel, StatedCount, Step } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
 /**
@@ -19,8 +19,18 @@ export function readInstruction(
   const r = openReader(text, { from, to }, known, readRun);
   const label = readLabel(r);
   const steps = r.run(r, 'text');
+  ringFirst(steps, label, r);
   const counts = settleCounts(r.counts, steps);
   return { label, steps: settleJoins(steps), counts, orders: r.orders };
+}
+
+/** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */
+function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
+  const [first, next] = steps;
+  if (label?.numbers[0] !== 1 || first?.kind !== 'remark' || r.known.yarns.has('MC')) return;
+  if (next?.kind !== 'chain' && next?.kind !== 'work') return;
+  if (r.text.slice(r.base + first.from, r.base + first.to).toUpperCase() !== 'MC') return;
+  steps[0] = { kind: 'ring', from: first.from, to: first.to };
 }
 
 /**

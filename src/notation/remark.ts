@@ -36,6 +36,8 @@ export function opensRemark(r: Reader): boolean {
   if (word === 'working' || word === 'making') return tellsHow(r);
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
   if (word === 'all') return false;
+  // ", last dc in top of tch" behind a repeat: only where the last of them goes.
+  if (word === 'last') return mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2);
   return OPENERS.has(word);
 }
 

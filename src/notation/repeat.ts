@@ -16,6 +16,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { noOrder, type RepeatOrder, repeatOf } from './repeat-step.ts';
+import { namesBareRows } from './row-numbers.ts';
 import { putWords, type Run, sentenceOf } from './run.ts';
 import { W } from './senses.ts';
 import { markOf, STAR, starRole } from './star.ts';
@@ -107,6 +108,7 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   if (sense === W.last || sense === W.previous || sense === W.pattern || sense === W.these) {
     return false;
   }
+  if (namesBareRows(r, k)) return false;
   if (kindAt(r, k) === T.number) return !isWord(r, W.row, k + 1) && !isWord(r, W.round, k + 1);
   return true;
 }

@@ -1,6 +1,6 @@
 /** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
 
-import { isWord, kindAt, type Reader, valueAt } from './reader.ts';
+import { clauseEnds, isWord, kindAt, type Reader, valueAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -31,6 +31,23 @@ export function readRowNumbers(r: Reader): number[] | null {
     r.at++;
   }
   return rows;
+}
+
+/** "Rep 3 and 4", "repeat 2-5": numbers of steps, where nothing says that they are times. */
+export function readBareRows(r: Reader): number[] | null {
+  if (!namesBareRows(r, 0)) return null;
+  const rows = [valueAt(r)];
+  r.at++;
+  while (rows.length < LONGEST_RANGE && nextRow(r, rows, T.number));
+  return rows;
+}
+
+/** Whether two bare numbers stand here that the clause leaves alone. */
+export function namesBareRows(r: Reader, ahead: number): boolean {
+  const link = kindAt(r, ahead + 1) === T.dash || isWord(r, W.to, ahead + 1);
+  if (kindAt(r, ahead) !== T.number || kindAt(r, ahead + 2) !== T.number) return false;
+  if (!link && !isWord(r, W.and, ahead + 1)) return false;
+  return clauseEnds(r, ahead + 3) || kindAt(r, ahead + 3) === T.open || isWord(r, W.to, ahead + 3);
 }
 
 function fail(r: Reader, start: number): null {

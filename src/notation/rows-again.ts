@@ -14,7 +14,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
-import { readRowNumbers } from './row-numbers.ts';
+import { readBareRows, readRowNumbers } from './row-numbers.ts';
 import { W } from './senses.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
@@ -104,7 +104,7 @@ function which(r: Reader, draft: Draft): boolean {
   const last =
     isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
   if (last) return lastRows(r, draft);
-  const rows = readRowNumbers(r);
+  const rows = readRowNumbers(r) ?? readBareRows(r);
   if (!rows) return false;
   draft.rows = rows;
   const again = r.at;

@@ -109,6 +109,8 @@ function multiplies(r: Reader, i: number): boolean {
   }
   if (r.kind[i - 1] !== T.word && r.kind[i - 1] !== T.number) return false;
   const after = r.kind[i + 2] ?? T.end;
+  // "*sc, inc* 6 (7, 8) times": the number has its sizes behind it, and closes the star.
+  if (after === T.open && r.value[(r.partner[i + 2] ?? -1) + 1] === W.times) return false;
   return after !== T.word && after !== T.number && after !== T.star;
 }
 

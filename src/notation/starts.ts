@@ -28,7 +28,7 @@ export function startsInstruction(
     const rest = share(r);
     const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
     if (!capital || rest.words === 0 || rest.share < 0.5) return null;
-    return rest.stitches > 0 || isEnding(r) ? 'label' : null;
+    return rest.stitches > 0 || isEnding(r) || isWord(r, W.repeat) ? 'label' : null;
   }
   r.at = 0;
   return command(r) ?? likely(r);

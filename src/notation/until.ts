@@ -100,6 +100,7 @@ export function namesPlace(r: Reader): boolean {
     sense === W.same ||
     sense === W.each ||
     sense === W.post ||
+    isWord(r, W.post, k + 1) ||
     sense === W.any ||
     sense === W.last ||
     sense === W.ch ||

@@ -10,6 +10,7 @@ import { type SenseId, senseOfWord } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
+import { layersAhead, readLayers } from './layers.ts';
 import { readMeasure } from './measure.ts';
 import {
   readLoopOrder,
@@ -84,6 +85,7 @@ opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to)
 opens((r) => toTurn(r), W.to);
 opens((r) => measured(r), W.to);
 opens((r, run) => withSide(r, run), W.with);
+opens((r) => layers(r), W.through, W.working);
 opens((r) => (mayBeStitch(wordAt(r, 1)) ? null : readLoopOrder(r)), W.blo, W.flo, W.through);
 opens((r) => readLoopOrder(r), W.in);
 opens((r) => yarnIn(r), W.in);
@@ -163,6 +165,20 @@ opens(
   W.filled,
   W.work,
 );
+
+/** "Through both layers, sc in each st": the sentence is one seam. */
+function layers(r: Reader): Step | null {
+  const start = r.at;
+  const k = isWord(r, W.working) ? 1 : 0;
+  if (!layersAhead(r, k)) return null;
+  const step = readLayers(r, start);
+  if (kindAt(r) !== T.comma) return step;
+  r.at++;
+  const work = readWork(r);
+  if (work) return { ...step, to: toOf(r) };
+  r.at--;
+  return step;
+}
 
 /** "ch 5 to turn" */
 function toTurn(r: Reader): Step | null {

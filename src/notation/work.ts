@@ -1,4 +1,5 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
+import { readCountsAs } from './counts-as.ts';
 import { formOf, mannerOf, phrasesOf, postOf, type SenseId } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
@@ -163,7 +164,10 @@ function readBehind(r: Reader, draft: Draft): void {
   if (eatWord(r, W.evenly)) draft.evenly = true;
   draft.place = placeBehind(r, draft);
   loopOnly(draft);
-  if (draft.place) readAlsoIn(r, draft);
+  if (draft.place) {
+    countsAsBetween(r, draft);
+    readAlsoIn(r, draft);
+  }
   if (clauseEnds(r)) return;
   if (draft.n === null && draft.place) timesBehindPlace(r, draft);
   if (isWord(r, W.each) && draft.place?.n) r.at++;
@@ -199,7 +203,8 @@ const SIDE_WORDS = new Set([W.each, W.the, W.both, W.other, W.next, W.right, W.o
 function inEachRow(r: Reader): void {
   if (!isWord(r, W.in) && !isWord(r, W.on) && !isWord(r, W.for)) return;
   const k = isWord(r, W.each, 1) || isWord(r, W.every, 1) ? 2 : 0;
-  if (k > 0 && (isWord(r, W.row, k) || isWord(r, W.round, k))) r.at += k + 1;
+  if (k === 0 || isWord(r, W.end, k + 1)) return;
+  if (isWord(r, W.row, k) || isWord(r, W.round, k)) r.at += k + 1;
 }
 
 /** "5 sc in blo" names a loop and no place. */
@@ -281,6 +286,16 @@ function slipTo(r: Reader, draft: Draft): Place | null {
     return null;
   }
   return { ...place, from: fromOf(r, start) };
+}
+
+/** "hdc in 3rd ch from hook (skipped ch count as hdc) and in each ch across" */
+function countsAsBetween(r: Reader, draft: Draft): void {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || !draft.place?.fromHook || r.value[close + 1] !== W.and) return;
+  const start = r.at++;
+  const said = readCountsAs(r, close);
+  if (said) draft.countsAs = said;
+  r.at = said ? close + 1 : start;
 }
 
 /** "and in each ch across", "and each st around", "and in ch-2 sp". */

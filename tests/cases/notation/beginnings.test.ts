@@ -37,7 +37,7 @@ describe('beginnings', () => {
     ['Join A with sl st in any corner ch-2 sp', 'join yarn A @any space2-corner'],
     ['Attach B in same place', 'join yarn B @same st'],
     ['With RS facing, rejoin yarn to first row end', '"With RS facing"; join yarn yarn @first row-end'],
-    ['work 1 sc in each row end', '1 sc; "end"'],
+    ['work 1 sc in each row end', '1 sc @each row-end'],
     ['30 sc evenly along the side', '30 sc evenly'],
     ['2 sc in side of each dc', '2 sc @each dc'],
   ])('%s', (text, read) => {

@@ -63,7 +63,7 @@ describe('rows again', () => {
     ['Rep rows 2 and 3 until piece measures 30 cm, ending with row 3.', 'rows 2,3 to 300 mm ending 3'],
     ['Rep Rnds 7 and 8 five more times, then Rnd 7 again.', 'rows 7,8 x5 then 7'],
     ['Rep last 2 rows 0 (1, 1, 2) times.', 'last 2 rows x0/1/1/2'],
-    ['[Rep rnd 9 and rnds 2-8] twice', '[<rows 9,2,3,4,5,6,7,8> x2'],
+    ['[Rep rnd 9 and rnds 2-8] twice', 'rows 9,2,3,4,5,6,7,8 x2'],
     ['Rows 12-15: As rows 4-7 in B', 'row 12,13,14,15: rows 4,5,6,7; yarn with B'],
     ['Rep row 3 (20)', 'rows 3 = 20'],
     ['Rep Rows 2 and 3 until piece measures 12 in, ending with row 3', 'rows 2,3 to 304.8 mm ending 3'],

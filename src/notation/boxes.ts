@@ -16,7 +16,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { W } from './senses.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type { BoxStep, ChartStep, Numbers } from './tree.ts';
 import { readUntil } from './until.ts';
 
@@ -53,7 +53,7 @@ const isBox = (r: Reader): boolean =>
   isWord(r, W.block) ||
   isWord(r, W.square) ||
   isWord(r, W.sp) ||
-  (isWord(r, W.letter_m) && r.at > 0);
+  (isWord(r, W.letter_m) && r.at > FIRST);
 
 function boxKind(r: Reader, n: Numbers | null): BoxStep['box'] | null {
   const sense = wordAt(r);

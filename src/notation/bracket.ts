@@ -42,7 +42,7 @@ export function readBracket(r: Reader, run: Run): void {
   const start = r.at;
   const partner = r.partner[start] ?? -1;
   const closed = partner >= 0;
-  const b: Bracket = { start, close: closed ? partner : r.kind.length - 1, closed };
+  const b: Bracket = { start, close: closed ? partner : r.count - 1, closed };
   if (closed && partner === start + 1) leave(r, b);
   else if (
     timesBracket(r, run, b) ||

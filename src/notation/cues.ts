@@ -3,7 +3,7 @@ import type { Span } from '../source/index.ts';
 import { formOf } from './dictionary.ts';
 import { scan } from './scan.ts';
 import { W } from './senses.ts';
-import { T, type Tokens } from './tokens.ts';
+import { FIRST, T, type Tokens } from './tokens.ts';
 import type { Terms } from './tree.ts';
 
 export interface TermCues {
@@ -35,8 +35,7 @@ const TERM_WORDS = new Set(
 const TENSION = hash('tension');
 
 function hash(word: string): number {
-  const { hash: hashes } = scan(word, 0, word.length);
-  return hashes[0] ?? 0;
+  return scan(word, 0, word.length).hash[FIRST] ?? 0;
 }
 
 /**
@@ -48,7 +47,7 @@ export function termCues(text: string, from: number, to: number): TermCues {
   const us: Span[] = [];
   const uk: Span[] = [];
   let stated: TermCues['stated'] = null;
-  for (let i = 0; i < tokens.kind.length; i++) {
+  for (let i = FIRST; i < tokens.count; i++) {
     if (tokens.kind[i] !== T.word) continue;
     const span = { from: tokens.from[i] ?? 0, to: tokens.to[i] ?? 0 };
     const sense = tokens.value[i] ?? 0;
@@ -94,7 +93,7 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
     if (TERM_WORDS.has(tokens.hash[k] ?? 0)) last = k;
   }
   const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;
-  const named = before >= 0 && TERM_WORDS.has(tokens.hash[before] ?? 0);
+  const named = TERM_WORDS.has(tokens.hash[before] ?? 0);
   if (last === i && !named) return null;
   const start = named && last === i ? before : i;
   return { terms, span: { from: tokens.from[start] ?? 0, to: tokens.to[last] ?? 0 } };

@@ -20,6 +20,8 @@ export interface Phrase {
 const TABLE_BITS = 13;
 const TABLE_SIZE = 1 << TABLE_BITS;
 const slots = new Int32Array(TABLE_SIZE).fill(-1);
+/** Hash of the spelling in each slot, so that strings are compared only where it is the same. */
+const slotHashes = new Int32Array(TABLE_SIZE);
 const spellings: string[] = [];
 const senses: number[] = [];
 
@@ -66,8 +68,10 @@ const slotOf = (hash: number): number => Math.imul(hash, 0x9e3779b1) >>> (32 - T
 function addSpelling(word: string, sense: SenseId): SenseId {
   const had = senseOfWord(word);
   if (had !== 0) return had;
-  let slot = slotOf(hashOf(word));
+  const hash = hashOf(word);
+  let slot = slotOf(hash);
   while (slots[slot] !== -1) slot = (slot + 1) & (TABLE_SIZE - 1);
+  slotHashes[slot] = hash;
   slots[slot] = spellings.length;
   spellings.push(word);
   senses.push(sense);
@@ -82,7 +86,7 @@ export function lookUp(text: string, from: number, to: number, hash: number): Se
   for (;;) {
     const at = slots[slot] ?? -1;
     if (at < 0) return 0;
-    if (sameWord(spellings[at] ?? '', text, from, to)) return senses[at] ?? 0;
+    if (slotHashes[slot] === hash && sameWord(spellings[at] ?? '', text, from, to)) return senses[at] ?? 0;
     slot = (slot + 1) & (TABLE_SIZE - 1);
   }
 }

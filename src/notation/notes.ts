@@ -7,7 +7,7 @@ import { fromOf, isWord, openReader, type Reader, spelled, wordAt } from './read
 import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { readStitch } from './stitch.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type { Loop, Place, StandingOrder } from './tree.ts';
 import { NO_VOCABULARY } from './vocabulary.ts';
 
@@ -17,8 +17,8 @@ export function readOrders(text: string, from: number, to: number): StandingOrde
   const { stated } = termCues(text, from, to);
   if (stated) orders.push({ kind: 'terms', terms: stated.terms, ...stated.span });
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
-  let start = 0;
-  for (let i = 0; i < r.kind.length; i++) {
+  let start = FIRST;
+  for (let i = FIRST; i < r.count; i++) {
     const ends = r.kind[i] === T.stop || r.kind[i] === T.end || r.kind[i] === T.semicolon;
     if (!ends) continue;
     sentence(r, start, i, orders);

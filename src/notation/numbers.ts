@@ -89,7 +89,7 @@ function plainSizes(r: Reader, values: Values, start: number): void {
   const used = more.length * 2;
   // "sc 5, 3 dc, 2 dc": the number belongs to the stitch that it touches.
   if (separator === T.comma && isGlued(r, used - 1)) return;
-  if (separator === T.comma && start > 0 && r.kind[start - 1] === T.word && isGlued(r, -2)) return;
+  if (separator === T.comma && r.kind[start - 1] === T.word && isGlued(r, -2)) return;
   r.at += used;
   values.push(...more);
 }

@@ -102,7 +102,7 @@ export function barePlainCount(r: Reader, run: Run): boolean {
 
 /** Whether only this sentence, a join or a turn is left. */
 function atLast(r: Reader): boolean {
-  for (let i = r.at; i < r.kind.length && i < r.at + 16; i++) {
+  for (let i = r.at; i < r.count && i < r.at + 16; i++) {
     if (r.kind[i] === T.end) return true;
     if (r.kind[i] !== T.stop) continue;
     const next = r.kind[i + 1] === T.word ? (r.value[i + 1] ?? 0) : -1;

@@ -4,7 +4,7 @@ import type { SenseId } from './dictionary.ts';
 import { scan } from './scan.ts';
 import { W } from './senses.ts';
 import { type SpecialNames, specialNames } from './special-names.ts';
-import { T, type Tokens } from './tokens.ts';
+import { FIRST, T, type Tokens } from './tokens.ts';
 import type { StandingOrder, StatedCount, Step } from './tree.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
@@ -41,20 +41,22 @@ export function openReader(
   known: Vocabulary,
   run: Reader['run'],
 ): Reader {
-  const { kind, from: starts, to: ends, value, hash, partner } = scan(text, from, to);
+  const tokens = scan(text, from, to);
   return {
-    kind,
-    from: starts,
-    to: ends,
-    value,
-    hash,
-    partner,
+    kind: tokens.kind,
+    word: tokens.word,
+    from: tokens.from,
+    to: tokens.to,
+    value: tokens.value,
+    hash: tokens.hash,
+    partner: tokens.partner,
+    count: tokens.count,
     text,
     base: from,
     known,
     specials: specialNames(known),
     stars: null,
-    at: 0,
+    at: FIRST,
     depth: 0,
     run,
     counts: [],
@@ -62,18 +64,21 @@ export function openReader(
   };
 }
 
-export const kindAt = (r: Reader, ahead = 0): number => r.kind[r.at + ahead] ?? T.end;
+// The engine puts functions as short as these in the place of their calls, however long the caller;
+// with a word more in them it would stop doing so.
+
+export const kindAt = (r: Reader, ahead = 0): number => r.kind[r.at + ahead]!;
 
 /** Sense of the word `ahead` tokens on; -1 where no word stands. */
-export const wordAt = (r: Reader, ahead = 0): SenseId =>
-  r.kind[r.at + ahead] === T.word ? (r.value[r.at + ahead] ?? -1) : -1;
+export const wordAt = (r: Reader, ahead = 0): SenseId => r.word[r.at + ahead]!;
 
-export const valueAt = (r: Reader, ahead = 0): number => r.value[r.at + ahead] ?? 0;
+export const valueAt = (r: Reader, ahead = 0): number => r.value[r.at + ahead]!;
 
-export const isWord = (r: Reader, sense: SenseId, ahead = 0): boolean => wordAt(r, ahead) === sense;
+export const isWord = (r: Reader, sense: SenseId, ahead = 0): boolean =>
+  r.word[r.at + ahead] === sense;
 
 export function eatWord(r: Reader, sense: SenseId): boolean {
-  if (wordAt(r) !== sense) return false;
+  if (r.word[r.at] !== sense) return false;
   r.at++;
   return true;
 }
@@ -82,8 +87,8 @@ export function eatWord(r: Reader, sense: SenseId): boolean {
 export const isGlued = (r: Reader, ahead = 0): boolean =>
   r.to[r.at + ahead] === r.from[r.at + ahead + 1];
 
-export const fromOf = (r: Reader, token: number): number => r.from[token] ?? 0;
-export const toOf = (r: Reader): number => r.to[r.at - 1] ?? 0;
+export const fromOf = (r: Reader, token: number): number => r.from[token]!;
+export const toOf = (r: Reader): number => Math.max(0, r.to[r.at - 1]!);
 
 /** Lower-case letters of a token, for names that are kept. */
 export const spelled = (r: Reader, token: number): string =>

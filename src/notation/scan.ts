@@ -5,7 +5,7 @@
  */
 import { fold, isSilent, lookUp, mix, PROSE } from './dictionary.ts';
 import { W } from './senses.ts';
-import { T, type Tokens } from './tokens.ts';
+import { type Columns, FIRST, grow, newColumns, T, type Tokens, wipeBehind } from './tokens.ts';
 
 /** Numbers in words; "first" to "twelfth" are ordinals. */
 const NUMBER_WORDS =
@@ -20,8 +20,16 @@ const wordHash = (word: string): number => {
   for (let i = 0; i < word.length; i++) hash = mix(hash, word.charCodeAt(i));
   return hash;
 };
-for (const [n, word] of NUMBER_WORDS.split(' ').entries()) numberSenses.set(wordHash(word), n);
-for (const [n, word] of ORDINAL_WORDS.split(' ').entries()) ordinalSenses.set(wordHash(word), n);
+/** Which hashes, by their last bits, may be those of numbers: most words need no further look. */
+const mayBeNumber = new Uint8Array(512);
+const addNumbers = (words: string, into: Map<number, number>): void => {
+  for (const [n, word] of words.split(' ').entries()) {
+    into.set(wordHash(word), n);
+    mayBeNumber[wordHash(word) & 511] = 1;
+  }
+};
+addNumbers(NUMBER_WORDS, numberSenses);
+addNumbers(ORDINAL_WORDS, ordinalSenses);
 
 /** Character classes of ASCII; everything else goes through `rareToken`. */
 const LETTER = 1;
@@ -136,35 +144,56 @@ function signOf(code: number): number {
   }
 }
 
-interface Scan extends Tokens {
-  readonly text: string;
-  readonly base: number;
-  readonly end: number;
+interface Scan {
+  text: string;
+  base: number;
+  end: number;
   at: number;
   readonly opened: number[];
   /** A quotation is open, so that its end is no inch mark. */
   quoted: boolean;
+  readonly tokens: Columns;
 }
 
-/** Tokens of `text` from `from` to `to`; an `end` token closes them. */
+const ROOM = 1 << 12;
+/** Used again by every scan: making columns anew would cost more than filling them. */
+const shared: Scan = {
+  text: '',
+  base: 0,
+  end: 0,
+  at: 0,
+  opened: [],
+  quoted: false,
+  tokens: newColumns(ROOM),
+};
+
+/**
+ * Tokens of `text` from `from` to `to`; an `end` token closes them. They are good until the next
+ * scan.
+ */
 export function scan(text: string, from: number, to: number): Tokens {
-  const s: Scan = {
-    text,
-    base: from,
-    end: to,
-    at: from,
-    opened: [],
-    quoted: false,
-    kind: [],
-    from: [],
-    to: [],
-    value: [],
-    hash: [],
-    partner: [],
-  };
-  while (s.at < to) {
+  const s = shared;
+  s.text = text;
+  s.base = from;
+  s.end = to;
+  s.at = from;
+  s.opened.length = 0;
+  s.quoted = false;
+  if (s.tokens.room > ROOM * 16) Object.assign(s.tokens, newColumns(ROOM));
+  s.tokens.count = FIRST;
+  scanAll(s);
+  push(s, T.end, to, to);
+  wipeBehind(s.tokens);
+  // The text may be large, and is not to be kept alive.
+  s.text = '';
+  return s.tokens;
+}
+
+function scanAll(s: Scan): void {
+  const { text, end } = s;
+  while (s.at < end) {
     const code = text.charCodeAt(s.at);
-    switch (classOf(code)) {
+    switch (code < 128 ? classes[code] : classOf(code)) {
       case BLANK:
         s.at++;
         break;
@@ -178,18 +207,38 @@ export function scan(text: string, from: number, to: number): Tokens {
         scanSign(s, code);
     }
   }
-  push(s, T.end, to, to);
-  return s;
 }
 
 /** Adds a token without value; its index. */
 function push(s: Scan, kind: number, from: number, to: number): number {
-  s.kind.push(kind);
-  s.from.push(from - s.base);
-  s.to.push(to - s.base);
-  s.value.push(0);
-  s.hash.push(0);
-  return s.partner.push(-1) - 1;
+  const { tokens } = s;
+  const at = tokens.count++;
+  if (at >= tokens.room) grow(tokens);
+  tokens.kind[at] = kind;
+  tokens.word[at] = -1;
+  tokens.from[at] = from - s.base;
+  tokens.to[at] = to - s.base;
+  tokens.value[at] = 0;
+  tokens.hash[at] = 0;
+  tokens.partner[at] = -1;
+  return at;
+}
+
+function pushWord(s: Scan, at: { from: number; to: number }, sense: number, hash: number): void {
+  const token = push(s, T.word, at.from, at.to);
+  s.tokens.word[token] = sense;
+  s.tokens.value[token] = sense;
+  s.tokens.hash[token] = hash;
+}
+
+function pushValue(s: Scan, kind: number, from: number, value: number): void {
+  s.tokens.value[push(s, kind, from, s.at)] = value;
+}
+
+/** Whether the last token is a number that touches this place. */
+function touchesNumber(s: Scan, at: number): boolean {
+  const { kind, to, count } = s.tokens;
+  return kind[count - 1] === T.number && to[count - 1] === at - s.base;
 }
 
 function scanWord(s: Scan): void {
@@ -211,29 +260,30 @@ function scanWord(s: Scan): void {
   if (splitTimes(s, from, at)) return;
   const sense = lookUp(text, from, at, hash);
   // Number words are everyday words or in no list at all.
-  const open = sense === 0 || sense === PROSE;
-  const number = open ? numberSenses.get(hash) : undefined;
-  const ordinal = open && number === undefined ? ordinalSenses.get(hash) : undefined;
-  const kind = number !== undefined ? T.number : ordinal !== undefined ? T.ordinal : T.word;
-  const token = push(s, kind, from, at);
-  s.value[token] = number ?? ordinal ?? sense;
-  s.hash[token] = hash;
+  if ((sense === 0 || sense === PROSE) && mayBeNumber[hash & 511] === 1) {
+    const number = numberSenses.get(hash);
+    const ordinal = number === undefined ? ordinalSenses.get(hash) : undefined;
+    if (number !== undefined || ordinal !== undefined) {
+      const token = push(s, number !== undefined ? T.number : T.ordinal, from, at);
+      s.tokens.value[token] = number ?? ordinal ?? 0;
+      s.tokens.hash[token] = hash;
+      return;
+    }
+  }
+  pushWord(s, { from, to: at }, sense, hash);
 }
 
 /** "9xHDC": a sign of multiplication that touches number and word. */
 function splitTimes(s: Scan, from: number, to: number): boolean {
   const { text } = s;
-  const last = s.kind.length - 1;
-  if (fold(text.charCodeAt(from)) !== 120 || to - from < 3) return false;
-  if (s.kind[last] !== T.number || s.to[last] !== from - s.base) return false;
+  if (to - from < 3 || fold(text.charCodeAt(from)) !== 120) return false;
+  if (!touchesNumber(s, from)) return false;
   let hash = 0;
   for (let i = from + 1; i < to; i++) hash = mix(hash, fold(text.charCodeAt(i)));
   const sense = lookUp(text, from + 1, to, hash);
   if (sense === 0) return false;
-  s.value[push(s, T.word, from, from + 1)] = W.x;
-  const token = push(s, T.word, from + 1, to);
-  s.value[token] = sense;
-  s.hash[token] = hash;
+  pushWord(s, { from, to: from + 1 }, W.x, 0);
+  pushWord(s, { from: from + 1, to }, sense, hash);
   return true;
 }
 
@@ -255,7 +305,7 @@ function scanNumber(s: Scan): void {
   }
   const suffix = ordinalSuffix(text, at, end);
   s.at = at + suffix;
-  s.value[push(s, suffix > 0 ? T.ordinal : T.number, from, s.at)] = value;
+  pushValue(s, suffix > 0 ? T.ordinal : T.number, from, value);
 }
 
 /** End of ".5" behind a number; a full stop before a space or a second stop ends a sentence. */
@@ -303,8 +353,9 @@ function scanSign(s: Scan, code: number): void {
   else if (kind === T.other && scanRare(s, code)) return;
   s.at = to;
   if (kind === T.stop && code === 46 && to === from + 1 && isAbbreviation(s, to)) return;
-  s.value[push(s, kind, from, to)] = value;
-  if (kind === T.open) s.opened.push(s.kind.length - 1);
+  if (kind === T.word) return pushWord(s, { from, to }, value, 0);
+  pushValue(s, kind, from, value);
+  if (kind === T.open) s.opened.push(s.tokens.count - 1);
   else if (kind === T.close) closeBracket(s, value);
 }
 
@@ -312,37 +363,38 @@ function scanSign(s: Scan, code: number): void {
 function scanRare(s: Scan, code: number): boolean {
   const from = s.at;
   const fraction = code === 0xbd ? 0.5 : code === 0xbc ? 0.25 : code === 0xbe ? 0.75 : 0;
-  const last = s.kind.length - 1;
+  const { tokens } = s;
+  const last = tokens.count - 1;
   if (fraction > 0) {
-    if (s.kind[last] === T.number && s.to[last] === from - s.base) {
-      s.value[last] = (s.value[last] ?? 0) + fraction;
-      s.to[last] = from + 1 - s.base;
-    } else s.value[push(s, T.number, from, from + 1)] = fraction;
+    if (touchesNumber(s, from)) {
+      tokens.value[last] = (tokens.value[last] ?? 0) + fraction;
+      tokens.to[last] = from + 1 - s.base;
+    } else tokens.value[push(s, T.number, from, from + 1)] = fraction;
   } else if (code === 34 || code === 0x201c || code === 0x201d || code === 0x2033) {
     const closing = s.quoted && code !== 0x2033;
-    s.quoted = code === 0x201c || (code === 34 && !closing && s.kind[last] !== T.number);
-    const inches =
-      !closing && code !== 0x201c && s.kind[last] === T.number && s.to[last] === from - s.base;
-    if (inches) s.value[push(s, T.word, from, from + 1)] = W.inch;
+    s.quoted = code === 0x201c || (code === 34 && !closing && tokens.kind[last] !== T.number);
+    const inches = !closing && code !== 0x201c && touchesNumber(s, from);
+    if (inches) pushWord(s, { from, to: from + 1 }, W.inch, 0);
   } else if (code < 0xd800 && (code < 0x2190 || code > 0x2bff)) return false;
   s.at = from + 1;
   return true;
 }
 
 function closeBracket(s: Scan, value: number): void {
-  const close = s.kind.length - 1;
-  const open = s.opened.at(-1);
+  const { tokens, opened } = s;
+  const close = tokens.count - 1;
+  const open = opened.at(-1);
   if (open === undefined) return;
-  if (s.value[open] !== value) {
+  if (tokens.value[open] !== value) {
     // A wrong closing bracket closes nothing; the look back is bounded, so that cost stays linear.
-    const near = s.opened.slice(-8);
-    if (!near.some((at) => s.value[at] === value)) return;
+    const near = opened.slice(-8);
+    if (!near.some((at) => tokens.value[at] === value)) return;
   }
-  while (s.opened.length > 0) {
-    const at = s.opened.pop() ?? 0;
-    if (s.value[at] !== value) continue;
-    s.partner[at] = close;
-    s.partner[close] = at;
+  while (opened.length > 0) {
+    const at = opened.pop() ?? 0;
+    if (tokens.value[at] !== value) continue;
+    tokens.partner[at] = close;
+    tokens.partner[close] = at;
     return;
   }
 }
@@ -363,9 +415,10 @@ const MAY_BE_LAST = hashes(
  * lower-case letter or a comma follows; "ch. 5" is a chain of five only where no number precedes.
  */
 function isAbbreviation(s: Scan, at: number): boolean {
-  const last = s.kind.length - 1;
-  if (s.kind[last] !== T.word || s.to[last] !== at - 1 - s.base) return false;
-  const hash = s.hash[last] ?? 0;
+  const { kind, to, word, hash: letters, count } = s.tokens;
+  const last = count - 1;
+  if (kind[last] !== T.word || to[last] !== at - 1 - s.base) return false;
+  const hash = letters[last] ?? 0;
   const sure = NEVER_LAST.has(hash);
   if (!sure && !MAY_BE_LAST.has(hash)) return false;
   let i = at;
@@ -374,6 +427,6 @@ function isAbbreviation(s: Scan, at: number): boolean {
   const code = s.text.charCodeAt(i);
   if (code >= 97 && code <= 122) return true;
   if (code === 44 || code === 59 || code === 41 || code === 93) return true;
-  if (s.value[last] === W.ch && classOf(code) === DIGIT) return s.kind[last - 1] !== T.number;
+  if (word[last] === W.ch && classOf(code) === DIGIT) return kind[last - 1] !== T.number;
   return sure && (i > at + 1 ? classOf(code) === DIGIT : true);
 }

@@ -44,7 +44,7 @@ function readHead(r: Reader): Head | null {
     if (kind === T.open) {
       const close = r.partner[r.at + k] ?? -1;
       if (close < 0) return null;
-      if (end === 0) end = r.to[r.at + k - 1] ?? 0;
+      if (end === 0) end = Math.max(0, r.to[r.at + k - 1] ?? 0);
       aliases.push(slice(r, fromOf(r, r.at + k + 1), r.to[close - 1] ?? 0));
       k = close - r.at;
     } else if (
@@ -97,7 +97,7 @@ function keyOf(name: string): string {
 
 /** "yo, insert hook, draw up a loop": movements, whose numbers are not stitches. */
 function speaksOfMoves(r: Reader): boolean {
-  for (let i = r.at; i < r.kind.length; i++) {
+  for (let i = r.at; i < r.count; i++) {
     if (r.kind[i] !== T.word) continue;
     const sense = r.value[i] ?? 0;
     if (sense === W.yo || sense === W.draw) return true;

@@ -5,7 +5,7 @@
 
 import type { Reader } from './reader.ts';
 import { W } from './senses.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 
 export const STAR = { none: 0, open: 1, close: 2, named: 3, times: 4, mark: 5 } as const;
 
@@ -16,11 +16,11 @@ export function starRole(r: Reader, token: number): number {
 }
 
 function findStars(r: Reader): Uint8Array {
-  const roles = new Uint8Array(r.kind.length);
+  const roles = new Uint8Array(r.count);
   const doubles = doubleStars(r);
   const open = new Map<number, number>();
   const stars: Stars = { roles, open, lastNamed: lastNamed(r) };
-  for (let i = 0; i < r.kind.length; i++) {
+  for (let i = FIRST; i < r.count; i++) {
     if (r.kind[i] !== T.star) continue;
     const mark = r.value[i] ?? 1;
     if (isNamed(r, roles, i)) {
@@ -58,7 +58,7 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
 
 /** Where "from *" speaks of a single star for the last time; -1: nowhere. */
 function lastNamed(r: Reader): number {
-  for (let k = r.kind.length - 1; k > 0; k--) {
+  for (let k = r.count - 1; k > FIRST; k--) {
     if (
       r.kind[k] === T.star &&
       r.value[k] === 1 &&
@@ -72,7 +72,7 @@ function lastNamed(r: Reader): number {
 
 /** A star that touches the next word and stands off from the last one opens, whatever went before. */
 const looksOpening = (r: Reader, i: number): boolean =>
-  r.from[i + 1] === r.to[i] && (i === 0 || r.to[i - 1] !== r.from[i]);
+  r.from[i + 1] === r.to[i] && r.to[i - 1] !== r.from[i];
 
 /** "from *", "between * and *", "*-*", "rep * to *", "at **". */
 function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
@@ -89,7 +89,7 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   }
   // "(…)* repeat 5 times"
   if (kind === T.close && r.from[i] === r.to[k] && r.value[i + 1] === W.repeat) {
-    return r.kind[i + 1] === T.word && roles[0] !== STAR.open;
+    return r.kind[i + 1] === T.word && roles[FIRST] !== STAR.open;
   }
   if (kind === T.dash) return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
   if (kind === T.open) return r.value[k - 1] === W.repeat || r.value[k - 1] === W.from;
@@ -118,7 +118,7 @@ function multiplies(r: Reader, i: number): boolean {
 function doubleStars(r: Reader): 'open' | 'mark' {
   let stand = 0;
   let single = false;
-  for (let i = 0; i < r.kind.length; i++) {
+  for (let i = FIRST; i < r.count; i++) {
     if (r.kind[i] !== T.star) continue;
     if (r.value[i] === 1) single = true;
     if (r.value[i] !== 2) continue;
@@ -132,7 +132,7 @@ function doubleStars(r: Reader): 'open' | 'mark' {
 }
 
 function firstIsDouble(r: Reader): boolean {
-  for (let i = 0; i < r.kind.length; i++) if (r.kind[i] === T.star) return r.value[i] === 2;
+  for (let i = FIRST; i < r.count; i++) if (r.kind[i] === T.star) return r.value[i] === 2;
   return false;
 }
 

@@ -4,7 +4,7 @@ import { readLabel } from './label.ts';
 import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { readRun } from './steps.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type { Step } from './tree.ts';
 import { NO_VOCABULARY } from './vocabulary.ts';
 import { mayBeStitch } from './work.ts';
@@ -30,7 +30,7 @@ export function startsInstruction(
     if (!capital || rest.words === 0 || rest.share < 0.5) return null;
     return rest.stitches > 0 || isEnding(r) || isWord(r, W.repeat) ? 'label' : null;
   }
-  r.at = 0;
+  r.at = FIRST;
   return command(r) ?? likely(r);
 }
 
@@ -101,7 +101,7 @@ function share(r: Reader): Share {
   let words = 0;
   let notation = 0;
   let stitches = 0;
-  for (let i = r.at; i < r.kind.length; i++) {
+  for (let i = r.at; i < r.count; i++) {
     const kind = r.kind[i];
     if (kind === T.number || kind === T.ordinal) {
       words++;
@@ -154,7 +154,7 @@ function command(r: Reader): 'command' | null {
   const rest = share(r);
   if (rest.words === 0) return null;
   const steps: readonly Step[] = r.run(r, 'text');
-  r.at = 0;
+  r.at = FIRST;
   const lead = steps[0];
   const aside = lead?.kind === 'remark' && (lead.to > 40 || rest.share < 0.7);
   const first = aside ? lead : steps.find((step) => step.kind !== 'remark');
@@ -194,9 +194,9 @@ function isCommand(r: Reader, first: Step, steps: readonly Step[], rest: Share):
 function likely(r: Reader): 'likely' | null {
   const rest = share(r);
   if (rest.stitches === 0 || rest.share < 0.6) return null;
-  r.at = 0;
+  r.at = FIRST;
   const steps = r.run(r, 'text');
-  r.at = 0;
+  r.at = FIRST;
   const works = steps.some(
     (step) =>
       step.kind === 'repeat' ||

@@ -1,6 +1,7 @@
 /**
  * Tokens of one instruction as columns of numbers: no object and no string is made for a word.
- * Offsets count from the start of the instruction.
+ * Offsets count from the start of the instruction. The columns are used again by the next scan, so
+ * tokens are good only until then.
  */
 export const T = {
   end: 0,
@@ -26,14 +27,81 @@ export const T = {
   other: 17,
 } as const;
 
+/**
+ * Index of the first token. Below it, and behind the end token, lie tokens of the kind `end`, so
+ * that looking a little back or ahead needs no test of bounds and no missing value slows it down.
+ */
+export const FIRST = 8;
+/** No reading function looks farther past the end than this. */
+const BEHIND = 64;
+
 export interface Tokens {
-  readonly kind: number[];
-  readonly from: number[];
-  readonly to: number[];
+  readonly kind: Uint8Array;
+  /** Sense of a word; -1 for all that is no word. */
+  readonly word: Int32Array;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
   /** Sense of a word, value of a number or ordinal, see `T`. */
-  readonly value: number[];
+  readonly value: Float64Array;
   /** Hash of a word's letters; 0 for all else. */
-  readonly hash: number[];
+  readonly hash: Int32Array;
   /** Index of the other bracket of a pair; -1 where it is missing or this is no bracket. */
-  readonly partner: number[];
+  readonly partner: Int32Array;
+  /** Index behind the `end` token that closes them. */
+  readonly count: number;
+}
+
+/** Tokens while they are being put down. */
+export interface Columns extends Tokens {
+  kind: Uint8Array;
+  word: Int32Array;
+  from: Int32Array;
+  to: Int32Array;
+  value: Float64Array;
+  hash: Int32Array;
+  partner: Int32Array;
+  count: number;
+  /** How many tokens there is room for. */
+  room: number;
+}
+
+export function newColumns(room: number): Columns {
+  const length = room + BEHIND;
+  return {
+    kind: new Uint8Array(length),
+    word: new Int32Array(length).fill(-1),
+    from: new Int32Array(length),
+    to: new Int32Array(length).fill(-1),
+    value: new Float64Array(length),
+    hash: new Int32Array(length),
+    partner: new Int32Array(length).fill(-1),
+    count: FIRST,
+    room,
+  };
+}
+
+/** Doubles the room. */
+export function grow(c: Columns): void {
+  const wider = newColumns(c.room * 2);
+  wider.kind.set(c.kind);
+  wider.word.set(c.word);
+  wider.from.set(c.from);
+  wider.to.set(c.to);
+  wider.value.set(c.value);
+  wider.hash.set(c.hash);
+  wider.partner.set(c.partner);
+  Object.assign(c, wider, { count: c.count });
+}
+
+/** Wipes what an earlier, longer scan left behind the end. */
+export function wipeBehind(c: Columns): void {
+  const { count } = c;
+  const to = count + BEHIND - 1;
+  c.kind.fill(T.end, count, to);
+  c.word.fill(-1, count, to);
+  c.from.fill(0, count, to);
+  c.to.fill(-1, count, to);
+  c.value.fill(0, count, to);
+  c.hash.fill(0, count, to);
+  c.partner.fill(-1, count, to);
 }

@@ -13,11 +13,14 @@ import type { Entry } from './yaml-entries.ts';
 /** Terms that the pattern's words state, "UK terms used throughout", with their place. */
 export type StatedTerms = { readonly terms: Terms; readonly span: Span } | null;
 
+/** The head with the terms that the words state, unless front matter states them. */
+export const withStated = (head: Head, inWords: StatedTerms): Head =>
+  head.terms || !inWords ? head : { ...head, terms: inWords.terms, termsSpan: inWords.span };
+
 export function readHead(
   front: FrontMatter,
   text: string,
   blocks: readonly Block[],
-  inWords: StatedTerms,
 ): { value: Head; findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const entry = front.entries.get('terms');
@@ -36,8 +39,8 @@ export function readHead(
       title: writtenOf(front, 'title') ?? titleOf(text, blocks),
       version: writtenOf(front, 'version'),
       date: writtenOf(front, 'date'),
-      terms: terms ?? inWords?.terms ?? null,
-      termsSpan: terms && entry ? entry.valueSpan : (inWords?.span ?? null),
+      terms,
+      termsSpan: terms && entry ? entry.valueSpan : null,
       language: writtenOf(front, 'language'),
       sizes: sizesOf(front, text, blocks),
       yarns: yarnsOf(front, text, blocks),

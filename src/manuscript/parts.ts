@@ -33,11 +33,18 @@ interface Gathering {
   sawWork: boolean;
 }
 
-/** `read` gives the tree of an instruction. Parts without instructions are left out. */
+export interface BlockReader {
+  /** The tree of an instruction. */
+  readonly read: (span: Span) => Instruction;
+  /** Told of each block when it was read. */
+  readonly leave: (block: Block) => void;
+}
+
+/** Parts without instructions are left out. */
 export function partsOf(
   text: string,
   blocks: readonly Block[],
-  read: (span: Span) => Instruction,
+  { read, leave }: BlockReader,
 ): Parts {
   const all: Gathering = {
     text,
@@ -54,6 +61,7 @@ export function partsOf(
       const part = lastOf(all);
       part.copies = Math.max(part.copies, block.copies);
     }
+    leave(block);
   }
   const parts: Part[] = [];
   for (const part of all.drafts) {

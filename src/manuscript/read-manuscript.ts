@@ -12,14 +12,14 @@ import type { Block, ChartBlock } from './block.ts';
 import { scanBlocks } from './blocks.ts';
 import { readChart } from './chart.ts';
 import { readFrontMatter } from './front-matter.ts';
-import { readHead } from './head.ts';
+import { readHead, withStated } from './head.ts';
 import { layoutOf } from './layout.ts';
 import { fileRefusal, lineRefusals } from './limits.ts';
 import type { Chart, Head, Manuscript } from './manuscript.ts';
 import { partsOf } from './parts.ts';
 import { plainText } from './plain.ts';
 import { specialsOf, spellingsOf } from './specials.ts';
-import { type Cues, cuesOf, tellingCue, termsOf } from './terms.ts';
+import { addCues, type Cues, noCues, tellingCue, termsOf } from './terms.ts';
 import { treeReader, vocabularyOf } from './trees.ts';
 
 export interface ReadOptions {
@@ -49,19 +49,23 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
     from: front.bodyFrom,
     refused: refusals.refused,
   });
-  const cues = cuesOf(plain, blocks);
-  const head = readHead(front, plain, blocks, cues.stated);
+  const head = readHead(front, plain, blocks);
   const charts = chartsOf(text, blocks);
   const known = vocabularyOf(head.value, [], charts.value);
   const specials = specialsOf(plain, front, blocks, known);
   const words: Vocabulary = { ...known, specials: spellingsOf(specials) };
   const read = treeReader(plain, words, options.former ?? null);
-  const { parts, orders } = partsOf(plain, blocks, read);
-  const terms = termsOf(plain, cues, head.value.terms, options.terms ?? 'auto');
+  const cues = noCues();
+  const { parts, orders } = partsOf(plain, blocks, {
+    read,
+    leave: (block) => addCues(cues, plain, block),
+  });
+  const stated = withStated(head.value, cues.stated);
+  const terms = termsOf(plain, cues, stated.terms, options.terms ?? 'auto');
   const value = {
     text,
     lines,
-    head: head.value,
+    head: stated,
     parts,
     charts: charts.value,
     specials,

@@ -11,24 +11,30 @@ export interface Cues {
   readonly stated: StatedTerms;
 }
 
-/** Cues of the whole text, absolute; what readers comment is left out. */
-export function cuesOf(text: string, blocks: readonly Block[]): Cues {
-  const us: Span[] = [];
-  const uk: Span[] = [];
-  let stated: StatedTerms = null;
-  for (const block of blocks) {
-    if (block.kind === 'chart' || block.kind === 'copies') continue;
-    if (block.kind !== 'instruction' && block.section === 'comments') continue;
-    const cues = termCues(text, block.from, block.to);
-    if (cues.stated && !stated) {
-      stated = { terms: cues.stated.terms, span: shift(cues.stated.span, block.from) };
-    }
-    // A list of abbreviations may give both names of a stitch; it is no use of either.
-    if (block.kind !== 'instruction' && block.section === 'abbreviations') continue;
-    for (const span of cues.us) us.push(shift(span, block.from));
-    for (const span of cues.uk) uk.push(shift(span, block.from));
+/** Cues while they are being gathered, block by block, in the order of the text. */
+export interface CueDraft {
+  readonly us: Span[];
+  readonly uk: Span[];
+  stated: StatedTerms;
+}
+
+export const noCues = (): CueDraft => ({ us: [], uk: [], stated: null });
+
+/**
+ * Adds the cues of a block, absolute; what readers comment is left out. Cheapest right after the
+ * block was read, while its tokens are at hand.
+ */
+export function addCues(all: CueDraft, text: string, block: Block): void {
+  if (block.kind === 'chart' || block.kind === 'copies') return;
+  if (block.kind !== 'instruction' && block.section === 'comments') return;
+  const cues = termCues(text, block.from, block.to);
+  if (cues.stated && !all.stated) {
+    all.stated = { terms: cues.stated.terms, span: shift(cues.stated.span, block.from) };
   }
-  return { us, uk, stated };
+  // A list of abbreviations may give both names of a stitch; it is no use of either.
+  if (block.kind !== 'instruction' && block.section === 'abbreviations') return;
+  for (const span of cues.us) all.us.push(shift(span, block.from));
+  for (const span of cues.uk) all.uk.push(shift(span, block.from));
 }
 
 /** "Miss" and "tension" speak weakly, "sc" and "htr" strongly (common practice). */

@@ -1,6 +1,6 @@
 /** Words of a text that speak for US or UK terms, and an outright statement of them. */
 import type { Span } from '../source/index.ts';
-import { formOf } from './dictionary.ts';
+import { formOf, senseOfWord } from './dictionary.ts';
 import { scan } from './scan.ts';
 import { W } from './senses.ts';
 import { FIRST, T, type Tokens } from './tokens.ts';
@@ -16,9 +16,13 @@ export interface TermCues {
 const STRONG_US = new Set(['sc', 'hdc']);
 const STRONG_UK = new Set(['htr']);
 const SKIPPED = new Set(['miss', 'misses', 'missing', 'missed']);
+const COUNTRY_WORDS = {
+  US: ['us', 'usa', 'american', 'america'],
+  UK: ['uk', 'british', 'english', 'australian', 'aus'],
+} as const;
 const COUNTRIES: ReadonlyMap<number, Terms> = new Map([
-  ...['us', 'usa', 'american', 'america'].map((word) => [hash(word), 'US'] as const),
-  ...['uk', 'british', 'english', 'australian', 'aus'].map((word) => [hash(word), 'UK'] as const),
+  ...COUNTRY_WORDS.US.map((word) => [hash(word), 'US'] as const),
+  ...COUNTRY_WORDS.UK.map((word) => [hash(word), 'UK'] as const),
 ]);
 const TERM_WORDS = new Set(
   [
@@ -34,6 +38,18 @@ const TERM_WORDS = new Set(
 );
 const TENSION = hash('tension');
 
+/** Senses that may be a cue; all other words are passed over. Senses are fewer than this. */
+const MAY_SPEAK = new Uint8Array(1 << 12);
+for (let sense = 0; sense < MAY_SPEAK.length; sense++) {
+  const stem = formOf(sense)?.stem ?? '';
+  if (STRONG_US.has(stem) || STRONG_UK.has(stem) || stem === 'dc' || stem === 'tr')
+    MAY_SPEAK[sense] = 1;
+}
+for (const word of ['tension', ...COUNTRY_WORDS.US, ...COUNTRY_WORDS.UK]) {
+  MAY_SPEAK[senseOfWord(word)] = 1;
+}
+MAY_SPEAK[W.skip] = 1;
+
 function hash(word: string): number {
   return scan(word, 0, word.length).hash[FIRST] ?? 0;
 }
@@ -48,9 +64,9 @@ export function termCues(text: string, from: number, to: number): TermCues {
   const uk: Span[] = [];
   let stated: TermCues['stated'] = null;
   for (let i = FIRST; i < tokens.count; i++) {
-    if (tokens.kind[i] !== T.word) continue;
+    const sense = tokens.word[i] ?? -1;
+    if (sense < 0 || MAY_SPEAK[sense] === 0) continue;
     const span = { from: tokens.from[i] ?? 0, to: tokens.to[i] ?? 0 };
-    const sense = tokens.value[i] ?? 0;
     const stem = formOf(sense)?.stem ?? '';
     if (STRONG_US.has(stem) && !isOldSingle(text, from, span)) us.push(span);
     else if (STRONG_UK.has(stem) || speaksUk(tokens, i, stem)) uk.push(span);

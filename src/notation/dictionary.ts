@@ -86,7 +86,8 @@ export function lookUp(text: string, from: number, to: number, hash: number): Se
   for (;;) {
     const at = slots[slot] ?? -1;
     if (at < 0) return 0;
-    if (slotHashes[slot] === hash && sameWord(spellings[at] ?? '', text, from, to)) return senses[at] ?? 0;
+    if (slotHashes[slot] === hash && sameWord(spellings[at] ?? '', text, from, to))
+      return senses[at] ?? 0;
     slot = (slot + 1) & (TABLE_SIZE - 1);
   }
 }

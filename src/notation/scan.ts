@@ -159,7 +159,7 @@ const ROOM = 1 << 12;
 /** Used again by every scan: making columns anew would cost more than filling them. */
 const shared: Scan = {
   text: '',
-  base: 0,
+  base: -1,
   end: 0,
   at: 0,
   opened: [],
@@ -173,6 +173,8 @@ const shared: Scan = {
  */
 export function scan(text: string, from: number, to: number): Tokens {
   const s = shared;
+  // A line is looked at more than once: for how it begins, for its work, for words of US or UK terms.
+  if (s.base === from && s.end === to && s.text === text) return s.tokens;
   s.text = text;
   s.base = from;
   s.end = to;
@@ -184,9 +186,12 @@ export function scan(text: string, from: number, to: number): Tokens {
   scanAll(s);
   push(s, T.end, to, to);
   wipeBehind(s.tokens);
-  // The text may be large, and is not to be kept alive.
-  s.text = '';
   return s.tokens;
+}
+
+/** To be told when tokens were changed: the next scan of the same text makes them anew. */
+export function forgetScan(): void {
+  shared.base = -1;
 }
 
 function scanAll(s: Scan): void {

@@ -3,7 +3,7 @@ import { PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
 import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
-import { readRun } from './steps.ts';
+import { readRun, readWhile } from './steps.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Step } from './tree.ts';
 import { NO_VOCABULARY } from './vocabulary.ts';
@@ -31,7 +31,7 @@ export function startsInstruction(
     return rest.stitches > 0 || isEnding(r) || isWord(r, W.repeat) ? 'label' : null;
   }
   r.at = FIRST;
-  return command(r) ?? likely(r);
+  return unlabelled(r);
 }
 
 /** "Ch = chain", "sc - single crochet", "Dc: double crochet": a name and what it stands for. */
@@ -74,8 +74,7 @@ function workBehind(r: Reader, from: number, to = 200): boolean {
 
 /** A numbered label needs work, an order, or nothing behind it: "Row houses" has no number. */
 function labelReads(r: Reader, text: string): boolean {
-  const rest = share(r);
-  if (rest.words === 0) return true;
+  if (!hasWords(r)) return true;
   if (text.length > 60) return false;
   // "Rounds 1 - 2 form the centre.", "Row 4 is the hardest."
   const first = wordAt(r);
@@ -84,6 +83,16 @@ function labelReads(r: Reader, text: string): boolean {
     /^(is|are|was|were|form|forms|should|will|has|have|looks|shows?)$/.test(spelled(r, r.at));
   if (verb || isWord(r, W.form)) return false;
   return true;
+}
+
+/** Whether any word that tells something, or a number, is left. */
+function hasWords(r: Reader): boolean {
+  for (let i = r.at; i < r.count; i++) {
+    const kind = r.kind[i];
+    if (kind === T.number || kind === T.ordinal) return true;
+    if (kind === T.word && COMMON[r.word[i] ?? 0] === 0) return true;
+  }
+  return false;
 }
 
 /** "5. Fasten off.", "6) Finish off" */
@@ -108,17 +117,18 @@ function share(r: Reader): Share {
       notation++;
     }
     if (kind !== T.word) continue;
-    words++;
-    const sense = r.value[i] ?? 0;
+    const sense = r.word[i] ?? 0;
     if (mayBeStitch(sense) || sense === W.ch || sense === W.skip) stitches++;
-    if (sense > 0 && sense !== PROSE && !COMMON.has(sense)) notation++;
-    else if (COMMON.has(sense)) words--;
+    if (COMMON[sense] === 1) continue;
+    words++;
+    if (sense > 0 && sense !== PROSE) notation++;
   }
   return { words, stitches, share: words === 0 ? 0 : notation / words };
 }
 
 /** Words that prose and notation share and that tell neither. */
-const COMMON = new Set([
+const COMMON = new Uint8Array(1 << 12);
+for (const sense of [
   W.the,
   W.a,
   W.of,
@@ -141,7 +151,8 @@ const COMMON = new Set([
   W.so,
   W.all,
   W.not,
-]);
+])
+  COMMON[sense] = 1;
 
 /** Share (0 to 1) of a line's words that are notation. */
 export function readsAsWork(text: string, from: number, to: number): number {
@@ -149,23 +160,48 @@ export function readsAsWork(text: string, from: number, to: number): number {
   return share(r).share;
 }
 
-/** Lines that open with a stitch command. */
-function command(r: Reader): 'command' | null {
-  const rest = share(r);
-  if (rest.words === 0) return null;
-  const steps: readonly Step[] = r.run(r, 'text');
+/** Work without label: a stitch command in front, or mostly notation. */
+function unlabelled(r: Reader): 'command' | 'likely' | null {
+  const all = share(r);
+  if (all.words === 0) return null;
+  const mayBeLikely = all.stitches > 0 && all.share >= 0.6;
+  // Prose is known by its first clause; the rest of it is not read.
+  const steps = mayBeLikely
+    ? r.run(r, 'text')
+    : readWhile(r, (out) => out.length === 0 || mayCommand(leadOf(out, all)));
   r.at = FIRST;
-  const lead = steps[0];
-  const aside = lead?.kind === 'remark' && (lead.to > 40 || rest.share < 0.7);
-  const first = aside ? lead : steps.find((step) => step.kind !== 'remark');
-  if (!first || steps.some((step) => step.kind === 'unread' && step.to - step.from > 40))
-    return null;
-  const unread = steps.filter((step) => step.kind === 'unread').length;
-  if (unread > steps.length / 2) return null;
-  return isCommand(r, first, steps, rest) ? 'command' : null;
+  if (isCommand(r, steps, all)) return 'command';
+  return mayBeLikely && isLikely(steps, all) ? 'likely' : null;
 }
 
-function isCommand(r: Reader, first: Step, steps: readonly Step[], rest: Share): boolean {
+/** The step that tells; a remark in front of the others tells too if it is long. */
+function leadOf(steps: readonly Step[], all: Share): Step | undefined {
+  const lead = steps[0];
+  const aside = lead?.kind === 'remark' && (lead.to > 40 || all.share < 0.7);
+  return aside ? lead : steps.find((step) => step.kind !== 'remark');
+}
+
+/** Whether what is known so far leaves room for a command. */
+function mayCommand(first: Step | undefined): boolean {
+  if (!first) return true;
+  const { kind } = first;
+  return kind !== 'remark' && kind !== 'unread' && kind !== 'work';
+}
+
+/** Lines that open with a stitch command. */
+function isCommand(r: Reader, steps: readonly Step[], all: Share): boolean {
+  const first = leadOf(steps, all);
+  if (!first) return false;
+  let unread = 0;
+  for (const step of steps) {
+    if (step.kind !== 'unread') continue;
+    if (step.to - step.from > 40) return false;
+    unread++;
+  }
+  return unread <= steps.length / 2 && commands(r, first, steps, all);
+}
+
+function commands(r: Reader, first: Step, steps: readonly Step[], rest: Share): boolean {
   switch (first.kind) {
     case 'chain':
       return first.n !== null || first.open;
@@ -191,12 +227,7 @@ function isCommand(r: Reader, first: Step, steps: readonly Step[], rest: Share):
 }
 
 /** Work without label or command word: most words are notation and a stitch has its place. */
-function likely(r: Reader): 'likely' | null {
-  const rest = share(r);
-  if (rest.stitches === 0 || rest.share < 0.6) return null;
-  r.at = FIRST;
-  const steps = r.run(r, 'text');
-  r.at = FIRST;
+function isLikely(steps: readonly Step[], all: Share): boolean {
   const works = steps.some(
     (step) =>
       step.kind === 'repeat' ||
@@ -205,5 +236,5 @@ function likely(r: Reader): 'likely' | null {
       (step.kind === 'work' && (step.place !== null || step.n !== null || step.until !== null)),
   );
   const unread = steps.some((step) => step.kind === 'unread');
-  return works && (!unread || rest.share > 0.8) ? 'likely' : null;
+  return works && (!unread || all.share > 0.8);
 }

@@ -12,6 +12,7 @@ import { leftOver, opensRemark, remarkClause } from './remark.ts';
 import { isRepeatOrder, readLooseOrder, readStar, sentenceTimes } from './repeat.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { endSentence, newRun, putWords, type Run } from './run.ts';
+import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
@@ -23,15 +24,23 @@ import { mayBeStitch, readWork } from './work.ts';
 export function readRun(r: Reader, end: RunEnd): Step[] {
   if (end === 'list') return readList(r);
   const run = newRun(end);
-  while (kindAt(r) !== T.end && !runEnds(r, run)) {
-    const before = r.at;
-    stepHere(r, run);
-    if (r.at === before) {
-      r.at++;
-      putWords(r, run, before, 'unread');
-    }
-  }
+  while (kindAt(r) !== T.end && !runEnds(r, run)) oneStep(r, run);
   return run.out;
+}
+
+/** Reads steps of the text as long as what was read so far leaves a question open. */
+export function readWhile(r: Reader, open: (out: readonly Step[]) => boolean): Step[] {
+  const run = newRun('text');
+  while (kindAt(r) !== T.end && open(run.out)) oneStep(r, run);
+  return run.out;
+}
+
+function oneStep(r: Reader, run: Run): void {
+  const before = r.at;
+  stepHere(r, run);
+  if (r.at !== before) return;
+  r.at++;
+  putWords(r, run, before, 'unread');
 }
 
 /**
@@ -203,6 +212,7 @@ function readPipe(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  forgetScan();
   r.kind[start] = T.open;
   r.kind[close] = T.close;
   r.partner[start] = close;

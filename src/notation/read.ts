@@ -1,5 +1,6 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 import { settleJoins } from './join.ts';
+import { nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
@@ -21,7 +22,8 @@ export function readInstruction(
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
   const counts = settleCounts(r.counts, steps);
-  return { label, steps: settleJoins(steps), counts, orders: r.orders };
+  const settled = nameJoinedPieces(settleJoins(steps), text.slice(from, to));
+  return { label, steps: settled, counts, orders: r.orders };
 }
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */

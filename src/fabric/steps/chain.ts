@@ -35,8 +35,9 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
 
 /** "Ch 5, join to form a ring": the chain is closed before anything is worked. */
 const closesFirst = (here: Here): boolean =>
-  here.steps.slice(here.i + 1).find((next) => next.kind === 'join' || next.kind === 'work')
-    ?.kind === 'join';
+  here.steps
+    .slice(here.i + 1)
+    .find((next) => ['join', 'work', 'repeat', 'group'].includes(next.kind))?.kind === 'join';
 
 /** Nothing has been made that could be worked into, or the yarn was cut and not joined again. */
 const startsPiece = (hands: Hands): boolean =>

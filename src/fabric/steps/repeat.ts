@@ -58,6 +58,8 @@ function missingTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to 
 /** One pass; the last one ends as the words say. */
 function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {
   const outer = hands.into;
+  // "*2 sc in same st; rep from * to end": the same for each pass, not for all of them.
+  if (step.steps.every(staysInPlace) && hands.into === null && !hands.standing) hands.last = null;
   row.walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
   hands.into = outer;
 }
@@ -210,3 +212,9 @@ const skippedInPass = (hands: Hands, step: RepeatStep): number =>
     (sum, inner) => sum + (inner.kind === 'skip' ? (numberFor(hands, inner.place.n) ?? 1) : 0),
     0,
   );
+
+/** Works into "the same" place, or nowhere. */
+const staysInPlace = (step: Step): boolean =>
+  step.kind === 'work' || step.kind === 'group'
+    ? step.place?.pick === 'same' && (step.kind === 'group' || step.alsoIn.length === 0)
+    : step.kind === 'chain' || step.kind === 'remark' || step.kind === 'mark';

@@ -75,6 +75,7 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
     return workFromHook(hands, step, place);
   }
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
+  if (place && startsInFirstChain(hands, step, place)) hands.pos = hands.edge.n - 1;
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
     return workEach(hands, step, { place, until, reserve: reserved(hands, here) });
   }
@@ -86,6 +87,15 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
+
+/** "Ch 2, 6 sc in first ch": the first chain made, which is the last from the hook. */
+const startsInFirstChain = (hands: Hands, step: WorkStep, place: Place): boolean =>
+  place.pick === 'first' &&
+  nounOf(place).kind === 'chain' &&
+  hands.edge.kind === 'foundation' &&
+  !hands.edge.ring &&
+  hands.first === null &&
+  perPlaceIn(hands, step) >= 3;
 
 /** Slip stitches on a round run on over its join: those that find no place are the join. */
 const slipsLeft = (hands: Hands, step: WorkStep, many: number | null): number | null =>

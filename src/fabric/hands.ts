@@ -80,6 +80,8 @@ export interface Hands {
   /** Counted stitches made as parts of special stitches and named groups. */
   inGroups: number;
   boxes: number;
+  /** How many of the boxes are filled. */
+  filled: number;
   /** How many chains are foundation, not spaces: [from, to) of the last foundation. */
   foundation: { from: number; to: number; joined: boolean } | null;
   /** Chain made at a row's end, before or after the turn: it belongs to the next row. */
@@ -90,6 +92,8 @@ export interface Hands {
   kindsOf: Map<StitchTerm, KindMemo>;
   /** Nested specials, to stop one that is made of itself. */
   depth: number;
+  /** Lengths of the chains that this row makes. */
+  chainLengths: ReadonlySet<number>;
   /** Words that were not understood stand in this row. */
   unread: boolean;
   /** Something in this row has no checkable number ("evenly along the side"). */
@@ -182,12 +186,14 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     groups: new Map(),
     inGroups: 0,
     boxes: 0,
+    filled: 0,
     foundation: null,
     pending: null,
     pendingBase: 0,
     originOf: new Map(),
     kindsOf: new Map(),
     depth: 0,
+    chainLengths: new Set(),
     unread: false,
     loose: false,
     partly: false,
@@ -238,6 +244,7 @@ export function beginRow(
   hands.groups = new Map();
   hands.inGroups = 0;
   hands.boxes = 0;
+  hands.filled = 0;
   hands.originOf = new Map();
   hands.kindsOf = new Map();
   hands.unread = false;

@@ -31,6 +31,7 @@ export interface Mark
     | 'loop'
     | 'base'
     | 'boxes'
+    | 'filled'
     | 'inGroups'
     | 'foundation'
     | 'pending'
@@ -75,6 +76,7 @@ export const mark = (hands: Hands): Mark => ({
   loop: hands.loop,
   base: hands.base,
   boxes: hands.boxes,
+  filled: hands.filled,
   inGroups: hands.inGroups,
   foundation: hands.foundation,
   pending: hands.pending,
@@ -117,6 +119,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.loop = to.loop;
   hands.base = to.base;
   hands.boxes = to.boxes;
+  hands.filled = to.filled;
   hands.inGroups = to.inGroups;
   hands.foundation = to.foundation;
   hands.pending = to.pending;

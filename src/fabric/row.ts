@@ -71,6 +71,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   const edge = before.ready ? hands.edge : edgeFor(hands, before, setting, turned);
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   hands.statedStitches = statedStitches(hands, task.asks.counts);
+  hands.chainLengths = shape.chainLengths;
   const side = turned ? (before.side === 'RS' ? 'WS' : 'RS') : before.side;
   const row: RowContext = {
     shape,

@@ -29,6 +29,8 @@ export interface RowShape {
   /** Works nothing at all: a foundation, a fastening off, a remark. */
   readonly idle: boolean;
   readonly usesRing: boolean;
+  /** Lengths of the chains that the row makes. */
+  readonly chainLengths: ReadonlySet<number>;
   /** A chain of its own opens the row. */
   readonly chainsAtStart: boolean;
 }
@@ -103,6 +105,9 @@ function readShape(steps: readonly Step[]): RowShape {
     idle: !all.some(isWorky),
     usesRing:
       nouns.some((noun) => noun.kind === 'ring') || all.some((step) => step.kind === 'ring'),
+    chainLengths: new Set(
+      all.flatMap((step) => (step.kind === 'chain' ? (step.n?.values ?? [1]) : [])).map(Number),
+    ),
     chainsAtStart: startsWithChain(steps),
   };
 }

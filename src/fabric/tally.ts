@@ -102,7 +102,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
     case 'chain':
       return stated.chains ? [spaces] : [chains, spaces];
     case 'box':
-      return tally.boxes ? [tally.boxes] : [spaces];
+      return boxMeanings(hands, tally, stated);
     case 'group':
       return groupMeanings(tally, stated);
     default:
@@ -127,6 +127,13 @@ function plainOf(tally: RowTally, stem: StemId | null, plain: number | undefined
   if (stem === null || plain === undefined) return [];
   const start = tally.byKind.get(`start ${stem}`) ?? 0;
   return [(tally.byKind.get(stem) ?? 0) + start];
+}
+
+/** "2 sps, 8 bls": blocks are the filled boxes only, and are counted only where worked as boxes. */
+function boxMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
+  const filled = /^(bl|block|solid|filled|closed)/.test(stated.word.toLowerCase());
+  if (filled) return tally.boxes > 0 ? [hands.filled, tally.boxes] : [];
+  return tally.boxes > 0 ? [tally.boxes, tally.boxes - hands.filled] : [spaceCount(tally)];
 }
 
 function groupMeanings(tally: RowTally, stated: StatedCount): number[] {
@@ -165,6 +172,9 @@ export function compare(
   for (const stated of row.counts) {
     const value = numberFor(hands, stated.n);
     if (value === null || stated.partial || !TOTALS.has(stated.unit)) continue;
+    // "(2 sps, 8 blocks)": beside spaces, boxes are the filled ones.
+    const blocks = stated.unit === 'box' && row.counts.some((other) => other.unit === 'space');
+    if (blocks && tally.boxes === 0) continue;
     const may = meanings(hands, tally, stated, row.shape);
     if (may.length === 0) continue;
     compared++;

@@ -193,6 +193,7 @@ export function workBox(
   if (!(begun && endsWithChains(hands))) fill(hands, box, mesh, origin);
   else skipPlaces(hands, mesh.gap);
   if (!row.round) post(hands, mesh, origin);
+  if (box === 'filled') hands.filled++;
   hands.boxes += box === 'lacet' || box === 'bar' ? 2 : 1;
 }
 

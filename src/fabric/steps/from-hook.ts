@@ -47,7 +47,9 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const counts = passedCount(hands, step, { passed, stem, height });
   if (counts === 'do not count') return;
   const said = step.countsAs?.chains ?? 0;
-  const gap = counts === WITH_SPACE ? passed - height : Math.floor((passed - height) / 2);
+  // Mesh: the chains passed hold a space as wide as those that follow ("dc in 8th ch, *ch 2, …").
+  const mesh = Math.floor((passed - height) / 2);
+  const gap = counts === WITH_SPACE ? passed - height : hands.chainLengths.has(mesh) ? mesh : 0;
   const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
   const origin = originFor(hands, step);
   const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, gap));

@@ -48,6 +48,20 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'worked first': 'After slip stitches to a space, "next" is that space.',
     },
   },
+  'together in one place': {
+    tellsCustom: false,
+    readings: {
+      'in one place': '"dc2tog in next st" has all its legs in that one stitch.',
+      'over as many places': '"dc2tog in next st" is worked over the next 2 sts.',
+    },
+  },
+  'between stitches': {
+    tellsCustom: false,
+    readings: {
+      'a stitch is passed': 'Stitches worked between stitches pass one stitch each.',
+      'no stitch is passed': 'Stitches worked between stitches pass none.',
+    },
+  },
   gaps: {
     tellsCustom: false,
     readings: {

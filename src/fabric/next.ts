@@ -2,7 +2,15 @@
 import type { Place } from '../notation/index.ts';
 import { stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, groupEnd, SPACE } from './edge.ts';
-import { fact, type Hands, makeRing, numberFor, spanAt, type Target } from './hands.ts';
+import {
+  fact,
+  type Hands,
+  makeRing,
+  numberFor,
+  placeOfStep,
+  spanAt,
+  type Target,
+} from './hands.ts';
 import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import {
@@ -63,7 +71,9 @@ function takeEither(hands: Hands, place: Place): Target {
 
 function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
   const chains = numberFor(hands, noun.chains);
-  if (hands.edge.kind === 'into') return ringTarget(hands);
+  // Right after a ring of chain, "loop" is the ring.
+  const ringed = hands.edge.kind === 'foundation' && hands.edge.ring && hands.foundation?.joined;
+  if (hands.edge.kind === 'into' || ringed) return ringTarget(hands);
   if (hands.standing) standOrPass(hands, at);
   if (hands.edge.spaces === 0) {
     // "In next sp" where no chain stands between: the gap between groups, or "space" for stitch.
@@ -136,12 +146,28 @@ function takeGroup(hands: Hands, noun: AnyNoun): Target {
   return target;
 }
 
+/** "Dc between next 2 dc": each gap follows a stitch; beside "dc in dc" it takes none of its own. */
+function betweenStitches(hands: Hands): Target {
+  const { from, to } = placeOfStep(hands);
+  const reading = ask(hands.readings, {
+    doubt: 'between stitches',
+    custom: 'a stitch is passed',
+    alternatives: ['no stitch is passed'],
+    local: true,
+    from,
+    to,
+  });
+  if (reading === 'a stitch is passed') return takeStitch(hands, 'passed');
+  const node = hands.edge.node[Math.min(hands.pos, hands.edge.n - 1)] ?? -1;
+  return takeOff(hands, { node, space: true, entry: -1 });
+}
+
 /** Between stitches: every gap follows a stitch; between groups, the gap follows the group. */
 function takeGap(hands: Hands): Target {
   const { edge } = hands;
   const behind = nextGroupGap(hands);
   const grouped = behind >= 0 && behind - hands.pos > 1;
-  if (!grouped) return takeStitch(hands, 'passed');
+  if (!grouped) return betweenStitches(hands);
   hands.pos = behind;
   hands.tookSpace = true;
   return takeOff(hands, {

@@ -1,10 +1,12 @@
 /** Several places become one stitch: sc2tog, a cluster over three stitches. */
 import type { Place, Until, WorkStep } from '../../notation/index.ts';
-import { type Hands, make, numberFor, originFor, remaining } from '../hands.ts';
-import { limitOf } from '../limit.ts';
+import { type Hands, make, numberFor, originFor, remaining, spanAt } from '../hands.ts';
+import { hasNext, limitOf } from '../limit.ts';
+import { workStandingFirst } from '../next.ts';
 import { addAnchor } from '../nodes.ts';
-import { gapsOf } from '../noun.ts';
+import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
+import { ask } from '../readings.ts';
 import { takeStitch } from '../take.ts';
 import { openLast } from './last.ts';
 import { kindFor, stitches } from './stitch.ts';
@@ -18,6 +20,9 @@ export function workTogether(
   const { stitch } = step;
   if (hands.into) return stitches(hands, step, hands.into, numberFor(hands, step.n) ?? 1);
   const place = places[0] ?? null;
+  if (place && places.length === 1 && sharesFoot(hands, step, place)) {
+    return inOnePlaceEach(hands, step, place);
+  }
   const over = numberFor(hands, place?.n ?? null);
   const until = place?.until ?? step.until;
   const eachPlace = place?.pick === 'each' || until !== null;
@@ -84,4 +89,52 @@ function togetherToEnd(hands: Hands, step: WorkStep, legs: number, until: Until 
     togetherAlong(hands, step, legs);
   }
   hands.limit = Math.max(hands.limit, limit);
+}
+
+const ONE_PLACE: ReadonlySet<string> = new Set(['space', 'corner', 'ring', 'group', 'box']);
+
+/**
+ * "dc3tog in next ch-2 sp", "dc2tog in same st": all legs stand in the place named. "tr3tog in next
+ * st" may mean that or the next three; the sums tell.
+ */
+function sharesFoot(hands: Hands, step: WorkStep, place: Place): boolean {
+  if (ONE_PLACE.has(nounOf(place).kind)) return true;
+  const single = numberFor(hands, place.n) === null;
+  if (!single || (place.pick !== 'next' && place.pick !== 'same' && place.pick !== 'each'))
+    return false;
+  const custom = place.pick === 'same' ? 'in one place' : 'over as many places';
+  const reading = ask(hands.readings, {
+    doubt: 'together in one place',
+    custom,
+    alternatives: [custom === 'in one place' ? 'over as many places' : 'in one place'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'in one place';
+}
+
+function inOnePlaceEach(hands: Hands, step: WorkStep, place: Place): void {
+  const one = (at: Place): void => {
+    make(hands, kindFor(hands, step.stitch), originFor(hands, step), takePlace(hands, at, step));
+  };
+  const next: Place = {
+    ...place,
+    pick: place.pick === 'each' ? 'next' : place.pick,
+    until: null,
+    n: null,
+  };
+  if (place.pick !== 'each') {
+    const n = (numberFor(hands, step.n) ?? 1) * (numberFor(hands, place.n) ?? 1);
+    for (let i = 0; i < n; i++) one(next);
+    return;
+  }
+  const outer = hands.limit;
+  hands.limit = limitOf(hands, place.until);
+  const gaps = gapsOf(hands, place, step);
+  workStandingFirst(hands);
+  for (let before = -1; hasNext(hands, next, gaps) && hands.pos > before; ) {
+    before = hands.pos;
+    one(next);
+  }
+  hands.limit = Math.max(hands.limit, outer);
 }

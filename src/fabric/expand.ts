@@ -198,8 +198,15 @@ function rowsWanted(step: RowsAgainStep, named: number, plan: Plan, sizeIndex: n
   const rows = pick(step.moreRows, sizeIndex);
   if (rows !== null) return rows;
   const times = pick(step.times, sizeIndex);
+  if (plan.numbers.length > 1) {
+    // "Rows 7-50: Rep Rows 3-6 eleven times": the label and the words must speak of as many rows.
+    const range = plan.numbers.length;
+    const stated = times === null ? range : times * named;
+    const { from, to } = plan.placed;
+    if (stated !== range) plan.facts.push({ kind: 'row-total', stated, range, from, to });
+    return range;
+  }
   if (times !== null) return times * named;
-  if (plan.numbers.length > 1) return plan.numbers.length;
   const next = plan.placed.instruction.label?.next;
   return (next ? pick(next, sizeIndex) : null) ?? named;
 }

@@ -73,7 +73,8 @@ function passedCount(
   const custom = chain.passed >= chain.height && chain.height >= 3 ? 'count' : 'do not count';
   const others = [custom === 'count' ? 'do not count' : 'count'];
   // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.
-  if (chain.passed === chain.height + 1) others.push(WITH_SPACE);
+  const mesh = hands.chainLengths.size > 0 && chain.passed === chain.height + 1;
+  if (mesh) others.push(WITH_SPACE);
   return ask(hands.readings, {
     doubt: `skipped chains ${chain.passed}`,
     custom,

@@ -24,7 +24,14 @@ import {
 } from './scan.ts';
 import { sectionNamed } from './sections.ts';
 import { titleWords } from './titles.ts';
-import { continues, mayBeWork, mayHoldRow, startsOf } from './work-rules.ts';
+import {
+  continues,
+  goesOnSurely,
+  isLabelled,
+  mayBeWork,
+  mayHoldRow,
+  startsOf,
+} from './work-rules.ts';
 
 /** `text` is the plain text; blocks come in order and do not overlap. */
 export function scanBlocks(text: string, options: BlockOptions): Block[] {
@@ -164,7 +171,13 @@ function take(scan: Scan, stretch: Stretch): void {
   const at = { from: afterBullet(text, stretch.from, to), to, next: stretch.next };
   if (at.from >= to) return;
   if (scan.section === 'comments') addProse(scan, at);
-  else if (!takeCount(scan, at)) takeWords(scan, at, startsOf(scan, at));
+  else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
+}
+
+/** Inside a row only a label is looked for: nothing else would end it. */
+function startsHere(scan: Scan, at: Stretch): Starts {
+  if (!goesOnSurely(scan, at)) return startsOf(scan, at);
+  return isLabelled(scan.text, at.from, at.to) ? 'label' : 'likely';
 }
 
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */

@@ -2,7 +2,7 @@
  * Labels in the middle of a line: a whole pattern pasted as one paragraph ("Rnd 1: … Rnd 2: …"),
  * and numbers that a list dropped behind the count ("(35) 6-9. 35 sc").
  */
-import { startsInstruction } from '../notation/index.ts';
+import { startsWithLabel } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { oneOf } from './one-of.ts';
 
@@ -92,7 +92,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if ('(,-–&/"“\''.includes(sign)) return false;
   if (REFERS.test(text.slice(Math.max(0, before - 10), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
-  return startsInstruction(text, at, lineEndFrom(text, at)) === 'label';
+  return startsWithLabel(text, at, lineEndFrom(text, at));
 }
 
 /** End of the line, looked for no farther than a label can reach. */

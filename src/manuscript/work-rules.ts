@@ -4,6 +4,7 @@ import {
   readInstruction,
   readsAsWork,
   startsInstruction,
+  startsWithLabel,
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { endsWithCount } from './line-shapes.ts';
@@ -48,6 +49,20 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
 /** The row above is not over before the yarn is cut. */
 const ENDS_ROW = /^(?:fasten off|finish off|f\.?o\.?\b)/i;
 
+/**
+ * Whether a line that begins with no label belongs to the instruction above, however else it may
+ * begin: `takeWords` and `continues` then ask for nothing more.
+ */
+export function goesOnSurely(scan: Scan, { from }: Span): boolean {
+  const { text, open, options } = scan;
+  if (open?.kind !== 'instruction') return false;
+  if (open.bare) return true;
+  if (scan.afterBlank) return false;
+  const counted = endsWithCount(text, open.from, open.to);
+  if (counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
+  return (options.layout === 'written' && options.titles === 'headings') || goesOnAt(scan, from);
+}
+
 /** Words that refer to the work above and say nothing alone. */
 const REFERS = /^(?:rep|repeat|rpt|end|ending|then|skip|join|turn)\b/i;
 
@@ -65,10 +80,17 @@ function readsOn(text: string, from: number, to: number): boolean {
 const START = 120;
 
 /** `startsInstruction` on the first words of a line. */
-export function startOf(text: string, from: number, to: number): Starts {
-  if (to - from <= START) return startsInstruction(text, from, to);
+export const startOf = (text: string, from: number, to: number): Starts =>
+  startsInstruction(text, from, startTo(text, from, to));
+
+/** Whether it begins with a label. */
+export const isLabelled = (text: string, from: number, to: number): boolean =>
+  startsWithLabel(text, from, startTo(text, from, to));
+
+function startTo(text: string, from: number, to: number): number {
+  if (to - from <= START) return to;
   const end = text.lastIndexOf(' ', from + START);
-  return startsInstruction(text, from, end > from + START / 2 ? end : from + START);
+  return end > from + START / 2 ? end : from + START;
 }
 
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */

@@ -2,7 +2,7 @@ export { type TermCues, termCues } from './cues.ts';
 export { readOrders } from './notes.ts';
 export { readInstruction } from './read.ts';
 export { readSpecial } from './special.ts';
-export { readsAsWork, startsInstruction } from './starts.ts';
+export { readsAsWork, startsInstruction, startsWithLabel } from './starts.ts';
 export { heightOf, STEMS, type Stem, type StemId, stemOf, wordFor } from './stems.ts';
 export type {
   BoxStep,

@@ -187,10 +187,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
     r.at += 2;
     return true;
   }
-  const single =
-    /^(start|setup|foundation|base|edging|border|begin|finishing|edge|center|centre)$/.test(
-      spelled(r, start),
-    );
+  const single = SINGLES.test(spelled(r, start));
   if (single && kindAt(r, 1) === T.colon) {
     r.at++;
     return true;
@@ -200,6 +197,8 @@ function named(r: Reader, draft: LabelDraft): boolean {
 
 const NAMERS =
   /^(next|set|setup|foundation|base|last|final|first|edging|border|increase|decrease|inc|dec|eyelet|beading|finishing|all|every|each|joining|starting|beginning|pattern|body|handle|strap|ruffle|picot|shell|following|short|plain)$/;
+
+const SINGLES = /^(start|setup|foundation|base|edging|border|begin|finishing|edge|center|centre)$/;
 
 const isRowWord2at = (r: Reader, k: number): boolean =>
   isWord(r, W.row, k) || isWord(r, W.round, k);

@@ -28,6 +28,9 @@ const addNumbers = (words: string, into: Map<number, number>): void => {
     mayBeNumber[wordHash(word) & 511] = 1;
   }
 };
+/** Whether a word of this hash is a number or an ordinal. */
+export const isNumberWord = (hash: number): boolean =>
+  numberSenses.has(hash) || ordinalSenses.has(hash);
 addNumbers(NUMBER_WORDS, numberSenses);
 addNumbers(ORDINAL_WORDS, ordinalSenses);
 

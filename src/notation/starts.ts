@@ -1,11 +1,12 @@
 /** Whether a line of pasted text begins an instruction, and how much of it is notation. */
 import { PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
+import { mayOpenLabel } from './label-opens.ts';
 import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { readRun, readWhile } from './steps.ts';
 import { FIRST, T } from './tokens.ts';
-import type { Step } from './tree.ts';
+import type { RowLabel, Step } from './tree.ts';
 import { NO_VOCABULARY } from './vocabulary.ts';
 import { mayBeStitch } from './work.ts';
 
@@ -22,16 +23,28 @@ export function startsInstruction(
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   if (isAbbreviation(r)) return null;
   const label = readLabel(r);
-  if (label) {
-    const sure = label.word !== '' && label.numbers.length > 0;
-    if (sure && labelReads(r, label.text)) return 'label';
-    const rest = share(r);
-    const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
-    if (!capital || rest.words === 0 || rest.share < 0.5) return null;
-    return rest.stitches > 0 || isEnding(r) || isWord(r, W.repeat) ? 'label' : null;
-  }
+  if (label) return isRow(r, label) ? 'label' : null;
   r.at = FIRST;
   return unlabelled(r);
+}
+
+/** Whether `startsInstruction` says 'label', at a small part of its cost. */
+export function startsWithLabel(text: string, from: number, to: number): boolean {
+  if (!mayOpenLabel(text, from, to)) return false;
+  const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
+  if (isAbbreviation(r)) return false;
+  const label = readLabel(r);
+  return label !== null && isRow(r, label);
+}
+
+/** Whether work, or nothing, stands behind the label. */
+function isRow(r: Reader, label: RowLabel): boolean {
+  const sure = label.word !== '' && label.numbers.length > 0;
+  if (sure && labelReads(r, label.text)) return true;
+  const rest = share(r);
+  const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
+  if (!capital || rest.words === 0 || rest.share < 0.5) return false;
+  return rest.stitches > 0 || isEnding(r) || isWord(r, W.repeat);
 }
 
 /** "Ch = chain", "sc - single crochet", "Dc: double crochet": a name and what it stands for. */

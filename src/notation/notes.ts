@@ -29,20 +29,32 @@ export function readOrders(text: string, from: number, to: number): StandingOrde
 
 type Rule = (r: Reader, start: number, end: number) => StandingOrder | null;
 
-const RULES: readonly Rule[] = [
-  startChain,
-  turningChain,
-  turning,
-  joining,
-  loops,
-  chainsCount,
-  timesMean,
+/** Each rule with the words of which one must stand in the sentence. */
+const RULES: readonly (readonly [Rule, readonly number[]])[] = [
+  [startChain, [W.count]],
+  [turningChain, [W.turn]],
+  [turning, [W.turn, W.turning]],
+  [joining, [W.join, W.spiral, W.continue]],
+  [loops, [W.throughout, W.all, W.every, W.work, W.working]],
+  [chainsCount, [W.count]],
+  [timesMean, [W.times]],
 ];
+/** By sense: a bit for each rule that the word speaks for. */
+const SPEAKS_FOR = new Uint8Array(1 << 12);
+RULES.forEach(([, words], rule) => {
+  for (const sense of words) SPEAKS_FOR[sense] = (SPEAKS_FOR[sense] ?? 0) | (1 << rule);
+});
 
 function sentence(r: Reader, start: number, end: number, orders: StandingOrder[]): void {
-  for (const rule of RULES) {
+  let told = 0;
+  for (let i = start; i < end; i++) {
+    const sense = r.word[i] ?? -1;
+    if (sense > 0) told |= SPEAKS_FOR[sense] ?? 0;
+  }
+  for (let i = 0; told >> i > 0; i++) {
+    if (((told >> i) & 1) === 0) continue;
     r.at = start;
-    const order = rule(r, start, end);
+    const order = RULES[i]?.[0](r, start, end);
     if (order) orders.push(order);
   }
 }

@@ -96,12 +96,14 @@ export function grow(c: Columns): void {
 /** Wipes what an earlier, longer scan left behind the end. */
 export function wipeBehind(c: Columns): void {
   const { count } = c;
-  const to = count + BEHIND - 1;
-  c.kind.fill(T.end, count, to);
-  c.word.fill(-1, count, to);
-  c.from.fill(0, count, to);
-  c.to.fill(-1, count, to);
-  c.value.fill(0, count, to);
-  c.hash.fill(0, count, to);
-  c.partner.fill(-1, count, to);
+  c.kind.fill(T.end, count, count + BEHIND - 1);
+  c.word.fill(-1, count, count + BEHIND - 1);
+  // The other columns are asked only beside a kind or a word, a step or two on.
+  for (let i = count; i < count + 8; i++) {
+    c.from[i] = 0;
+    c.to[i] = -1;
+    c.value[i] = 0;
+    c.hash[i] = 0;
+    c.partner[i] = -1;
+  }
 }

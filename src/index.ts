@@ -22,7 +22,12 @@ export {
   widthOf,
   wrap,
 } from './finding/index.ts';
-export { type Manuscript, readManuscript } from './manuscript/index.ts';
+export {
+  type Manuscript,
+  readManuscript,
+  type WritePatternOptions,
+  writePattern,
+} from './manuscript/index.ts';
 export {
   applyEdits,
   type Edit,

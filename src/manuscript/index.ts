@@ -8,4 +8,5 @@ export type {
   PlacedInstruction,
 } from './manuscript.ts';
 export { type ReadOptions, readManuscript } from './read-manuscript.ts';
+export { type WritePatternOptions, writePattern } from './write.ts';
 export type { Entry } from './yaml-entries.ts';

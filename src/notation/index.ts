@@ -52,3 +52,10 @@ export type {
   YarnStep,
 } from './tree.ts';
 export { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
+export {
+  type WriteOptions,
+  writeInstruction,
+  writeOrder,
+  writeSpecial,
+  writeWords,
+} from './write/index.ts';

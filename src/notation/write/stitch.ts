@@ -74,8 +74,8 @@ function extended(stitch: StitchTerm, voice: Voice): string {
   return writeStem(stitch.extended && !stem.startsWith('e') ? `e${stem}` : stem, voice);
 }
 
-/** English plurals of the trade's group words: cl is its own short form, "cls" its plural. */
+/** English plurals of the trade's group words: "cls" is the plural of cl; "sh" stands for both. */
 export function plural(word: string, many: boolean): string {
-  if (!many) return word;
+  if (!many || word.toLowerCase() === 'sh') return word;
   return /(?:s|x|ch|sh)$/i.test(word) ? `${word}es` : `${word}s`;
 }

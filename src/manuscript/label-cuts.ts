@@ -76,11 +76,12 @@ const LABEL_END = new RegExp(
   ].join(''),
   'i',
 );
+/** Only an abbreviation has a stop: "in next. 3rd row: …" begins a row. */
 const REFERS = new RegExp(
-  String.raw`\b${oneOf(`
+  String.raw`\b(?:(?:rep|rpt|foll)\.|${oneOf(`
     rep | repeat | rpt | as | of | work | like | from | to | in | and | or | last | next | per
     | until | end | with | see | for | on | after | before | through | follow | between | at
-  `)}\.?$`,
+  `)})$`,
   'i',
 );
 

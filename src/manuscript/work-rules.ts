@@ -12,7 +12,9 @@ import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
 
 /** Among notes a label needs its colon: "Rnd 4 is worked in back loops" is a remark. */
 const hasLabelEnd = (text: string, from: number, to: number): boolean =>
-  /^[^,;]{1,40}?[:.)|=–—]/.test(text.slice(from, Math.min(to, from + 44)));
+  /^(?:[^,;]{1,40}?[:.)|=–—]|(?:row|rnd|round|rd) ?\d{1,3} ?- ?[\da-z(*])/i.test(
+    text.slice(from, Math.min(to, from + 44)),
+  );
 
 export function mayHoldRow(scan: Scan, { from, to }: Span): boolean {
   const { options } = scan;
@@ -158,6 +160,9 @@ export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boole
     if (starts === 'command') return true;
     return readsAsWork(text, from, to) >= (options.layout === 'pasted' ? LIKELY : SURE);
   }
-  const leaves = options.titles === 'lines' && scan.afterBlank;
+  // A list of materials may run on without a blank line; a foundation chain is no material.
+  const chain =
+    section === 'materials' && /^(?:ch|chain) \d{1,3}\b/i.test(text.slice(from, from + 12));
+  const leaves = options.titles === 'lines' && (scan.afterBlank || chain);
   return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;
 }

@@ -22,6 +22,8 @@ function endingHere(r: Reader): Ending | null {
   if (!isWord(r, W.ending) && !isWord(r, W.end) && !finish) return null;
   r.at++;
   eatThe(r);
+  // "ending row with sc in last st"
+  if ((isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.with, 1)) r.at++;
   let last = false;
   if ((isWord(r, W.last) || isWord(r, W.final)) && isWord(r, W.repeat, 1)) {
     last = true;

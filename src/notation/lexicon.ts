@@ -43,7 +43,7 @@ export const SPELLINGS = {
   top: 'top tops',
   base: 'base foot bottom',
   centre: 'center centre middle mid ctr cent',
-  side: 'side sides edge',
+  side: 'side sides edge edges',
   end: 'end ends',
   beginning:
     'beginning beg begin begins start starting starts commence commencing initial begining beginng',

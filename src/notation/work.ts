@@ -1,6 +1,6 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
 import { readCountsAs } from './counts-as.ts';
-import { formOf, mannerOf, phrasesOf, postOf, type SenseId } from './dictionary.ts';
+import { formOf, mannerOf, PROSE, phrasesOf, postOf, type SenseId } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
@@ -172,7 +172,7 @@ function readBehind(r: Reader, draft: Draft): void {
   if (draft.n === null && draft.place) timesBehindPlace(r, draft);
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
-  if (alongSide(r)) draft.evenly = true;
+  if (alongSide(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r);
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
@@ -190,6 +190,24 @@ function alongSide(r: Reader): boolean {
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
   if (isWord(r, W.of, k + 1)) return false;
   r.at += k + 1;
+  return true;
+}
+
+/** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
+function aroundIt(r: Reader): boolean {
+  if (!isWord(r, W.around) && !isWord(r, W.along)) return false;
+  let k = 1;
+  while (isWord(r, W.the, k) || isWord(r, W.all, k)) k++;
+  if (!isWord(r, W.side, k)) return false;
+  const from = k;
+  while (k < from + 5 && !clauseEnds(r, k)) {
+    const sense = wordAt(r, k);
+    const said = sense === 0 || sense === PROSE || sense === W.side;
+    if (!said && sense !== W.of && sense !== W.the) return false;
+    k++;
+  }
+  if (!clauseEnds(r, k)) return false;
+  r.at += k;
   return true;
 }
 
@@ -253,7 +271,7 @@ function takesNumber(r: Reader, sign: boolean): boolean {
 }
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
-  if (alongSide(r)) draft.evenly = true;
+  if (alongSide(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r);
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;

@@ -26,6 +26,28 @@ describe('pasted text', () => {
     expect(read(text).head.title).toBe('Tiny Apple');
   });
 
+  test('rows right below the list of materials, with a hyphen behind the number', () => {
+    const text = [
+      'Materials:',
+      'a 5 mm hook',
+      'Ch 12.',
+      'Row 1- 1 dc in 4th ch from hook and in each ch across. Ch 3, turn.',
+      'Row 2- 1 dc in each of next 9 dc.',
+    ].join('\n');
+    expect(instructions(text)).toEqual([
+      'Ch 12.',
+      'Row 1- 1 dc in 4th ch from hook and in each ch across. Ch 3, turn.',
+      'Row 2- 1 dc in each of next 9 dc.',
+    ]);
+  });
+
+  test('a sentence that ends in "next." is followed by a row of its own', () => {
+    const text =
+      '2nd row: Ch 4, (ch 1, dc in next tr) 9 times, ch 1, dc in next. 3rd row: Ch 1, sc in each dc.';
+    expect(instructions(text)).toHaveLength(2);
+    expect(instructions('Rnd 2: 8 sc. Rep. Rnd 2: twice.')).toHaveLength(1);
+  });
+
   test('hard-wrapped rows are put together', () => {
     const text = [
       'Row 1: Sc in 2nd ch from hook, sc in next 4 ch, ch 3, sk next 3 ch, sc in',

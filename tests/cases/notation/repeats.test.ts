@@ -37,6 +37,7 @@ describe('repeats', () => {
     ['in next sp work (3 tr, 2 ch, 3 tr)', '{3 tr; ch 2; 3 tr} @next space'],
     ['3 dc, ch 2, 3 dc in next ch-2 sp', '?{3 dc; ch 2; 3 dc} @next space2'],
     ['*dc in next 3, ch 1; rep from * ending with sc in last st.', '*<dc @next 3; ch 1> ->end ending with [sc @last st]'],
+    ['*dc, ch 1; rep from * across, ending row with 2 sc in last dc', '*<dc; ch 1> ->end ending with [2 sc @last dc]'],
     ['*dc, ch 1; rep from * across, ending last rep with 3 dc in last st, turn', '*<dc; ch 1> ->end ending last with [3 dc @last st]; turn'],
     ['*dc in next 3, **ch 1, sk 1; rep from * ending last rep at **; join', '*<dc @next 3; mark **; ch 1; skip @next 1> ->end ending at **; join'],
     ['*dc, ch 2; rep from * around, omit last ch 2, join', '*<dc; ch 2> ->end ending without [ch 2]; join'],

@@ -18,6 +18,8 @@ export interface KnownRows {
   /** "Row 3 and all odd rows": stands in for numbers that are not written out. */
   readonly every: { odd: Source | null; even: Source | null };
   last: number;
+  /** Rows of a part that is finished: a row of the same number there is another row. */
+  elsewhere: boolean;
 }
 
 /** An instruction whose steps can be worked again. */
@@ -31,6 +33,7 @@ export const newKnownRows = (): KnownRows => ({
   inOrder: [],
   every: { odd: null, even: null },
   last: 0,
+  elsewhere: false,
 });
 
 export interface Expansion {
@@ -46,6 +49,8 @@ interface Setting {
   /** Names of the sizes, to know which "Size M only" means. */
   readonly sizes: readonly string[];
   readonly orders: readonly StandingOrder[];
+  /** Rows of the parts worked before, by the part's name in lower case: "as row 4 of Front". */
+  readonly otherParts: ReadonlyMap<string, KnownRows>;
   readonly index: number;
   /** Most rows that one order may ask for. */
   readonly most: number;
@@ -211,15 +216,24 @@ function rowsWanted(step: RowsAgainStep, named: number, plan: Plan, sizeIndex: n
   return (next ? pick(next, sizeIndex) : null) ?? named;
 }
 
-function namedRows(step: RowsAgainStep, known: KnownRows, plan: Plan): Source[] {
+function namedRows(step: RowsAgainStep, own: KnownRows, plan: Plan): Source[] {
+  const known = (step.part && partNamed(step.part, plan)) || own;
   if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
   if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan));
   return known.inOrder.slice(-1);
 }
 
+function partNamed(words: string, plan: Plan): KnownRows | null {
+  const wanted = words.toLowerCase().trim();
+  for (const [name, known] of plan.setting.otherParts) {
+    if (name !== '' && (name.includes(wanted) || wanted.includes(name))) return known;
+  }
+  return null;
+}
+
 function rowNumbered(n: number, known: KnownRows, plan: Plan): Source[] {
   const { from, to } = plan.placed;
-  if (plan.numbers.length === 1 && plan.numbers[0] === n) {
+  if (plan.numbers.length === 1 && plan.numbers[0] === n && !known.elsewhere) {
     plan.facts.push({ kind: 'row-loop', row: String(n), from, to });
     return [];
   }

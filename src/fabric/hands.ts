@@ -90,6 +90,8 @@ export interface Hands {
   originOf: Map<Step, number>;
   /** Kinds of the stitches of this row's words, so that each is worked out once. */
   kindsOf: Map<StitchTerm, KindMemo>;
+  /** Repeats within which the hands are. */
+  repeats: number;
   /** Nested specials, to stop one that is made of itself. */
   depth: number;
   /** Lengths of the chains that this row makes. */
@@ -192,6 +194,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     pendingBase: 0,
     originOf: new Map(),
     kindsOf: new Map(),
+    repeats: 0,
     depth: 0,
     chainLengths: new Set(),
     unread: false,

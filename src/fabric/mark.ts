@@ -37,6 +37,7 @@ export interface Mark
     | 'pending'
     | 'pendingBase'
     | 'depth'
+    | 'repeats'
     | 'unread'
     | 'loose'
     | 'partly'
@@ -82,6 +83,7 @@ export const mark = (hands: Hands): Mark => ({
   pending: hands.pending,
   pendingBase: hands.pendingBase,
   depth: hands.depth,
+  repeats: hands.repeats,
   unread: hands.unread,
   loose: hands.loose,
   partly: hands.partly,
@@ -125,6 +127,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.pending = to.pending;
   hands.pendingBase = to.pendingBase;
   hands.depth = to.depth;
+  hands.repeats = to.repeats;
   hands.unread = to.unread;
   hands.loose = to.loose;
   hands.partly = to.partly;

@@ -49,7 +49,7 @@ export function takeNext(
     case 'group':
       return takeGroup(hands, noun);
     case 'gap':
-      return takeGap(hands);
+      return noun.word === '' ? betweenStitches(hands) : takeGap(hands);
     case 'ring':
       return ringTarget(hands);
     case 'start-chain':
@@ -65,8 +65,8 @@ export function takeNext(
 
 /** "next dc or ch-1 sp": whichever comes, provided that it is one of them. */
 function takeEither(hands: Hands, place: Place): Target {
-  const spaces = place.nouns.some((noun) => noun.kind === 'space' || noun.kind === 'chain');
-  return takeStitch(hands, spaces ? 'one' : 'passed');
+  const wants = (kind: string): boolean => place.nouns.some((noun) => noun.kind === kind);
+  return takeStitch(hands, wants('chain') ? 'chains' : wants('space') ? 'one' : 'passed');
 }
 
 function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
@@ -166,7 +166,8 @@ function betweenStitches(hands: Hands): Target {
 function takeGap(hands: Hands): Target {
   const { edge } = hands;
   const behind = nextGroupGap(hands);
-  const grouped = behind >= 0 && behind - hands.pos > 1;
+  // Two stitches in one place are an increase; three or more a group with gaps beside it.
+  const grouped = behind >= 0 && behind - hands.pos > 2;
   if (!grouped) return betweenStitches(hands);
   hands.pos = behind;
   hands.tookSpace = true;

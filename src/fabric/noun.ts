@@ -18,7 +18,9 @@ export const nounOf = (place: Place | null): AnyNoun => place?.nouns[0] ?? STITC
 
 /** Do "st" and "each st" mean spaces too? Asked only where there are spaces. */
 export function gapsOf(hands: Hands, place: Place | null, at: { from: number; to: number }): Gaps {
-  if (place && place.nouns.length > 1) return 'one';
+  if (place && place.nouns.length > 1) {
+    return place.nouns.some((noun) => noun.kind === 'chain') ? 'chains' : 'one';
+  }
   if (hands.edge.spaces === 0) return 'passed';
   const span = spanAt(hands, at);
   return ask(hands.readings, {

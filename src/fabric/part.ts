@@ -64,6 +64,7 @@ export interface PartSetting {
   readonly orders: readonly StandingOrder[];
   readonly charts: Charts;
   readonly sizes: readonly string[];
+  readonly otherParts: ReadonlyMap<string, KnownRows>;
   readonly progress: Progress;
 }
 
@@ -72,6 +73,7 @@ const copyKnown = (known: KnownRows): KnownRows => ({
   inOrder: [...known.inOrder],
   every: { ...known.every },
   last: known.last,
+  elsewhere: known.elsewhere,
 });
 
 /** Works the part in these readings. */
@@ -118,6 +120,7 @@ function workInstruction(run: Run, index: number): void {
   const expansion = expand(placed, progress.known, {
     sizeIndex: hands.sizeIndex,
     sizes: setting.sizes,
+    otherParts: setting.otherParts,
     orders: run.orders,
     index,
     most: 100_000,

@@ -1,7 +1,7 @@
 /** From the words for a place to the place itself, however it is picked. */
 import type { Place } from '../notation/index.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
-import { fact, type Hands, numberFor, spanAt, type Target } from './hands.ts';
+import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './hands.ts';
 import { ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
 import { gapsOf, nounOf } from './noun.ts';
 import { edgeOfRun, skippedRun } from './skipped.ts';
@@ -63,6 +63,9 @@ function takeSame(hands: Hands, place: Place, at: { from: number; to: number }):
 function takeFirst(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const noun = nounOf(place);
   if (!hands.first) return noun.kind === 'chain' ? takeChain(hands) : takeNext(hands, place, at);
+  // "*1 sc in first st, 2 sc in next; rep from *": the first of each pass is the next there is.
+  const again = hands.repeats > 0 && noun.kind !== 'chain' && remaining(hands) > 0;
+  if (again) return takeNext(hands, place, at);
   if (noun.kind === 'chain' || hands.edge.kind === 'foundation') return takeOff(hands, hands.first);
   const ahead = seek(
     hands,

@@ -214,6 +214,8 @@ export function nextGroupGap(hands: Hands): number {
       continue;
     }
     const end = groupEnd(edge, nodes, i);
+    // All of a first round stands in one ring: that makes it no group.
+    if (end - i >= edge.counted) return i + 1;
     return end < hands.limit || edge.ring ? Math.min(end, hands.limit) : -1;
   }
   return -1;

@@ -133,7 +133,15 @@ function plainOf(tally: RowTally, stem: StemId | null, plain: number | undefined
 function boxMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
   const filled = /^(bl|block|solid|filled|closed)/.test(stated.word.toLowerCase());
   if (filled) return tally.boxes > 0 ? [hands.filled, tally.boxes] : [];
-  return tally.boxes > 0 ? [tally.boxes, tally.boxes - hands.filled] : [spaceCount(tally)];
+  if (tally.boxes > 0) return [tally.boxes, tally.boxes - hands.filled];
+  return [spaceCount(tally), ...meshBoxes(tally)];
+}
+
+/** Mesh told in stitches: n boxes with a gap of g take n(g + 1) places in rounds, one more in rows. */
+function meshBoxes(tally: RowTally): number[] {
+  const gap = tally.spaces.length === 1 ? (tally.spaces[0]?.chains ?? 0) : 0;
+  const places = tally.stitches + tally.chains;
+  return gap === 0 ? [] : [places, places - 1].map((n) => n / (gap + 1)).filter(Number.isInteger);
 }
 
 function groupMeanings(tally: RowTally, stated: StatedCount): number[] {

@@ -3,7 +3,7 @@ import type { Manuscript, Part } from '../manuscript/index.ts';
 import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
 import { workPart } from './choose.ts';
 import { bareEdge } from './edge.ts';
-import { newKnownRows } from './expand.ts';
+import { type KnownRows, newKnownRows } from './expand.ts';
 import type { Cloth, Convention, Fabric, RowRecord } from './fabric.ts';
 import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newKindTable } from './kinds.ts';
@@ -69,15 +69,17 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
   const hands = newHands(shop.bench, sizeIndex);
   const rows: RowRecord[] = [];
   let progress = newProgress();
+  const otherParts = new Map<string, KnownRows>();
   try {
     for (const [partIndex, part] of shop.manuscript.parts.entries()) {
       const copies = Math.max(1, Math.min(part.copies, 20));
       for (let instance = 1; instance <= copies; instance++) {
         progress = startPart(hands, part, progress);
         hands.instance = instance;
-        const run = workOnce(shop, hands, { part, partIndex, instance, progress });
+        const run = workOnce(shop, hands, { part, partIndex, instance, progress, otherParts });
         rows.push(...run.rows);
         progress = run.progress;
+        otherParts.set(part.name.toLowerCase(), { ...progress.known, elsewhere: true });
       }
     }
   } catch (problem) {
@@ -134,7 +136,13 @@ function startsAnew(part: Part): boolean {
 function workOnce(
   shop: Shop,
   hands: Hands,
-  at: { part: Part; partIndex: number; instance: number; progress: Progress },
+  at: {
+    part: Part;
+    partIndex: number;
+    instance: number;
+    progress: Progress;
+    otherParts: ReadonlyMap<string, KnownRows>;
+  },
 ): PartRun {
   const { manuscript } = shop;
   const setting: PartSetting = {
@@ -142,6 +150,7 @@ function workOnce(
     orders: [...manuscript.orders, ...at.part.orders] satisfies StandingOrder[],
     charts: manuscript.charts,
     sizes: manuscript.head.sizes,
+    otherParts: at.otherParts,
   };
   const usual = shop.usual.get(at.partIndex) ?? new Map();
   const { run, choices, untried } = workPart(hands, setting, usual);

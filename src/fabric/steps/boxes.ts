@@ -7,6 +7,7 @@ import type { Chart } from '../../manuscript/index.ts';
 import {
   type BoxStep,
   type ChartStep,
+  heightOf,
   type StemId,
   type Step,
   stemOf,
@@ -122,7 +123,7 @@ function checkMesh(hands: Hands, mesh: Mesh, row: RowContext, here: Here): void 
   if (boxes === null || hands.edge.n === 0) return;
   const needed = boxes * (mesh.gap + 1) + (row.round ? 0 : 1);
   const have = placesLeft(hands, hands.edge.n);
-  if (needed === have) return;
+  if (needed === have || startsOnFoundation(hands, mesh, have - needed)) return;
   fact(hands, {
     kind: 'mesh',
     boxes,
@@ -131,6 +132,19 @@ function checkMesh(hands: Hands, mesh: Mesh, row: RowContext, here: Here): void 
     ...placeOfStep(hands),
   });
   hands.leave = true;
+}
+
+/**
+ * Over a foundation chain the surplus is the turning chain: the post's height, with the base of the
+ * first post among it or not, and the gap of a first open box. Both ways are in print.
+ */
+function startsOnFoundation(hands: Hands, mesh: Mesh, surplus: number): boolean {
+  if (hands.edge.kind !== 'foundation' || hands.edge.ring || hands.pos > 0) return false;
+  const height = Math.floor(heightOf(mesh.post));
+  const turning = [height - 1, height, height + mesh.gap - 1, height + mesh.gap];
+  if (!turning.includes(surplus)) return false;
+  hands.pos = surplus;
+  return true;
 }
 
 /** Stitches and chains from here to entry `limit`: each is a place for mesh. */

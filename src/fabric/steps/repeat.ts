@@ -60,7 +60,9 @@ function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean)
   const outer = hands.into;
   // "*2 sc in same st; rep from * to end": the same for each pass, not for all of them.
   if (step.steps.every(staysInPlace) && hands.into === null && !hands.standing) hands.last = null;
+  hands.repeats++;
   row.walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
+  hands.repeats--;
   hands.into = outer;
 }
 

@@ -10,9 +10,13 @@ export function plainText(text: string): string {
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
+  if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, '$1 $2 ');
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** 5 “petals”: quotation marks around one word; those of inches stand behind a figure. */
+const QUOTED = /(^|[\s(,])["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 

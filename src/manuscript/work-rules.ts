@@ -42,11 +42,15 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (open.kind === 'definition') return definitionGoesOn(scan, open, from, starts);
   if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
   const counted = endsWithCount(text, open.from, open.to);
+  if (counted && NAMED_LINE.test(text.slice(from, from + 40))) return false;
   if (starts === 'command' && counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+/** "Top fold: sc in each st": a row by name instead of a number. */
+const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}: /u;
 
 /** The row above is not over before the yarn is cut. */
 const ENDS_ROW = /^(?:fasten off|finish off|f\.?o\.?\b)/i;
@@ -95,8 +99,12 @@ function startTo(text: string, from: number, to: number): number {
   return end > from + START / 2 ? end : from + START;
 }
 
+/** Another way to do what the row does: told, and not worked as well. */
+const OTHER_WAY = /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternatively)\b/i;
+
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
+  if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
   const starts = startOf(scan.text, from, to);
   if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;

@@ -14,6 +14,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
   if (last === W.made || last === W.throughout) return true;
   if ((last === W.row || last === W.round) && close - start < 6) return true;
+  if (isShorthand(r, start, close)) return true;
   let works = false;
   for (let i = start + 1; i < close && !works; i++) {
     const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
@@ -35,6 +36,15 @@ export function isAside(r: Reader, start: number, close: number): boolean {
       sense === W.repeat;
   }
   return !works;
+}
+
+/** "(3xSC, 1x2SC)": letters that say again what the words before have said. */
+function isShorthand(r: Reader, start: number, close: number): boolean {
+  for (let i = start + 1; i + 3 < close + 1; i++) {
+    const times = r.kind[i + 1] === T.times || r.value[i + 1] === W.x;
+    if (times && r.kind[i] === T.number && r.kind[i + 2] === T.number) return true;
+  }
+  return false;
 }
 
 /** "(first dc of shell)", "(dc group)", "(shell)", "(increase)" with nothing behind: a name. */

@@ -4,7 +4,7 @@
  */
 
 import { readPlaceAfterPreposition } from './place.ts';
-import { eatWord, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -62,13 +62,19 @@ const isOnePlace = (place: Place): boolean =>
   place.pick !== 'every-other' &&
   !place.fromHook;
 
+const opensPlace = (sense: number): boolean =>
+  sense === W.in ||
+  sense === W.around ||
+  sense === W.over ||
+  sense === W.under ||
+  sense === W.between;
+
 /** "in next sp work (2 dc, ch 2, 2 dc)", "into each loop 5 dc, 4 ch, 5 dc". */
 export function placeFirst(r: Reader, run: Run): boolean {
   const start = r.at;
   // A list within a list would be read over and over.
   if (run.end === 'list') return false;
-  if (!isWord(r, W.in) && !isWord(r, W.around) && !isWord(r, W.over) && !isWord(r, W.under))
-    return false;
+  if (!opensPlace(wordAt(r))) return false;
   const place = readPlaceAfterPreposition(r);
   if (!place) return false;
   if (placeBehindAside(r, run, place, start)) return true;

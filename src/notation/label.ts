@@ -188,7 +188,8 @@ function named(r: Reader, draft: LabelDraft): boolean {
     return true;
   }
   const single = SINGLES.test(spelled(r, start));
-  if (single && kindAt(r, 1) === T.colon) {
+  const chain = isWord(r, W.ch) && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
+  if ((single || chain) && kindAt(r, 1) === T.colon) {
     r.at++;
     return true;
   }

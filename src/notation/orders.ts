@@ -118,7 +118,11 @@ export function readRing(r: Reader): RingStep | null {
     r.at = start;
     return null;
   }
-  return { kind: 'ring', from: fromOf(r, start), to: toOf(r) };
+  const to = toOf(r);
+  // "make a ring with 6 sc", "magic ring of 7 sc": the stitches are work.
+  const linked = isWord(r, W.with) || isWord(r, W.of) || isWord(r, W.in);
+  if (linked && kindAt(r, 1) === T.number) r.at++;
+  return { kind: 'ring', from: fromOf(r, start), to };
 }
 
 /** "BLO:", "in back loops only", "working in front loops", "through both loops" on their own. */

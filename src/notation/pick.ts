@@ -72,6 +72,11 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
     return true;
   }
+  // "in beginning 4th ch": that of the chain which begins the round.
+  if (sense === W.beginning && kindAt(r, 1) === T.ordinal) {
+    r.at++;
+    return ordinalPick(r, draft);
+  }
   if (sense === W.a) {
     draft.pick = 'next';
     r.at++;

@@ -2,7 +2,8 @@
 
 import { looseGroup } from './groups.ts';
 import { joinBehind, settleTarget } from './join.ts';
-import { layersAhead, readLayers } from './layers.ts';
+import { layersAhead, pieceAhead, readLayers } from './layers.ts';
+import { readPlace } from './place.ts';
 import { isMaking } from './plain-count.ts';
 import { clauseEnds, isWord, kindAt, type Reader, toOf } from './reader.ts';
 import { leftOver } from './remark.ts';
@@ -11,7 +12,7 @@ import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
-import type { Step } from './tree.ts';
+import type { Step, WorkStep } from './tree.ts';
 import { readYarnName } from './yarn-name.ts';
 
 export function putStep(r: Reader, run: Run, step: Step | null): void {
@@ -33,12 +34,49 @@ function yarnBehind(r: Reader, run: Run): void {
   if (work) run.out.push(work);
 }
 
+/** "3 sc on the other side of the ch": the chain beneath is turned to before the work. */
+function otherSideBehind(r: Reader, work: WorkStep): Step | null {
+  if (work.place && work.place.nouns.length > 0) return null;
+  const start = r.at;
+  let k = 0;
+  if (isWord(r, W.in) || isWord(r, W.on) || isWord(r, W.along) || isWord(r, W.across)) k = 1;
+  if (isWord(r, W.the, k)) k++;
+  // "in other" was taken for a place before the side was seen.
+  const other = isWord(r, W.other, k) || isWord(r, W.opposite, k) || isWord(r, W.other, -1);
+  if (!isWord(r, W.other, -1)) k++;
+  if (!other || !isWord(r, W.side, k) || !isWord(r, W.of, k + 1)) return null;
+  r.at += k + 2;
+  const place = readPlace(r);
+  const noun = place?.nouns[0];
+  if (noun?.kind !== 'chain' && noun?.kind !== 'start-chain') {
+    r.at = start;
+    return null;
+  }
+  return { kind: 'other-side', chains: null, rowEnds: false, from: work.from, to: toOf(r) };
+}
+
+/** The stitches that go there: as many as are said, before the name or of the chains. */
+function sideWork(r: Reader, work: WorkStep): WorkStep {
+  let n = work.n;
+  for (let k = -1; n === null && k > -6; k--) {
+    const at = r.at + k;
+    if (r.kind[at] === T.number)
+      n = { from: r.from[at] ?? 0, to: r.to[at] ?? 0, values: [r.value[at] ?? 0] };
+  }
+  return { ...work, n, place: null, to: toOf(r) };
+}
+
 export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): void {
   const join =
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
   run.aside = false;
-  if (layersAhead(r)) {
+  const beneath = otherSideBehind(r, work);
+  if (beneath) run.out.push(beneath, sideWork(r, work));
+  else if (layersAhead(r)) {
     const step = readLayers(r, r.at);
+    run.out.push({ ...step, from: work.from });
+  } else if (pieceAhead(r)) {
+    const step = readLayers(r, r.at, 'joining pieces');
     run.out.push({ ...step, from: work.from });
   } else if (join) run.out.push(settleTarget(join));
   else {

@@ -45,12 +45,24 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): StatedCount[] 
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
   for (const { count, from } of seen) {
-    if (from >= last) counts.push(count);
+    if (from >= last && !isSuperseded(count, from, seen)) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
   return counts;
 }
+
+/** "2 sc in each st (2 sc). Join. (16 sc)": of two counts of one thing the last is the row's. */
+const isSuperseded = (count: StatedCount, from: number, seen: readonly SeenCount[]): boolean =>
+  count.unit !== 'row' &&
+  seen.some(
+    (later) =>
+      later.from > from &&
+      later.count.unit === count.unit &&
+      later.count.stem === count.stem &&
+      later.count.word === count.word &&
+      later.count.n.values[0] !== count.n.values[0],
+  );
 
 const makes = (step: Step | undefined): boolean =>
   step?.kind === 'repeat' ||

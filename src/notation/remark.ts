@@ -9,7 +9,7 @@ import { PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import { mayBeStitch } from './work.ts';
 
 /** Words that open a side job or advice. */
@@ -23,6 +23,7 @@ const OPENERS = new Set(
     'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
+    'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
     'thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
   ).split(' '),
 );
@@ -94,7 +95,7 @@ export function leftOver(r: Reader, run: Run): void {
     // A stray sign is a slip of typing and says nothing.
     return;
   }
-  const aside = known || run.aside || isProseSentence(r, run, start);
+  const aside = known || run.aside || isTitle(r, run, start) || isProseSentence(r, run, start);
   putWords(r, run, start, aside ? 'remark' : 'unread');
 }
 
@@ -107,6 +108,17 @@ function isProseSentence(r: Reader, run: Run, start: number): boolean {
     r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length;
   if (!begins || r.at - start < 3 || !(kindAt(r) === T.stop || kindAt(r) === T.end)) return false;
   for (let i = start; i < r.at; i++) {
+    const sense = r.value[i] ?? 0;
+    if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
+  }
+  return true;
+}
+
+/** "Motif. Ch 6, join": the name of the piece before its first row, up to three words and no number. */
+function isTitle(r: Reader, run: Run, start: number): boolean {
+  if (run.out.length > 0 || start > FIRST || r.at > FIRST + 3) return false;
+  if (kindAt(r) !== T.stop && kindAt(r) !== T.colon) return false;
+  for (let i = FIRST; i < r.at; i++) {
     const sense = r.value[i] ?? 0;
     if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
   }

@@ -82,7 +82,8 @@ function unwrapped(steps: Step[]): readonly Step[] {
 function timesBehindPair(r: Reader): Times | null {
   const start = r.at;
   while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.stop) {
-    if (!isRepeatOrder(r, 1)) break;
+    const counted = kindAt(r, 2) === T.number && isWord(r, W.times, 3);
+    if (!isRepeatOrder(r, 1) && !(counted && kindAt(r, 1) === T.word)) break;
     r.at++;
   }
   if (isRepeatOrder(r)) {
@@ -139,6 +140,8 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
     if (later) return { times: later, mark };
     r.at = start;
   }
+  // "repeat from * all ending with …"
+  if (isWord(r, W.all) && (isWord(r, W.ending, 1) || isWord(r, W.end, 1))) r.at++;
   return { times: toTheEnd(r), mark };
 }
 
@@ -309,7 +312,10 @@ export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
   };
   const before = r.kind[start - 1];
   const whole =
-    before === T.comma || before === T.semicolon || r.kind[start] === T.star || lastIsOne(run);
+    before === T.comma ||
+    before === T.semicolon ||
+    (r.kind[start] === T.star && kindAt(r) !== T.comma) ||
+    lastIsOne(run);
   const saved = run.sentence;
   if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;
   wrapSentence(r, run, order, '');

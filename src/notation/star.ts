@@ -70,9 +70,13 @@ function lastNamed(r: Reader): number {
   return -1;
 }
 
+/** ", ch 1, *. Repeat": a star before a full stop closes. */
+const opensWork = (kind: number | undefined): boolean =>
+  kind === T.word || kind === T.number || kind === T.open || kind === T.ordinal;
+
 /** A star that touches the next word and stands off from the last one opens, whatever went before. */
 const looksOpening = (r: Reader, i: number): boolean =>
-  r.from[i + 1] === r.to[i] && r.to[i - 1] !== r.from[i];
+  r.from[i + 1] === r.to[i] && opensWork(r.kind[i + 1]) && r.to[i - 1] !== r.from[i];
 
 /** "from *", "between * and *", "*-*", "rep * to *", "at **". */
 function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {

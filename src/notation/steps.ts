@@ -5,6 +5,7 @@ import { formOf, phrasesOf } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
+import { readPlaceAfterPreposition } from './place.ts';
 import { countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import { isWord, kindAt, type Reader, type RunEnd, wordAt } from './reader.ts';
@@ -120,6 +121,11 @@ const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  // "make * 6 dc in next sp; rep from *"
+  if (sense === W.work && kindAt(r, 1) === T.star) {
+    r.at++;
+    return;
+  }
   if (!opensOrder(sense) && mayBeStitch(sense)) {
     if (stitchStep(r, run)) return;
   } else {
@@ -136,8 +142,23 @@ function wordStep(r: Reader, run: Run): void {
     if (mayWork(r) && stitchStep(r, run)) return;
   }
   if (placeFirst(r, run)) return;
+  const any = startsAnywhere(r, run);
+  if (any) return putStep(r, run, any);
   if (opensRemark(r)) return remarkClause(r, run);
   leftOver(r, run);
+}
+
+/** "In any ch-2 sp, ch 3, …": the yarn is taken up there. */
+function startsAnywhere(r: Reader, run: Run): Step | null {
+  if (run.out.length > 0 || !isWord(r, W.in) || !isWord(r, W.any, 1)) return null;
+  const start = r.at;
+  const place = readPlaceAfterPreposition(r);
+  if (place && (kindAt(r) === T.comma || kindAt(r) === T.colon)) {
+    const span = { from: place.from, to: place.to };
+    return { kind: 'join', place, with: null, ring: false, yarn: 'yarn', ...span };
+  }
+  r.at = start;
+  return null;
 }
 
 /** A stitch with its places; "sc even for 5 rows" is an order to go on. */

@@ -9,6 +9,7 @@ import {
   isWord,
   kindAt,
   type Reader,
+  spelled,
   toOf,
   valueAt,
   wordAt,
@@ -21,6 +22,9 @@ import { readUntil } from './until.ts';
 /** `plainMore`: what "6 times" without "more" means here: `false` in all, `null` either. */
 export function readTimes(r: Reader, plainMore: false | null): Times | null {
   const start = r.at;
+  // "*…* complete 5 times"
+  const told = kindAt(r, 1) === T.number && isWord(r, W.times, 2);
+  if (told && /^(complete|work|do|make|repeated)$/.test(spelled(r, r.at))) r.at++;
   const total = totalAhead(r);
   if (isWord(r, W.for) || isWord(r, W.another)) r.at++;
   if (isWord(r, W.a) && kindAt(r, 1) === T.number) r.at++;

@@ -38,7 +38,7 @@ import { readRowsAgain } from './rows-again.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { Step } from './tree.ts';
+import type { Place, Step } from './tree.ts';
 import { mayBeStitch, readWork } from './work.ts';
 import { readChange, readDrop, readFastenOff, readWithYarn, startsFastenOff } from './yarn.ts';
 
@@ -193,6 +193,8 @@ function startsIn(r: Reader): Step | null {
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
   if (place && kindAt(r) === T.comma) r.at++;
+  const told = place ? startTold(r, place, start) : null;
+  if (told) return told;
   const work = place?.fromHook ? readWork(r) : null;
   const each =
     work?.place ?? (work?.until && place ? { ...place, ...ALL, until: work.until } : null);
@@ -201,6 +203,27 @@ function startsIn(r: Reader): Step | null {
     return null;
   }
   return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
+}
+
+/**
+ * "Starting in 2nd ch from hook, sc in next 4 ch" passes over the chains before that one; "starting
+ * in the first st" says nothing new. `null`: the work behind goes on to the end.
+ */
+function startTold(r: Reader, place: Place, start: number): Step | null {
+  const span = { from: fromOf(r, start), to: place.to };
+  if (place.pick === 'first' || place.pick === 'same') return { kind: 'remark', ...span };
+  const nth = place.nth ?? 0;
+  if (!place.fromHook || nth < 2) return null;
+  const behind = r.at;
+  const work = readWork(r);
+  r.at = behind;
+  if (work?.until || work?.place?.pick === 'each' || work?.place?.fromHook) return null;
+  const n = { values: [nth - 1], from: place.from, to: place.to };
+  return {
+    kind: 'skip',
+    place: { ...place, pick: 'first', n, nth: null, fromHook: false },
+    ...span,
+  };
 }
 
 const ALL = { pick: 'each', nth: null, fromHook: false, each: true } as const;

@@ -17,6 +17,13 @@ const COLOURS = new Set(
 export function readYarnName(r: Reader): string | null {
   const start = r.at;
   let labelled = false;
+  if (
+    /^(next|new|contrast|contrasting|main|first|second|third|different|another)$/.test(
+      spelled(r, r.at),
+    ) ||
+    kindAt(r) === T.ordinal
+  )
+    if (isWord(r, W.color, 1)) r.at++;
   while (isWord(r, W.color) || isWord(r, W.the)) {
     labelled ||= isWord(r, W.color);
     r.at++;

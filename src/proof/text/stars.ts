@@ -40,9 +40,16 @@ function isOther(words: string, at: number, label: number): boolean {
   const before = words.slice(Math.max(0, at - 2), at);
   const after = words.slice(at + 1, at + 3);
   if (/[)\]]\s?$/.test(before) && /^\s?\d/.test(after)) return true;
+  // "inc * 6 (12)"
+  if (/[a-z]\s?$/i.test(before) && /^\s?\d+\s*(?:[([{,;.=–-]|$)/.test(words.slice(at + 1, at + 8)))
+    return true;
   if (/\d$/.test(before) && /^\d/.test(after)) return true;
   if (/\d\s$/.test(before) && /^\s\d/.test(after)) return true;
-  return /^[\s:.)]*$/.test(words.slice(label, at)) && words[at + 1] === '*';
+  return (
+    /^[\s:.)]*$/.test(words.slice(label, at)) &&
+    words[at + 1] === '*' &&
+    !/(?:from|to|at) \*\*/.test(words)
+  );
 }
 
 function lonely(scene: Scene, row: Placed, marks: readonly Mark[]): Finding[] {

@@ -7,7 +7,7 @@ describe('beginnings', () => {
     ['MR, 7sc [7]', 'ring; 7 sc = 7'],
     ['7 sc into a magic circle {7 sts}', '7 sc @next ring = 7 stitch'],
     ['Magic ring. Chain 1. 9 Hdc.', 'ring; ch 1; 9 hdc'],
-    ['make an adjustable ring with 7 sc', 'ring; "with 7 sc"'],
+    ['make an adjustable ring with 7 sc', 'ring; 7 sc'],
     ['sc 7 in ring', 'sc 7 @this ring'],
     ['start with 7 sc into mr', '7 sc @this ring'],
     ['Ch 2, 7 sc in 2nd ch from hook.', 'ch 2; 7 sc @nth2 chain from-hook'],

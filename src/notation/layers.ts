@@ -31,30 +31,12 @@ export function layersAhead(r: Reader, ahead = 0): boolean {
 const LAYERS = new Set(['layer', 'layers', 'thickness', 'thicknesses', 'sides', 'pieces', 'ears']);
 const COUNTS = new Set([W.both, W.all, W.the, W.of, W.these]);
 
-/** "around the first leg", "of 2nd leg", "on arm": stitches of a piece that was made apart. */
-export function pieceAhead(r: Reader, ahead = 0): boolean {
-  if (!PIECE_LINKS.has(wordAt(r, ahead))) return false;
-  for (let k = ahead + 1; k < ahead + 4; k++) {
-    if (kindAt(r, k) === T.ordinal) continue;
-    if (kindAt(r, k) !== T.word) return false;
-    const word = spelled(r, r.at + k);
-    if (PIECES.has(word)) return true;
-    if (!/^(the|your|first|second|other|one|each|left|right|next|both)$/.test(word)) return false;
-  }
-  return false;
-}
-
-const PIECE_LINKS = new Set([W.of, W.around, W.round, W.on, W.across, W.along, W.from, W.in, W.to]);
-const PIECES = new Set(
-  'leg legs arm arms ear ears wing wings foot feet sleeve body head'.split(' '),
-);
-
 /** Takes the clause that tells of layers; `start`: the token with which it began. */
-export function readLayers(r: Reader, start: number, what = 'through layers'): NotWorkedStep {
+export function readLayers(r: Reader, start: number): NotWorkedStep {
   while (!clauseEnds(r)) {
     const partner = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
     if (partner > r.at && r.kind[r.at + 1] === T.number) break;
     r.at = Math.max(r.at, partner) + 1;
   }
-  return { kind: 'not-worked', what, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'not-worked', what: 'through layers', from: fromOf(r, start), to: toOf(r) };
 }

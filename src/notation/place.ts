@@ -1,6 +1,6 @@
 /** Where a stitch goes: "in next 2 sts", "around post of dc 2 rows below", "to top of beg ch-3". */
 
-import { layersAhead, pieceAhead } from './layers.ts';
+import { layersAhead } from './layers.ts';
 import { readLoop, readPost } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
@@ -25,7 +25,7 @@ import { readUntil } from './until.ts';
 /** A place behind one of its prepositions; `null` leaves the reader where it was. */
 export function readPlaceAfterPreposition(r: Reader): Place | null {
   const start = r.at;
-  if (layersAhead(r) || pieceAhead(r) || !eatPreposition(r)) return null;
+  if (layersAhead(r) || !eatPreposition(r)) return null;
   const place = readPlaceFrom(r, start);
   if (!place) r.at = start;
   return place;
@@ -305,7 +305,7 @@ function chainFromHook(draft: PlaceDraft): void {
 }
 
 function ofAfter(r: Reader, draft: PlaceDraft): void {
-  if (draft.of !== null || pieceAhead(r)) return;
+  if (draft.of !== null) return;
   const start = r.at++;
   eatThe(r);
   if (rowOf(r, draft)) return;

@@ -2,7 +2,7 @@
 
 import { looseGroup } from './groups.ts';
 import { joinBehind, settleTarget } from './join.ts';
-import { layersAhead, pieceAhead, readLayers } from './layers.ts';
+import { layersAhead, readLayers } from './layers.ts';
 import { readPlace } from './place.ts';
 import { isMaking } from './plain-count.ts';
 import { clauseEnds, isWord, kindAt, type Reader, toOf } from './reader.ts';
@@ -74,9 +74,6 @@ export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): vo
   if (beneath) run.out.push(beneath, sideWork(r, work));
   else if (layersAhead(r)) {
     const step = readLayers(r, r.at);
-    run.out.push({ ...step, from: work.from });
-  } else if (pieceAhead(r)) {
-    const step = readLayers(r, r.at, 'joining pieces');
     run.out.push({ ...step, from: work.from });
   } else if (join) run.out.push(settleTarget(join));
   else {

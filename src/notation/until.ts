@@ -1,6 +1,5 @@
 /** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
 import { formOf, type SenseId } from './dictionary.ts';
-import { pieceAhead } from './layers.ts';
 import { readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -67,7 +66,7 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
 
 /** "around to last 3 sts" stops short; "across the row", "along the row" do not. */
 function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null {
-  if (namesPlace(r) || pieceAhead(r)) return null;
+  if (namesPlace(r)) return null;
   const along = isWord(r, W.along);
   r.at++;
   const after = r.at;

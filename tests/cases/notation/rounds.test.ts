@@ -37,7 +37,7 @@ describe('in rounds', () => {
     ['Attach contrast color yarn to any dc.', 'join yarn contrast color yarn @any dc'],
     ['In any ch-2 sp, ch 3 (counts as 1 dc), 1 dc in same sp, ch 1', 'join yarn yarn @any space2; ch 3 (=1 dc); 1 dc @same space; ch 1'],
     ['*ch 2, skip 1 SC, SC in next stitch* Complete five times. ch 2', '*<ch 2; skip @next 1 sc; sc @next st> x5; ch 2'],
-    ['Ch 3, 19 sc around the 1st leg, 3 sc in the ch, 3 sc on the other side of the ch = 47 sc.', 'ch 3; not-worked "19 sc around the 1st leg"; 3 sc @this chain; other-side; 3 sc = 47 sc'],
-    ['sc in next 11 sts of first leg, sc in other side of each of 3 ch. (31)', 'not-worked "sc in next 11 sts of first leg"; other-side; 3 sc = 31'],
+    ['Ch 3, 19 sc around the 1st leg, 3 sc in the ch, 3 sc on the other side of the ch = 47 sc.', 'ch 3; 19 sc @first; "leg"; 3 sc @this chain; other-side; 3 sc; not-worked "around the 1st leg" = 47 sc'],
+    ['sc in next 11 sts of first leg, sc in other side of each of 3 ch. (31)', 'sc @next 11 sts of (@first); "leg"; other-side; 3 sc; not-worked "of first leg" = 31'],
   ])('%s', (text, meaning) => expect(tree(text)).toBe(meaning));
 });

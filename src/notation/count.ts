@@ -137,7 +137,12 @@ function readUnit(r: Reader, draft: Draft): void {
 function groupOf(r: Reader): void {
   if (!isWord(r, W.of) || kindAt(r, 1) !== T.number) return;
   r.at += 2;
+  if (kindAt(r) === T.dash) r.at++;
   readNoun(r);
+  // "6 groups of 2-dc and ch-1 sp"
+  if (!isWord(r, W.and)) return;
+  const and = r.at++;
+  if (!readNoun(r)) r.at = and;
 }
 
 /** "6 scallops", "5 motifs": a made-up thing that is counted, one plural word before a close. */

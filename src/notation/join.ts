@@ -45,6 +45,8 @@ export function readJoin(r: Reader): JoinStep | null {
   if (!readRing(r, draft)) readTarget(r, draft);
   if (draft.with === null) readWith(r, draft);
   if (!draft.ring) readRing(r, draft);
+  // "join into a ring with sl st in first ch"
+  else if (draft.with !== null && draft.place === null) readTarget(r, draft);
   if (isWord(r, W.as) && /^(before|usual|established)$/.test(spelled(r, r.at + 1))) r.at += 2;
   draft.to = toOf(r);
   return draft;

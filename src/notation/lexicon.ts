@@ -101,7 +101,7 @@ export const SPELLINGS = {
   leave: 'leave leaving',
   unworked: 'unworked',
   skipped: 'skipped free unused',
-  count: 'count counts counting counted acts act serves serve considered',
+  count: 'count counts counting counted acts act serves serve considered regard regarded',
   does: 'does do_es',
   not: 'not',
   dont: 'dont doesnt',

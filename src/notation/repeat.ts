@@ -95,12 +95,27 @@ function timesBehindPair(r: Reader): Times | null {
   return readTimes(r, false);
 }
 
+/** Whether a bracket of steps, not of a number or a star, stands here. */
+export const holdsWork = (r: Reader, ahead: number): boolean =>
+  kindAt(r, ahead) === T.open &&
+  (r.partner[r.at + ahead] ?? -1) > r.at + ahead + 3 &&
+  (kindAt(r, ahead + 1) === T.word || wordAt(r, ahead + 2) > 0) &&
+  kindAt(r, ahead + 1) !== T.star;
+
+/** "Repeat (rep) from *": how many tokens its short form takes. */
+const shortForm = (r: Reader, ahead: number): number =>
+  kindAt(r, ahead) === T.open && isWord(r, W.repeat, ahead + 1) && kindAt(r, ahead + 2) === T.close
+    ? 3
+    : 0;
+
 /** Whether "rep" stands here and speaks of stitches rather than of rows. */
 export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   let k = ahead;
   while (isWord(r, W.and, k) || isWord(r, W.afterwards, k) || isWord(r, W.now, k)) k++;
   if (!isWord(r, W.repeat, k)) return false;
-  k++;
+  k += 1 + shortForm(r, k + 1);
+  // "then repeat (2 dc in next st, dc in next st) to the end": the bracket is the repeat.
+  if (holdsWork(r, k)) return false;
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
   if (kindAt(r, k) === T.star) return true;
   const sense = wordAt(r, k);
@@ -124,7 +139,7 @@ export function readOrder(r: Reader): RepeatOrder {
 
 function readOrderHead(r: Reader): { times: Times; mark: number } {
   while (!isWord(r, W.repeat)) r.at++;
-  r.at++;
+  r.at += 1 + shortForm(r, 1);
   const mark = eatMarks(r);
   const start = r.at;
   const times = orderTimes(r);

@@ -10,7 +10,7 @@ import { countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import { isWord, kindAt, type Reader, type RunEnd, wordAt } from './reader.ts';
 import { leftOver, opensRemark, remarkClause } from './remark.ts';
-import { isRepeatOrder, readLooseOrder, readStar, sentenceTimes } from './repeat.ts';
+import { holdsWork, isRepeatOrder, readLooseOrder, readStar, sentenceTimes } from './repeat.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { endSentence, newRun, putWords, type Run } from './run.ts';
 import { forgetScan } from './scan.ts';
@@ -122,7 +122,7 @@ const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   // "make * 6 dc in next sp; rep from *"
-  if (sense === W.work && kindAt(r, 1) === T.star) {
+  if (sense === W.work ? kindAt(r, 1) === T.star : sense === W.repeat && holdsWork(r, 1)) {
     r.at++;
     return;
   }

@@ -41,7 +41,7 @@ describe('in rounds', () => {
     ['sc in next 11 sts of first leg, sc in other side of each of 3 ch. (31)', 'sc @next 11 sts of (@first); "leg"; other-side; 3 sc; not-worked "of first leg" = 31'],
     ['*2 hdc in next hdc. 1 hdc in next hdc. Repeat (rep) from * around. Join. 26 hdc.', '*<2 hdc @next hdc; 1 hdc @next hdc> ->end; join = 26 hdc'],
     ['With Color A, ch 5. Join into a ring with sl st in first ch.', 'yarn with A; ch 5; join ring @first chain'],
-    ['Ch 3 (regard as 1 dc), dc in ring, ch 1, [2 dc in ring, ch 1] 4 times. 5 groups of 2-dc and ch-1 sp.', 'ch 3 (=1 dc); dc @this ring; ch 1; [<2 dc @this ring; ch 1> x4 = 5 group 'group''],
+    ['Ch 3 (regard as 1 dc), dc in ring, ch 1, [2 dc in ring, ch 1] 4 times. 5 groups of 2-dc and ch-1 sp.', "ch 3 (=1 dc); dc @this ring; ch 1; [<2 dc @this ring; ch 1> x4 = 5 group 'group'"],
     ['dc in next st, then repeat {2 dc in next st, dc in next st} to the end. Join', 'dc @next st; {<2 dc @next st; dc @next st> ->end; join'],
   ])('%s', (text, meaning) => expect(tree(text)).toBe(meaning));
 });

@@ -24,6 +24,7 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
     hands.edge = bareEdge('into', makeRing(hands));
   }
   if (here.top && trailing(here.steps, here.i)) {
+    if ((numberFor(hands, step.n) ?? 1) > TALLEST_TURN) return widen(hands, step);
     hands.pending = step;
     hands.pendingBase = hands.base;
     return;
@@ -31,6 +32,15 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
   if (beginsRow(hands, here)) return beginWithChain(hands, step, row);
   const n = numberFor(hands, step.n) ?? 1;
   makeChains(hands, n, originFor(hands, step));
+}
+
+/** Turning chains are at most so long: the quintuple treble's, and nobody turns higher. */
+const TALLEST_TURN = 8;
+
+/** A long chain at a row's end widens the piece: the next row is worked along it. */
+function widen(hands: Hands, step: ChainStep): void {
+  makeChains(hands, numberFor(hands, step.n) ?? 1, originFor(hands, step));
+  hands.leave = true;
 }
 
 /** "Ch 5, join to form a ring": the chain is closed before anything is worked. */

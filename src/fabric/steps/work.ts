@@ -1,7 +1,7 @@
 /** Stitches: how many, what they are made of, and into which places they go. */
 import type { Place, Until, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { type Edge, foundationEdge } from '../edge.ts';
+import { type Edge, foundationEdge, SPACE } from '../edge.ts';
 import {
   atStart,
   countedSince,
@@ -74,6 +74,10 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (place?.fromHook && hands.edge.kind === 'foundation') {
     return workFromHook(hands, step, place);
   }
+  if (place?.fromHook && onWidening(hands)) {
+    hands.inner = (place.nth ?? 1) - 1;
+    return stitches(hands, step, takeStitch(hands, 'chains'), perPlaceIn(hands, step));
+  }
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
   if (place && startsInFirstChain(hands, step, place)) hands.pos = hands.edge.n - 1;
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
@@ -87,6 +91,14 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
+
+/** The row begins on a chain with which the row beneath ended, to widen the piece. */
+const onWidening = (hands: Hands): boolean =>
+  hands.edge.kind === 'row' &&
+  hands.first === null &&
+  hands.pos === 0 &&
+  hands.edge.type[0] === SPACE &&
+  hands.into === null;
 
 /** "Ch 2, 6 sc in first ch": the first chain made, which is the last from the hook. */
 const startsInFirstChain = (hands: Hands, step: WorkStep, place: Place): boolean =>

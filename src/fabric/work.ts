@@ -17,6 +17,9 @@ export const MOST_STITCHES = 1_000_000;
 /** Steps that one size may take, trials included: some for every stitch of the largest piece. */
 const MOST_MOVES = 8 * MOST_STITCHES;
 
+/** Copies of a part are alike, save for where they are joined; more than a few prove nothing new. */
+const MOST_COPIES = 20;
+
 interface Shop {
   readonly manuscript: Manuscript;
   readonly bench: Bench;
@@ -72,7 +75,10 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
   const otherParts = new Map<string, KnownRows>();
   try {
     for (const [partIndex, part] of shop.manuscript.parts.entries()) {
-      const copies = Math.max(1, Math.min(part.copies, 20));
+      const copies = Math.max(1, Math.min(part.copies, MOST_COPIES));
+      if (part.copies > MOST_COPIES) {
+        shop.notChecked.add(`${part.name}: ${MOST_COPIES} of ${part.copies} copies were worked.`);
+      }
       for (let instance = 1; instance <= copies; instance++) {
         progress = startPart(hands, part, progress);
         hands.instance = instance;

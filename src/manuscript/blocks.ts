@@ -3,6 +3,7 @@
  * lines, each looked at once. An instruction begins with a label or a stitch command and runs to
  * the blank line or the next label; pasted text breaks this in the ways that are told below.
  */
+import { startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
@@ -134,6 +135,7 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
     scan.cut++;
     if (cut.at <= from || scan.section === 'comments') continue;
     if (cut.bare === null && isSizeLead(scan.text, from, cut.at)) continue;
+    if (cut.opens && !isBehindProse(scan, from, cut.at)) continue;
     if (cut.bare === null) return cut.at;
     const row = scan.open?.kind === 'instruction' ? scan.open.from : from;
     const last = Math.max(
@@ -143,6 +145,12 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
     if (scan.options.layout === 'pasted' && cut.bare === last + 1) return cut.at;
   }
 }
+
+/** Whether the line so far is no work, and none goes on in it. */
+const isBehindProse = (scan: Scan, from: number, to: number): boolean =>
+  scan.section === 'work' &&
+  (scan.open?.kind !== 'instruction' || scan.afterBlank) &&
+  startsInstruction(scan.text, from, to) === null;
 
 const SIZE = String.raw`(?:\d?x*[sml]|small|medium|large|x-?large)`;
 const SIZE_LEAD = new RegExp(

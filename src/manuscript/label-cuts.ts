@@ -10,6 +10,8 @@ export interface Cut {
   readonly at: number;
   /** The number of a bare label, to be held against the row before; `null`: it has its word. */
   readonly bare: number | null;
+  /** A sentence that opens the work, "… Hook No. 3. Ch 30.": it counts only behind prose. */
+  readonly opens: boolean;
 }
 
 /** A row word with a number behind it, or with an ordinal before it: see `ordinalBefore`. */
@@ -32,16 +34,42 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
     const at = isNumbered ? found.index : ordinalBefore(text, found.index, from);
     const before = at === null ? -1 : lastInk(text, at, from);
     if (at !== null && before >= 0 && isCut(text, { from: at, to: labelTo }, before)) {
-      cuts.push({ at, bare: null });
+      cuts.push({ at, bare: null, opens: false });
     }
   }
   if (layout === 'written') return cuts;
+  foundations(text, from, cuts);
+  LISTS.lastIndex = from;
+  for (let found = LISTS.exec(text); found; found = LISTS.exec(text)) {
+    const at = found.index + found[0].search(/[a-z]/i);
+    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
+  }
   BARE.lastIndex = from;
   for (let found = BARE.exec(text); found; found = BARE.exec(text)) {
     const at = found.index + found[0].search(/\d/);
-    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: Number(found[1]) });
+    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: Number(found[1]), opens: false });
   }
   return cuts.sort((a, b) => a.at - b.at);
+}
+
+const FOUNDATION = new RegExp(
+  [
+    String.raw`[.!]\s{1,3}(?:(?:[Mm]ake|[Ww]ork|[Bb]egin with|[Ss]tart with|[Cc]ommence with) `,
+    String.raw`(?:an? )?)?[Cc](?:h|hain|H|HAIN)\b\.?(?: of)? \d{1,3}(?: (?:st(?:itche)?s|loosely))?\s*(?:\.|,? join)`,
+  ].join(''),
+  'g',
+);
+
+/** A section run on behind the work: "… fasten off. ABBREVIATIONS: ch = chain". */
+const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/gi;
+
+function foundations(text: string, from: number, cuts: Cut[]): void {
+  FOUNDATION.lastIndex = from;
+  for (let found = FOUNDATION.exec(text); found; found = FOUNDATION.exec(text)) {
+    const at = found.index + found[0].search(/[a-z]/i);
+    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: true });
+    FOUNDATION.lastIndex = found.index + 1;
+  }
 }
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;

@@ -84,7 +84,9 @@ const weightOf = (text: string, spans: readonly Span[]): number =>
 function isTranslation(text: string, { from, to }: Span): boolean {
   const before = text.slice(Math.max(0, from - 12), from);
   if (/[a-z]\/\s?$/i.test(before) || /^\s?\/[a-z]/i.test(text.slice(to, to + 3))) return true;
-  return /[([]\s*(?:(?:us|uk|american|british)\W{1,2})?(?:terms\W{1,2})?$/i.test(before)
+  return /[([]\s*(?:(?:us|uk|american|british)\W{1,2})?(?:terms\W{1,2})?(?:\d{1,3}\s?)?$/i.test(
+    before,
+  )
     ? /^(?:\s+in\s+(?:us|uk))?\s*[)\]]/i.test(text.slice(to, to + 12))
     : false;
 }

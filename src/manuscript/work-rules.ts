@@ -106,12 +106,16 @@ const OTHER_WAY = /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|al
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
   const starts = startOf(scan.text, from, to);
+  // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
+  if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
   if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });
   if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
   return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
 }
+
+const TELLS_TERMS = /\b(?:UK|US|USA|British|American|Australian|English)(?: crochet)? term/i;
 
 /** A longer line without label is a story. */
 const LONGEST_START = 400;

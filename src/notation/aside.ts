@@ -12,7 +12,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
   if (ASIDE_WORDS.has(word)) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
-  if (last === W.made || last === W.throughout) return true;
+  if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
   if ((last === W.row || last === W.round) && close - start < 6) return true;
   if (isShorthand(r, start, close)) return true;
   let works = false;
@@ -43,6 +43,18 @@ function isShorthand(r: Reader, start: number, close: number): boolean {
   for (let i = start + 1; i + 3 < close + 1; i++) {
     const times = r.kind[i + 1] === T.times || r.value[i + 1] === W.x;
     if (times && r.kind[i] === T.number && r.kind[i + 2] === T.number) return true;
+  }
+  return false;
+}
+
+/** "(1 sp over sp made at beg of row)": what came of the work before, with no place of its own. */
+function tellsMade(r: Reader, start: number, close: number): boolean {
+  for (let i = start + 1; i < close; i++) {
+    if (r.kind[i] === T.comma || r.kind[i] === T.semicolon) return false;
+    if (r.kind[i] !== T.word) continue;
+    const sense = r.value[i] ?? 0;
+    if (sense === W.in || sense === W.on || sense === W.just || sense === W.next) return false;
+    if (sense === W.made) return true;
   }
   return false;
 }

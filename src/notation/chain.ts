@@ -25,13 +25,26 @@ export function startsChain(r: Reader): boolean {
   if (isWord(r, W.foundation, k) || isWord(r, W.beginning, k)) k++;
   if (isWord(r, W.another, k)) k++;
   if (kindAt(r, k) === T.number) {
-    k++;
+    k = behindSizes(r, k);
     if (isWord(r, W.more, k)) k++;
     if (isWord(r, W.x, k) || kindAt(r, k) === T.times) k++;
     if (kindAt(r, k) === T.dash) k++;
     if (isWord(r, W.loop, k)) return false;
   }
   return isWord(r, W.ch, k) && !isLoopOfChain(r, k);
+}
+
+/** Behind a number and its sizes, "23[25:27:29]ch", "70-76-82 ch"; no list is longer. */
+function behindSizes(r: Reader, ahead: number): number {
+  const start = r.at;
+  const open = kindAt(r, ahead + 1) === T.open && kindAt(r, ahead + 2) === T.number;
+  const dash = r.known.sizes > 1 && kindAt(r, ahead + 1) === T.dash;
+  if (!open && !dash) return ahead + 1;
+  r.at += ahead;
+  readNumbers(r);
+  const k = r.at - start;
+  r.at = start;
+  return k;
 }
 
 /** "ch-9 loops around", "ch 2 sp": spaces, spoken of. */

@@ -129,7 +129,10 @@ const letterWord = (_: Reader): RowLabel['word'] => '';
 function ordinal(r: Reader, draft: LabelDraft): boolean {
   if (kindAt(r) !== T.ordinal) return false;
   const start = r.at;
-  if (!readLabelNumbers(r, draft) || !isRowWord2(r)) {
+  const read = readLabelNumbers(r, draft);
+  // "2nd.--1 chain": old books name the rows only once.
+  if (read && (kindAt(r) === T.stop || kindAt(r) === T.colon)) return true;
+  if (!read || !isRowWord2(r)) {
     r.at = start;
     draft.numbers = [];
     return false;
@@ -175,6 +178,8 @@ function named(r: Reader, draft: LabelDraft): boolean {
   }
   const row = k > 0 && isRowWord2at(r, k);
   if (row) {
+    // "Last open box of a row:" tells of a box.
+    for (let i = 1; i < k; i++) if (isWord(r, W.of, i)) return false;
     if (!NAMERS.test(spelled(r, start))) return false;
     // "Last row of each side": only a label when a colon or a stop closes it.
     r.at += k + 1;

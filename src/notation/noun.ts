@@ -59,6 +59,7 @@ function readAdjectives(r: Reader, draft: Draft): string {
     if (sense === W.corner) draft.corner = true;
     else if (sense === W.skipped || sense === W.unworked || sense === W.open) draft.skipped = true;
     else if (sense === W.beginning || sense === W.turning) adjective = 'start';
+    else if (sense === W.letter_t && shortTurning(r)) adjective = 'start';
     else if (sense === W.foundation) adjective = 'foundation';
     else if (sense === W.join) adjective = 'join';
     else if (sense === W.marked) adjective = 'marked';
@@ -71,6 +72,10 @@ function readAdjectives(r: Reader, draft: Draft): string {
   }
   return adjective;
 }
+
+/** "t-ch", "t ch" */
+const shortTurning = (r: Reader): boolean =>
+  isWord(r, W.ch, 1) || (kindAt(r, 1) === T.dash && isWord(r, W.ch, 2));
 
 /** "in next corner", "in the join", "marked": the adjective is the noun. */
 function adjectiveAlone(draft: Draft, adjective: string): boolean {
@@ -112,6 +117,7 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
     if (kind === 'space' || kind === 'corner') draft.word = sense === W.chsp ? '' : draft.word;
     draft.plural = endsInS(r, r.at);
     if (kind === 'group') draft.word = singular(spelled(r, r.at));
+    if (sense === W.om || sense === W.sm) draft.word = sense === W.om ? 'open' : 'filled';
     if (adjective === 'marked') draft.kind = 'marker';
     if (sense === W.end) return rowEnd(r, draft);
     r.at++;
@@ -134,6 +140,8 @@ const SIMPLE_KINDS: ReadonlyMap<SenseId, NounKind> = new Map<SenseId, NounKind>(
   [W.hole, 'space'],
   [W.gap, 'gap'],
   [W.mesh, 'box'],
+  [W.om, 'box'],
+  [W.sm, 'box'],
   [W.box, 'box'],
   [W.block, 'box'],
   [W.square, 'box'],

@@ -46,6 +46,9 @@ function bracketedSizes(r: Reader, values: Values): boolean {
   return true;
 }
 
+/** What parts the numbers of a list of sizes: "(24, 28)", "[76:82:88]". */
+const LIST_SIGNS: ReadonlySet<number> = new Set([T.comma, T.dash, T.slash, T.semicolon, T.colon]);
+
 /** "(24, 28)", "(5-7-9)", "[30]", "(-, 28)"; leaves the reader alone if it is anything else. */
 export function sizeList(r: Reader, into: Values): boolean {
   const start = r.at;
@@ -61,7 +64,7 @@ export function sizeList(r: Reader, into: Values): boolean {
       else if (kind === T.dash) found.push(null);
       else break;
       expected = false;
-    } else if (kind === T.comma || kind === T.dash || kind === T.slash || kind === T.semicolon) {
+    } else if (LIST_SIGNS.has(kind)) {
       expected = true;
     } else break;
   }

@@ -60,6 +60,7 @@ export function plainCounts(r: Reader, run: Run): boolean {
       end = close;
     }
     if (kinds[end] === T.comma && !isCountComma(r, end)) break;
+    if (end > start + 1 && kinds[end] === T.word && isOrder(r, end)) break;
     end++;
   }
   if (kinds[end] === T.close && run.end === 'text') return false;
@@ -93,12 +94,24 @@ export function barePlainCount(r: Reader, run: Run): boolean {
     close === T.comma ||
     close === T.semicolon ||
     isWord(r, W.total) ||
-    isWord(r, W.in);
+    isWord(r, W.in) ||
+    (fresh && unit && startsHigh(r));
   r.at = start;
   if (!item || !ends) return false;
   if (!unit && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }
+
+/** "36 sts Fasten off": a line end that was lost, told by the capital. */
+function startsHigh(r: Reader): boolean {
+  const code = r.text.charCodeAt(r.base + (r.from[r.at] ?? 0));
+  return isOrder(r, r.at) && code >= 65 && code <= 90;
+}
+
+const ORDERS: ReadonlySet<number> = new Set([W.repeat, W.fasten, W.turn, W.join, W.work, W.ch]);
+
+const isOrder = (r: Reader, at: number): boolean =>
+  r.kind[at] === T.word && ORDERS.has(r.value[at] ?? 0) && r.kind[at - 1] === T.word;
 
 /** Whether only this sentence, a join or a turn is left. */
 function atLast(r: Reader): boolean {

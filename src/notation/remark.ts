@@ -5,6 +5,7 @@
  */
 
 import { isAside } from './aside.ts';
+import { startsChain } from './chain.ts';
 import { PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
@@ -35,6 +36,7 @@ export function opensRemark(r: Reader): boolean {
   if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
   if (word === 'do') return isWord(r, W.not, 1);
   if (word === 'working' || word === 'making') return tellsHow(r);
+  if (/^(starting|beginning|commencing)$/.test(word)) return tellsWhere(r);
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
   if (word === 'all') return false;
   // ", last dc in top of tch" behind a repeat: only where the last of them goes.
@@ -52,14 +54,43 @@ const tellsHow = (r: Reader): boolean => {
   );
 };
 
+/** "Starting at narrow end, ch 50": words without number or stitch, and then a chain. */
+function tellsWhere(r: Reader): boolean {
+  let k = 1;
+  while (k < 10 && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)) && !isWord(r, W.ch, k))
+    k++;
+  if (kindAt(r, k) === T.comma) k++;
+  const start = r.at;
+  r.at += k;
+  const chain = k > 1 && startsChain(r);
+  r.at = start;
+  return chain;
+}
+
 /** Puts the rest of the clause down as a remark. */
 export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
-  while (!clauseEnds(r) && kindAt(r) !== T.star && !workBracketHere(r) && !countHere(r))
+  const leads = LEADS_TO_CHAIN.test(spelled(r, start));
+  while (
+    !(leads && chainHere(r)) &&
+    !clauseEnds(r) &&
+    kindAt(r) !== T.star &&
+    !workBracketHere(r) &&
+    !countHere(r)
+  )
     skipToken(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, 'remark');
+}
+
+/** "Using a 4 mm hook make 75 ch", "with main colour ch 40": the remark ends where the chain begins. */
+const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)|holding|taking)$/;
+
+function chainHere(r: Reader): boolean {
+  if (isWord(r, W.work) || kindAt(r) === T.number) return startsChain(r) && !isWord(r, W.ch);
+  const ends = clauseEnds(r, 2) || /^loos/.test(spelled(r, r.at + 2));
+  return isWord(r, W.ch) && kindAt(r, 1) === T.number && ends;
 }
 
 /** "pull ring taut – 12 sc" */

@@ -25,7 +25,7 @@ export function startsInstruction(
   const label = readLabel(r);
   if (label) return isRow(r, label) ? 'label' : null;
   r.at = FIRST;
-  return unlabelled(r);
+  return isSaying(r) ? null : unlabelled(r);
 }
 
 /** Whether `startsInstruction` says 'label', at a small part of its cost. */
@@ -49,18 +49,28 @@ function isRow(r: Reader, label: RowLabel): boolean {
 
 /** "Ch = chain", "sc - single crochet", "Dc: double crochet": a name and what it stands for. */
 function isAbbreviation(r: Reader): boolean {
-  let k = 0;
+  let k = kindAt(r) === T.open ? 1 : 0;
+  const from = k;
   while (k < 5 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number)) k++;
   if (kindAt(r, k) === T.open) k = (r.partner[r.at + k] ?? k) + 1 - r.at;
   const sign = kindAt(r, k);
-  if (k === 0 || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
+  if (k === from || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
   if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
   // "ch-2, turn" has its hyphen inside a chain.
   if (kindAt(r, k + 1) === T.number && sign === T.dash) return false;
   const named = mayBeStitch(wordAt(r)) || wordAt(r) > 0 || kindAt(r) === T.word;
   // "Shell: 5 dc in same st" defines a stitch; "Sc in next st: …" works one.
   if (sign === T.colon) return isName(r) && !workBehind(r, 0, k);
+  // "sm = solid mesh (3 dc)": an equals sign right behind a name or its number explains it.
+  if (sign === T.equals && k <= 3 && kindAt(r, k - 1) === T.word) return true;
   return named && (sign === T.equals || fullName(r, k + 1) || k <= 2) && !workBehind(r, k + 1);
+}
+
+/** "Each space is dc, ch 2, dc": a sentence that says what something is. */
+function isSaying(r: Reader): boolean {
+  let k = 0;
+  while (k < 6 && kindAt(r, k) === T.word && !isWord(r, W.is, k) && !isWord(r, W.ch, k)) k++;
+  return k > 0 && isWord(r, W.is, k) && !isWord(r, W.turn);
 }
 
 /** A stitch's full name, or words only, behind the sign. */
@@ -178,10 +188,11 @@ function unlabelled(r: Reader): 'command' | 'likely' | null {
   const all = share(r);
   if (all.words === 0) return null;
   const mayBeLikely = all.stitches > 0 && all.share >= 0.6;
-  // Prose is known by its first clause; the rest of it is not read.
+  // Prose is known by its first clause; the rest of it is not read. "With larger hook" leads on.
+  const most = LEADS.has(wordAt(r)) ? 2 : 1;
   const steps = mayBeLikely
     ? r.run(r, 'text')
-    : readWhile(r, (out) => out.length === 0 || mayCommand(leadOf(out, all)));
+    : readWhile(r, (out) => out.length < most || mayCommand(leadOf(out, all)));
   r.at = FIRST;
   if (isCommand(r, steps, all)) return 'command';
   return mayBeLikely && isLikely(steps, all) ? 'likely' : null;
@@ -190,9 +201,16 @@ function unlabelled(r: Reader): 'command' | 'likely' | null {
 /** The step that tells; a remark in front of the others tells too if it is long. */
 function leadOf(steps: readonly Step[], all: Share): Step | undefined {
   const lead = steps[0];
+  if (lead?.kind === 'remark' && isFoundation(steps[1])) return steps[1];
   const aside = lead?.kind === 'remark' && (lead.to > 40 || all.share < 0.7);
   return aside ? lead : steps.find((step) => step.kind !== 'remark');
 }
+
+const LEADS: ReadonlySet<number> = new Set([W.using, W.with, W.beginning]);
+
+/** More than any turning chain has. */
+const isFoundation = (step: Step | undefined): boolean =>
+  step?.kind === 'chain' && (step.n?.values[0] ?? 0) > 6;
 
 /** Whether what is known so far leaves room for a command. */
 function mayCommand(first: Step | undefined): boolean {

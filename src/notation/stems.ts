@@ -130,11 +130,20 @@ export const STEMS: readonly Stem[] = [
 ];
 
 const BY_ID = new Map(STEMS.map((stem) => [stem.id, stem]));
-const BY_US = new Map(STEMS.map((stem) => [stem.us, stem.id]));
+/** Words of nineteenth-century books, the same on both sides of the ocean; from memory. */
+const OLD = [
+  ['plain', 'w0'],
+  ['long', 'w1'],
+] as const;
+const BY_US = new Map<StemWord, StemId>([
+  ...STEMS.map((stem) => [stem.us, stem.id] as const),
+  ...OLD,
+]);
 /** "ttr" is the other common UK short form of the triple treble. */
-const BY_UK = new Map([
+const BY_UK = new Map<StemWord, StemId>([
   ...STEMS.map((stem) => [stem.uk, stem.id] as const),
   ['ttr', 'w3'] as const,
+  ...OLD,
 ]);
 
 /** The stitch that a word means in these terms; `null` where the terms have no such word. */

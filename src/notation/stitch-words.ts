@@ -19,7 +19,7 @@ export interface StitchForm {
 /** Stem, then the ways it is written, separated by bars. Plurals with "s" are added. */
 export const STEM_NAMES: Readonly<Record<StemWord, string>> = {
   ss: 'ss|slst|sl st|slip stitch|slip st|sl stitch|slipstitch|slp st|sl|slip|sst|s st|slstitch',
-  sc: 'sc|s c|single crochet|single|singles|plain|singlecrochet|sing crochet',
+  sc: 'sc|s c|single crochet|single|singles|singlecrochet|sing crochet',
   hdc: 'hdc|h d c|s d c|half double crochet|half dc|hf dc|half double|halfdouble|half d c|sdc',
   dc: 'dc|d c|double crochet|double|doubles|dbl crochet|dble crochet|dbl|doublecrochet',
   htr: 'htr|half treble|half treble crochet|half tr|half trebles|short treble|h tr',
@@ -37,6 +37,9 @@ export const STEM_NAMES: Readonly<Record<StemWord, string>> = {
   esc: 'esc|exsc|extended single crochet|ex sc|extended sc|ext sc|extsc',
   ehdc: 'ehdc|exhdc|extended half double crochet|extended hdc|ex hdc',
   edc: 'edc|exdc|extended double crochet|extended dc|ex dc|ext dc',
+  plain: 'plain',
+  // "long" itself also tells how long something is: see `oldLong` in `stitch.ts`.
+  long: 'longs',
   etr: 'etr|extended treble|extended treble crochet|extended tr|ex tr',
   ehtr: 'ehtr|extended half treble',
   edtr: 'edtr|extended double treble|extended dtr',

@@ -1,5 +1,13 @@
 /** Stitch names: "half double crochet", "FPdc", "sc2tog", "5-dc cluster", "inv dec", "sc tbl". */
-import { formOf, mannerOf, phrasesOf, postOf, type SenseId, TOGETHER } from './dictionary.ts';
+import {
+  formOf,
+  mannerOf,
+  phrasesOf,
+  postOf,
+  type SenseId,
+  senseOfWord,
+  TOGETHER,
+} from './dictionary.ts';
 import {
   clauseEnds,
   isGlued,
@@ -193,10 +201,20 @@ function readForm(r: Reader): StitchForm | null {
     r.at += phrase.length;
     return phrase.form;
   }
-  const form = formOf(sense);
+  const form = sense === W.long ? oldLong(r) : formOf(sense);
   if (form) r.at++;
   return form;
 }
+
+/** Old books' "1 long on the next", "in each long": a stitch by itself, behind a number or "each". */
+function oldLong(r: Reader): StitchForm | null {
+  const before = wordAt(r, -1);
+  const counted = kindAt(r, -1) === T.number && wordAt(r, -2) !== W.ch;
+  const named = before === W.each || before === W.next || before === W.last || before === W.same;
+  const goesOn = wordAt(r, 1) === W.in || wordAt(r, 1) === W.on || wordAt(r, 1) === W.and;
+  return (counted || named) && (clauseEnds(r, 1) || goesOn) ? formOf(LONGS) : null;
+}
+const LONGS: SenseId = senseOfWord('longs');
 
 /** "2tog", "together", "inc", "dec", "cluster", "tbl", "fp" behind a name. */
 function readSuffixes(r: Reader, draft: Draft, manner: string[]): void {

@@ -29,7 +29,7 @@ describe('repeats', () => {
     ['(sc, inc)6', '(<sc; inc> x6'],
     ['hdc in each of 4, 2 hdc in next, 9 times', '<hdc @next each 4; 2 hdc @next> x9'],
     ['Sc in next 8, 2 sc in next. Repeat around', '<sc @next 8; 2 sc @next> ->end'],
-    ['(4 chain, miss 3, 1 plain 5 times)', '(<ch 4; skip @next 3; 1 sc> x5'],
+    ['(4 chain, miss 3, 1 plain 5 times)', '(<ch 4; skip @next 3; 1 plain> x5'],
     ['(sc, inc) around', '(<sc; inc> ->end'],
     ['(2 dc, ch 2, 2 dc) in corner', '{2 dc; ch 2; 2 dc} @this corner'],
     ['(sc, hdc) all in next', '{sc; hdc} @all next'],

@@ -194,7 +194,7 @@ export function putCountsAs(r: Reader, run: Run, said: CountsAs, start: number):
     const [n] = step?.kind === 'chain' ? (step.n?.values ?? []) : [];
     r.orders.push({ kind: 'start-chain', n: n ?? null, countsAs: said, ...span });
   }
-  if (step && (step.kind === 'chain' || step.kind === 'work')) {
+  if (step && (step.kind === 'chain' || step.kind === 'work' || step.kind === 'skip')) {
     run.out[at] = { ...step, countsAs: said, to: at === run.out.length - 1 ? span.to : step.to };
   } else run.out.push({ kind: 'remark', ...span });
 }

@@ -30,8 +30,24 @@ import type {
 } from './tree.ts';
 import { mayBeStitch } from './work.ts';
 
+/** "miss first tr and 1ch, …": what stands behind the "and" is skipped too. */
+export function readSkips(r: Reader): SkipStep[] | null {
+  const first = readSkip(r);
+  if (!first) return null;
+  const start = r.at;
+  if (!isWord(r, W.and)) return [first];
+  r.at++;
+  const from = fromOf(r, r.at);
+  const chain = kindAt(r) === T.number && isWord(r, W.ch, 1) && clauseEnds(r, 2);
+  const place = chain || isWord(r, W.next) ? readPlace(r) : null;
+  if (place?.nouns.length && clauseEnds(r))
+    return [first, { kind: 'skip', place, countsAs: null, from, to: toOf(r) }];
+  r.at = start;
+  return [first];
+}
+
 /** "sk next 2 sts", "miss 2", "skip st", "pass over 3". */
-export function readSkip(r: Reader): SkipStep | null {
+function readSkip(r: Reader): SkipStep | null {
   const start = r.at;
   r.at++;
   if (isWord(r, W.over)) r.at++;
@@ -41,7 +57,7 @@ export function readSkip(r: Reader): SkipStep | null {
     r.at = start;
     return null;
   }
-  return { kind: 'skip', place, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'skip', place, countsAs: null, from: fromOf(r, start), to: toOf(r) };
 }
 
 function bareNumber(r: Reader, at: number): Place | null {

@@ -179,6 +179,8 @@ export interface ChainStep extends Span {
 export interface SkipStep extends Span {
   readonly kind: 'skip';
   readonly place: Place;
+  /** "skip 3 ch (counts as dc)": the skipped chains stand for a stitch. */
+  readonly countsAs: CountsAs | null;
 }
 
 /** Several steps worked into one place: "(2 dc, ch 2, 2 dc) in next sp". */

@@ -17,7 +17,7 @@ import {
   readNot,
   readOtherSide,
   readRing,
-  readSkip,
+  readSkips,
   readSpiral,
   readTurn,
   readUnworked,
@@ -75,7 +75,15 @@ const done = (is: boolean): Tried => (is ? 'done' : null);
 opens((r, run) => done(readHeld(r, run)), W.hold, W.leave);
 opens((r) => done(endsWith(r)), W.ending, W.end, W.fasten, W.beginning);
 opens((r) => startsIn(r), W.beginning, W.working);
-opens((r) => readSkip(r), W.skip, W.pass);
+opens(
+  (r, run) => {
+    const skips = readSkips(r);
+    if (skips) run.out.push(...skips.slice(0, -1));
+    return skips?.at(-1) ?? null;
+  },
+  W.skip,
+  W.pass,
+);
 opens((r) => readTurn(r, false, r.at), W.turn);
 opens((r) => readUnworked(r), W.leave);
 opens((r) => readChange(r), W.change);

@@ -185,6 +185,7 @@ const walk = (sizes: number): fc.Arbitrary<Step> =>
         (p): Step => ({
           ...NOWHERE,
           kind: 'skip',
+          countsAs: null,
           place: { ...p, pick: 'next' },
         }),
       ),

@@ -69,7 +69,7 @@ const cases: readonly (readonly [us: string, uk: string, tree: Instruction])[] =
     told(
       [
         chain(numbers(4), { countsAs: asDc }),
-        { ...NOWHERE, kind: 'skip', place: next },
+        { ...NOWHERE, kind: 'skip', countsAs: null, place: next },
         join({ with: stitch({ stem: 'ss' }), place: chain3OfBeg }),
       ],
       { label: rnd(10), counts: [count(numbers(52), { unit: 'box' })] },

@@ -16,6 +16,9 @@ describe('british and old rows', () => {
     ['1 dc in each st to end. Turn. 27 sts Fasten off.', '1 dc @each st ->end; turn; fasten-off = 27 stitch'],
     ['*1ch, miss 1, 1tr in next st; rep from * ending 1tr in 4th ch of t-ch', '*<ch 1; skip @next 1; 1 tr @next st> ->end ending with [1 tr @nth4 chain of (@this start-chain)]'],
     ['dc in next dc (1 bl over bl made at end of row), ch 2', 'dc @next dc; "(1 bl over bl made at end of row)"; ch 2'],
+    ['Miss 3 ch (counts as 1 tr), 1 tr in next ch', 'skip @next 3 chain (=1 tr); 1 tr @next chain'],
+    ['3 ch, miss first tr and 2 ch, 1 tr in next tr', 'ch 3; skip @first tr; skip @next 2 chain; 1 tr @next tr'],
+    ['miss 2 tr and next 1ch sp, 1 dc in next tr', 'skip @next 2 tr; skip @next space1; 1 dc @next tr'],
     ['Dc in next st. (7 om, 2 sm)', "dc @next st = 7 box 'open', 2 box 'filled'"],
   ])('%s', (text, read) => {
     expect(tree(text, { sizes: /[[]/.test(text) ? 3 : 1 })).toBe(read);

@@ -64,7 +64,7 @@ function stepped(step: Step, text: string): string {
       return `ch ${n}${step.countsAs ? ` ${counting(step.countsAs)}` : ''}`;
     }
     case 'skip':
-      return `skip ${placed(step.place)}`;
+      return `skip ${placed(step.place)}${step.countsAs ? ` ${counting(step.countsAs)}` : ''}`;
     case 'group':
       return `${step.loose ? '?' : ''}{${steps(step.steps, text)}} ${placed(step.place)}`;
     case 'repeat': {

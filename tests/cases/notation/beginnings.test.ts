@@ -22,7 +22,7 @@ describe('beginnings', () => {
     ['1 dc in 4th ch from hook (counts as 2 dc)', '1 dc @nth4 chain from-hook (=2 dc)'],
     ['Ch 43 (47, 51)', 'ch 43/47/51'],
     ['Row 1: Ch 20, hdc in 3rd ch, hdc across.', 'row 1: ch 20; hdc @nth3 chain; hdc ->end'],
-    ['Miss 3 ch (counts as 1 tr), 1 tr in each ch to end.', 'skip @next 3 chain; "(counts as 1 tr)"; 1 tr @each chain ->end'],
+    ['Miss 3 ch (counts as 1 tr), 1 tr in each ch to end.', 'skip @next 3 chain (=1 tr); 1 tr @each chain ->end'],
     ['skip first 3 ch', 'skip @first 3 chain'],
     ['Make a chain 40 cm long.', 'ch ~'],
     ['Ch a multiple of 6 plus 3.', 'ch ~'],

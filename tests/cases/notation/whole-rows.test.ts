@@ -52,7 +52,7 @@ describe('whole rows', () => {
     ['Row 7: Sl st in first 4 (5, 6) sts, ch 1, sc across to last 4 (5, 6) sts. [32 (36, 40) sts]', 'row 7: ss @first 4/5/6 sts; ch 1; sc ->last 4/5/6 sts = 32/36/40 stitch'],
     ['Rnd 3: (sc in next st, inc) 6 (7, 8) times. 18 (21, 24) sts', 'round 3: (<sc @next st; inc> x6/7/8 = 18/21/24 stitch'],
     ['Rows 2-6 (8, 9): Sc across.', 'row 2..9 last 6/8/9: sc ->end'],
-    ['Row 1 (RS): Skip first 3 ch (counts as dc), dc in next ch and in each ch across, turn. (30 dc)', 'row 1 RS: skip @first 3 chain; "(counts as dc)"; dc @next chain & @each chain ->end; turn = 30 dc'],
+    ['Row 1 (RS): Skip first 3 ch (counts as dc), dc in next ch and in each ch across, turn. (30 dc)', 'row 1 RS: skip @first 3 chain (=1 dc); dc @next chain & @each chain ->end; turn = 30 dc'],
     ['Row 2: Ch 3 (counts as first dc), dc in next st and in each st across, turn.', 'row 2: ch 3 (=1 dc); dc @next st & @each st ->end; turn'],
     ['Row 3: Ch 1, sc in first st, *ch 3, sk next 2 sts, sc in next st; rep from * across to last st, sc in last st, turn. (9 ch-3 sps, 11 sc)', 'row 3: ch 1; sc @first st; *<ch 3; skip @next 2 sts; sc @next st> ->last 1 st; sc @last st; turn = 9 space3, 11 sc'],
     ['Row 4: Ch 4 (counts as dc + ch 1), *dc in next ch-3 sp, ch 1; rep from * across, dc in last sc. Turn.', 'row 4: ch 4 (=1 dc+ch1); *<dc @next space3; ch 1> ->end; dc @last sc; turn'],

@@ -230,6 +230,7 @@ function startTold(r: Reader, place: Place, start: number): Step | null {
   return {
     kind: 'skip',
     place: { ...place, pick: 'first', n, nth: null, fromHook: false },
+    countsAs: null,
     ...span,
   };
 }

@@ -60,7 +60,7 @@ export function plainCounts(r: Reader, run: Run): boolean {
       end = close;
     }
     if (kinds[end] === T.comma && !isCountComma(r, end)) break;
-    if (end > start + 1 && kinds[end] === T.word && isOrder(r, end)) break;
+    if (end > start + 1 && opensOrder(r, end)) break;
     end++;
   }
   if (kinds[end] === T.close && run.end === 'text') return false;
@@ -95,23 +95,21 @@ export function barePlainCount(r: Reader, run: Run): boolean {
     close === T.semicolon ||
     isWord(r, W.total) ||
     isWord(r, W.in) ||
-    (fresh && unit && startsHigh(r));
+    (fresh && unit && opensOrder(r, r.at));
   r.at = start;
   if (!item || !ends) return false;
   if (!unit && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }
 
-/** "36 sts Fasten off": a line end that was lost, told by the capital. */
-function startsHigh(r: Reader): boolean {
-  const code = r.text.charCodeAt(r.base + (r.from[r.at] ?? 0));
-  return isOrder(r, r.at) && code >= 65 && code <= 90;
-}
-
 const ORDERS: ReadonlySet<number> = new Set([W.repeat, W.fasten, W.turn, W.join, W.work, W.ch]);
 
-const isOrder = (r: Reader, at: number): boolean =>
-  r.kind[at] === T.word && ORDERS.has(r.value[at] ?? 0) && r.kind[at - 1] === T.word;
+/** "36 sts Fasten off": an order behind a line end that was lost, told by its capital. */
+function opensOrder(r: Reader, at: number): boolean {
+  if (r.kind[at] !== T.word || r.kind[at - 1] !== T.word) return false;
+  const code = r.text.charCodeAt(r.base + (r.from[at] ?? 0));
+  return code >= 65 && code <= 90 && ORDERS.has(r.value[at] ?? 0);
+}
 
 /** Whether only this sentence, a join or a turn is left. */
 function atLast(r: Reader): boolean {

@@ -1,7 +1,8 @@
 /**
  * The whole chain on pieces of a known size: read, worked and proven, before fixes are tried, by
  * the built engine. Median and minimum of warm runs, in ms, and the heap that the outcome holds.
- * Sizes double so that growth can be seen: time for a stitch must not rise. `npm run bench -- working`
+ * Sizes double so that growth can be seen: the time for 10,000 stitches must not rise.
+ * `npm run bench -- working`
  */
 import { type Compiled, compile } from '../dist/src/index.js';
 import { bagOf } from './patterns.ts';
@@ -20,18 +21,21 @@ const PIECES: readonly { readonly stitches: number; readonly around: number }[] 
   { stitches: 500_000, around: 480 },
 ];
 
-console.log('stitches   text     median     min   ms/10,000   heap     proven');
+console.log('stitches   text     median        min  min/10,000  heap kept  rows proven');
 for (const { stitches, around } of PIECES) {
   const text = bagOf(Math.ceil(stitches / around), around);
   const { heap, made } = held(text);
   const { median, least } = timed(text, Math.max(5, Math.round(600_000 / stitches)));
-  const per = (median * BAG) / made.stitches;
+  // By the least: what else the machine does at the time only ever adds.
+  const per = (least * BAG) / made.stitches;
   console.log(
     `${String(made.stitches).padStart(8)} ${kB(text.length)} ${ms(median)} ${ms(least)} ` +
       `${ms(per)}      ${(heap / 1e6).toFixed(1).padStart(5)} MB  ${made.proven} of ${made.rows}`,
   );
-  if (stitches === BAG)
-    console.log(`  bar: ${FRAME_MS} ms, ${per <= FRAME_MS ? 'met' : 'NOT met'}`);
+  if (stitches !== BAG) continue;
+  console.log(
+    `  bar of ${FRAME_MS} ms: ${verdict(median)} by the median, ${verdict(least)} by the least`,
+  );
 }
 
 function timed(text: string, runs: number): { readonly median: number; readonly least: number } {
@@ -81,6 +85,10 @@ function prove(text: string): Compiled {
 
 function ms(time: number): string {
   return `${time.toFixed(1).padStart(7)} ms`;
+}
+
+function verdict(time: number): string {
+  return time <= FRAME_MS ? 'met' : 'not met';
 }
 
 function kB(length: number): string {

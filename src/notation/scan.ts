@@ -256,7 +256,9 @@ function scanWord(s: Scan): void {
   let at = from;
   for (; at < end; at++) {
     const code = text.charCodeAt(at);
-    if (code < 128 && classes[code] === LETTER) hash = mix(hash, code | 32);
+    const small = code | 32;
+    if (small >= 97 && small <= 122) hash = mix(hash, small);
+    else if (code < 128 && code !== 39) break;
     else if (classOf(code) === LETTER) {
       // Latin and Cyrillic letters never share a word: machine translation glues "в" to names.
       if (code >= 0x400 && code < 0x530 && at > from && text.charCodeAt(at - 1) < 0x400) break;

@@ -49,10 +49,14 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
     terms: manuscript.terms.terms,
     manuscript,
     fabric,
-    findings: fixes ? withFixes(text, found, again) : found,
+    // A piece that reached a limit is not worked again and again to try changes on it.
+    findings: fixes && !found.some(isLimit) ? withFixes(text, found, again) : found,
     notChecked: [...fabric.notChecked, ...notChecked(manuscript, fabric)],
   };
 }
+
+const isLimit = ({ code }: Finding): boolean =>
+  code === 'too-many-stitches' || code === 'repeat-too-large';
 
 const inOrder = (findings: readonly Finding[]): Finding[] =>
   [...findings].sort(

@@ -76,6 +76,9 @@ const copyKnown = (known: KnownRows): KnownRows => ({
   elsewhere: known.elsewhere,
 });
 
+/** Steps that one run of a part may take: two for every stitch of the largest piece. */
+const MOST_MOVES = 2_000_000;
+
 /** Works the part in these readings. */
 export function runPart(hands: Hands, setting: PartSetting, choices: Choices): PartRun {
   const run: Run = {
@@ -90,6 +93,7 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     orders: [...setting.orders],
     seen: new Map(),
   };
+  hands.bench.limit.moves = MOST_MOVES;
   for (const index of setting.part.instructions.keys()) workInstruction(run, index);
   return run;
 }

@@ -14,9 +14,6 @@ import { shapeOf } from './shape.ts';
 /** More stitches than any piece has; over it the work stops and says so. */
 export const MOST_STITCHES = 1_000_000;
 
-/** Steps that one size may take, trials included: some for every stitch of the largest piece. */
-const MOST_MOVES = 8 * MOST_STITCHES;
-
 /** Copies of a part are alike, save for where they are joined; more than a few prove nothing new. */
 const MOST_COPIES = 20;
 
@@ -37,7 +34,7 @@ export function work(manuscript: Manuscript): Fabric {
     yarns: [...manuscript.head.yarns],
     terms: manuscript.terms.terms,
     specials: specialsOf(manuscript),
-    limit: { stitches: MOST_STITCHES, moves: MOST_MOVES, most: MOST_STITCHES },
+    limit: { stitches: MOST_STITCHES, moves: 0, most: MOST_STITCHES },
   };
   const shop: Shop = {
     manuscript,
@@ -68,7 +65,6 @@ function specialsOf(manuscript: Manuscript): ReadonlyMap<string, SpecialStitch> 
 }
 
 function workSize(shop: Shop, sizeIndex: number): Cloth {
-  shop.bench.limit.moves = MOST_MOVES;
   const hands = newHands(shop.bench, sizeIndex);
   const rows: RowRecord[] = [];
   let progress = newProgress();

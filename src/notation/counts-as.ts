@@ -38,7 +38,7 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
 function verb(r: Reader, draft: Draft, end: number): boolean {
   for (let guard = 0; guard < 10 && r.at < end; guard++) {
     const sense = wordAt(r);
-    if (guard === 0 && kindAt(r) === T.number && !isWord(r, W.ch, 1)) return false;
+    if (guard === 0 && kindAt(r) === T.number && !chainsBehind(r)) return false;
     if (sense === W.count) {
       r.at++;
       // "(Count: 28 sts)" states a count.
@@ -55,6 +55,12 @@ function verb(r: Reader, draft: Draft, end: number): boolean {
   }
   return false;
 }
+
+/** "3 ch", "3 skipped chs", "3 sk chs": the chains that stand for a stitch. */
+const chainsBehind = (r: Reader): boolean => {
+  const adjective = isWord(r, W.skip, 1) || isWord(r, W.skipped, 1);
+  return isWord(r, W.ch, adjective ? 2 : 1);
+};
 
 function behindVerb(r: Reader): boolean {
   while (eatWord(r, W.as) || eatWord(r, W.for));

@@ -19,6 +19,7 @@ describe('beginnings', () => {
     ['Ch 6; join.', 'ch 6; join'],
     ['Ch 8, slip stitch in the first ch', 'ch 8; join ring @first chain'],
     ['Row 1: Sc in 2nd ch from hook and in each ch across. (25 sc)', 'row 1: sc @nth2 chain from-hook & @each chain ->end = 25 sc'],
+    ['dc in 4th ch from hook (3 sk chs count as dc)', 'dc @nth4 chain from-hook (=1 dc)'],
     ['1 dc in 4th ch from hook (counts as 2 dc)', '1 dc @nth4 chain from-hook (=2 dc)'],
     ['Ch 43 (47, 51)', 'ch 43/47/51'],
     ['Row 1: Ch 20, hdc in 3rd ch, hdc across.', 'row 1: ch 20; hdc @nth3 chain; hdc ->end'],

@@ -1,5 +1,5 @@
 /** Texts beyond each limit of the program, and the finding that names it. */
-export interface Limit {
+interface Limit {
   readonly name: string;
   readonly code: string;
   readonly text: () => string;

@@ -6,9 +6,9 @@
 import fc from 'fast-check';
 
 /** Words between numbers that bind: each of them decides what comes out. */
-export type Word = string | { readonly n: number };
+type Word = string | { readonly n: number };
 
-export interface Line {
+interface Line {
   readonly words: readonly Word[];
   /** Whether the words make a row, or a foundation. */
   readonly row: boolean;

@@ -2,7 +2,7 @@
  * Published counts of shaping, each with where it was printed. "printed": as in the source;
  * "common": common practice; "derived": arithmetic from what the source prints.
  */
-export interface Printed<T> {
+interface Printed<T> {
   readonly source: string;
   readonly basis: 'printed' | 'common' | 'derived';
   readonly value: T;

@@ -60,11 +60,11 @@ const plain: Omit<StitchTraits, 'class'> = {
 };
 
 /** Number of a kind that is not a stitch with traits of its own. */
-export const kindOf = (
-  table: KindTable,
-  nodeClass: NodeClass,
-  stem: StemId | null = null,
-): number => internKind(table, { ...plain, class: nodeClass, stem });
+export function kindOf(table: KindTable, nodeClass: NodeClass, stem: StemId | null = null): number {
+  // The name as `internKind` makes it: a look-up for every chain must not put a name together.
+  const known = table.byName.get(stem === null ? nodeClass : `${nodeClass} ${stem}`);
+  return known ?? internKind(table, { ...plain, class: nodeClass, stem });
+}
 
 /** Number of the kind with these traits; the same traits always give the same number. */
 export function internKind(table: KindTable, traits: StitchTraits): number {

@@ -48,7 +48,9 @@ describe('the errand bag', () => {
     expect(sum((r) => r.byKind.dc ?? 0)).toBe(628);
     const foundation = compiled.fabric.cloths[0];
     const chain = compiled.fabric.kinds.byName.get('chain');
-    const chains = foundation?.nodes.kind.subarray(0, foundation.nodes.n).filter((k) => k === chain);
+    const chains = foundation?.nodes.kind
+      .subarray(0, foundation.nodes.n)
+      .filter((k) => k === chain);
     expect(chains).toHaveLength(659);
   });
 

@@ -204,6 +204,9 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
   if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
   else goOn(run, task, attempted);
   if (silent && facts.length === 0) return;
+  // "Sl st in next st. Fasten off." behind the last row finishes the piece and is no row.
+  const finishes = shape.onlySlips && task.label === '' && task.asks.counts.length === 0;
+  if (finishes && attempted.result.facts.length + facts.length === 0) return;
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
   run.rows.push(recordOf(run, { task, attempted, facts }));
 }

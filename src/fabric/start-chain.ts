@@ -97,7 +97,8 @@ function settle(
 }
 
 function gapSaid(counts: CountsAs, n: number, stem: StemId): number {
-  if (counts.chains > 0) return counts.chains;
+  // Only as many chains as the chain has: words that run on ("… as dc and the beg ch 4 as …") say more.
+  if (counts.chains > 0 && counts.chains < n) return counts.chains;
   // "Ch 5 (counts as dc and a space)" names no number; a plain "counts as dc" has no gap at all.
   return counts.stem === null ? Math.max(0, n - Math.max(1, Math.floor(heightOf(stem)))) : 0;
 }

@@ -9,7 +9,7 @@ import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
 import { readOneNumber } from './numbers.ts';
 import { readLoopOrder } from './orders.ts';
-import { readPlaceAfterPreposition } from './place.ts';
+import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
   clauseEnds,
   fromOf,
@@ -225,11 +225,15 @@ const goesRound = (r: Reader): boolean =>
 /** "(2 sc) in next", "(3 dc) twice": stitch words with a place or a number behind are work. */
 function worksOn(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
-  if (sense === W.in && !isWord(r, W.all, 1)) return true;
+  if ((sense === W.in && !isWord(r, W.all, 1)) || inSame(r)) return true;
   if (sense === W.all && isWord(r, W.in, 1)) return true;
   if (isTimesSign(r, r.at) || sense === W.once || sense === W.twice) return run.aside === false;
   return false;
 }
+
+/** "(1 dtr, 2 ch, 2 dtr) same st": the "in" is left out. */
+const inSame = (r: Reader): boolean =>
+  isWord(r, W.same) && (isWord(r, W.st, 1) || isWord(r, W.sp, 1) || isWord(r, W.place, 1));
 
 function workBracket(r: Reader, run: Run, b: Bracket): void {
   r.at = b.start + 1;
@@ -334,6 +338,7 @@ function groupPlace(r: Reader): Place | null {
   if (isWord(r, W.work) || isWord(r, W.made)) r.at++;
   const sense = wordAt(r);
   const bare = sense === W.next || sense === W.same;
+  if (inSame(r)) return readPlace(r);
   if (sense === W.around || sense === W.round || sense === W.across) return null;
   const place = bare ? null : readPlaceAfterPreposition(r);
   if (place) return place;

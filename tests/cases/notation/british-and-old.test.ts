@@ -19,6 +19,7 @@ describe('british and old rows', () => {
     ['Miss 3 ch (counts as 1 tr), 1 tr in next ch', 'skip @next 3 chain (=1 tr); 1 tr @next chain'],
     ['3 ch, miss first tr and 2 ch, 1 tr in next tr', 'ch 3; skip @first tr; skip @next 2 chain; 1 tr @next tr'],
     ['miss 2 tr and next 1ch sp, 1 dc in next tr', 'skip @next 2 tr; skip @next space1; 1 dc @next tr'],
+    ['4 ch, (1 dtr, 1 ch, 2 dtr) same st, 1 tr in next st', 'ch 4; {1 dtr; ch 1; 2 dtr} @same st; 1 tr @next st'],
     ['Dc in next st. (7 om, 2 sm)', "dc @next st = 7 box 'open', 2 box 'filled'"],
   ])('%s', (text, read) => {
     expect(tree(text, { sizes: /[[]/.test(text) ? 3 : 1 })).toBe(read);

@@ -2,10 +2,11 @@
  * The text without the marks of web pages and Markdown: same length, so that every span holds for
  * both. Bold signs, tags and entities give way to blanks or to the sign that they stand for.
  */
+import { withoutTables } from './tables.ts';
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
 export function plainText(text: string): string {
-  let plain = text;
+  let plain = text.includes('|') ? withoutTables(text) : text;
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);

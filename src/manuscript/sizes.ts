@@ -23,8 +23,16 @@ export function sizesOf(
     const listed = listedSizes(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (listed) return listed;
   }
+  const bracketed = blocks.some(
+    (block) =>
+      block.kind === 'prose' &&
+      block.section !== 'comments' &&
+      IN_BRACKETS.test(text.slice(block.from, Math.min(block.to, block.from + 2000))),
+  );
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;
+    const pair = bracketed && CHAIN_PAIR.test(text.slice(block.from, block.to));
+    if (pair) return ['size 1', 'size 2'];
     const n = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
   }
@@ -46,31 +54,57 @@ function named(names: readonly string[]): readonly string[] | null {
 
 const SIZE =
   oneOf(String.raw`
-    [2-9]?X{0,3}[SL] | XX?[SML] | [SML] | newborn | preemie | baby | toddler | child(?:ren)? | teen
+    [2-9]?X{0,3}[SL] | [1-9]X | XX?[SML] | [SML] | newborn | preemie | baby | toddler | child(?:ren)? | teen
     | youth | adult | small | medium | large | (?:extra|x)[- ](?:small|large) | one size
     | \d{1,3}(?:\.\d)?(?:\s?[-–/]\s?\d{1,3})?(?:\s?(?:months?|mos?|years?|yrs?|cm|in|"))?
   `) + String.raw`(?:\s(?:small|medium|large|adult|child))?`;
-const LIST = new RegExp(
-  String.raw`(${SIZE})\s*[([]\s*(${SIZE}(?:\s*[,;:/–-]\s*${SIZE}){0,${MOST - 2}})\s*[)\]]`,
-  'i',
-);
+const PAIR = `${SIZE}(?:/${SIZE})?`;
+const LIST_SHAPE = String.raw`(${PAIR})\s*[([]\s*(${PAIR}(?:\s*[,;:/–-]\s*${PAIR}){0,${MOST - 2}})\s*[)\]]`;
+const LIST = new RegExp(LIST_SHAPE, 'i');
 const WORD_LIST = /^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})/im;
+/** "… in sizes child (adult)", "Sizes S (M, L)", and a line that is nothing but the list. */
+const IN_LINE = new RegExp(
+  String.raw`\bsizes\b(?:\s+(?:are|for|in))?\s*[:=–-]?\s*(${LIST_SHAPE})|^\W*(${LIST_SHAPE})\W*$`,
+  'im',
+);
+/** "first size; changes for larger sizes in brackets": the numbers tell how many. */
+const IN_BRACKETS =
+  /\b(?:(?:larger|other|bigger|next|second)\s+sizes?|changes)\b[^.\n]{0,60}\b(?:brackets?|parenthes[ei]s|\(\s*\))/i;
 
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {
   const line = WORD_LIST.exec(prose)?.[1];
-  if (line) return namesIn(line);
+  const named = line ? namesIn(line) : null;
+  if (named) return named;
+  const inLine = IN_LINE.exec(prose);
+  if (inLine) return namesIn(inLine[1] ?? inLine[4] ?? '');
+  if (line) return null;
   const words = /\b(?:small|xs|newborn|preemie|baby)\s*[([][^)\]]{2,80}[)\]]/i.exec(prose)?.[0];
   return words ? namesIn(words) : null;
 }
 
 function namesIn(words: string): readonly string[] | null {
   const list = LIST.exec(words);
-  if (list) return named([list[1] ?? '', ...(list[2] ?? '').split(/\s*[,;:/]\s*/)]);
+  if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
   const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
   const whole = new RegExp(`^${SIZE}$`, 'i');
   return plain.length > 1 && plain.every((word) => whole.test(word)) ? named(plain) : null;
 }
+
+/** "S/M (L/XL)" are two sizes of two names each; "S (M/L/XL)" are four. */
+function others(words: string, first: string): string[] {
+  if (/[,;]/.test(words)) return words.split(/\s*[,;]\s*/);
+  return first.includes('/') ? [words] : words.split(/\s*[:/]\s*/);
+}
+
+const SIZES_LINE = new RegExp(String.raw`^\W*(?:sizes?\W+)?${LIST_SHAPE}\W*$`, 'i');
+
+/** A line that is nothing but names of sizes: "XS (S, M, L)". */
+export const isSizesLine = (text: string, from: number, to: number): boolean =>
+  to - from <= 120 && SIZES_LINE.test(text.slice(from, to));
+
+/** "Ch 41 (45).": two sizes, where brackets are said to hold the other one. */
+const CHAIN_PAIR = /^\W*(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;
 
 /** A quick look before the careful one: few rows have lists of numbers. */
 const HAS_LIST = /[([]\s?\d{1,4}\s?[,;:]\s?\d|\d-\d{1,3}-\d/;

@@ -9,6 +9,7 @@ import {
 import type { Span } from '../source/index.ts';
 import { endsWithCount } from './line-shapes.ts';
 import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
+import { isSizesLine } from './sizes.ts';
 
 /** Among notes a label needs its colon: "Rnd 4 is worked in back loops" is a remark. */
 const hasLabelEnd = (text: string, from: number, to: number): boolean =>
@@ -108,6 +109,7 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
   const starts = startOf(scan.text, from, to);
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
+  if (starts !== 'label' && isFact(scan.text, from, to)) return null;
   if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });
@@ -116,6 +118,14 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
 }
 
 const TELLS_TERMS = /\b(?:UK|US|USA|British|American|Australian|English)(?: crochet)? term/i;
+/** "Gauge: 12 hdc x 9 rows = 10 cm", "S (M, L)": about the piece, though it has stitch words. */
+function isFact(text: string, from: number, to: number): boolean {
+  const line = text.slice(from, Math.min(to, from + LONGEST_START));
+  return GAUGE.test(line) || isSizesLine(text, from, to);
+}
+
+const GAUGE =
+  /\b(?:gauge|tension)\b\s*[:=–-]|=\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?\s*(?:["”″]|in\b|inch|cm\b)/i;
 
 /** A longer line without label is a story. */
 const LONGEST_START = 400;

@@ -1,7 +1,7 @@
 /** Stated counts: "(28)", "[24 sc]", "- 28 sts", "(16 dc, 8 ch-1 sps)", "24 sts total", "= 12". */
 import { formOf } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
-import { readNumbers, sizeList } from './numbers.ts';
+import { opensDashed, readNumbers, sizeList } from './numbers.ts';
 import { fromOf, isWord, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -44,7 +44,7 @@ function skipLead(r: Reader, end: number): void {
       kind === T.semicolon ||
       kind === T.stop ||
       kind === T.slash;
-    if (!sign && !LEADS.has(sense)) return;
+    if ((!sign && !LEADS.has(sense)) || opensDashed(r)) return;
     r.at++;
   }
 }

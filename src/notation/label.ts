@@ -17,7 +17,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { W } from './senses.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type { Numbers, RowLabel, Side } from './tree.ts';
 
 export type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
@@ -192,6 +192,11 @@ function named(r: Reader, draft: LabelDraft): boolean {
     r.at += 2;
     return true;
   }
+  if (isWord(r, W.next) && kindAt(r, 1) === T.colon && r.at === FIRST) {
+    draft.word = 'row';
+    r.at++;
+    return true;
+  }
   const single = SINGLES.test(spelled(r, start));
   const chain = isWord(r, W.ch) && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
   if ((single || chain) && kindAt(r, 1) === T.colon) {
@@ -258,12 +263,22 @@ function startsHigh(r: Reader): boolean {
 function afterNumbers(r: Reader, draft: LabelDraft): void {
   for (let guard = 0; guard < 6; guard++) {
     const before = r.at;
+    onlySizes(r, draft);
     if (isWord(r, W.include) || (isWord(r, W.only) && draft.sizes !== '')) r.at++;
     everyBehind(r, draft);
     sideBehind(r, draft);
     wordsBehind(r);
     if (r.at === before) return;
   }
+}
+
+/** "Rnd 7 (L and XL only):", "Row 3 (size M only):" */
+function onlySizes(r: Reader, draft: LabelDraft): void {
+  if (kindAt(r) !== T.open || draft.sizes !== '') return;
+  const close = r.partner[r.at] ?? -1;
+  if (close < 0 || close - r.at > 14 || r.value[close - 1] !== W.only) return;
+  draft.sizes = r.text.slice(r.base + fromOf(r, r.at + 1), r.base + (r.to[close - 1] ?? 0));
+  r.at = close + 1;
 }
 
 /** "and all odd rows", "& every even row", "and every other row", "and alt rows". */

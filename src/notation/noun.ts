@@ -235,8 +235,14 @@ const isSpaceWord = (sense: SenseId): boolean =>
 /** "-2", "2" or " 2" behind "ch". */
 function chainLength(r: Reader): Numbers | null {
   const start = r.at;
+  // "sc in each ch - 18": a dash that stands free parts the count from the work.
+  const free = kindAt(r) === T.dash && !isGlued(r, -1) && !isGlued(r);
   if (kindAt(r) === T.dash) r.at++;
   const n = readOneNumber(r);
+  if (free && !isSpaceWord(wordAt(r))) {
+    r.at = start;
+    return null;
+  }
   // "in next ch 2 sc": the number is the next stitch's.
   const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
   if (!n || (taken && !isSpaceWord(wordAt(r)))) {

@@ -13,13 +13,29 @@ type Values = (number | null)[];
 
 /** The number at the reader's place with its sizes, or `null` where no number stands. */
 export function readNumbers(r: Reader): Numbers | null {
-  if (kindAt(r) !== T.number) return null;
+  if (kindAt(r) !== T.number) return dashedNumbers(r);
   const start = r.at;
   const values: Values = [valueAt(r)];
   r.at++;
   if (!bracketedSizes(r, values)) plainSizes(r, values, start);
   return { from: fromOf(r, start), to: toOf(r), values };
 }
+
+/** "- (-, 29, 31)": the first size has none of it. */
+function dashedNumbers(r: Reader): Numbers | null {
+  if (!opensDashed(r)) return null;
+  const start = r.at;
+  const values: Values = [null];
+  r.at++;
+  if (sizeList(r, values) && values.length === r.known.sizes)
+    return { from: fromOf(r, start), to: toOf(r), values };
+  r.at = start;
+  return null;
+}
+
+/** Whether a dash stands for the first size's number. */
+export const opensDashed = (r: Reader): boolean =>
+  r.known.sizes > 1 && kindAt(r) === T.dash && kindAt(r, 1) === T.open;
 
 /** Only the number itself, for places where a bracket behind it is surely something else. */
 export function readOneNumber(r: Reader): Numbers | null {

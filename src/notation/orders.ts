@@ -96,7 +96,10 @@ export function readUnworked(r: Reader): UnworkedStep | null {
       return { kind: 'unworked', n, from: fromOf(r, start), to: toOf(r) };
     }
     if (kindAt(r) === T.number) n = readNumbers(r);
-    else if (kindAt(r) === T.word) r.at++;
+    else if (isWord(r, W.remaining) && clauseEnds(r, 1)) {
+      r.at++;
+      return { kind: 'unworked', n, from: fromOf(r, start), to: toOf(r) };
+    } else if (kindAt(r) === T.word) r.at++;
     else break;
   }
   r.at = start;

@@ -56,11 +56,12 @@ export function plainCounts(r: Reader, run: Run): boolean {
   ) {
     if (kinds[end] === T.open && end > start) {
       const close = r.partner[end] ?? -1;
-      if (kinds[end - 1] !== T.number || close < 0 || kinds[end + 1] !== T.number) break;
+      if (kinds[end - 1] !== T.number || close < 0 || !isNumbers(r, end, close)) break;
       end = close;
     }
     if (kinds[end] === T.comma && !isCountComma(r, end)) break;
     if (end > start + 1 && opensOrder(r, end)) break;
+    if (end > start && onNewLine(r, end)) break;
     end++;
   }
   if (kinds[end] === T.close && run.end === 'text') return false;
@@ -70,6 +71,21 @@ export function plainCounts(r: Reader, run: Run): boolean {
     return false;
   }
   for (const count of counts) r.counts.push({ count, from: run.out.length });
+  return true;
+}
+
+/** A count ends with its line. */
+function onNewLine(r: Reader, token: number): boolean {
+  const to = r.base + (r.from[token] ?? 0);
+  for (let at = r.base + (r.to[token - 1] ?? 0); at < to; at++) {
+    if (r.text.charCodeAt(at) === 10) return true;
+  }
+  return false;
+}
+
+/** "47 (51, 55)" is one list of sizes; "47 (7 bobbles)" is two counts, the second in brackets. */
+function isNumbers(r: Reader, open: number, close: number): boolean {
+  for (let i = open + 1; i < close; i++) if (r.kind[i] === T.word) return false;
   return true;
 }
 

@@ -21,9 +21,19 @@ export function readInstruction(
   const label = readLabel(r);
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
-  const counts = settleCounts(r.counts, steps);
+  const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   const settled = nameJoinedPieces(settleJoins(steps), text.slice(from, to));
   return { label, steps: settled, counts, orders: r.orders };
+}
+
+/** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */
+function countsOfChain(counts: StatedCount[], steps: readonly Step[]): readonly StatedCount[] {
+  if (counts.length === 0 || !steps.some((step) => step.kind === 'chain')) return counts;
+  const chainOnly = steps.every(
+    (step) => step.kind === 'chain' || step.kind === 'turn' || step.kind === 'yarn',
+  );
+  if (!chainOnly) return counts;
+  return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
 }
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */

@@ -59,7 +59,10 @@ function fail(r: Reader, start: number): null {
 function nextRow(r: Reader, rows: number[], kind: number): boolean {
   let k = 0;
   while (kindAt(r, k) === T.comma) k++;
-  const range = kindAt(r, k) === T.dash || isWord(r, W.to, k) || isWord(r, W.through, k);
+  const to = isWord(r, W.to, k);
+  // "rep row 2 until 24 (30) rows": how many rows there are to be, not the last one named.
+  if (to && k === 0 && !isRow(r, 1) && countsRows(r)) return false;
+  const range = kindAt(r, k) === T.dash || to || isWord(r, W.through, k);
   const and = kindAt(r, k) === T.plus || isWord(r, W.and, k) || isWord(r, W.or, k);
   if (!range && !and && k === 0) return false;
   if (range || and) k++;
@@ -74,6 +77,14 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
   if (!range) rows.push(value);
   else for (let n = first + 1; n <= value && n - first < LONGEST_RANGE; n++) rows.push(n);
   return true;
+}
+
+/** "until 24 rows", "to 24 (30, 36) rows", with the reader on the first word. */
+function countsRows(r: Reader): boolean {
+  if (kindAt(r, 1) !== T.number) return false;
+  const close = kindAt(r, 2) === T.open ? (r.partner[r.at + 2] ?? -1) : -1;
+  const k = close > 0 ? close + 1 - r.at : 2;
+  return isWord(r, W.row, k) || isWord(r, W.round, k);
 }
 
 function takesElse(r: Reader, ahead: number): boolean {

@@ -233,8 +233,9 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
   if (!isWord(r, W.to)) return false;
   const start = r.at++;
   for (let guard = 0; guard < 8; guard++) {
-    if (kindAt(r) === T.number && (isRow(r, 1) || isWord(r, W.st, 1) || wordAt(r, 1) > 0)) {
+    if (kindAt(r) === T.number) {
       const n = readNumbers(r);
+      if (wordAt(r) <= 0) break;
       const rows = isRow(r);
       if (rows) draft.moreRows ??= n;
       if (n && kindAt(r) === T.word) r.at++;

@@ -124,6 +124,10 @@ function signOf(code: number): number {
     case 0xff0d:
       return T.dash << 8;
     case 61:
+    // Arrows: "in each st → 47".
+    case 0x2192:
+    case 0x21d2:
+    case 0x279c:
     case 0xff1d:
       return T.equals << 8;
     case 43:

@@ -1,0 +1,23 @@
+// Work in rows and in several sizes, as makers type it. Examples are invented; meanings are common practice.
+import { describe, expect, test } from 'vitest';
+import { tree } from './shown.ts';
+
+describe('in rows', () => {
+  test.each([
+    ['Row 3: ch 1, turn, sc in each st → 33', 'row 3: ch 1; turn; sc @each st = 33'],
+    ['Row 5: same as row 3 → 33', 'row 5: rows 3 = 33'],
+    ['Row 2: sc in nx 4 sc, *sc in next 2, inc* 3 times → 16 (3 inc)', 'row 2: sc @next 4 sc; *<sc @next 2; inc> x3 = 16, 3 stitch \'inc\''],
+    ['Row 2: sc in each ch - 18', 'row 2: sc @each chain = 18'],
+    ['Row 32: Ch 1, sc 20, leave the rest. Fasten off.', 'row 32: ch 1; sc 20; unworked; fasten-off'],
+    ['next: ch 2, turn, hdc in each st', 'row "next": ch 2; turn; hdc @each st'],
+    ['Ch 57 (57)', 'ch 57 = 57 chain'],
+  ])('%s', (text, meaning) => expect(tree(text)).toBe(meaning));
+});
+
+describe('in four sizes', () => {
+  test.each([
+    ['Rnd 9 (L and XL only): hdc around. (- (-, 52, 56) hdc)', '{L and XL only} round 9: hdc ->end = -/-/52/56 hdc'],
+    ['Rep row 2 until 24 (30, 36, 42) rows.', 'rows 2 for 24/30/36/42 rows'],
+    ['sc across—47 (51, 55, 59) sts', 'sc ->end = 47/51/55/59 stitch'],
+  ])('%s', (text, meaning) => expect(tree(text, { sizes: 4 })).toBe(meaning));
+});

@@ -284,8 +284,9 @@ export function readNot(r: Reader): Step | null {
     while (isWord(r, W.round) || isWord(r, W.the) || isWord(r, W.row) || isWord(r, W.at)) r.at++;
     return { kind: 'spiral', from: fromOf(r, start), to: toOf(r) };
   }
-  if (isWord(r, W.fasten) || isWord(r, W.fo)) {
-    r.at++;
+  const letters = isWord(r, W.letter_f) && kindAt(r, 1) === T.stop && /^o$/i.test(letterAt(r, 2));
+  if (isWord(r, W.fasten) || isWord(r, W.fo) || letters) {
+    r.at += letters ? 3 : 1;
     if (isWord(r, W.off)) r.at++;
     if (isWord(r, W.color)) r.at++;
     return { kind: 'fasten-off', not: true, from: fromOf(r, start), to: toOf(r) };
@@ -293,6 +294,9 @@ export function readNot(r: Reader): Step | null {
   r.at = start;
   return null;
 }
+
+const letterAt = (r: Reader, ahead: number): string =>
+  kindAt(r, ahead) === T.word ? spelled(r, r.at + ahead) : '';
 
 /** "continuous rounds", "in a spiral", "in spiral rounds". */
 export function readSpiral(r: Reader): Step | null {

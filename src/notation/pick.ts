@@ -1,6 +1,6 @@
 /** Which place of its kind: "next 5", "same", "each of next 3", "2nd", "top of", "every other". */
 
-import { readNumbers } from './numbers.ts';
+import { opensDashed, readNumbers } from './numbers.ts';
 import type { PlaceDraft } from './place-draft.ts';
 import {
   clauseEnds,
@@ -100,7 +100,7 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
 
 /** A number that says how many places; "2-ch sp" and "3ch sp" keep theirs for the noun. */
 function numberOf(r: Reader, draft: PlaceDraft): void {
-  if (kindAt(r) !== T.number || belongsToNoun(r)) return;
+  if (!opensDashed(r) && (kindAt(r) !== T.number || belongsToNoun(r))) return;
   draft.n = readNumbers(r);
 }
 

@@ -1,6 +1,6 @@
 /** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
 import { countItem, isPlainCount, readCounts } from './count.ts';
-import { clauseEnds, isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -95,7 +95,10 @@ const isCountComma = (r: Reader, at: number): boolean => r.kind[at + 1] === T.nu
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
   // "2 sc in next st": work, by far the most frequent case.
-  if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2)) return false;
+  if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2)) {
+    // "13 single crochets."
+    if (!clauseEnds(r, 3) || !/^crochets?$/.test(spelled(r, r.at + 2))) return false;
+  }
   if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
   const fresh = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
   const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));

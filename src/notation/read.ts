@@ -22,6 +22,7 @@ export function readInstruction(
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
+  spreadIncreases(steps);
   const settled = nameJoinedPieces(settleJoins(steps), text.slice(from, to));
   return { label, steps: settled, counts, orders: r.orders };
 }
@@ -34,6 +35,20 @@ function countsOfChain(counts: StatedCount[], steps: readonly Step[]): readonly 
   );
   if (!chainOnly) return counts;
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
+}
+
+/** "sc in each st around, inc 8 sts evenly spaced": one round, with eight increases in it. */
+function spreadIncreases(steps: Step[]): void {
+  for (let i = 1; i < steps.length; i++) {
+    const [all, inc] = [steps[i - 1], steps[i]];
+    if (all?.kind !== 'work' || inc?.kind !== 'work' || !inc.evenly || inc.n === null) continue;
+    const until = all.place?.pick === 'each' && !all.place.of ? all.place.until : all.until;
+    const plain = all.stitch.shape === 'one' && all.n === null && all.alsoIn.length === 0;
+    const shapes = inc.stitch.shape === 'increase' || inc.stitch.shape === 'together';
+    if (!plain || !shapes || until?.kind !== 'end' || inc.place || inc.until) continue;
+    const stitch = { ...inc.stitch, stem: inc.stitch.stem ?? all.stitch.stem };
+    steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
+  }
 }
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */

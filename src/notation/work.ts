@@ -19,7 +19,7 @@ import {
 import { W } from './senses.ts';
 import { emptyTerm, readNumberedStitch, readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
-import type { Numbers, Place, StitchTerm, WorkStep } from './tree.ts';
+import type { Numbers, Place, StitchTerm, Until, WorkStep } from './tree.ts';
 import { namesPlace, readUntil } from './until.ts';
 
 type Draft = { -readonly [K in keyof WorkStep]: WorkStep[K] };
@@ -321,6 +321,11 @@ function readAlsoIn(r: Reader, draft: Draft): void {
   for (let guard = 0; guard < 8; guard++) {
     const start = r.at;
     if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
+    if (isWord(r, W.and) && isWord(r, W.across, 1) && clauseEnds(r, 2) && draft.place?.fromHook) {
+      r.at += 2;
+      draft.alsoIn = [...draft.alsoIn, acrossFrom(r, draft.place, fromOf(r, start))];
+      return;
+    }
     const joined = eatWord(r, W.and) || (kindAt(r) === T.comma && startsPlace(r, 1, true));
     if (!joined) {
       r.at = start;
@@ -339,6 +344,21 @@ function readAlsoIn(r: Reader, draft: Draft): void {
     }
     draft.alsoIn = [...draft.alsoIn, { ...place, from: fromOf(r, start) }];
   }
+}
+
+/** "in 2nd ch from hook and across": in each chain to the end. */
+function acrossFrom(r: Reader, first: Place, from: number): Place {
+  const until: Until = { kind: 'end', word: 'across', from, to: toOf(r) };
+  return {
+    ...first,
+    pick: 'each',
+    each: true,
+    nth: null,
+    fromHook: false,
+    until,
+    from,
+    to: toOf(r),
+  };
 }
 
 /** After a comma only "in each …" goes on with the same stitch; "in next sp (…)" begins a group. */

@@ -71,8 +71,9 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
   }
   const verb = spelled(r, r.at);
   if (isWord(r, W.letter_f)) {
-    if (!/^o$/.test(spelled(r, r.at + 1 + (kindAt(r, 1) === T.stop ? 1 : 0)))) return null;
-    r.at += kindAt(r, 1) === T.stop ? 3 : 2;
+    const parted = kindAt(r, 1) === T.stop || kindAt(r, 1) === T.slash;
+    if (!/^o$/.test(spelled(r, r.at + (parted ? 2 : 1)))) return null;
+    r.at += parted ? 3 : 2;
     return fastened(r, start, not);
   }
   r.at++;

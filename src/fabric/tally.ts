@@ -100,6 +100,8 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
       return size === null ? [spaces, ...(spaces === 0 ? groups : [])] : [exact];
     }
     case 'chain':
+      // "Ch 82 (82)": a foundation is no row; its chains are counted by themselves.
+      if (shape.idle && hands.foundation) return [hands.foundation.to - hands.foundation.from];
       return stated.chains ? [spaces] : [chains, spaces];
     case 'box':
       return boxMeanings(hands, tally, stated);

@@ -39,7 +39,8 @@ export function chainList({ label, steps, counts }: Instruction, sizes: number):
   const chain = steps.length === 1 ? steps[0] : undefined;
   const [count] = counts;
   if (label || sizes < 2 || chain?.kind !== 'chain' || !chain.n || !count) return null;
-  if (count.unit !== null || chain.n.values.length > 1) return null;
+  const bare = count.unit === null || (count.unit === 'chain' && count.word === '');
+  if (!bare || chain.n.values.length > 1) return null;
   return { from: chain.n.from, to: count.to, values: [...chain.n.values, ...count.n.values] };
 }
 

@@ -11,7 +11,7 @@ describe('in rows', () => {
     ['Row 32: Ch 1, sc 20, leave the rest. Fasten off.', 'row 32: ch 1; sc 20; unworked; fasten-off'],
     ['next: ch 2, turn, hdc in each st', 'row "next": ch 2; turn; hdc @each st'],
     ['Ch 57 (57)', 'ch 57 = 57 chain'],
-    ['Row 1: Starting in 3rd ch from hook, hdc in next 17', 'row 1: skip @next 2 chain; hdc @next 17'],
+    ['Row 1: Starting in 3rd ch from hook, hdc in next 17', 'row 1: skip @first 2 chain; hdc @next 17'],
     ['Row 1: Dc in 4th ch from hook (3 skipped chs = dc) and across. Turn.', 'row 1: dc @nth4 chain from-hook & @each chain ->end (=1 dc); turn'],
     ['Row 1: sc in each of next 11 chains. 11 single crochets. Chain 3 and turn.', 'row 1: sc @next each 11 chains; ch 3; turn = 11 sc'],
     ['Row 9: sc across. Do not f.o.', 'row 9: sc ->end; no fasten-off'],

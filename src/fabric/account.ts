@@ -56,7 +56,7 @@ export interface Account {
 }
 
 /** The short word for a kind of stitch: "dc", "sc2tog", "FPdc", "dc cluster". */
-export function shortWord(kind: Kind, terms: Terms): string {
+function shortWord(kind: Kind, terms: Terms): string {
   const stem = kind.stem ? wordFor(kind.stem, terms) : '';
   const legs = /\d+/.exec(kind.name.replace(/^(start )?w\d/, ''))?.[0] ?? '2';
   if (kind.class === 'unknown') return '?';

@@ -4,7 +4,7 @@ import { type Need, type PartRun, type PartSetting, runPart } from './part.ts';
 import type { Choices } from './readings.ts';
 
 /** Fewer rows that do not come out is better; then fewer that read otherwise than their sisters. */
-export const scoreOf = (run: PartRun): number => {
+const scoreOf = (run: PartRun): number => {
   let score = 0;
   for (const row of run.rows)
     if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;

@@ -65,7 +65,7 @@ const pick = (
     : ((numbers.values.length === 1 ? numbers.values[0] : numbers.values[sizeIndex]) ?? null);
 
 /** Row numbers of a label in one size. */
-export function numbersOf(label: RowLabel | null, sizeIndex: number): readonly number[] {
+function numbersOf(label: RowLabel | null, sizeIndex: number): readonly number[] {
   if (!label) return [];
   const { numbers, lastBySize } = label;
   if (!lastBySize) return numbers;

@@ -29,6 +29,17 @@ export interface Tally {
   readonly groups: ReadonlyMap<string, number>;
 }
 
+/** Of a row that makes nothing. */
+export const NOTHING_MADE: Tally = {
+  stitches: 0,
+  chains: 0,
+  slips: 0,
+  spaces: [],
+  boxes: 0,
+  byKind: new Map(),
+  groups: new Map(),
+};
+
 export interface RowRecord extends Span {
   readonly id: string;
   readonly part: string;

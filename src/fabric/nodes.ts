@@ -19,12 +19,11 @@ export interface Nodes {
   /** Nodes worked into; a space is named by its first chain. */
   anchors: Int32Array;
   anchorsN: number;
-  /** 1: the anchor is a space, not a chain or a stitch. 2: worked into the other side of a chain. */
+  /** 1: the anchor is a space, not a chain or a stitch. */
   flags: Uint8Array;
 }
 
 export const INTO_SPACE = 1;
-export const OTHER_SIDE = 2;
 
 export function newNodes(capacity = 256): Nodes {
   return {

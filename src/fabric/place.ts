@@ -90,13 +90,13 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   return wanted === SPACE ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
 }
 
-export function countBetween(hands: Hands, from: number, to: number): number {
+function countBetween(hands: Hands, from: number, to: number): number {
   let n = 0;
   for (let i = from; i < to; i++) if (hands.edge.type[i] === COUNTED) n++;
   return n;
 }
 
-export function leaveOver(hands: Hands, left: number, at: { from: number; to: number }): void {
+function leaveOver(hands: Hands, left: number, at: { from: number; to: number }): void {
   if (hands.edge.open) return;
   const have = hands.edge.counted;
   fact(hands, { kind: 'left', left, have, used: have - left, ...spanAt(hands, at) });

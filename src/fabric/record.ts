@@ -2,7 +2,7 @@
 import type { PlacedInstruction } from '../manuscript/index.ts';
 import type { Attempted } from './attempt.ts';
 import { labelText } from './expand.ts';
-import type { RowRecord, Tally } from './fabric.ts';
+import { NOTHING_MADE, type RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
 import type { Hands } from './hands.ts';
 import type { PartSetting } from './part.ts';
@@ -24,16 +24,6 @@ type What =
       readonly facts: readonly Fact[];
       readonly verdict: 'omitted' | 'unread' | 'unchecked';
     };
-
-const NOTHING: Tally = {
-  stitches: 0,
-  chains: 0,
-  slips: 0,
-  spaces: [],
-  boxes: 0,
-  byKind: new Map(),
-  groups: new Map(),
-};
 
 /** An id is made of part, copy, label and occurrence, size: other rows keep theirs. */
 function idFor(scene: Scene, label: string): string {
@@ -72,7 +62,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       side: 'RS',
       used: 0,
       available: 0,
-      tally: NOTHING,
+      tally: NOTHING_MADE,
       stated:
         verdict === 'omitted'
           ? []

@@ -131,7 +131,7 @@ function edgeFor(hands: Hands, before: Before, setting: RowSetting, turned: bool
 }
 
 /** The edge with `n` counted places: unknown stitches are added, surplus ones only named. */
-export function resized(hands: Hands, edge: Edge, n: number): Edge {
+function resized(hands: Hands, edge: Edge, n: number): Edge {
   const missing = n - edge.counted;
   if (missing === 0) return edge;
   const node = [...edge.node];

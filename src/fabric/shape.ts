@@ -50,10 +50,6 @@ export const isSlip = (step: Step): boolean => step.kind === 'work' && step.stit
 const isIdle = (step: Step): boolean =>
   ['remark', 'yarn', 'turn', 'mark', 'spiral', 'fasten-off', 'loop'].includes(step.kind);
 
-/** Nothing after step `i` but turning, joining and remarks. */
-export const nothingWorkedAfter = (steps: readonly Step[], i: number): boolean =>
-  steps.slice(i + 1).every((step) => isIdle(step));
-
 const isWorky = (step: Step): boolean =>
   ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'rows-again'].includes(step.kind);
 

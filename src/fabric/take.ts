@@ -20,7 +20,7 @@ import { firstAnchor, NOWHERE } from './nodes.ts';
 export type Gaps = 'passed' | 'one' | 'chains';
 
 /** The place that is wanted and not there. */
-export const MISSING: Target = { node: NOWHERE, space: false, entry: -1 };
+const MISSING: Target = { node: NOWHERE, space: false, entry: -1 };
 
 const take = (hands: Hands, target: Target): Target => {
   hands.last = target;

@@ -4,7 +4,13 @@ import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
 import { workPart } from './choose.ts';
 import { bareEdge } from './edge.ts';
 import { type KnownRows, newKnownRows } from './expand.ts';
-import type { Cloth, Convention, Fabric, RowRecord } from './fabric.ts';
+import {
+  type Cloth,
+  type Convention,
+  type Fabric,
+  NOTHING_MADE,
+  type RowRecord,
+} from './fabric.ts';
 import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newKindTable } from './kinds.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
@@ -201,15 +207,7 @@ function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecor
     side: 'RS',
     used: 0,
     available: 0,
-    tally: {
-      stitches: 0,
-      chains: 0,
-      slips: 0,
-      spaces: [],
-      boxes: 0,
-      byKind: new Map(),
-      groups: new Map(),
-    },
+    tally: NOTHING_MADE,
     stated: [],
     verdict: 'unchecked',
     facts: [{ kind: 'limit', what: 'stitches', from, to }],

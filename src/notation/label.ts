@@ -10,6 +10,7 @@ import {
   isGlued,
   isWord,
   kindAt,
+  passWords,
   type Reader,
   spelled,
   toOf,
@@ -285,14 +286,7 @@ function onlySizes(r: Reader, draft: LabelDraft): void {
 function everyBehind(r: Reader, draft: LabelDraft): void {
   if (!isWord(r, W.and)) return;
   const start = r.at++;
-  while (
-    isWord(r, W.all) ||
-    isWord(r, W.every) ||
-    isWord(r, W.each) ||
-    isWord(r, W.the) ||
-    isWord(r, W.next)
-  )
-    r.at++;
+  passWords(r, W.all, W.every, W.each, W.the, W.next);
   const even = isWord(r, W.even);
   const odd = isWord(r, W.odd);
   const other = isWord(r, W.other) || isWord(r, W.alternate);

@@ -9,6 +9,7 @@ import {
   fromOf,
   isWord,
   kindAt,
+  passWords,
   type Reader,
   spelled,
   toOf,
@@ -118,15 +119,7 @@ const word = (r: Reader): string => (kindAt(r) === T.word ? spelled(r, r.at) : '
 /** "magic ring", "MR", "adjustable loop", "sl knot". */
 export function readRing(r: Reader): RingStep | null {
   const start = r.at;
-  while (
-    isWord(r, W.work) ||
-    isWord(r, W.a) ||
-    isWord(r, W.form) ||
-    isWord(r, W.with) ||
-    isWord(r, W.beginning) ||
-    isWord(r, W.the)
-  )
-    r.at++;
+  passWords(r, W.work, W.a, W.form, W.with, W.beginning, W.the);
   if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;
   else if (isWord(r, W.mc) && (clauseEnds(r, 1) || kindAt(r, 1) === T.number) && r.at > start)
     r.at++;
@@ -147,15 +140,7 @@ export function readRing(r: Reader): RingStep | null {
 /** "BLO:", "in back loops only", "working in front loops", "through both loops" on their own. */
 export function readLoopOrder(r: Reader): LoopStep | null {
   const start = r.at;
-  while (
-    isWord(r, W.work) ||
-    isWord(r, W.working) ||
-    isWord(r, W.in) ||
-    isWord(r, W.through) ||
-    isWord(r, W.the) ||
-    isWord(r, W.now)
-  )
-    r.at++;
+  passWords(r, W.work, W.working, W.in, W.through, W.the, W.now);
   const into: { loop: Loop | null } = { loop: null };
   if (!readLoop(r, into) || into.loop === null) {
     r.at = start;
@@ -281,7 +266,7 @@ export function readNot(r: Reader): Step | null {
   if (isWord(r, W.turn) || isWord(r, W.turning)) return readTurn(r, true, start);
   if (isWord(r, W.join)) {
     r.at++;
-    while (isWord(r, W.round) || isWord(r, W.the) || isWord(r, W.row) || isWord(r, W.at)) r.at++;
+    passWords(r, W.round, W.the, W.row, W.at);
     return { kind: 'spiral', from: fromOf(r, start), to: toOf(r) };
   }
   const letters = isWord(r, W.letter_f) && kindAt(r, 1) === T.stop && /^o$/i.test(letterAt(r, 2));

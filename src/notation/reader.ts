@@ -83,6 +83,11 @@ export function eatWord(r: Reader, sense: SenseId): boolean {
   return true;
 }
 
+/** Goes past words that say nothing where they stand: "to work as for the". */
+export function passWords(r: Reader, ...senses: readonly SenseId[]): void {
+  while (senses.includes(r.word[r.at]!)) r.at++;
+}
+
 /** Whether this token touches the next one: "sc5", "3ch". */
 export const isGlued = (r: Reader, ahead = 0): boolean =>
   r.to[r.at + ahead] === r.from[r.at + ahead + 1];

@@ -8,6 +8,7 @@ import {
   fromOf,
   isWord,
   kindAt,
+  passWords,
   type Reader,
   spelled,
   toOf,
@@ -56,16 +57,7 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
 /** "Rep", "As", "Same as", "Work as for", "Like the", "Alternate", "Continue to repeat". */
 function verb(r: Reader): boolean {
   const start = r.at;
-  while (
-    isWord(r, W.work) ||
-    isWord(r, W.continue) ||
-    isWord(r, W.afterwards) ||
-    isWord(r, W.now) ||
-    isWord(r, W.to) ||
-    isWord(r, W.working) ||
-    isWord(r, W.and)
-  )
-    r.at++;
+  passWords(r, W.work, W.continue, W.afterwards, W.now, W.to, W.working, W.and);
   if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
     eatWord(r, W.as);
     eatWord(r, W.for);
@@ -92,15 +84,7 @@ const rowAhead = (r: Reader): boolean => isRow(r) && kindAt(r, 1) === T.number;
 
 /** Which rows: by number, "last 2", "these 2", "previous". */
 function which(r: Reader, draft: Draft): boolean {
-  while (
-    isWord(r, W.the) ||
-    isWord(r, W.in) ||
-    isWord(r, W.pattern) ||
-    isWord(r, W.of) ||
-    isWord(r, W.for) ||
-    isWord(r, W.from)
-  )
-    r.at++;
+  passWords(r, W.the, W.in, W.pattern, W.of, W.for, W.from);
   const last =
     isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
   if (last) return lastRows(r, draft);
@@ -181,14 +165,7 @@ function reset(r: Reader, start: number): false {
 function readEndingWith(r: Reader, draft: Draft): boolean {
   const start = r.at;
   if (!eatWord(r, W.ending) && !eatWord(r, W.end)) return false;
-  while (
-    isWord(r, W.with) ||
-    isWord(r, W.on) ||
-    isWord(r, W.a) ||
-    isWord(r, W.after) ||
-    isWord(r, W.the)
-  )
-    r.at++;
+  passWords(r, W.with, W.on, W.a, W.after, W.the);
   if (isWord(r, W.rs) || isWord(r, W.ws) || isWord(r, W.right) || isWord(r, W.wrong)) {
     while (kindAt(r) === T.word && !isRow(r)) r.at++;
     if (isRow(r)) r.at++;

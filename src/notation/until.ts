@@ -9,6 +9,7 @@ import {
   fromOf,
   isWord,
   kindAt,
+  passWords,
   type Reader,
   spelled,
   toOf,
@@ -199,7 +200,7 @@ function lastHere(r: Reader, start: number): Until | null {
 /** "to last dc of this group": the end of what is being worked over. */
 function ofGroup(r: Reader): void {
   const start = r.at++;
-  while (isWord(r, W.the) || isWord(r, W.these) || isWord(r, W.next)) r.at++;
+  passWords(r, W.the, W.these, W.next);
   if (isWord(r, W.end) || isWord(r, W.row) || isWord(r, W.round) || !readNoun(r)) r.at = start;
 }
 

@@ -29,6 +29,7 @@ import {
   fromOf,
   isWord,
   kindAt,
+  passWords,
   type Reader,
   spelled,
   toOf,
@@ -355,14 +356,7 @@ function measured(r: Reader): Step | null {
   const start = r.at;
   const measure = readMeasure(r);
   if (!measure) return null;
-  while (
-    isWord(r, W.from) ||
-    isWord(r, W.beginning) ||
-    isWord(r, W.foundation) ||
-    isWord(r, W.the) ||
-    isWord(r, W.long)
-  )
-    r.at++;
+  passWords(r, W.from, W.beginning, W.foundation, W.the, W.long);
   return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
 }
 

@@ -166,7 +166,7 @@ export const isBoxWord = (special: string | null): boolean =>
 export const boxOf = (special: string): Box => (/open/.test(special) ? 'open' : 'filled');
 
 /** The mesh of the chart, of the boxes beneath, or of the stitches that the manuscript defines. */
-export function meshFor(hands: Hands, row: RowContext, chart: Chart | null): Mesh {
+function meshFor(hands: Hands, row: RowContext, chart: Chart | null): Mesh {
   const { bench, edge } = hands;
   const named = chart?.mesh ?? row.charts.find((other) => other.mesh)?.mesh;
   const post = (named ? stemOf(named.post, bench.terms) : null) ?? definedPost(hands) ?? 'w1';
@@ -194,7 +194,7 @@ function definedPost(hands: Hands): StemId | null {
 }
 
 /** One box. The first of a row begins with a chain that stands for its post. */
-export function workBox(
+function workBox(
   hands: Hands,
   box: Box,
   by: { mesh: Mesh; row: RowContext; origin: number },

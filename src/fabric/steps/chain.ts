@@ -75,7 +75,7 @@ function onlySlipsSoFar(hands: Hands): boolean {
 }
 
 /** Makes the starting chain of a row as the words, the notes or custom have it. */
-export function beginWithChain(hands: Hands, step: ChainStep, row: RowContext): void {
+function beginWithChain(hands: Hands, step: ChainStep, row: RowContext): void {
   hands.pending = null;
   makeStartChain(hands, step, readStartChain(hands, step, row));
 }

@@ -1,0 +1,1 @@
+export type { Cell, Grid } from './grid.ts';

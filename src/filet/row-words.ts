@@ -1,0 +1,30 @@
+/** A row of boxes in words: runs in the order of work, repeats folded in the trade's way. */
+import type { Cell } from './grid.ts';
+import { fold, type Run, runsOf } from './runs.ts';
+
+export interface RowWordsOptions {
+  /** Fold what repeats: "*2 open, 1 filled; rep from * 4 more times"; default true. */
+  readonly folded?: boolean;
+  /** "2 open boxes" (true), or "2 open" (false, the default). */
+  readonly boxes?: boolean;
+}
+
+/** "2 open, 5 filled, 31 open" of cells in the order of work; cells without a box are left out. */
+export function rowInWords(cells: readonly Cell[], options: RowWordsOptions = {}): string {
+  const { folded = true, boxes = false } = options;
+  const runs = runsOf(cells.filter((cell) => cell !== 'none'));
+  const say = (some: readonly Run[]): string => some.map((run) => inWords(run, boxes)).join(', ');
+  if (!folded) return say(runs);
+  return fold(runs)
+    .map(({ runs: some, times }) => {
+      if (times === 1) return say(some);
+      const more = times === 2 ? 'once more' : `${times - 1} more times`;
+      return `*${say(some)}; rep from * ${more}`;
+    })
+    .join(', ');
+}
+
+function inWords({ cell, n }: Run, boxes: boolean): string {
+  if (cell === 'lacet' || cell === 'bar') return `${n} ${cell}${n === 1 ? '' : 's'}`;
+  return boxes ? `${n} ${cell} box${n === 1 ? '' : 'es'}` : `${n} ${cell}`;
+}

@@ -1,0 +1,19 @@
+export type {
+  Box,
+  Circle,
+  Drawing,
+  Group,
+  Identity,
+  Ink,
+  Line,
+  Look,
+  Mark,
+  Path,
+  PathStep,
+  Point,
+  Rect,
+  Stroke,
+  Text,
+} from './drawing.ts';
+export { toSvg } from './svg.ts';
+export { type Measure, measureText, points, SMALLEST_TYPE_MM, wrapText } from './text.ts';

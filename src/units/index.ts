@@ -9,6 +9,7 @@ export {
   roundedCm,
   roundedInches,
 } from './length.ts';
+export { NUMBER_SOURCE, numberOf } from './number.ts';
 export {
   type FoundWeight,
   findWeight,

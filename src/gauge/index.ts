@@ -1,0 +1,20 @@
+export { type Diameter, type RunningLength, runningLength, yarnDiameterMm } from './diameter.ts';
+export type {
+  Blocking,
+  BoxSize,
+  Gauge,
+  GaugeCount,
+  GaugeRecord,
+  Gauges,
+  GaugeUnit,
+  Had,
+  How,
+} from './gauge.ts';
+export { gaugeFromWords } from './gauge-words.ts';
+export { type Hook, hookFromWords, usHookLabel } from './hook.ts';
+export { boxSize, fabricGauge } from './look-up.ts';
+export { proportionOf } from './proportions.ts';
+export { gaugesWith, readGauges } from './read-gauges.ts';
+export { putUpFromWords } from './read-yarns.ts';
+export { classRow, weightClassNamed } from './weight-classes.ts';
+export type { PutUp, WeightClass, Yarn } from './yarn.ts';

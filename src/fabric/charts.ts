@@ -1,5 +1,7 @@
-/** Charts as the hands use them: rows in the order of work, cells in the order of work. */
+/** Charts as the hands use them: rows in the order of work, boxes in the order of work. */
+import { type Reads, widthOfCell } from '../filet/index.ts';
 import type { Cell, Chart } from '../manuscript/index.ts';
+import type { BoxStep } from '../notation/index.ts';
 
 export type Charts = readonly Chart[];
 
@@ -10,27 +12,61 @@ export function chartNamed(charts: Charts, name: string): Chart | null {
   return found ?? (wanted === '' && charts.length === 1 ? (charts[0] ?? null) : null);
 }
 
-export interface ChartRow {
-  readonly cells: readonly Cell[];
-  /** Offset in the manuscript of each cell's sign, same order. */
-  readonly places: readonly number[];
+export interface Unit {
+  readonly box: BoxStep['box'];
+  /** Offset in the manuscript of its sign. */
+  readonly at: number;
+}
+
+export interface ShapedRow {
+  /** Boxes, lacets and bars in the order of work. */
+  readonly units: readonly Unit[];
+  /** Boxes wide. */
+  readonly width: number;
+  /** Boxes more (or fewer) than the row beneath has in the chart, where work starts and ends. */
+  readonly starts: number | null;
+  readonly ends: number;
 }
 
 /**
  * Row `nth` of a chart (from 0, the last line of the picture first) as it is worked: the picture
  * shows the right side, so right-side rows run from right to left for right-handers.
  */
-export function chartRow(
-  chart: Chart,
-  nth: number,
-  reads: 'right-to-left' | 'left-to-right',
-): ChartRow | null {
+export function chartRow(chart: Chart, nth: number, reads: Reads): ShapedRow | null {
   const line = chart.rows.length - 1 - nth;
-  const cells = chart.rows[line];
   const span = chart.rowSpans[line];
-  if (!cells || !span) return null;
-  const step = cells.length > 0 ? (span.to - span.from) / cells.length : 1;
-  const places = cells.map((_, i) => span.from + Math.floor(i * step));
-  if (reads === 'left-to-right') return { cells, places };
-  return { cells: [...cells].reverse(), places: places.reverse() };
+  const row = chart.rows[line];
+  if (!row || !span) return null;
+  const step = row.length > 0 ? (span.to - span.from) / row.length : 1;
+  const columns = row.map((cell, i) => ({ cell, at: span.from + Math.floor(i * step) }));
+  const worked = reads === 'right-to-left' ? columns.reverse() : columns;
+  const units: Unit[] = [];
+  for (let i = 0; i < worked.length; i++) {
+    const { cell, at } = worked[i] as (typeof worked)[number];
+    if (cell === 'none') continue;
+    units.push({ box: cell, at });
+    // A lacet or a bar stands as two neighbours of its kind.
+    if (worked[i + 1]?.cell === cell) i += widthOfCell(cell) - 1;
+  }
+  const width = row.filter((cell) => cell !== 'none').length;
+  return { units, width, ...changes(row, chart.rows[line + 1], reads) };
+}
+
+function changes(
+  row: readonly Cell[],
+  beneath: readonly Cell[] | undefined,
+  reads: Reads,
+): Pick<ShapedRow, 'starts' | 'ends'> {
+  if (!beneath) return { starts: null, ends: 0 };
+  const [here, below] = [extent(row), extent(beneath)];
+  const left = below.from - here.from;
+  const right = here.to - below.to;
+  return reads === 'left-to-right' ? { starts: left, ends: right } : { starts: right, ends: left };
+}
+
+/** Columns [from, to) that have boxes. */
+function extent(row: readonly Cell[]): { from: number; to: number } {
+  const from = row.findIndex((cell) => cell !== 'none');
+  const to = row.findLastIndex((cell) => cell !== 'none') + 1;
+  return from < 0 ? { from: 0, to: 0 } : { from, to };
 }

@@ -1,4 +1,5 @@
 /** What a row's steps are given to know: the row they stand in, and their place in its words. */
+import type { Reads } from '../filet/index.ts';
 import type { StandingOrder, Step } from '../notation/index.ts';
 import type { Charts } from './charts.ts';
 import type { Hands } from './hands.ts';
@@ -23,7 +24,7 @@ export interface RowContext {
   /** Works a list of steps: handed in, since the constructs and the walk need each other. */
   readonly walk: Walk;
   /** Side at which this row is worked, for charts. */
-  readonly reads: 'right-to-left' | 'left-to-right';
+  readonly reads: Reads;
 }
 
 /** Steps after the one at hand, in the same list, and whether this list is the row itself. */

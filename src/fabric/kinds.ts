@@ -3,7 +3,7 @@ import type { Loop, Post, StemId, StitchShape } from '../notation/index.ts';
 
 /**
  * stitch: counted; start: a chain that stands for a counted stitch; chain: one chain, part of a
- * space or a foundation; low: a starting chain that does not count; closer: a stitch that closes a
+ * space or a foundation; base: a chain that stitches of its own row are worked into; low: a starting chain that does not count; closer: a stitch that closes a
  * space at a round's end; unknown: a place whose stitch was not understood. Only stitch, start and
  * unknown are counted.
  */
@@ -12,6 +12,7 @@ export type NodeClass =
   | 'start'
   | 'unknown'
   | 'chain'
+  | 'base'
   | 'slip'
   | 'low'
   | 'closer'

@@ -276,7 +276,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,
     chartRows,
-    side: result.turned ? (before.side === 'RS' ? 'WS' : 'RS') : before.side,
+    side: result.side,
   };
   if (shape.fastensOff) hands.edge = bareEdge('none');
 }

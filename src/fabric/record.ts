@@ -88,7 +88,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     number: task.number,
     range: task.range,
     instruction: task.index,
-    side: result.turned ? 'WS' : 'RS',
+    side: result.side,
     used: result.used,
     available: result.available,
     tally: result.tally,

@@ -61,6 +61,8 @@ export interface RowResult {
   readonly from: number;
   readonly to: number;
   readonly turned: boolean;
+  /** Side of the piece that faces the hands. */
+  readonly side: 'RS' | 'WS';
   readonly edge: Edge;
 }
 
@@ -72,7 +74,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
-  const side = turned ? (before.side === 'RS' ? 'WS' : 'RS') : before.side;
+  const side = sideOf(task, before, turned);
   const row: RowContext = {
     shape,
     orders: setting.orders,
@@ -85,7 +87,13 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   const available = hands.edge.counted;
   startWithPending(hands, row);
   walk(hands, task.instruction.steps, row, { from: 0, top: true });
-  return conclude(hands, task, { shape, row, available, turned });
+  return { ...conclude(hands, task, { shape, row, available, turned }), side };
+}
+
+/** A first row may say its side; later rows go by the turns. */
+function sideOf(task: Task, before: Before, turned: boolean): 'RS' | 'WS' {
+  if (!before.row) return task.instruction.label?.side ?? before.side;
+  return turned ? (before.side === 'RS' ? 'WS' : 'RS') : before.side;
 }
 
 function begin(
@@ -176,7 +184,7 @@ function conclude(
   hands: Hands,
   task: Task,
   end: { shape: RowShape; row: RowContext; available: number; turned: boolean },
-): RowResult {
+): Omit<RowResult, 'side'> {
   const { shape, row } = end;
   const open = hands.edge.open;
   hands.base = task.asksBase;

@@ -10,6 +10,8 @@ import type {
 } from '../notation/index.ts';
 
 export interface RowShape {
+  /** The row's steps. */
+  readonly steps: readonly Step[];
   /** "turn" before anything is made. */
   readonly turnsAtStart: boolean;
   /** The last word on turning in or after the work: true turn, false "do not turn", null silent. */
@@ -85,6 +87,7 @@ function readShape(steps: readonly Step[]): RowShape {
   const places = works.flatMap((work) => [work.place, ...work.alsoIn]);
   const nouns = places.flatMap((place) => (place ? [...place.nouns] : []));
   return {
+    steps,
     turnsAtStart: before.some((step) => step.kind === 'turn' && !step.not),
     turnsAtEnd: turn?.kind === 'turn' ? !turn.not : null,
     join: (joins.at(-1) as JoinStep | undefined) ?? null,

@@ -37,7 +37,7 @@ export function readBoxes(r: Reader): BoxStep | null {
     r.at = start;
     return null;
   }
-  return { kind: 'boxes', n, box, until, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'boxes', n, box, edge: null, until, from: fromOf(r, start), to: toOf(r) };
 }
 
 function overSame(r: Reader): void {

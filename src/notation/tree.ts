@@ -299,6 +299,8 @@ export interface BoxStep extends Span {
   readonly kind: 'boxes';
   readonly n: Numbers | null;
   readonly box: 'open' | 'filled' | 'lacet' | 'bar';
+  /** "add 1 open box": beyond the row beneath; "sl st over 2 boxes": passed at the row's start. */
+  readonly edge: 'added' | 'slipped' | null;
   /** "open boxes to end / around". */
   readonly until: Until | null;
 }

@@ -17,7 +17,7 @@ export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: H
     const { from, to, n, until } = step;
     return doBoxes(
       hands,
-      { kind: 'boxes', from, to, n: n ?? ONE, until, box: boxOf(key) },
+      { kind: 'boxes', from, to, n: n ?? ONE, until, box: boxOf(key), edge: null },
       row,
       here,
     );

@@ -1,0 +1,85 @@
+/**
+ * Boxes added and dropped at the ends of a row (filet rules, 7 and 8).
+ *
+ *     start, more:   a chain for their base, and the first post on its end
+ *     start, fewer:  slip stitches, the first over the second place, up to the new first post
+ *     end, more:     open: a gap, and a long stitch with its foot where the last post has its own;
+ *                    filled: stitches that make their own base
+ *     end, fewer:    the rest is left unworked
+ */
+import { chainsOfPost, type Mesh, pitchOf } from '../../filet/index.ts';
+import { heightOf, STEMS, type StemId } from '../../notation/index.ts';
+import { foundationEdge } from '../edge.ts';
+import { type Hands, make } from '../hands.ts';
+import { internKind, kindOf } from '../kinds.ts';
+import { makeChains } from '../start-chain.ts';
+import { takeStitch } from '../take.ts';
+import { type Box, type BoxWork, startPost, stitchInto } from './box-work.ts';
+
+/** Makes the base chain of `boxes` more and the first post; the row then goes on along the chain. */
+export function addAtStart(hands: Hands, boxes: number, first: Box, by: BoxWork): void {
+  alongBase(hands, boxes * pitchOf(by.mesh.gap) - 1, by);
+  startPost(hands, first, by);
+}
+
+/** `n` chains that stitches of this same row are worked into, the one made last first. */
+export function alongBase(hands: Hands, n: number, by: BoxWork): void {
+  const from = hands.nodes.n;
+  const kind = kindOf(hands.bench.kinds, 'base');
+  for (let i = 0; i < n; i++) make(hands, kind, by.origin, null);
+  const { edge, pos, limit } = hands;
+  hands.aside = { edge, pos, limit, back: hands.aside };
+  hands.edge = foundationEdge(from, from + n, { ring: false, reversed: true, open: false });
+  hands.pos = 0;
+  hands.limit = n;
+  // The first post stands on the lowest of its own chains, behind the last of the base.
+  hands.last = n > 0 ? { node: from + n - 1, space: false, entry: -1 } : null;
+}
+
+/** Slip stitches over so many boxes; the next chain stands on the post that they end on. */
+export function slipOver(hands: Hands, boxes: number, { mesh, origin }: BoxWork): void {
+  takeStitch(hands, 'passed');
+  const kind = kindOf(hands.bench.kinds, 'slip', 'slip');
+  for (let i = 0; i < boxes * pitchOf(mesh.gap); i++) {
+    takeStitch(hands, 'chains');
+    make(hands, kind, origin, null);
+  }
+}
+
+/** One box more at the row's end. */
+export function addAtEnd(hands: Hands, box: Box, by: BoxWork): void {
+  const { mesh, origin } = by;
+  const foot = hands.last;
+  if (box === 'filled') {
+    for (let i = 0; i < pitchOf(mesh.gap); i++) {
+      make(hands, foundationStitch(hands, mesh.post), origin, foot);
+    }
+  } else {
+    makeChains(hands, mesh.gap, origin);
+    stitchInto(hands, longStitch(mesh), origin, foot);
+  }
+  hands.boxes++;
+  if (box === 'filled') hands.filled++;
+}
+
+const foundationStitch = (hands: Hands, stem: StemId): number =>
+  internKind(hands.bench.kinds, {
+    class: 'stitch',
+    stem,
+    shape: 'one',
+    legs: null,
+    post: null,
+    loop: null,
+    foundation: true,
+    special: null,
+  });
+
+/**
+ * The long stitch of an open box at the end reaches a pitch aside and a post up: sqrt(p^2 + h^2)
+ * chains, rounded up. With dc posts and 2 chains that is the dtr (US terms), as printed.
+ */
+export function longStitch(mesh: Mesh): StemId {
+  const reach = Math.sqrt(pitchOf(mesh.gap) ** 2 + chainsOfPost(mesh) ** 2);
+  const tall = STEMS.filter(({ id }) => /^w\d$/.test(id) && heightOf(id) >= reach);
+  return tall[0]?.id ?? 'w6';
+}

@@ -20,6 +20,7 @@ import { kindOf } from './kinds.ts';
 import type { Choices } from './readings.ts';
 import { type RowShape, shapeOf } from './shape.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
+import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
 import { walk } from './walk.ts';
@@ -86,6 +87,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   };
   const available = hands.edge.counted;
   startWithPending(hands, row);
+  if (atStart(hands)) alongLastChain(hands, row);
   walk(hands, task.instruction.steps, row, { from: 0, top: true });
   return { ...conclude(hands, task, { shape, row, available, turned }), side };
 }
@@ -176,7 +178,9 @@ function startWithPending(hands: Hands, row: RowContext): void {
   if (!pending || !atStart(hands) || hands.edge.kind === 'none') return;
   if (row.shape.chainsAtStart) return;
   hands.base = pendingBase;
-  makeStartChain(hands, pending, readStartChain(hands, pending, row));
+  if (!beginsWithMore(hands, pending, row)) {
+    makeStartChain(hands, pending, readStartChain(hands, pending, row));
+  }
   hands.base = base;
 }
 

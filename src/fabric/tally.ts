@@ -9,6 +9,8 @@ export interface RowTally extends Tally {
   /** Counted stitches by stem, of whatever shape. */
   readonly byStem: ReadonlyMap<StemId, number>;
   readonly picots: number;
+  /** Chains that the row ends with: the gap before a join, or the start of boxes to be added. */
+  readonly lastChains: number;
 }
 
 /** Counts the nodes from `from` on. */
@@ -33,19 +35,23 @@ export function tallyOf(hands: Hands, from: number): RowTally {
     if (kind?.class === 'closer') run += closerChains(kind.stem);
     if (run > 0) endRun();
   }
+  const lastChains = run;
   endRun();
   return {
     ...sums(hands, byIndex),
     spaces: spacesOf(runs),
     boxes: hands.boxes,
     groups: hands.groups,
+    lastChains,
   };
 }
 
 const spacesOf = (runs: Map<number, number>): { chains: number; n: number }[] =>
   [...runs].map(([chains, n]) => ({ chains, n })).sort((a, b) => a.chains - b.chains);
 
-function sums(hands: Hands, byIndex: Uint32Array): Omit<RowTally, 'spaces' | 'boxes' | 'groups'> {
+type Counts = Omit<RowTally, 'spaces' | 'boxes' | 'groups' | 'lastChains'>;
+
+function sums(hands: Hands, byIndex: Uint32Array): Counts {
   const byKind = new Map<string, number>();
   const byStem = new Map<StemId, number>();
   const classes = { stitches: 0, chains: 0, slips: 0, picots: 0 };
@@ -135,14 +141,21 @@ function plainOf(tally: RowTally, stem: StemId | null, plain: number | undefined
 function boxMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
   const filled = /^(bl|block|solid|filled|closed)/.test(stated.word.toLowerCase());
   if (filled) return tally.boxes > 0 ? [hands.filled, tally.boxes] : [];
-  if (tally.boxes > 0) return [tally.boxes, tally.boxes - hands.filled];
+  if (tally.boxes > 0) {
+    return [tally.boxes, tally.boxes - hands.filled, ...meshBoxes(tally)];
+  }
   return [spaceCount(tally), ...meshBoxes(tally)];
 }
 
-/** Mesh told in stitches: n boxes with a gap of g take n(g + 1) places in rounds, one more in rows. */
+/**
+ * Mesh told in stitches: n boxes with a gap of g take n(g + 1) places in rounds, one more in rows. A
+ * longer chain at the end, for boxes that the next row adds, is none of this row's.
+ */
 function meshBoxes(tally: RowTally): number[] {
-  const gap = tally.spaces.length === 1 ? (tally.spaces[0]?.chains ?? 0) : 0;
-  const places = tally.stitches + tally.chains;
+  const [space, wider, ...more] = tally.spaces;
+  const isLast = wider?.n === 1 && wider.chains === tally.lastChains;
+  const gap = more.length === 0 && (!wider || isLast) ? (space?.chains ?? 0) : 0;
+  const places = tally.stitches + tally.chains - (isLast ? tally.lastChains : 0);
   return gap === 0 ? [] : [places, places - 1].map((n) => n / (gap + 1)).filter(Number.isInteger);
 }
 

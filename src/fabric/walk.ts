@@ -76,7 +76,8 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
       return;
     case 'unworked':
       hands.leave = true;
-      hands.leaveSaid = numberFor(hands, step.n);
+      // In rows of boxes the number is one of boxes, and the row's own count tells what is left.
+      hands.leaveSaid = hands.boxes > 0 ? null : numberFor(hands, step.n);
       return;
     case 'yarn':
       return takeYarn(hands, step);

@@ -23,6 +23,7 @@ import { readUntil } from './until.ts';
 /** A run of boxes, or `null`, which leaves the reader where it was. */
 export function readBoxes(r: Reader): BoxStep | null {
   const start = r.at;
+  const edge = eatWord(r, W.add) ? 'added' : null;
   while (eatWord(r, W.work) || eatWord(r, W.a));
   const n = readNumbers(r);
   const box = boxKind(r, n);
@@ -37,7 +38,26 @@ export function readBoxes(r: Reader): BoxStep | null {
     r.at = start;
     return null;
   }
-  return { kind: 'boxes', n, box, edge: null, until, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'boxes', n, box, edge, until, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "Sl st over first 2 boxes", "sl st across 1 bl": boxes dropped at the row's start. */
+export function readSlippedBoxes(r: Reader): BoxStep | null {
+  const start = r.at++;
+  // "sl st" is one word or two.
+  if (kindAt(r) === T.word && /^st(?:itch)?$/.test(spelled(r, r.at))) r.at++;
+  if (eatWord(r, W.over) || eatWord(r, W.across)) {
+    eatThe(r);
+    eatWord(r, W.next);
+    const n = readNumbers(r);
+    if (n && isBox(r)) {
+      r.at++;
+      const span = { from: fromOf(r, start), to: toOf(r) };
+      return { kind: 'boxes', n, box: 'open', edge: 'slipped', until: null, ...span };
+    }
+  }
+  r.at = start;
+  return null;
 }
 
 function overSame(r: Reader): void {
@@ -59,8 +79,10 @@ function boxKind(r: Reader, n: Numbers | null): BoxStep['box'] | null {
   const sense = wordAt(r);
   if (sense === W.open || sense === W.filled) {
     r.at++;
-    if (!isBox(r)) return null;
-    r.at++;
+    // "2 open, 1 filled": the noun may be left out of a run.
+    const bare = n !== null && (clauseEnds(r) || kindAt(r) === T.star || isWord(r, W.repeat));
+    if (!isBox(r) && !bare) return null;
+    if (!bare) r.at++;
     return sense === W.open ? 'open' : 'filled';
   }
   const bare = n !== null || isWord(r, W.over, 1);

@@ -160,6 +160,7 @@ export const SPELLINGS = {
   spiral: 'spiral spirals',
   increased: 'increased incd',
   decreased: 'decreased decd',
+  add: 'add',
   added: 'added',
   include: 'including includes include incl inclusive',
   excluding: 'excluding excludes exclude',

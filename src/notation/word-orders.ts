@@ -2,7 +2,7 @@
  * Orders by the word that opens them. A word may open several: they are tried in the order of this
  * table, and each leaves the reader alone when it is not meant.
  */
-import { readBoxes, readChart } from './boxes.ts';
+import { readBoxes, readChart, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { startsChain } from './chain.ts';
 import { readCountsAs } from './counts-as.ts';
@@ -173,7 +173,9 @@ opens(
   W.open,
   W.filled,
   W.work,
+  W.add,
 );
+opens((r) => readSlippedBoxes(r), senseOfWord('sl'), senseOfWord('slip'), senseOfWord('ss'));
 
 /** "Through both layers, sc in each st": the sentence is one seam. */
 function layers(r: Reader): Step | null {

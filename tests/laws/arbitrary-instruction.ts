@@ -465,7 +465,14 @@ const filet = (sizes: number): fc.Arbitrary<Instruction> =>
     )
     .map(([head, runs, over]) => {
       const boxes = runs.map(
-        ([n, box]): Step => ({ ...NOWHERE, kind: 'boxes', n, box: box as 'open', until: null }),
+        ([n, box]): Step => ({
+          ...NOWHERE,
+          kind: 'boxes',
+          n,
+          box: box as 'open',
+          edge: null,
+          until: null,
+        }),
       );
       const chart: Step = {
         ...NOWHERE,

@@ -37,8 +37,9 @@ export function workBox(hands: Hands, box: Box, by: BoxWork): void {
   hands.boxes += boxesWide(box);
 }
 
+/** Nothing for a node not made yet: the columns keep what a trial left there. */
 const classOf = (hands: Hands, id: number): string | undefined =>
-  hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.class;
+  id < hands.nodes.n ? hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.class : undefined;
 
 /** First node of the row that is neither a slip stitch nor the base of boxes added. */
 function firstMade(hands: Hands): number {

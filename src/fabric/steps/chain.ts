@@ -15,6 +15,7 @@ import {
 import { kindOf } from '../kinds.ts';
 import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
+import { beginsWithMore } from './box-more.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
   if (startsPiece(hands) || startsAgain(hands, step, row)) {
@@ -77,6 +78,7 @@ function onlySlipsSoFar(hands: Hands): boolean {
 /** Makes the starting chain of a row as the words, the notes or custom have it. */
 function beginWithChain(hands: Hands, step: ChainStep, row: RowContext): void {
   hands.pending = null;
+  if (beginsWithMore(hands, step, row)) return;
   makeStartChain(hands, step, readStartChain(hands, step, row));
 }
 

@@ -13,6 +13,7 @@ import { kindOf } from '../kinds.ts';
 import { ask } from '../readings.ts';
 import { makeChains } from '../start-chain.ts';
 import { lack, takeStitch } from '../take.ts';
+import { isOnBase } from './box-more.ts';
 
 /** Takes the k-th chain from the hook; the chains before it are passed, not used. */
 export function countFromHook(
@@ -21,6 +22,7 @@ export function countFromHook(
   step: { from: number; to: number },
 ): Target {
   const nth = place.nth ?? 1;
+  if (isOnBase(hands)) return takeStitch(hands, 'passed');
   if (nth > hands.edge.n) {
     fact(hands, {
       kind: 'no-place',
@@ -44,6 +46,7 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
     (step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : null) ?? hands.stem;
   const height = Math.floor(heightOf(stem));
   if (passed < 2 || stem === 'w0' || stem === 'slip' || hands.first !== null) return;
+  if (isOnBase(hands)) return;
   const counts = passedCount(hands, step, { passed, stem, height });
   if (counts === 'do not count') return;
   const said = step.countsAs?.chains ?? 0;

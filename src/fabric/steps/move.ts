@@ -14,9 +14,9 @@ export function moveStart(
   row: RowContext,
   then: 'begins' | 'here' | 'taken',
 ): void {
-  make(hands, kindOf(hands.bench.kinds, 'slip', 'slip'), originFor(hands, step), null);
   for (const place of [step.place, ...step.alsoIn]) {
     const n = numberFor(hands, place?.n ?? null) ?? numberFor(hands, step.n) ?? 1;
+    makeSlips(hands, step, wantsSpace(hands, place) ? 1 : n);
     if (row.round || hands.edge.ring) moveInRound(hands, place, n);
     else moveInRow(hands, place, n);
   }
@@ -28,6 +28,11 @@ export function moveStart(
   } else if (then === 'taken' && hands.pos === 0 && (row.round || hands.edge.ring)) {
     takeStitch(hands, 'passed');
   }
+}
+
+function makeSlips(hands: Hands, step: WorkStep, n: number): void {
+  const kind = kindOf(hands.bench.kinds, 'slip', 'slip');
+  for (let i = 0; i < n; i++) make(hands, kind, originFor(hands, step), null);
 }
 
 const wantsSpace = (hands: Hands, place: Place | null): boolean => {
@@ -80,5 +85,6 @@ function moveInRow(hands: Hands, place: Place | null, n: number): void {
     }
     return;
   }
-  for (let i = 0; i < n; i++) takeStitch(hands, 'passed');
+  const inChains = nounOf(place).kind === 'chain' && hands.edge.spaces > 0;
+  for (let i = 0; i < n; i++) takeStitch(hands, inChains ? 'chains' : 'passed');
 }

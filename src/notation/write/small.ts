@@ -48,6 +48,8 @@ export function writeBoxes(step: BoxStep, voice: Voice): string {
   const n = step.n === null ? '' : `${writeNumbers(step.n, voice)} `;
   const many = step.n === null ? step.until !== null : isMany(step.n);
   const until = step.until === null ? '' : ` ${writeUntil(step.until, voice)}`;
+  if (step.edge === 'slipped') return `sl st over ${n}${plural('box', many)}`;
+  if (step.edge === 'added') return `add ${n}${plural(BOXES[step.box], many)}${until}`;
   return `work ${n}${plural(BOXES[step.box], many)}${until}`;
 }
 

@@ -2,7 +2,9 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError, Option } from 'commander';
 import { type CheckOptions, check } from './check.ts';
+import { letterCommand } from './letter-command.ts';
 import { endQuietlyOnClosedPipe } from './output.ts';
+import { traceCommand } from './trace-command.ts';
 import { faultOfOurs } from './work.ts';
 
 const { version } = createRequire(import.meta.url)('loopwright/package.json') as {
@@ -33,6 +35,8 @@ const program = new Command('loopwright')
   .showHelpAfterError('(loopwright --help tells what can be asked)')
   .exitOverride();
 program.addCommand(checkCommand());
+program.addCommand(letterCommand());
+program.addCommand(traceCommand());
 await run();
 
 function checkCommand(): Command {

@@ -23,6 +23,24 @@ export {
   wrap,
 } from './finding/index.ts';
 export {
+  type Align,
+  BORDERS,
+  type Border,
+  type BoxMeasure,
+  boxFromGauge,
+  type Coverage,
+  isInDoubt,
+  type Lettering,
+  type LetteringOptions,
+  legibility,
+  letterWords,
+  type OutlineFont,
+  openFont,
+  type PlacedLetter,
+  type PrintedChart,
+  printedChart,
+} from './lettering/index.ts';
+export {
   type Manuscript,
   readManuscript,
   type WritePatternOptions,
@@ -36,3 +54,11 @@ export {
   placeAt,
   type Span,
 } from './source/index.ts';
+export {
+  type Ground,
+  MOST_PIXELS,
+  type Picture,
+  type TraceOptions,
+  type Tracing,
+  trace,
+} from './tracing/index.ts';

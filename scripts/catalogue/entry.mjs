@@ -1,7 +1,7 @@
 // Reads one entry of the catalogue, and says what is wrong with it.
 
 const shape =
-  /^---\nseverity: (\w+)\ntitle: '((?:[^'\n]|'')+)'\n---\n\n([\s\S]+?)\n\n## Wrong\n\n````pattern\n([\s\S]+?)\n````\n\n## Right\n\n````pattern\n([\s\S]+?)\n````\n\n## What to do\n\n([\s\S]+)\n$/;
+  /^---\nseverity: (\w+)\ntitle: '((?:[^'\n]|'')+)'\n---\n\n([\s\S]+?)\n\n## Wrong\n\n````(pattern|command)\n([\s\S]+?)\n````\n\n## Right\n\n````\4\n([\s\S]+?)\n````\n\n## What to do\n\n([\s\S]+)\n$/;
 
 /** The same forms as in src/finding/wording.ts, which fills them. */
 const place =
@@ -16,9 +16,9 @@ export function readEntry(code, text) {
   const found = shape.exec(text);
   if (found === null)
     return { code, fault: 'does not have the parts that an entry needs, in order' };
-  const [, severity, quoted, explanation, wrong, right, advice] = found;
+  const [, severity, quoted, explanation, kind, wrong, right, advice] = found;
   const title = quoted.replaceAll("''", "'");
-  return { code, severity, title, explanation, wrong, right, advice, words: wordsOf(title) };
+  return { code, severity, title, explanation, kind, wrong, right, advice, words: wordsOf(title) };
 }
 
 /** The words that a title asks for, each with its TypeScript type, sorted by name. */

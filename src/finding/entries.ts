@@ -12,6 +12,12 @@ export interface Entry {
 /** All messages, sorted by code. */
 export const entries: readonly Entry[] = [
   {
+    code: 'box-in-doubt',
+    severity: 'note',
+    title:
+      '{boxes: boxes} {boxes|lies|lie} within a tenth of the threshold: {filled #} came out filled, {open #} open.',
+  },
+  {
     code: 'caution-missing',
     severity: 'note',
     title: 'This is a pattern for {what}; it gives no caution about {hazard}.',
@@ -67,14 +73,35 @@ export const entries: readonly Entry[] = [
     title: '{row} works with {yarn}, which the materials do not name.',
   },
   {
+    code: 'corner-touch',
+    severity: 'note',
+    title: 'In {chart} filled boxes meet only at a corner in {places: places}.',
+  },
+  {
     code: 'count-mismatch',
     severity: 'error',
     title: '{row} makes {made: [unit]}; the pattern says {stated #}.',
   },
   {
+    code: 'counter-closes',
+    severity: 'note',
+    title:
+      'In {chart} {places: boxes} {places|is|are} open and shut in by filled ones; in thick yarn {places|it closes|they close}.',
+  },
+  {
+    code: 'counter-lost',
+    severity: 'warning',
+    title: 'An inner space of {letters} is lost in boxes.',
+  },
+  {
     code: 'file-too-large',
     severity: 'error',
     title: 'The file holds {size}; files of up to {limit} are read.',
+  },
+  {
+    code: 'font-unusable',
+    severity: 'error',
+    title: 'The font cannot be used: {why}.',
   },
   {
     code: 'foreign-term',
@@ -97,14 +124,46 @@ export const entries: readonly Entry[] = [
     title: '"{entry}" says {value}, which cannot be read as {what}.',
   },
   {
+    code: 'gap-under-box',
+    severity: 'warning',
+    title:
+      'Gaps in {letters} are {boxes} of a box at the narrowest; {enough: boxes} of height would make it 1.',
+  },
+  {
     code: 'handles-unequal',
     severity: 'warning',
     title: 'The handles differ: one has {first: chains}, the other {second #}.',
   },
   {
+    code: 'height-not-drawn',
+    severity: 'error',
+    title:
+      'There are no letters of {height} boxes; heights are {heights}[, and near it {nearest}].',
+  },
+  {
+    code: 'letter-broken',
+    severity: 'warning',
+    title: 'Pieces of {letters} come apart or grow together in boxes.',
+  },
+  {
+    code: 'letter-missing',
+    severity: 'error',
+    title: '"{sign}" is not drawn in {where}; it is left out.',
+  },
+  {
+    code: 'letters-alike',
+    severity: 'warning',
+    title: '"{sign}" and "{other}" come out as the same boxes.',
+  },
+  {
     code: 'line-too-long',
     severity: 'error',
     title: 'Line {line #} holds {size}; lines of up to {limit} are read.',
+  },
+  {
+    code: 'lone-box',
+    severity: 'note',
+    title: '{boxes: boxes} {boxes|stands|stand} filled and alone in open ground.',
   },
   {
     code: 'mesh-count',
@@ -146,6 +205,26 @@ export const entries: readonly Entry[] = [
     code: 'pattern-incomplete',
     severity: 'note',
     title: 'The head of the pattern does not give {missing}.',
+  },
+  {
+    code: 'picture-blank',
+    severity: 'warning',
+    title: 'All boxes came out {kind}.',
+  },
+  {
+    code: 'picture-coarse',
+    severity: 'warning',
+    title: 'The picture has {pixels: pixels} across for {boxes: boxes}.',
+  },
+  {
+    code: 'picture-flat',
+    severity: 'note',
+    title: 'The picture has no clear parting of dark and light; the threshold is one of many.',
+  },
+  {
+    code: 'picture-size',
+    severity: 'error',
+    title: 'The size of {what} must be {least #} to {most #} {of}.',
   },
   {
     code: 'place-missing',
@@ -218,6 +297,11 @@ export const entries: readonly Entry[] = [
     title: 'This list has {has: numbers}; the pattern has {sizes: sizes}.',
   },
   {
+    code: 'small-letters',
+    severity: 'note',
+    title: 'Small letters of {height: boxes} stand as capitals.',
+  },
+  {
     code: 'space-size',
     severity: 'warning',
     title: '"{words}" speaks of {named: chains}; the space in {before} has {made #}.',
@@ -251,6 +335,12 @@ export const entries: readonly Entry[] = [
     code: 'stitches-left',
     severity: 'error',
     title: '{row} uses {used #} of {have: [unit]} in {before}; {left #} {left|is|are} left over.',
+  },
+  {
+    code: 'stroke-under-box',
+    severity: 'warning',
+    title:
+      'Strokes of {letters} are {boxes} of a box at the thinnest; {enough: boxes} of height would make it 1.',
   },
   {
     code: 'terms-inferred',
@@ -297,6 +387,11 @@ export const entries: readonly Entry[] = [
     code: 'unread',
     severity: 'error',
     title: 'These words were not understood: "{words}".',
+  },
+  {
+    code: 'words-empty',
+    severity: 'error',
+    title: 'There are no words to letter, or more than {most: signs}.',
   },
   {
     code: 'wrong-noun',

@@ -2,6 +2,16 @@
 import { type Message, message, type PlainMessage, plainMessage } from './message.ts';
 import type { Noun } from './wording.ts';
 
+/**
+ * note: {boxes: boxes} {boxes|lies|lie} within a tenth of the threshold: {filled #} came out
+ * filled, {open #} open.
+ */
+export const boxInDoubt: Message<{
+  boxes: number;
+  filled: number;
+  open: number;
+}> = message('box-in-doubt');
+
 /** note: This is a pattern for {what}; it gives no caution about {hazard}. */
 export const cautionMissing: Message<{
   hazard: string;
@@ -74,6 +84,12 @@ export const colourNotNamed: Message<{
   yarn: string;
 }> = message('colour-not-named');
 
+/** note: In {chart} filled boxes meet only at a corner in {places: places}. */
+export const cornerTouch: Message<{
+  chart: string;
+  places: number;
+}> = message('corner-touch');
+
 /** error: {row} makes {made: [unit]}; the pattern says {stated #}. */
 export const countMismatch: Message<{
   made: number;
@@ -82,11 +98,30 @@ export const countMismatch: Message<{
   unit: Noun;
 }> = message('count-mismatch');
 
+/**
+ * note: In {chart} {places: boxes} {places|is|are} open and shut in by filled ones; in thick yarn
+ * {places|it closes|they close}.
+ */
+export const counterCloses: Message<{
+  chart: string;
+  places: number;
+}> = message('counter-closes');
+
+/** warning: An inner space of {letters} is lost in boxes. */
+export const counterLost: Message<{
+  letters: string;
+}> = message('counter-lost');
+
 /** error: The file holds {size}; files of up to {limit} are read. */
 export const fileTooLarge: Message<{
   limit: string;
   size: string;
 }> = message('file-too-large');
+
+/** error: The font cannot be used: {why}. */
+export const fontUnusable: Message<{
+  why: string;
+}> = message('font-unusable');
 
 /** error: "{stitch}" is not a stitch in {terms} terms, and this pattern is set to {terms} terms. */
 export const foreignTerm: Message<{
@@ -109,11 +144,47 @@ export const frontMatterValue: Message<{
   what: string;
 }> = message('front-matter-value');
 
+/**
+ * warning: Gaps in {letters} are {boxes} of a box at the narrowest; {enough: boxes} of height would
+ * make it 1.
+ */
+export const gapUnderBox: Message<{
+  boxes: string;
+  enough: number;
+  letters: string;
+}> = message('gap-under-box');
+
 /** warning: The handles differ: one has {first: chains}, the other {second #}. */
 export const handlesUnequal: Message<{
   first: number;
   second: number;
 }> = message('handles-unequal');
+
+/**
+ * error: There are no letters of {height} boxes; heights are {heights}[, and near it {nearest}].
+ */
+export const heightNotDrawn: Message<{
+  height: string;
+  heights: string;
+  nearest?: string;
+}> = message('height-not-drawn');
+
+/** warning: Pieces of {letters} come apart or grow together in boxes. */
+export const letterBroken: Message<{
+  letters: string;
+}> = message('letter-broken');
+
+/** error: "{sign}" is not drawn in {where}; it is left out. */
+export const letterMissing: Message<{
+  sign: string;
+  where: string;
+}> = message('letter-missing');
+
+/** warning: "{sign}" and "{other}" come out as the same boxes. */
+export const lettersAlike: Message<{
+  other: string;
+  sign: string;
+}> = message('letters-alike');
 
 /** error: Line {line #} holds {size}; lines of up to {limit} are read. */
 export const lineTooLong: Message<{
@@ -121,6 +192,11 @@ export const lineTooLong: Message<{
   line: number;
   size: string;
 }> = message('line-too-long');
+
+/** note: {boxes: boxes} {boxes|stands|stand} filled and alone in open ground. */
+export const loneBox: Message<{
+  boxes: number;
+}> = message('lone-box');
 
 /**
  * error: {row} works boxes of {step: stitches} over {have #}; worked {how}, {left #} {left|is|are}
@@ -169,6 +245,28 @@ export const openLength: Message<{
 export const patternIncomplete: Message<{
   missing: string;
 }> = message('pattern-incomplete');
+
+/** warning: All boxes came out {kind}. */
+export const pictureBlank: Message<{
+  kind: string;
+}> = message('picture-blank');
+
+/** warning: The picture has {pixels: pixels} across for {boxes: boxes}. */
+export const pictureCoarse: Message<{
+  boxes: number;
+  pixels: number;
+}> = message('picture-coarse');
+
+/** note: The picture has no clear parting of dark and light; the threshold is one of many. */
+export const pictureFlat: PlainMessage = plainMessage('picture-flat');
+
+/** error: The size of {what} must be {least #} to {most #} {of}. */
+export const pictureSize: Message<{
+  least: number;
+  most: number;
+  of: string;
+  what: string;
+}> = message('picture-size');
 
 /** error: {row} works into {place}; {source} has {have}. */
 export const placeMissing: Message<{
@@ -265,6 +363,11 @@ export const sizesLengths: Message<{
   sizes: number;
 }> = message('sizes-lengths');
 
+/** note: Small letters of {height: boxes} stand as capitals. */
+export const smallLetters: Message<{
+  height: number;
+}> = message('small-letters');
+
 /** warning: "{words}" speaks of {named: chains}; the space in {before} has {made #}. */
 export const spaceSize: Message<{
   before: string;
@@ -311,6 +414,16 @@ export const stitchesLeft: Message<{
   unit: Noun;
   used: number;
 }> = message('stitches-left');
+
+/**
+ * warning: Strokes of {letters} are {boxes} of a box at the thinnest; {enough: boxes} of height
+ * would make it 1.
+ */
+export const strokeUnderBox: Message<{
+  boxes: string;
+  enough: number;
+  letters: string;
+}> = message('stroke-under-box');
 
 /** note: The pattern does not say if its terms are US or UK; it is read as {terms}, {because}. */
 export const termsInferred: Message<{
@@ -370,6 +483,11 @@ export const unknownFrontMatterKey: Message<{
 export const unread: Message<{
   words: string;
 }> = message('unread');
+
+/** error: There are no words to letter, or more than {most: signs}. */
+export const wordsEmpty: Message<{
+  most: number;
+}> = message('words-empty');
 
 /** note: "{words}" names {named}; {before} has {found} here. */
 export const wrongNoun: Message<{

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { compile } from '../../src/index.ts';
+import { isCommand, runCommand } from './command-example.ts';
 
 interface Entry {
   readonly code: string;
@@ -71,7 +72,10 @@ describe('the rules for entries', () => {
 const shortened = new Set(['file-too-large', 'line-too-long']);
 
 describe('an example raises its finding, and put right raises it no more', () => {
-  const codes = (text: string) => compile(text, {}).findings.map(({ code }) => code);
+  const codes = (text: string) =>
+    isCommand(text)
+      ? runCommand(text).map(({ finding }) => finding.code)
+      : compile(text, {}).findings.map(({ code }) => code);
   test.each(entries.filter(({ code }) => !shortened.has(code)))(
     '$code',
     ({ code, wrong, right }) => {

@@ -6,10 +6,14 @@
  * CODE at these columns, counted from 1, the end exclusive (`8-2:4`: it ends two lines further on,
  * before column 4); it is no part of the pattern. A case raises what it says of error and warning
  * grade and nothing else; notes that it does not speak of are let pass.
+ *
+ * A case may be a command, `loopwright letter "TIDE"`, in one line. Its findings point into the words
+ * or into the chart made of them: columns are counted there, and the line is that of the command.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { catalogue, compile, type Finding, placeAt } from '../../src/index.ts';
+import { catalogue, compile, type Finding, lineStarts, placeAt } from '../../src/index.ts';
+import { isCommand, runCommand } from '../finding/command-example.ts';
 
 interface Case {
   readonly name: string;
@@ -51,7 +55,20 @@ function madeCase(code: string, text: string): Case {
   return { name: code, code, isNear: false, text, expected: [] };
 }
 
+/** What a command tells, as lines of the case; those of one code, at most one, are told apart by columns. */
+function shownOfCommand(text: string, expected: readonly string[]): string[] {
+  const codes = new Set(expected.map((line) => line.split(' ')[1]));
+  return runCommand(text)
+    .filter(({ finding }) => finding.severity !== 'note' || codes.has(finding.code))
+    .map(({ finding, text: source }) => {
+      const lines = lineStarts(source);
+      const { column } = placeAt(lines, finding.from);
+      return `1 ${finding.code} ${column}-${placeAt(lines, finding.to).column}`;
+    });
+}
+
 function shown(text: string, expected: readonly string[]): string[] {
+  if (isCommand(text)) return shownOfCommand(text, expected);
   const { findings, lines } = compile(text, { fixes: false });
   const codes = new Set(expected.map((line) => line.split(' ')[1]));
   const place = ({ code, from, to }: Finding): string => {
@@ -78,7 +95,10 @@ describe('a pattern raises what it is meant to raise, at the words meant', () =>
 describe('a near miss raises nothing', () => {
   test.each(cases.filter(({ isNear }) => isNear))('$name', ({ text, code }) => {
     expect(shown(text, [])).toEqual([]);
-    expect(compile(text, { fixes: false }).findings.map((one) => one.code)).not.toContain(code);
+    const codes = isCommand(text)
+      ? runCommand(text).map(({ finding }) => finding.code)
+      : compile(text, { fixes: false }).findings.map((one) => one.code);
+    expect(codes).not.toContain(code);
   });
 });
 

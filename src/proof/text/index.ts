@@ -6,6 +6,7 @@ import { cautions } from './caution.ts';
 import { chartRows } from './chart-rows-left.ts';
 import { notJoined } from './colour-not-joined.ts';
 import { colours } from './colours.ts';
+import { corners } from './corners.ts';
 import { unexplained } from './groups.ts';
 import { handles } from './handles.ts';
 import { incomplete } from './incomplete.ts';
@@ -33,6 +34,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   specialStitches,
   unexplained,
   chartRows,
+  corners,
   motifs,
   handles,
   cautions,

@@ -1,0 +1,109 @@
+/** `loopwright letter`: words to a chart block on standard output, remarks on standard error. */
+import { readFile, stat } from 'node:fs/promises';
+import {
+  type Align,
+  type Border,
+  type Finding,
+  legibility,
+  letterWords,
+  type OutlineFont,
+  openFont,
+  printedChart,
+} from '../src/index.ts';
+import {
+  boxFrom,
+  deliver,
+  meshFrom,
+  SQUARE,
+  sizeInWords,
+  statusFor,
+  tell,
+  Unusable,
+} from './design.ts';
+import { whyOf } from './files.ts';
+
+/** As the command line has them; numbers are read, words are not. */
+export interface LetterAsked {
+  readonly height: number;
+  readonly font?: string;
+  readonly mesh?: string;
+  readonly gauge?: string;
+  readonly threshold?: number;
+  readonly spacing?: number;
+  readonly wordSpace?: number;
+  readonly lineSpace?: number;
+  readonly align?: Align;
+  readonly margin?: number;
+  readonly border?: Border;
+  readonly name?: string;
+  readonly output?: string;
+  readonly color: boolean;
+}
+
+/** Bytes of a font file at most; the largest of plain letters have a few (ours). */
+const MOST_FONT_BYTES = 32 * 1024 * 1024;
+
+export async function letter(lines: readonly string[], asked: LetterAsked): Promise<0 | 1> {
+  const words = lines.join('\n').replaceAll('\\n', '\n');
+  const mesh = meshFrom(asked.mesh);
+  const box = boxFrom(asked.gauge, mesh);
+  const font = asked.font === undefined ? null : await fontFrom(asked.font);
+  if (font?.findings.length) {
+    tell(font.findings, asked.font ?? '', asked);
+    return 1;
+  }
+  const { value, findings } = letterWords(words, {
+    ...optionsFrom(asked),
+    ...(font?.value ? { font: font.value } : {}),
+    ...(box ? { boxAspect: box.widthMm / box.heightMm } : {}),
+    mesh,
+    name: asked.name ?? nameFrom(words),
+  });
+  tell(findings, words, asked);
+  if (value === null) return 1;
+  const chart = printedChart(value.grid);
+  tell(legibility(chart, value.coverage), chart.text, asked);
+  if (font && !box) process.stderr.write(`${SQUARE}\n`);
+  process.stderr.write(`${sizeInWords(chart, mesh, box)}\n`);
+  await deliver(chart.text, asked.output);
+  return statusFor(findings);
+}
+
+async function fontFrom(
+  file: string,
+): Promise<{ readonly value: OutlineFont | null; readonly findings: readonly Finding[] }> {
+  try {
+    const { size } = await stat(file);
+    if (size > MOST_FONT_BYTES) throw new Unusable(`${file}: larger than any font of letters`);
+    return openFont(await readFile(file));
+  } catch (error) {
+    if (error instanceof Unusable) throw error;
+    throw new Unusable(`${file}: ${whyOf(error)}`);
+  }
+}
+
+function optionsFrom(asked: LetterAsked) {
+  const { height, threshold, wordSpace, lineSpace, align, margin, border } = asked;
+  const given = {
+    threshold,
+    letterSpace: asked.spacing,
+    wordSpace,
+    lineSpace,
+    align,
+    margin,
+    border,
+  };
+  return {
+    height,
+    ...Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)),
+  };
+}
+
+/** The words on one line, as a chart is called: what comes after a fence's word. */
+function nameFrom(words: string): string {
+  return words
+    .replace(/[`\s]+/g, ' ')
+    .trim()
+    .slice(0, 40)
+    .trim();
+}

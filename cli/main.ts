@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { Command, CommanderError, Option } from 'commander';
 import { type CheckOptions, check } from './check.ts';
 import { letterCommand } from './letter-command.ts';
+import { measureCommand } from './measure-command.ts';
 import { endQuietlyOnClosedPipe } from './output.ts';
 import { traceCommand } from './trace-command.ts';
 import { faultOfOurs } from './work.ts';
@@ -37,6 +38,7 @@ const program = new Command('loopwright')
 program.addCommand(checkCommand());
 program.addCommand(letterCommand());
 program.addCommand(traceCommand());
+program.addCommand(measureCommand());
 await run();
 
 function checkCommand(): Command {

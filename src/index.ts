@@ -8,6 +8,21 @@ export type {
   Verdict,
 } from './fabric/index.ts';
 export {
+  type Amount,
+  type Figure,
+  type Form,
+  type MeasureName,
+  type MeasureOptions,
+  measure,
+  type PartSize,
+  printFigure,
+  rounded,
+  type Sheet,
+  type SizeSheet,
+  type Units,
+  type YarnNeed,
+} from './figures/index.ts';
+export {
   coloured,
   entries as catalogue,
   type Finding,
@@ -22,6 +37,7 @@ export {
   widthOf,
   wrap,
 } from './finding/index.ts';
+export { gaugeFromWords, putUpFromWords, usHookLabel } from './gauge/index.ts';
 export {
   type Align,
   BORDERS,

@@ -91,7 +91,7 @@ function knownOf(record: GaugeRecord, gauges: Gauges): Known | null {
 function countedWords({ counts, blocking }: GaugeRecord, name: string): string {
   const said = counts.length === 1 ? counts[0]!.words : `the mean of ${counts.length} swatches`;
   const state = blocking === 'before' ? ', before blocking' : '';
-  return `Her gauge in ${name}: ${said.replace(/\.$/, '')}${state}.`;
+  return `The pattern's gauge in ${name}: ${said.replace(/\.$/, '')}${state}.`;
 }
 
 /** The fabric nearest in height that is counted both ways, scaled by the table of proportions. */
@@ -140,7 +140,7 @@ function fromYarn({ yarns, terms }: Gauges, stem: StemId): Known {
         }
       : {
           how: 'estimate',
-          because: `No gauge is given: ${from} to ${to} sc to 4 in are usual for weight ${weightClass}, ${name}.`,
+          because: `No gauge is given: ${from} to ${to} ${wordFor('w0', terms)} to 4 in are usual for weight ${weightClass}, ${name}.`,
           spread: Math.hypot((to - from) / (to + from), PROPORTION_SPREAD),
         };
   return {

@@ -1,0 +1,88 @@
+/** The sheet as JSON, version 1: docs/measure-json.md tells the shape. */
+import { type Amount, type Figure, rounded, type Sheet, type SizeSheet } from '../src/index.ts';
+
+export function measureJson(sheet: Sheet, file: string): string {
+  const { title, gauges, notKnown } = sheet;
+  const value = {
+    version: 1,
+    file,
+    title,
+    hooksMm: gauges.hooks.map(({ mm }) => mm),
+    gauges: gauges.records.map((record) => ({
+      fabric: record.fabric,
+      unit: record.unit,
+      unitWidthMm: record.unitWidthMm === null ? null : tidy(record.unitWidthMm),
+      rowHeightMm: record.rowHeightMm === null ? null : tidy(record.rowHeightMm),
+      worked: record.worked,
+      blocking: record.blocking,
+      swatches: record.counts.map(({ words }) => words),
+    })),
+    sizes: sheet.sizes.map(sizeJson),
+    notKnown,
+  };
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+const tidy = (n: number): number => Number(n.toFixed(3));
+
+function sizeJson({ size, stitches, pieces, yarns, hours }: SizeSheet) {
+  return {
+    size,
+    stitches,
+    pieces: pieces.map(({ name, copies, parts, whole }) => ({
+      name,
+      copies,
+      parts: parts.map((part) => ({
+        name: part.name,
+        form: part.form,
+        rows: part.rows,
+        labels: part.labels,
+        measures: measuresJson(part.measures),
+      })),
+      whole: measuresJson(whole),
+    })),
+    yarns: yarns.map((need) => ({
+      name: need.name,
+      how: need.how,
+      because: need.because,
+      metres: amountJson(need.metres),
+      grams: need.grams && amountJson(need.grams),
+      tailMetres: tidy(need.tails),
+      seamMetres: tidy(need.seams),
+      margin: {
+        share: need.margin.share,
+        metres: Math.round(need.margin.metres),
+        because: need.margin.because,
+      },
+      balls: need.balls,
+    })),
+    hours: {
+      from: Number(hours.from.toFixed(1)),
+      to: Number(hours.to.toFixed(1)),
+      because: hours.because,
+    },
+  };
+}
+
+/** Sizes that are only assumed are left out: there is nothing to measure by. */
+const measuresJson = (measures: Readonly<Record<string, Figure>>): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(measures)
+      .filter(([, { how }]) => how !== 'assumed')
+      .map(([what, figure]) => [
+        what,
+        {
+          cm: rounded(figure, 'cm'),
+          in: rounded(figure, 'in'),
+          spread: tidy(figure.spread),
+          how: figure.how,
+          because: figure.because,
+        },
+      ]),
+  );
+
+const amountJson = ({ value, spread }: Amount) => ({
+  value: Math.round(value),
+  from: Math.round(value * (1 - spread)),
+  to: Math.round(value * (1 + spread)),
+});

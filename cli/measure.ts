@@ -1,0 +1,93 @@
+/** `loopwright measure`: one file in, its sheet out. */
+import {
+  coloured,
+  compile,
+  type Finding,
+  type FindingSource,
+  formatFinding,
+  gaugeFromWords,
+  measure,
+  plain,
+  putUpFromWords,
+  type Units,
+} from '../src/index.ts';
+import { readText, whyOf } from './files.ts';
+import { measureJson } from './measure-json.ts';
+import { wantsColour, widthOfOutput, write } from './output.ts';
+import { sheetText } from './text/sheet.ts';
+
+export interface MeasureAsked {
+  readonly gauge: readonly string[];
+  readonly yarn?: string;
+  readonly units: Units;
+  readonly format: 'text' | 'json';
+  readonly terms: 'US' | 'UK' | 'auto';
+  readonly color: boolean;
+}
+
+/** Exit status: 0 the sheet is whole, 1 an error in the pattern, 2 it could not be run. */
+export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 | 1 | 2> {
+  let text: string;
+  try {
+    text = await readText(file);
+  } catch (error) {
+    return complain(file, whyOf(error));
+  }
+  const compiled = compile(text, { terms: asked.terms, fixes: false });
+  const counts = asked.gauge.map((words) => ({
+    words,
+    count: gaugeFromWords(words, compiled.terms),
+  }));
+  const unread = counts.find(({ count }) => count === null);
+  if (unread) {
+    const why = 'hold no count over a length, such as "16 sts x 18 rnds = 10 cm in sc"';
+    return complain('--gauge', `the words "${unread.words}" ${why}`);
+  }
+  const ball = asked.yarn === undefined ? undefined : putUpFromWords(asked.yarn);
+  if (ball === null) {
+    return complain('--yarn', `"${asked.yarn}" holds no put-up, such as "50 g / 110 m"`);
+  }
+  const sheet = measure(compiled.manuscript, compiled.fabric, {
+    ...(counts.length > 0 && { gauge: counts.flatMap(({ count }) => count ?? []) }),
+    ...(ball && { ball }),
+  });
+  const name = file === '-' ? 'stdin' : file;
+  if (asked.format === 'json') await write(measureJson(sheet, name));
+  else
+    await write(
+      sheetText(sheet, layoutFor(asked)) +
+        errorsSaid(compiled.findings, { text, lines: compiled.lines, file: name }),
+    );
+  return compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+const layoutFor = ({ units, color }: MeasureAsked) => ({
+  units,
+  width: Math.min(widthOfOutput(), 100),
+  paint: wantsColour(color) ? coloured : plain,
+});
+
+function complain(what: string, why: string): 2 {
+  process.stderr.write(`loopwright: ${what}: ${why}\n`);
+  return 2;
+}
+
+/** Findings about figures in full; of the others, that there are errors. */
+function errorsSaid(findings: readonly Finding[], source: FindingSource): string {
+  const name = source.file;
+  const ours = findings.filter(({ code }) => FIGURE_CODES.has(code));
+  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const said = ours.map((finding) => formatFinding(finding, source));
+  if (errors > 0) {
+    said.push(
+      `The pattern has ${errors} ${errors === 1 ? 'error' : 'errors'} that the figures lean on: loopwright check ${name}`,
+    );
+  }
+  return said.length === 0 ? '' : `\n${said.join('\n\n')}\n`;
+}
+
+const FIGURE_CODES: ReadonlySet<string> = new Set([
+  'gauge-unlikely',
+  'swatch-small',
+  'size-off-gauge',
+]);

@@ -1,0 +1,12 @@
+export type { Figure } from './figure.ts';
+export type { Hours } from './hours.ts';
+export { type MeasureOptions, measure, type Sheet, type SizeSheet } from './measure.ts';
+export type {
+  Form,
+  MeasureName,
+  Measures,
+  PartSize,
+  PieceSize,
+} from './part-size.ts';
+export { printFigure, type Rounded, rounded, shortFigure, type Units } from './print.ts';
+export type { Amount, YarnNeed } from './yarn-need.ts';

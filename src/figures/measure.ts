@@ -1,0 +1,190 @@
+/**
+ * The sheet of a pattern: what it measures, takes and lasts, in every size, by its own gauge or by
+ * another maker's. Sizes come from counts and gauge; yarn and hours from every stitch made.
+ */
+import type { Fabric } from '../fabric/index.ts';
+import {
+  fabricGauge,
+  type GaugeCount,
+  type Gauges,
+  gaugesWith,
+  type PutUp,
+  readGauges,
+  runningLength,
+  type Yarn,
+} from '../gauge/index.ts';
+import type { Manuscript } from '../manuscript/index.ts';
+import { type Observation, type YarnPerStitch, yarnPerStitch } from './calibrate.ts';
+import { type Hours, hoursFor } from './hours.ts';
+import { type PieceSize, pieceSizes } from './part-size.ts';
+import { seamMetres } from './seams.ts';
+import { type YarnTally, yarnTallies } from './stitch-tally.ts';
+import { readWeighings, type Weighings } from './weighed.ts';
+import { type YarnNeed, yarnNeed } from './yarn-need.ts';
+import { metresPerSc } from './yarn-path.ts';
+
+export interface MeasureOptions {
+  /** Counts that stand in place of the pattern's own gauge of the same fabric. */
+  readonly gauge?: readonly GaugeCount[];
+  /** Another put-up in place of every yarn's own. */
+  readonly ball?: PutUp;
+}
+
+export interface SizeSheet {
+  /** Name of the size; '' in a pattern of one size. */
+  readonly size: string;
+  readonly stitches: number;
+  readonly pieces: readonly PieceSize[];
+  readonly yarns: readonly YarnNeed[];
+  readonly hours: Hours;
+}
+
+export interface Sheet {
+  readonly title: string | null;
+  readonly sizes: readonly SizeSheet[];
+  readonly gauges: Gauges;
+  /** Sentences: what could not be known. */
+  readonly notKnown: readonly string[];
+}
+
+export function measure(
+  manuscript: Manuscript,
+  fabric: Fabric,
+  options: MeasureOptions = {},
+): Sheet {
+  const own = readGauges(manuscript);
+  const gauges = options.gauge ? gaugesWith(own, options.gauge) : own;
+  const weighings = readWeighings(manuscript);
+  const names = manuscript.head.sizes.length > 0 ? manuscript.head.sizes : [''];
+  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric));
+  const scene: Scene = {
+    manuscript,
+    gauges,
+    names,
+    ball: options.ball ?? null,
+    perStitch: perStitchOf({ weighings, tallies, gauges, own, names }),
+  };
+  const sizes = fabric.cloths.map((cloth, at) =>
+    sheetOf(scene, names[at] ?? '', {
+      pieces: pieceSizes(cloth, fabric, gauges),
+      tallies: tallies[at]!,
+    }),
+  );
+  return {
+    title: manuscript.head.title,
+    sizes,
+    gauges,
+    notKnown: notKnown(gauges, weighings, fabric),
+  };
+}
+
+interface Scene {
+  readonly manuscript: Manuscript;
+  readonly gauges: Gauges;
+  readonly names: readonly string[];
+  readonly ball: PutUp | null;
+  readonly perStitch: YarnPerStitch;
+}
+
+interface Made {
+  readonly pieces: readonly PieceSize[];
+  readonly tallies: readonly YarnTally[];
+}
+
+function sheetOf(scene: Scene, size: string, { pieces, tallies }: Made): SizeSheet {
+  const { manuscript, gauges, perStitch, ball } = scene;
+  const seams = seamMetres(manuscript.text, pieces);
+  const gauge = fabricGauge(gauges, 'w0');
+  const yarns = tallies.map((tally, at) => {
+    const named = yarnNamed(gauges.yarns, tally.name, at);
+    const yarn = ball ? substitute(named, ball) : named;
+    // The yarn worked with most sews the pieces together, as makers do.
+    const sews = tallies.every(({ stitches }) => stitches <= tally.stitches);
+    return yarnNeed(tally, { perStitch, yarn, seams: sews ? seams : 0, gauge });
+  });
+  return {
+    size,
+    stitches: tallies.reduce((sum, tally) => sum + tally.stitches, 0),
+    pieces,
+    yarns,
+    hours: hoursFor(tallies, manuscript.head.data.pace, manuscript.terms.terms),
+  };
+}
+
+const yarnNamed = (yarns: readonly Yarn[], name: string, at: number): Yarn | null =>
+  yarns.find((yarn) => yarn.name === name) ?? yarns[at] ?? yarns[0] ?? null;
+
+const substitute = (yarn: Yarn | null, ball: PutUp): Yarn => ({
+  name: yarn?.name ?? '',
+  weightClass: yarn?.weightClass ?? null,
+  fibre: yarn?.fibre ?? null,
+  wrapsPerInch: null,
+  span: yarn?.span ?? { from: 0, to: 0 },
+  ball,
+});
+
+interface Calibration {
+  readonly weighings: Weighings;
+  readonly tallies: readonly (readonly YarnTally[])[];
+  readonly gauges: Gauges;
+  /** The pattern's own gauge, at which its swatches were weighed. */
+  readonly own: Gauges;
+  readonly names: readonly string[];
+}
+
+/** The model, drawn to what was weighed at the pattern's gauge, then scaled to the gauge asked for. */
+function perStitchOf(calibration: Calibration): YarnPerStitch {
+  const { gauges, own } = calibration;
+  const atOwn = yarnPerStitch(metresPerSc(fabricGauge(own, 'w0')), observationsOf(calibration));
+  const scale = metresPerSc(fabricGauge(gauges, 'w0')) / metresPerSc(fabricGauge(own, 'w0'));
+  return { ...atOwn, metresOf: (key) => scale * atOwn.metresOf(key) };
+}
+
+function observationsOf({ weighings, tallies, own, names }: Calibration): Observation[] {
+  const run = (name: string | null): number | null => {
+    const yarn = yarnNamed(own.yarns, name ?? '', 0);
+    return (yarn && runningLength(yarn)?.metresPer100g) ?? null;
+  };
+  const swatches = weighings.swatches.flatMap(({ amounts, grams, metres }): Observation[] => {
+    const perGram = run(null);
+    const length = metres ?? (grams !== null && perGram ? (grams * perGram) / 100 : null);
+    return length === null || length <= 0 ? [] : [{ amounts, metres: length }];
+  });
+  const testers = weighings.testers.flatMap(({ size, yarn, grams }): Observation[] => {
+    const at = size === null ? 0 : names.indexOf(size);
+    const made = tallies[at] ?? [];
+    const tally = made.find(({ name }) => name === yarn) ?? (made.length === 1 ? made[0] : null);
+    const perGram = run(yarn);
+    if (!tally || !perGram || (size === null && names.length > 1)) return [];
+    return [{ amounts: tally.amounts, metres: (grams * perGram) / 100 }];
+  });
+  return [...swatches, ...testers];
+}
+
+function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[] {
+  const said: string[] = [];
+  const gauge = fabricGauge(gauges, 'w0');
+  if (gauge.how === 'assumed') {
+    said.push('No size: the pattern gives neither a gauge nor a yarn.');
+  }
+  if (gauges.yarns.length === 0) said.push('No balls: the pattern gives no yarn with its put-up.');
+  for (const words of weighings.unread) {
+    said.push(`Not used, for no count or no weight was found in it: "${words}".`);
+  }
+  const rows = fabric.cloths.flatMap((cloth) => cloth.rows);
+  const unsure = rows.filter(
+    ({ verdict }) => verdict === 'unread' || verdict === 'unchecked',
+  ).length;
+  if (unsure > 0) {
+    said.push(
+      `${unsure} of ${rows.length} rows are unread or unchecked: all figures lean on what could be worked.`,
+    );
+  }
+  if (rows.some(({ facts }) => facts.some(({ kind }) => kind === 'open-length'))) {
+    said.push(
+      'A length that is worked "until it measures" was worked once: sizes and yarn are short of it.',
+    );
+  }
+  said.push('Blocking, stretch in use and the filling are not in the figures.');
+  return said;
+}

@@ -1,0 +1,240 @@
+/** The measures of every part: what a maker would lay the tape to. */
+import type { Cloth, Fabric } from '../fabric/index.ts';
+import type { Gauges } from '../gauge/index.ts';
+import { agreeing, type Figure, sumOf, times } from './figure.ts';
+import { acrossRound, liesFlat, type Phase, phasesOf, riseOf } from './phases.ts';
+import { type Piece, piecesOf } from './pieces.ts';
+import { newSizeTable, type RowSize, rowSize, type SizeTable, stitchSize } from './row-size.ts';
+
+export type Form =
+  | 'round base'
+  | 'oval base'
+  | 'square'
+  | 'tube'
+  | 'cone'
+  | 'closing'
+  | 'ball'
+  | 'flat piece'
+  | 'shaped piece'
+  | 'edging'
+  | 'straps';
+
+/**
+ * around: a circumference; flat: half of it, as the piece lies; high: along the work, standing up;
+ * across: a diameter or the distance between sides; strap, opening: of one handle.
+ */
+export type MeasureName =
+  | 'around'
+  | 'flat'
+  | 'high'
+  | 'across'
+  | 'long'
+  | 'wide'
+  | 'first edge'
+  | 'last edge'
+  | 'strap'
+  | 'opening';
+
+export type Measures = Partial<Record<MeasureName, Figure>>;
+
+export interface PartSize {
+  readonly name: string;
+  readonly form: Form;
+  readonly rows: number;
+  /** "Rnds 4-24", by the pattern's own labels. */
+  readonly labels: string;
+  readonly measures: Measures;
+}
+
+export interface PieceSize {
+  readonly name: string;
+  readonly copies: number;
+  readonly parts: readonly PartSize[];
+  /** Of the whole piece where it is more than its parts: height to the rim, a ball's. */
+  readonly whole: Measures;
+}
+
+/** Sizes of all pieces in one size of the pattern. */
+export function pieceSizes(cloth: Cloth, fabric: Fabric, gauges: Gauges): readonly PieceSize[] {
+  const table = newSizeTable(gauges, fabric.kinds);
+  return piecesOf(cloth, fabric.kinds).map((piece) => pieceSize(piece, table));
+}
+
+export function pieceSize(piece: Piece, table: SizeTable): PieceSize {
+  const sizes = piece.rows.map((row) => rowSize(row, table));
+  const { name, copies } = piece;
+  if (piece.start === 'edge') return { name, copies, parts: [edging(piece, sizes)], whole: {} };
+  if (piece.start === 'chain') return { name, copies, parts: [flat(piece, sizes)], whole: {} };
+  const phases = phasesOf(piece, sizes);
+  const filled = ballOf(piece, phases);
+  if (filled) return { name, copies, parts: [filled], whole: {} };
+  const parts = phases.map((phase, at) => ringPart(phase, { piece, table, isFirst: at === 0 }));
+  return { name, copies, parts, whole: wholeOf(phases) };
+}
+
+const labelsOf = (piece: Pick<Phase, 'rows'>): string => {
+  const first = piece.rows[0]!.row.label;
+  const last = piece.rows.at(-1)!.row.label;
+  if (first === last) return first;
+  const [, word = '', n = ''] = /^(.*?)(\d+)$/.exec(first) ?? [];
+  const end = /\d+$/.exec(last)?.[0];
+  return n && end ? `${word.trim()}s ${n}-${end}` : `${first} to ${last}`;
+};
+
+interface RingContext {
+  readonly piece: Piece;
+  readonly table: SizeTable;
+  readonly isFirst: boolean;
+}
+
+function ringPart(phase: Phase, context: RingContext): PartSize {
+  const rest = { name: phase.name, rows: phase.rows.length, labels: labelsOf(phase) };
+  if (phase.growth === 'straps') return { ...rest, form: 'straps', measures: straps(phase) };
+  if (phase.growth === 'even') {
+    const { end, along } = phase;
+    const measures = { around: end, flat: times(end, 1 / 2), high: along };
+    return { ...rest, form: 'tube', measures };
+  }
+  if (context.isFirst && phase.growth === 'grows') return { ...rest, ...base(phase, context) };
+  const { end, widest } = phase;
+  const form = phase.growth === 'grows' ? 'cone' : 'closing';
+  return { ...rest, form, measures: { around: widest, 'last edge': end, high: riseOf(phase) } };
+}
+
+function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form' | 'measures'> {
+  const { along, end } = phase;
+  if (piece.start === 'oval') return { form: 'oval base', measures: ovalBase(phase, piece, table) };
+  if (isSquare(phase)) {
+    const side = agreeing(times(along, 2), times(end, 1 / 4));
+    return { form: 'square', measures: { across: side } };
+  }
+  if (!liesFlat(phase)) {
+    return {
+      form: 'cone',
+      measures: { around: end, across: times(end, 1 / Math.PI), high: riseOf(phase) },
+    };
+  }
+  const across = acrossRound(phase);
+  const isLace = phase.rows.some(({ size }) => size.isLoose);
+  return { form: 'round base', measures: isLace ? { across } : { across, around: end } };
+}
+
+/**
+ * Straight part one stitch shorter than the worked chain; ends as half-circles: the width is twice
+ * the rounds, the length the straight part and once the width (geometry).
+ */
+function ovalBase({ along, end }: Phase, { foundation }: Piece, table: SizeTable): Measures {
+  const gauge = stitchSize(table, 'w0');
+  const straight: Figure = {
+    mm: (foundation - 1) * gauge.stitchWidthMm,
+    spread: gauge.width.spread,
+    how: gauge.width.how,
+    because: [gauge.width.because],
+  };
+  const wide = times(along, 2);
+  return { long: sumOf([straight, wide]), wide, around: end };
+}
+
+/** Most rows have four corner spaces, larger than all others. */
+function isSquare({ rows }: Phase): boolean {
+  const cornered = rows.filter(({ row }) => {
+    const largest = [...row.tally.spaces].sort((a, b) => b.chains - a.chains)[0];
+    return largest?.n === 4;
+  });
+  return rows.length > 1 && 2 * cornered.length > rows.length;
+}
+
+function straps(phase: Phase): Measures {
+  const strapRow = phase.rows.find(({ size }) => size.strapChains > 0)!;
+  const { row, size } = strapRow;
+  const perPlace = times(size.width, 1 / size.places);
+  const strap = times(perPlace, size.strapChains / size.straps);
+  const skipped = row.available - row.tally.stitches;
+  return {
+    strap,
+    ...(skipped > 0 && { opening: times(perPlace, skipped / size.straps) }),
+    high: phase.along,
+  };
+}
+
+/** A piece from a ring that closes again is filled, and is measured filled. */
+function ballOf(piece: Piece, phases: readonly Phase[]): PartSize | null {
+  const widest = phases.map((phase) => phase.widest).reduce((a, b) => (b.mm > a.mm ? b : a));
+  const last = phases.at(-1)!;
+  const isClosed = last.growth === 'closes' && last.end.mm < 0.6 * widest.mm;
+  if (piece.start !== 'ring' || !isClosed) return null;
+  const along = sumOf(phases.map((phase) => phase.along));
+  return {
+    name: piece.name,
+    form: 'ball',
+    rows: piece.rows.length,
+    labels: labelsOf({ rows: phases.flatMap(({ rows }) => rows) }),
+    measures: {
+      around: widest,
+      across: times(widest, 1 / Math.PI),
+      high: filledHeight(along, widest),
+    },
+  };
+}
+
+/** Height above the base. */
+function wholeOf(phases: readonly Phase[]): Measures {
+  const standing = phases.filter(
+    (phase, at) => at > 0 || (phase.growth !== 'grows' && phase.growth !== 'straps'),
+  );
+  if (standing.length < 2) return {};
+  return { high: sumOf(standing.map(riseOf)) };
+}
+
+/**
+ * A filled piece is as tall as a capsule of the same girth whose side is as long: two half-balls
+ * and what is left of the side between them; a side too short for that makes a flattened ball.
+ */
+function filledHeight(along: Figure, widest: Figure): Figure {
+  const across = widest.mm / Math.PI;
+  const halfAround = widest.mm / 2;
+  const mm = along.mm >= halfAround ? across + along.mm - halfAround : (2 * along.mm) / Math.PI;
+  const spread = Math.max(along.spread, widest.spread, FILLED_SPREAD);
+  return { ...sumOf([along, widest]), mm, spread };
+}
+
+/** Filling stretches a piece as much as its maker likes: judgement. */
+const FILLED_SPREAD = 0.1;
+
+/** Rows may alternate between fabrics: the tape shows what the counted fabric gives. */
+function typicalWidth(sizes: readonly RowSize[]): Figure {
+  const sure = sizes.filter(({ width }) => width.how === 'swatch');
+  const some = (sure.length > 0 ? sure : sizes).map(({ width }) => width);
+  const sorted = [...some].sort((a, b) => a.mm - b.mm);
+  return sorted[Math.floor(sorted.length / 2)]!;
+}
+
+/** Rows that differ by no more than this are edges that wave, not shaping (ours). */
+const SHAPED = 1.08;
+
+function flat(piece: Piece, sizes: readonly RowSize[]): PartSize {
+  const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
+  const counts = sizes.map(({ places }) => places);
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  const long = sumOf(sizes.map(({ height }) => height));
+  const rest = { name: piece.name, rows: rows.length, labels: labelsOf({ rows }) };
+  if (most <= SHAPED * least) {
+    return { ...rest, form: 'flat piece', measures: { wide: typicalWidth(sizes), long } };
+  }
+  const widest = sizes.reduce((a, b) => (b.places > a.places ? b : a)).width;
+  const measures = {
+    'first edge': sizes[0]!.width,
+    wide: widest,
+    'last edge': sizes.at(-1)!.width,
+    long,
+  };
+  return { ...rest, form: 'shaped piece', measures };
+}
+
+function edging(piece: Piece, sizes: readonly RowSize[]): PartSize {
+  const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
+  const long = sizes.at(-1)!.width;
+  const wide = sumOf(sizes.map(({ height }) => height));
+  const rest = { name: piece.name, rows: rows.length, labels: labelsOf({ rows }) };
+  return { ...rest, form: 'edging', measures: { long, wide } };
+}

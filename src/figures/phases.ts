@@ -1,0 +1,132 @@
+/**
+ * A piece cut into what its maker would call base, side, crown: rows under one heading that grow,
+ * stay or close alike. Each is measured as a surface of revolution, flat cloth or an oval.
+ */
+import type { RowRecord } from '../fabric/index.ts';
+import { agreeing, type Figure, NO_LENGTH, sumOf, times } from './figure.ts';
+import type { Piece } from './pieces.ts';
+import type { RowSize } from './row-size.ts';
+
+export type Growth = 'grows' | 'even' | 'closes' | 'straps';
+
+export interface SizedRow {
+  readonly row: RowRecord;
+  readonly size: RowSize;
+}
+
+/** A run of rows with its measures. */
+export interface Phase {
+  readonly name: string;
+  readonly growth: Growth;
+  readonly rows: readonly SizedRow[];
+  readonly isRing: boolean;
+  /** Along the work, row upon row. */
+  readonly along: Figure;
+  /** Around (or across) at the end of the phase, and where it begins. */
+  readonly end: Figure;
+  readonly begin: Figure;
+  readonly widest: Figure;
+}
+
+/** Even rows shorter than this run stay part of a growing or closing one: they only slow it. */
+const EVEN_RUN = 3;
+
+export function phasesOf(piece: Piece, sizes: readonly RowSize[]): readonly Phase[] {
+  const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
+  const growths = isLace(piece, sizes)
+    ? rows.map((): Growth => 'grows')
+    : growthsOf(rows, piece.foundation);
+  const phases: Phase[] = [];
+  let from = 0;
+  for (let at = 1; at <= rows.length; at++) {
+    const isEnd =
+      at === rows.length ||
+      rows[at]!.row.part !== rows[from]!.row.part ||
+      growths[at] !== growths[from];
+    if (!isEnd) continue;
+    const before = phases.at(-1)?.end;
+    phases.push(phaseOf(rows.slice(from, at), growths[from]!, before));
+    from = at;
+  }
+  return phases;
+}
+
+/** Rounds of lace from a ring: their counts tell no circumference, so they are one flat growth. */
+const isLace = ({ start }: Piece, sizes: readonly RowSize[]): boolean =>
+  start === 'ring' && 2 * sizes.filter(({ isLoose }) => isLoose).length >= sizes.length;
+
+function growthsOf(rows: readonly SizedRow[], foundation: number): Growth[] {
+  let isStrapped = false;
+  const raw = rows.map(({ size, row }, at): Growth => {
+    isStrapped ||= size.strapChains > 0;
+    if (isStrapped) return 'straps';
+    const below = at === 0 ? (row.ring ? 0 : foundation) : rows[at - 1]!.size.places;
+    if (below === 0) return row.ring ? 'grows' : 'even';
+    // A foundation row may lose or gain a stitch at its end without being shaped.
+    const free = at === 0 ? 2 : 0;
+    const by = size.places - below;
+    return Math.abs(by) <= free ? 'even' : by > 0 ? 'grows' : 'closes';
+  });
+  return withoutShortEven(raw);
+}
+
+/** Even rows between growing ones belong to the growth, unless they are a run of their own. */
+function withoutShortEven(raw: readonly Growth[]): Growth[] {
+  const out = [...raw];
+  let from = 0;
+  while (from < out.length) {
+    let to = from;
+    while (to < out.length && raw[to] === raw[from]) to++;
+    const before = from > 0 ? out[from - 1] : undefined;
+    const after = raw[to];
+    const isShort = raw[from] === 'even' && to - from < EVEN_RUN;
+    if (isShort && before !== undefined && before !== 'straps' && before === after) {
+      out.fill(before, from, to);
+    }
+    from = to;
+  }
+  return out;
+}
+
+function phaseOf(rows: readonly SizedRow[], growth: Growth, before: Figure | undefined): Phase {
+  const [first] = rows;
+  const widths = rows.map(({ size }) => size.width);
+  const widest = widths.reduce((most, width) => (width.mm > most.mm ? width : most), NO_LENGTH);
+  return {
+    name: first!.row.part,
+    growth,
+    rows,
+    isRing: first!.row.ring,
+    along: sumOf(rows.map(({ size }) => size.height)),
+    begin: before ?? (growth === 'grows' ? NO_LENGTH : first!.size.width),
+    end: rows.at(-1)!.size.width,
+    widest,
+  };
+}
+
+/**
+ * How far the phase rises out of the flat: a cone whose side is `along` and whose radius changes
+ * from `begin` to `end` (right-angled triangle). Fabric gives, so up to 12 % of missing growth
+ * blocks flat (judgement; the same allowance as for bases that cup).
+ */
+export function riseOf({ along, begin, end, growth }: Phase): Figure {
+  if (growth === 'straps') return along;
+  const slope = Math.abs(end.mm - begin.mm) / (2 * Math.PI) / along.mm;
+  if (slope > 1 - FLAT_ALLOWANCE) return times(along, 0);
+  return times(along, Math.sqrt(1 - slope * slope));
+}
+
+export const FLAT_ALLOWANCE = 0.12;
+
+/** Does a growing phase of rounds lie flat? */
+export const liesFlat = (phase: Phase): boolean => riseOf(phase).mm === 0;
+
+/** Across a round base: twice its rounds, and its rim over pi; the two seldom agree to the mm. */
+export function acrossRound({ along, end, rows }: Phase): Figure {
+  const byRounds = times(along, 2);
+  if (!rows.some(({ size }) => size.isLoose)) return agreeing(byRounds, times(end, 1 / Math.PI));
+  return { ...byRounds, spread: Math.max(byRounds.spread, LACE_SPREAD) };
+}
+
+/** Lace opens in blocking as far as it is pulled: judgement. */
+const LACE_SPREAD = 0.2;

@@ -56,7 +56,6 @@ export const knownShort = {
     'bare/39-flower-chatty-uk.txt',
     'bare/40-vintage-spaced-letters.txt',
     'bare/43-toy-letters-x-v-a.txt',
-    'bare/48-toy-legs-joined.txt',
     'bare/49-hat-in-inches-four-sizes.txt',
     'bare/54-fibre-basket-joined-BL.txt',
     'bare/56-uk-shell-edging-blanket.txt',

@@ -23,10 +23,12 @@ export function workPart(
 ): { run: PartRun; choices: Choices; untried: number } {
   const start = mark(hands);
   const historyLength = hands.history.length;
+  const joinedLength = hands.joined.length;
   const originsLength = hands.bench.origins.length;
   const again = (choices: Choices): PartRun => {
     restore(hands, start);
     hands.history.length = historyLength;
+    hands.joined.length = joinedLength;
     hands.bench.origins.length = originsLength;
     return runPart(hands, setting, choices);
   };

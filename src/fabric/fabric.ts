@@ -71,6 +71,8 @@ export interface RowRecord extends Span {
   /** Node numbers of this row in the cloth of its size: [from, to). */
   readonly nodes: { readonly from: number; readonly to: number };
   readonly ring: boolean;
+  /** It brings several pieces together: what lies beneath is more than the row before. */
+  readonly joins: boolean;
 }
 
 /** All parts as worked in one size, every copy of them. */

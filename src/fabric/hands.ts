@@ -9,6 +9,8 @@ import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
 import { type KindTable, kindOf } from './kinds.ts';
 import { addAnchor, addNode, INTO_SPACE, type Nodes, newNodes } from './nodes.ts';
+import type { Parked } from './parked.ts';
+import type { Pieces } from './pieces.ts';
 import { type Choices, newReadings, type Readings } from './readings.ts';
 
 /** A target that a stitch is worked into. */
@@ -123,6 +125,17 @@ export interface Hands {
   lackAt: Span | null;
   /** Starting chains whose reading the words settle. */
   settled: Map<string, Settled>;
+  /** Pieces worked before, each with its last edge, in the order made. */
+  readonly parked: Parked[];
+  /** Keys of those that rows since have joined. */
+  readonly joined: string[];
+  /** Key of the piece on the hook, and the heading of the part at work. */
+  ownPiece: string;
+  partName: string;
+  /** The edge with which the row at hand began. */
+  rowEdge: Edge;
+  /** Where the hands stand on each piece, in a row that brings several together. */
+  pieces: Pieces | null;
   /** The last place of the edge may be worked or left: both occur (the far end of a chain). */
   optionalLast: boolean;
 }
@@ -212,6 +225,12 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     atBase: 0,
     lackAt: null,
     settled: new Map(),
+    parked: [],
+    joined: [],
+    ownPiece: '',
+    partName: '',
+    rowEdge: bareEdge('none'),
+    pieces: null,
     optionalLast: false,
   };
 }
@@ -257,6 +276,8 @@ export function beginRow(
   hands.skippedHere = null;
   hands.lackAt = null;
   hands.settled = new Map();
+  hands.rowEdge = edge;
+  hands.pieces = null;
   hands.optionalLast = false;
 }
 

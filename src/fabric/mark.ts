@@ -44,6 +44,7 @@ export interface Mark
     | 'fastened'
     | 'aside'
     | 'lackAt'
+    | 'pieces'
     | 'optionalLast'
   > {
   readonly nodeCount: number;
@@ -90,6 +91,7 @@ export const mark = (hands: Hands): Mark => ({
   fastened: hands.fastened,
   aside: hands.aside,
   lackAt: hands.lackAt,
+  pieces: hands.pieces,
   optionalLast: hands.optionalLast,
   nodeCount: hands.nodes.n,
   left: hands.bench.limit.stitches,
@@ -134,6 +136,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.fastened = to.fastened;
   hands.aside = to.aside;
   hands.lackAt = to.lackAt;
+  hands.pieces = to.pieces;
   hands.optionalLast = to.optionalLast;
   hands.facts = to.facts;
   hands.facts.length = to.factCount;

@@ -13,6 +13,7 @@ import type { RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
 import type { Hands } from './hands.ts';
 import { mark, restore } from './mark.ts';
+import { joinedBy } from './pieces.ts';
 import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
@@ -168,9 +169,11 @@ function worksShaping(run: Run, tasks: readonly Task[]): boolean {
     seen: new Map(),
   };
   const historyLength = hands.history.length;
+  const joinedLength = hands.joined.length;
   const back = (): void => {
     restore(hands, start);
     hands.history.length = historyLength;
+    hands.joined.length = joinedLength;
   };
   workTask(trial, first, []);
   const misses = trial.rows[0]?.facts.some((f) => f.kind === 'count') ?? false;
@@ -246,6 +249,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     to: result.to,
     edge: result.edge,
   });
+  hands.joined.push(...joinedBy(hands));
   const rest =
     ring &&
     shape.join === null &&

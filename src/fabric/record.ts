@@ -71,6 +71,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       facts,
       nodes: { from: hands.nodes.n, to: hands.nodes.n },
       ring: false,
+      joins: false,
     };
   }
   const { task, attempted, facts } = what;
@@ -97,6 +98,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     facts: factsOf(facts, attempted),
     nodes: { from: result.from, to: result.to },
     ring: result.edge.ring,
+    joins: result.joins,
   };
 }
 

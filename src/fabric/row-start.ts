@@ -5,4 +5,6 @@ import type { RowShape } from './shape.ts';
 
 /** Did the row leave the hands where they were, so that the next row begins there? */
 export const isMoveless = (hands: Hands, shape: RowShape, result: RowResult): boolean =>
-  shape.idle && hands.nodes.n === result.from && result.tally.stitches === 0;
+  (shape.idle || (shape.onlySlips && hands.pieces !== null)) &&
+  hands.nodes.n === result.from &&
+  result.tally.stitches === 0;

@@ -17,6 +17,7 @@ import {
   spanAt,
 } from './hands.ts';
 import { kindOf } from './kinds.ts';
+import { chainsLeft, gather } from './pieces.ts';
 import type { Choices } from './readings.ts';
 import { type RowShape, shapeOf } from './shape.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
@@ -65,13 +66,15 @@ export interface RowResult {
   /** Side of the piece that faces the hands. */
   readonly side: 'RS' | 'WS';
   readonly edge: Edge;
+  /** It brought pieces together. */
+  readonly joins: boolean;
 }
 
 /** Works one row from what lies before it. Facts tell where it does not come out. */
 export function workRow(hands: Hands, task: Task, before: Before, setting: RowSetting): RowResult {
   const shape = shapeOf(task.instruction);
   const turned = turnsBefore(before, shape, setting);
-  const edge = before.ready ? hands.edge : edgeFor(hands, before, setting, turned);
+  const edge = before.ready ? hands.edge : edgeFor(hands, before, setting.beneath, turned);
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
@@ -103,7 +106,7 @@ function begin(
   task: Task,
   start: { edge: Edge; ready: boolean; choices: RowSetting['choices'] },
 ): void {
-  const { pos, inner, last, first, rowFrom, used } = hands;
+  const { pos, inner, last, first, rowFrom, used, pieces } = hands;
   beginRow(hands, start.edge, task.base, start.choices);
   if (!start.ready) return;
   // Yarn was joined or the start moved under an order of its own: the hands stay where they are.
@@ -113,6 +116,7 @@ function begin(
   hands.first = first;
   hands.rowFrom = rowFrom;
   hands.used = used;
+  hands.pieces = pieces;
 }
 
 /** Rows are turned unless the words say otherwise; rounds only if they say so. */
@@ -125,7 +129,13 @@ function turnsBefore(before: Before, shape: RowShape, setting: RowSetting): bool
   return !before.row.ring;
 }
 
-function edgeFor(hands: Hands, before: Before, setting: RowSetting, turned: boolean): Edge {
+/** The places that the row beneath offers. */
+export function edgeFor(
+  hands: Hands,
+  before: Before,
+  beneath: RowSetting['beneath'],
+  turned: boolean,
+): Edge {
   const { row } = before;
   if (!row) return hands.edge;
   const made = edgeOf(hands.nodes, hands.bench.kinds, {
@@ -136,7 +146,7 @@ function edgeFor(hands: Hands, before: Before, setting: RowSetting, turned: bool
     open: before.open,
   });
   const edge = before.rest ? queued(before.rest.edge, before.rest.from, made) : made;
-  if (setting.beneath === 'made' || before.statedInstead === null) return edge;
+  if (beneath === 'made' || before.statedInstead === null) return edge;
   return resized(hands, edge, before.statedInstead);
 }
 
@@ -190,11 +200,15 @@ function conclude(
   end: { shape: RowShape; row: RowContext; available: number; turned: boolean },
 ): Omit<RowResult, 'side'> {
   const { shape, row } = end;
+  const chains = chainsLeft(hands);
+  if (hands.nodes.n > hands.rowFrom) gather(hands);
+  const available = hands.pieces ? hands.edge.counted : end.available;
   const open = hands.edge.open;
   hands.base = task.asksBase;
   const tally = tallyOf(hands, hands.rowFrom);
   const compared = compare(hands, tally, { counts: task.asks.counts, shape });
-  noteEnd(hands, shape, compared.compared > 0 && !compared.differs);
+  if (chains > 0) noteLeft(hands, chains);
+  else noteEnd(hands, shape, compared.compared > 0 && !compared.differs);
   noteRowTotal(hands, task);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
@@ -203,7 +217,7 @@ function conclude(
     tally,
     facts: hands.facts,
     used: hands.used,
-    available: end.available,
+    available,
     verdict: verdictOf(hands, {
       misfit,
       uncertain,
@@ -216,6 +230,7 @@ function conclude(
     to: hands.nodes.n,
     turned: end.turned,
     edge: hands.edge,
+    joins: (hands.pieces?.bound.size ?? 0) > 0,
   };
 }
 
@@ -250,11 +265,18 @@ function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
       ...placeOfStep(hands),
     });
   }
+  // Where pieces meet, the stitch beside the join is often left to it.
+  if (hands.pieces && left === 1 && agrees) return;
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && left <= hands.longestSkip && endsWithSpace(hands)) return;
   if (meantToLeave(hands, shape, { left, agrees })) return;
-  fact(hands, { kind: 'left', left, have: edge.counted, used: hands.used, ...placeOfStep(hands) });
+  noteLeft(hands, left);
+}
+
+function noteLeft(hands: Hands, left: number): void {
+  const have = hands.edge.counted;
+  fact(hands, { kind: 'left', left, have, used: hands.used, ...placeOfStep(hands) });
 }
 
 /** The last thing made is a chain over what is left before the join. */

@@ -50,7 +50,7 @@ export function* allSteps(steps: readonly Step[]): Generator<Step> {
 export const isSlip = (step: Step): boolean => step.kind === 'work' && step.stitch.stem === 'ss';
 
 const isIdle = (step: Step): boolean =>
-  ['remark', 'yarn', 'turn', 'mark', 'spiral', 'fasten-off', 'loop'].includes(step.kind);
+  ['remark', 'piece', 'yarn', 'turn', 'mark', 'spiral', 'fasten-off', 'loop'].includes(step.kind);
 
 const isWorky = (step: Step): boolean =>
   ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'rows-again'].includes(step.kind);

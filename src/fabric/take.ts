@@ -12,6 +12,7 @@ import {
 } from './edge.ts';
 import { type Hands, placeOfStep, type Target } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
+import { goesOnElsewhere } from './pieces.ts';
 
 /**
  * How "st" treats spaces. passed: they are passed over. one: each is a place. chains: each of its
@@ -52,6 +53,7 @@ function returnFromAside(hands: Hands): void {
 function roundTheEnd(hands: Hands): boolean {
   const { edge, foundation, nodes, first } = hands;
   if (edge.kind !== 'foundation' || edge.ring || !foundation || !first) return false;
+  if (hands.pieces) return false;
   if (hands.pos < edge.n || hands.limit < edge.n || first.node <= foundation.from) return false;
   const foot = firstAnchor(nodes, nodes.n - 1);
   if (foot !== foundation.from || firstAnchor(nodes, nodes.n - 2) !== foot) return false;
@@ -107,7 +109,7 @@ export function takeStitch(hands: Hands, gaps: Gaps): Target {
     if (type === SPACE && gaps === 'chains') return takeInner(hands);
     hands.pos++;
   }
-  return roundTheEnd(hands) ? takeStitch(hands, gaps) : lack(hands);
+  return roundTheEnd(hands) || goesOnElsewhere(hands) ? takeStitch(hands, gaps) : lack(hands);
 }
 
 /** One chain of the space at `pos`. */

@@ -8,6 +8,7 @@ import { doGroup } from './steps/group.ts';
 import { beforeTogether, doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
 import { doOtherSide } from './steps/other-side.ts';
+import { doPiece } from './steps/piece.ts';
 import { doRepeat } from './steps/repeat.ts';
 import { doRing } from './steps/ring.ts';
 import { doSkip } from './steps/skip.ts';
@@ -87,6 +88,8 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'unread':
       hands.unread = true;
       return fact(hands, { kind: 'unread', ...spanAt(hands, step) });
+    case 'piece':
+      return doPiece(hands, step, row);
     case 'not-worked':
       hands.loose = true;
       hands.partly = true;

@@ -13,8 +13,10 @@ import {
 } from './fabric.ts';
 import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newKindTable } from './kinds.ts';
+import { keyOf } from './parked.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
 import type { Choices } from './readings.ts';
+import { edgeFor } from './row.ts';
 import { shapeOf } from './shape.ts';
 
 /** More stitches than any piece has; over it the work stops and says so. */
@@ -84,9 +86,11 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
       for (let instance = 1; instance <= copies; instance++) {
         progress = startPart(hands, part, progress);
         hands.instance = instance;
+        takeUp(hands, part, { partIndex, progress });
         const run = workOnce(shop, hands, { part, partIndex, instance, progress, otherParts });
         rows.push(...run.rows);
         progress = run.progress;
+        park(hands, part, progress, keyOf(partIndex, instance));
         otherParts.set(part.name.toLowerCase(), { ...progress.known, elsewhere: true });
       }
     }
@@ -115,6 +119,19 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   return newProgress();
 }
 
+/** Which piece is on the hook: one that goes on, or this part's own. */
+function takeUp(hands: Hands, part: Part, at: { partIndex: number; progress: Progress }): void {
+  hands.partName = part.name.toLowerCase();
+  if (at.progress.before.row === null) hands.ownPiece = keyOf(at.partIndex, hands.instance);
+}
+
+/** What is made is kept with its last edge: a row of a later part may join it. */
+function park(hands: Hands, part: Part, { before }: Progress, key: string): void {
+  if (part.name === '' || !before.row) return;
+  const edge = edgeFor(hands, before, 'made', !before.row.ring);
+  hands.parked.push({ key, name: part.name.toLowerCase(), edge });
+}
+
 /** Does the part make a chain or ring of its own before its first row? */
 function makesItsStart(part: Part): boolean {
   const first = part.instructions.find(({ instruction }) => instruction.steps.length > 0);
@@ -127,6 +144,7 @@ function makesItsStart(part: Part): boolean {
 function startsAnew(part: Part): boolean {
   for (const { instruction } of part.instructions) {
     const shape = shapeOf(instruction);
+    if (instruction.steps.some((step) => step.kind === 'piece')) return false;
     if (shape.usesRing || instruction.steps.some((s) => s.kind === 'join' && s.yarn !== null))
       return true;
     const chains = instruction.steps.some((step) => step.kind === 'chain');
@@ -213,6 +231,7 @@ function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecor
     facts: [{ kind: 'limit', what: 'stitches', from, to }],
     nodes: { from: hands.nodes.n, to: hands.nodes.n },
     ring: false,
+    joins: false,
     from,
     to,
   };

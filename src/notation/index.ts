@@ -25,6 +25,7 @@ export type {
   Numbers,
   OtherSideStep,
   Pick,
+  PieceStep,
   Place,
   Post,
   RemarkStep,

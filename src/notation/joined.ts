@@ -1,23 +1,47 @@
 /**
- * Rows that bring another piece in: "sc in next 11 sts of first leg". The other piece's edge is not
- * followed, so the row is read, named, and said not to be worked; its count is carried on.
+ * Rows that bring another piece in: "sc in next 11 sts of first leg", "ch 3, join to second leg".
+ * Each naming of a piece becomes a step of its own, before the step that it belongs to.
  */
-import type { Step } from './tree.ts';
+import type { Noun, PieceStep, Place, StatedCount, Step, WorkStep } from './tree.ts';
 
-/** A piece by name; "first half double crochet" is none. */
-const PIECE =
-  /\b(?:(in|into|of|on|to|from|with|through|across|around)\s+(?:the\s+)?)?(?:first|second|third|other|left|right|1st|2nd|both|two)\s+(?:leg|arm|ear|foot|paw|wing|toe|horn|piece|half(?!\s+(?:double|treble))|panel|strap|sleeve|motif|square|hexagon)s?\b/gi;
+const ORDINALS: Readonly<Record<string, PieceStep['which']>> = {
+  first: 1,
+  '1st': 1,
+  one: 1,
+  second: 2,
+  '2nd': 2,
+  two: 2,
+  third: 3,
+  '3rd': 3,
+  fourth: 4,
+  '4th': 4,
+  other: 'other',
+  left: 'left',
+  right: 'right',
+  both: 'both',
+};
 
-const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat']);
+const PREPOSITION = String.raw`(?:(in|into|of|on|onto|to|from|with|through|across|along|around|round|over)\s+)?(?:(?:the|your)\s+)?`;
+const PIECES =
+  'legs?|arms?|ears?|foot|feet|paws?|wings?|toes?|horns?|fingers?|pieces?|panels?|straps?|sleeves?|motifs?|squares?|hexagons?';
+const ORDINAL = '(?:first|second|third|fourth|other|left|right|1st|2nd|3rd|4th|both|two)';
 
-/** The steps with a `not-worked` one where they bring in another piece; `text` is the instruction's. */
+/** A piece by its number; "first half double crochet" is none. */
+const NUMBERED = new RegExp(
+  String.raw`\b${PREPOSITION}(${ORDINAL})\s+(${PIECES}|half(?!\s+(?:double|treble)))\b|` +
+    String.raw`\b${PREPOSITION}(legs?|arms?)\s+#?(one|two|1|2)\b(?!\s*(?:sts?|sc|dc|rows?|rnds?))`,
+  'gi',
+);
+/** The body by its name, beside a piece that has a number. */
+const NAMED = new RegExp(String.raw`\b${PREPOSITION}(body|head|yoke|torso)\b()`, 'gi');
+
+const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'skip', 'join']);
+
+/** The steps with the pieces that they bring in; `text` is the instruction's. */
 export function nameJoinedPieces(steps: readonly Step[], text: string): Step[] {
-  const named = [...text.matchAll(PIECE)].map((found) => ({
-    from: found.index,
-    to: found.index + found[0].length,
-    worked: found[1] !== undefined,
-  }));
+  const named = [...text.matchAll(NUMBERED)].map(pieceOf);
   if (named.length === 0) return [...steps];
+  const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(isSaid);
   const told = (step: Step): boolean => named.some((n) => n.from < step.to && n.to > step.from);
   const read = steps.map(
     (step): Step =>
@@ -26,7 +50,128 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): Step[] {
         : step,
   );
   // "Fasten off the first leg" speaks of it only; "sc in first leg" works into it.
-  const into = named.find((piece) => piece.worked);
-  if (!into || !read.some((step) => WORKS.has(step.kind))) return read;
-  return [...read, { kind: 'not-worked', what: 'joining pieces', from: into.from, to: into.to }];
+  if (!read.some((step) => WORKS.has(step.kind) || step.kind === 'chain')) return read;
+  for (const piece of all) place(read, piece, text);
+  return read;
+}
+
+/** Only a piece with a word before it is worked into: "of first leg", "to the other arm". */
+const isSaid = (piece: PieceStep & { readonly said: boolean }): boolean => piece.said;
+
+function pieceOf(found: RegExpExecArray): PieceStep & { readonly said: boolean } {
+  const groups = found.slice(1).filter((group) => group !== undefined);
+  const words = groups.map((group) => group.toLowerCase());
+  const preposition =
+    /^(?:in|into|of|on|onto|to|from|with|through|across|along|around|round|over)$/;
+  const before = words.find((word) => preposition.test(word)) ?? '';
+  const which = words.map((word) => ORDINALS[word] ?? (Number(word) || null)).find(Boolean) ?? null;
+  const word = words.find((w) => w !== before && ORDINALS[w] === undefined && /^[a-z]/.test(w));
+  return {
+    kind: 'piece',
+    word: singular(word ?? ''),
+    which,
+    how: before === 'from' ? 'from' : before === 'to' || before === 'with' ? 'join' : 'on',
+    from: found.index,
+    to: found.index + found[0].length,
+    said: before !== '',
+  };
+}
+
+const singular = (word: string): string =>
+  word === 'feet' ? 'foot' : word.replace(/(?<=[a-z]{2})s$/, '');
+
+/** Puts the piece before the step that its words stand in, or right behind. */
+function place(steps: Step[], named: PieceStep & { readonly said: boolean }, text: string): void {
+  const { said: _, ...piece } = named;
+  const overlaps = (step: Step): boolean => step.from < piece.to && step.to > piece.from;
+  let at = steps.findIndex((step) => step.kind !== 'remark' && overlaps(step));
+  if (at < 0) {
+    at = steps.findIndex((step) => step.from >= piece.from || overlaps(step));
+    if (at < 0) at = steps.length;
+    const before = steps[at - 1];
+    const joined = before && /^\s*$/.test(text.slice(before.to, piece.from));
+    if (joined && WORKS.has(before.kind) && piece.how !== 'from') at--;
+  }
+  const step = steps[at];
+  if (step && overlaps(step)) steps[at] = withoutPiece(step, piece);
+  steps.splice(at, 0, piece);
+  const covered = steps.findIndex(
+    (other) => other.kind === 'remark' && other.from >= piece.from && other.to <= piece.to,
+  );
+  if (covered >= 0) steps.splice(covered, 1);
+}
+
+/** "In each st of first [leg]": the ordinal was taken for a stitch's; it is the piece's. */
+function withoutPiece(step: Step, piece: PieceStep): Step {
+  if (step.kind === 'join') return { ...step, place: null };
+  if (step.kind !== 'work' || !step.place) return step;
+  const { place } = step;
+  if (place.from >= piece.from - 1) return alongPiece(step, piece);
+  if (!place.of || place.of.to <= piece.from) return step;
+  return { ...step, place: { ...place, of: null } };
+}
+
+/** "Sc 12 around first leg" goes along it; "sc around first leg" goes all the way. */
+function alongPiece(step: WorkStep, { from, to }: PieceStep): WorkStep {
+  if (step.n || step.stitch.stem === 'ss') return { ...step, place: null };
+  return { ...step, place: null, until: { kind: 'end', word: 'around', from, to } };
+}
+
+/** "Sc 3 along the chain": words that were not read behind work that has no place. */
+const CHAIN =
+  /^(?:along|on|over|across|down|in|into)\s+(?:(?:each|the|of|your)\s+)*(?:ch|chs|chains?)(?:\s+(?:st|sts|stitches))?(?:\s+space)?$/i;
+
+/** Rows that bring pieces together work along the chain between them, in many words. */
+export function alongChain(steps: readonly Step[], text: string): Step[] {
+  if (!steps.some((step) => step.kind === 'piece')) return [...steps];
+  const out: Step[] = [];
+  for (const step of steps) {
+    const work = out.at(-1);
+    const words = text.slice(step.from, step.to).trim();
+    const says = (step.kind === 'unread' || step.kind === 'remark') && CHAIN.test(words);
+    if (says && work?.kind === 'work' && !work.place) out[out.length - 1] = inChain(work, step);
+    else out.push(step);
+  }
+  return out;
+}
+
+function inChain(work: WorkStep, { from, to }: Step): WorkStep {
+  const noun: Noun = {
+    kind: 'chain',
+    stem: null,
+    chains: null,
+    word: '',
+    plural: true,
+    corner: false,
+    skipped: false,
+    from,
+    to,
+  };
+  const place: Place = {
+    pick: work.n ? 'next' : 'each',
+    n: work.n,
+    each: !work.n,
+    nth: null,
+    fromHook: false,
+    nouns: [noun],
+    joinedBy: null,
+    until: null,
+    of: null,
+    loop: null,
+    post: null,
+    rowsBelow: 0,
+    row: null,
+    all: false,
+    from,
+    to,
+  };
+  return { ...work, n: null, numberAfter: false, place, to };
+}
+
+/** "…in each ch (3). (30)": beside a piece's own number the row's is the last. */
+export function lastCount(counts: readonly StatedCount[], steps: readonly Step[]): StatedCount[] {
+  const last = counts.at(-1);
+  const pieces = steps.some((step) => step.kind === 'piece');
+  if (!pieces || last?.unit !== null) return [...counts];
+  return counts.filter((count) => count === last || count.unit !== null);
 }

@@ -1,6 +1,6 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 import { settleJoins } from './join.ts';
-import { nameJoinedPieces } from './joined.ts';
+import { alongChain, lastCount, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
@@ -23,8 +23,9 @@ export function readInstruction(
   ringFirst(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
-  const settled = nameJoinedPieces(settleJoins(steps), text.slice(from, to));
-  return { label, steps: settled, counts, orders: r.orders };
+  const words = text.slice(from, to);
+  const settled = alongChain(nameJoinedPieces(settleJoins(steps), words), words);
+  return { label, steps: settled, counts: lastCount(counts, settled), orders: r.orders };
 }
 
 /** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */

@@ -355,6 +355,20 @@ export interface RemarkStep extends Span {
   readonly kind: 'remark';
 }
 
+/**
+ * From here on the hook works on another piece: "of first leg", "on the body", "join to second arm".
+ * It stands before the step that its words belong to.
+ */
+export interface PieceStep extends Span {
+  readonly kind: 'piece';
+  /** The piece's word, lower-case, singular: "leg". */
+  readonly word: string;
+  /** 1 for "first", 2 for "second" and so on; `null`: not said. */
+  readonly which: number | 'other' | 'both' | 'left' | 'right' | null;
+  /** from: the piece on the hook ("from the second leg"); join: the one that it is joined to. */
+  readonly how: 'on' | 'from' | 'join';
+}
+
 /** Understood, named, but not worked yet: joining pieces through both layers, sewing, surface work. */
 export interface NotWorkedStep extends Span {
   readonly kind: 'not-worked';
@@ -387,6 +401,7 @@ export type Step =
   | RowsAgainStep
   | EvenStep
   | RemarkStep
+  | PieceStep
   | NotWorkedStep
   | UnreadStep;
 

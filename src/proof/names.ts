@@ -36,17 +36,20 @@ export function firstWords(words: string): string {
 
 /** What the row is worked into, in words: "round 3", "the foundation chain". */
 export function beneathName(scene: Scene, { before, row }: Sighting): string {
+  if (row.joins) return 'what it joins';
   if (before && before.number === null && before.label === row.label) return 'the row before';
   if (before) return rowName(scene, before);
   return row.available > 1 ? 'the foundation chain' : 'the start';
 }
 
 /** Stitches, or chains where nothing but a chain lies beneath. */
-export const beneathUnit = ({ before }: Sighting): Noun => (before ? STITCHES : CHAINS);
+export const beneathUnit = ({ before, row }: Sighting): Noun =>
+  before || row.joins ? STITCHES : CHAINS;
 
 /** Points at where the number beneath comes from. */
 export function beneathLabels(scene: Scene, sighting: Sighting): Label[] {
   const { before, row } = sighting;
+  if (row.joins) return [];
   if (!before) return foundationLabels(scene, row);
   if (before.from === row.from) return [];
   const stated = before.stated[0]?.span;

@@ -4,6 +4,7 @@ import type { Here, RowContext } from '../context.ts';
 import { bareEdge, foundationEdge } from '../edge.ts';
 import {
   atStart,
+  countedSince,
   fact,
   type Hands,
   make,
@@ -13,11 +14,14 @@ import {
   spanAt,
 } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
+import { bridge } from '../pieces.ts';
 import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
 import { beginsWithMore } from './box-more.ts';
+import { leadsToPiece } from './piece.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
+  if (here.top && leadsToPiece(hands, here)) return makeBridge(hands, step);
   if (startsPiece(hands) || startsAgain(hands, step, row)) {
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
     const intoRing = row.shape.usesRing && !closesFirst(here);
@@ -33,6 +37,15 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
   if (beginsRow(hands, here)) return beginWithChain(hands, step, row);
   const n = numberFor(hands, step.n) ?? 1;
   makeChains(hands, n, originFor(hands, step));
+}
+
+/** A chain from one piece to another. */
+function makeBridge(hands: Hands, step: ChainStep): void {
+  const n = numberFor(hands, step.n) ?? 1;
+  const from = hands.nodes.n;
+  const before = countedSince(hands, hands.rowFrom) === 0;
+  makeChains(hands, n, originFor(hands, step));
+  bridge(hands, { from, n, before });
 }
 
 /** Turning chains are at most so long: the quintuple treble's, and nobody turns higher. */

@@ -4,6 +4,7 @@ import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE } from '../edge.ts';
 import { atStart, type Hands, make, numberFor, originFor, spanAt } from '../hands.ts';
 import { nounOf } from '../noun.ts';
+import { arrived, atJoin } from '../pieces.ts';
 import { takePlace } from '../place.ts';
 import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
@@ -13,6 +14,7 @@ import { workOn } from './turn.ts';
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
 
 export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here): void {
+  if (atJoin(hands)) return joinPiece(hands, step);
   if (joinsChain(hands)) return closeChain(hands, row);
   const onSkipped = step.place !== null && nounOf(step.place).skipped;
   if (atStart(hands) && (hands.edge.kind !== 'none' || onSkipped)) return attach(hands, step);
@@ -23,6 +25,14 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
     hands.edge = { ...hands.edge, ring: true };
     workOn(hands, false);
   }
+}
+
+/** "Join to first leg": the stitch stays free for the work that follows, unless it is joined with it. */
+function joinPiece(hands: Hands, step: JoinStep): void {
+  hands.fastened = false;
+  const from = hands.nodes.n;
+  beginWithStitch(hands, step);
+  if (hands.nodes.n > from) arrived(hands, 'free');
 }
 
 /** "Join in 3rd ch of beg ch-4": that chain must be the top of what the chain stands for. */

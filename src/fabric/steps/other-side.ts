@@ -3,11 +3,13 @@ import type { OtherSideStep } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { bareEdge, edgeOfPlaces } from '../edge.ts';
 import { fact, type Hands, spanAt } from '../hands.ts';
+import { toBridge } from '../pieces.ts';
 import { ask } from '../readings.ts';
 import { lastChainRun, undersideOver } from '../skipped.ts';
 
 export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext): void {
   row.round = true;
+  if (hands.pieces && toBridge(hands)) return;
   if (step.rowEnds) return alongRowEnds(hands);
   const places = onFoundation(hands, step) ?? underGap(hands);
   if (!places) {

@@ -17,6 +17,7 @@ import { hasNext, limitOf, ofEach } from '../limit.ts';
 import { ringTarget, startChainEntry, workStandingFirst } from '../next.ts';
 import { firstAnchor } from '../nodes.ts';
 import { gapsOf, nounOf } from '../noun.ts';
+import { arrived, atJoin, goesOnElsewhere, toBridge } from '../pieces.ts';
 import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
 import { runAlong } from '../run.ts';
@@ -28,11 +29,14 @@ import { countFromHook, skippedChains } from './from-hook.ts';
 import { openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
 import { isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
+import { onOnePiece } from './piece.ts';
 import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
 
 /** Works one step of stitches. */
 export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
+  if (isSlip(step) && atJoin(hands)) return;
+  arrived(hands, onOnePiece(here) ? 'within' : 'free');
   if (isSlip(step)) {
     // "Sl st in next st" with the round already full only closes it.
     if (here.top && hands.edge.ring && !hands.into && remaining(hands) === 0 && !atStart(hands))
@@ -44,7 +48,7 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
     if (move && (move === 'begins' || row.round)) return moveStart(hands, step, row, move);
   }
   if (step.stitch.foundation) return makeFoundation(hands, step);
-  if (step.evenly) return workEvenly(hands, step);
+  if (step.evenly && !onBridge(hands, step)) return workEvenly(hands, step);
   if (closesSpace(hands, step, row)) return closeSpace(hands, step);
   if (step.place && isOwnChain(hands, step.place)) workBack(hands, step.place);
   const places: (Place | null)[] = [step.place, ...step.alsoIn];
@@ -70,7 +74,8 @@ const takesSeveralPlaces = (step: WorkStep): boolean =>
 
 function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here): void {
   const place = written && ofEach(written);
-  const until = place?.until ?? (place === null ? step.until : null);
+  const until =
+    place?.until ?? (place === null ? (step.until ?? sideUntil(hands, step, here)) : null);
   if (place?.fromHook && hands.edge.kind === 'foundation') {
     return workFromHook(hands, step, place);
   }
@@ -79,9 +84,10 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
     return stitches(hands, step, takeStitch(hands, 'chains'), perPlaceIn(hands, step));
   }
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
+  if (hands.pieces && place && nounOf(place).kind === 'chain') toBridge(hands);
   if (place && startsInFirstChain(hands, step, place)) hands.pos = hands.edge.n - 1;
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
-    return workEach(hands, step, { place, until, reserve: reserved(hands, here) });
+    return workAllRound(hands, step, { place, until }, here);
   }
   const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? null));
   if (place === null || many === 0) return workAlong(hands, step, place, here);
@@ -91,6 +97,18 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
+
+const onSide = (here: Here): boolean => here.steps[here.i - 1]?.kind === 'other-side';
+
+/** "Sc along other side of ch", between two pieces: along all of it. */
+function sideUntil(hands: Hands, step: WorkStep, here: Here): Until | null {
+  const along = hands.pieces !== null && onSide(here);
+  return along && step.n === null ? { kind: 'end', word: '', from: step.to, to: step.to } : null;
+}
+
+/** "3 sc on the other side of the ch", where the chain lies between two pieces. */
+const onBridge = (hands: Hands, step: WorkStep): boolean =>
+  hands.pieces !== null && step.place !== null && nounOf(step.place).kind === 'chain';
 
 /** The row begins on a chain with which the row beneath ended, to widen the piece. */
 const onWidening = (hands: Hands): boolean =>
@@ -185,6 +203,20 @@ const isPlain = (hands: Hands, place: Place, step: WorkStep): boolean =>
   !nounOf(place).skipped &&
   place.rowsBelow === 0 &&
   gapsOf(hands, place, step) === 'passed';
+
+/** On one piece; where nothing is worked behind it, along all that the row brings together. */
+function workAllRound(
+  hands: Hands,
+  step: WorkStep,
+  along: { place: Place | null; until: Until | null },
+  here: Here,
+): void {
+  workEach(hands, step, { ...along, reserve: reserved(hands, here) });
+  if (!hands.pieces || onOnePiece(here) || onSide(here) || nounOf(along.place).kind === 'chain')
+    return;
+  if (here.steps.slice(here.i + 1).some((next) => next.kind === 'work')) return;
+  while (goesOnElsewhere(hands)) workEach(hands, step, { ...along, reserve: hands.edge.n });
+}
 
 /** "In each st around", "across to last 3 sts". */
 function workEach(

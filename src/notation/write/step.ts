@@ -60,6 +60,7 @@ export function writeStep(step: Step, voice: Voice): string {
     case 'even':
       return writeEven(step, voice);
     case 'remark':
+    case 'piece':
     case 'unread':
     case 'not-worked':
       return writeVerbatim(step, voice);

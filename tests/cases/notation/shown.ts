@@ -122,6 +122,8 @@ function stepped(step: Step, text: string): string {
       return `"${words}"`;
     case 'unread':
       return `UNREAD "${words}"`;
+    case 'piece':
+      return `piece ${step.how} ${step.which ?? ''} ${step.word}`;
     case 'not-worked':
       return `not-worked "${words}"`;
     default:

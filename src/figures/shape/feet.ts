@@ -1,0 +1,77 @@
+/**
+ * Where the feet of stitches stand. A stitch worked into a space stands on one of its chains: several
+ * spread along the space in the order worked, as they do in the hand. A stitch in a stitch stands on it.
+ */
+import { anchorsOfNode, type Draft, isChainNode } from './draft.ts';
+
+export interface Feet {
+  /** Kept cloth nodes stood on, by cloth node. */
+  readonly on: readonly (readonly number[])[];
+  /** The place that the words name; -1 for none. */
+  readonly place: Int32Array;
+}
+
+export function feetOf(draft: Draft): Feet {
+  const { cloth } = draft;
+  const { n, flags } = cloth.nodes;
+  const place = new Int32Array(n).fill(-1);
+  const inSpace = new Map<string, number[]>();
+  const on: number[][] = Array.from({ length: n }, () => []);
+  for (const [index, { nodes }] of draft.runs.entries()) {
+    for (const node of nodes) {
+      const anchors = anchorsOfNode(cloth, node);
+      const first = anchors[0] ?? -1;
+      place[node] = first;
+      if (first >= 0 && flags[node] && isChainNode(draft, first)) {
+        const key = `${index} ${first}`;
+        const others = inSpace.get(key);
+        if (others) others.push(node);
+        else inSpace.set(key, [node]);
+      } else {
+        on[node] = standing(draft, anchors);
+      }
+    }
+  }
+  for (const nodes of inSpace.values()) spread(draft, nodes, place[nodes[0]!]!, on);
+  return { on, place };
+}
+
+function standing(draft: Draft, anchors: Int32Array): number[] {
+  const feet: number[] = [];
+  for (const place of anchors) {
+    const foot = place >= 0 ? draft.standsFor[place]! : -1;
+    if (foot >= 0 && !feet.includes(foot)) feet.push(foot);
+  }
+  return feet;
+}
+
+/** Chains of the space whose lowest chain is `first`, from there on in the order made. */
+export function chainsOfSpace(draft: Draft, first: number): readonly number[] {
+  const run = draft.runs[draft.run[first]!];
+  if (!run) return [draft.standsFor[first]!].filter((node) => node >= 0);
+  const chains: number[] = [];
+  for (let i = first; draft.run[i] === draft.run[first] && isChainNode(draft, i); i++) chains.push(i);
+  return chains;
+}
+
+/** More stitches than this on each chain of a space: the place is a whole edge, and not known here. */
+const MOST_A_CHAIN = 8;
+
+function spread(draft: Draft, nodes: readonly number[], first: number, on: number[][]): void {
+  const chains = chainsOfSpace(draft, first);
+  const run = draft.runs[draft.run[first]!];
+  if (chains.length === 0 || nodes.length > MOST_A_CHAIN * chains.length) return;
+  // Met from the other side, a space runs the other way: turned rows, or the stitches before it say so.
+  const backwards = !run?.isRing && meetsBackwards(draft, nodes, first);
+  nodes.forEach((node, j) => {
+    const k = Math.min(chains.length - 1, Math.floor(((j + 0.5) * chains.length) / nodes.length));
+    on[node] = [chains[backwards ? chains.length - 1 - k : k]!];
+  });
+}
+
+/** Sides of the two rows differ: the later one runs against the earlier. */
+function meetsBackwards(draft: Draft, nodes: readonly number[], first: number): boolean {
+  const above = draft.runs[draft.run[nodes[0]!]!]?.record;
+  const below = draft.runs[draft.run[first]!]?.record;
+  return above !== null && below !== null && above?.side !== below?.side;
+}

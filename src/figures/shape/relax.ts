@@ -1,0 +1,118 @@
+/**
+ * Brings springs to rest from a layout. A generator: it yields how far it has come, so that a host may
+ * show that, give other work a turn, or stop; the engine itself has no clock. Limits count steps,
+ * never time, so that an unstopped run gives the same bytes on every machine.
+ */
+import { findContacts, neighboursOf, noContacts } from './contact.ts';
+import type { Contacts, Load, Stuffing } from './energy.ts';
+import { sqrt } from './numeric.ts';
+import { restart, settle, startSettling, unsettledMm } from './settle.ts';
+import { byColour, type Springs } from './springs.ts';
+import { sweep } from './sweep.ts';
+
+export interface Relaxing {
+  readonly springs: Springs;
+  /** x, y, z of every node in mm; not changed. */
+  readonly at: Float64Array;
+  /** Layers come no closer than this; 0 where they may. */
+  readonly thicknessMm?: number;
+  readonly stuffing?: Stuffing | null;
+  readonly limits?: RelaxLimits;
+}
+
+export interface RelaxLimits {
+  readonly sweeps: number;
+  readonly steps: number;
+  /** At rest when no node is pulled by more than this many mm of a stretched stitch. */
+  readonly restMm: number;
+}
+
+/** 40 sweeps take the noise of a layout away; 1,200 steps settle 25,000 stitches (bench/shape.ts). */
+export const LIMITS: RelaxLimits = { sweeps: 40, steps: 1200, restMm: 0.002 };
+
+export interface RelaxProgress {
+  readonly stage: 'sweep' | 'settle';
+  /** Share of the limit that is used up, 0 to 1: it may end sooner. */
+  readonly done: number;
+  readonly unsettledMm: number;
+}
+
+export interface Relaxed {
+  readonly at: Float64Array;
+  readonly settled: boolean;
+  /** Largest pull that is left on a node, in mm of a stretched stitch. */
+  readonly unsettledMm: number;
+  /** How far springs along and between rows are from their length, in the mean. */
+  readonly edgeErrorMm: number;
+  readonly energy: number;
+  readonly steps: number;
+}
+
+/** Steps between two reports and two searches for contacts. */
+const REPORT = 20;
+
+export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undefined> {
+  const { sweeps, steps, restMm } = asked.limits ?? LIMITS;
+  const nodes = asked.at.length / 3;
+  const springs = byColour(asked.springs, nodes);
+  const at = asked.at.slice();
+  for (let i = 0; i < sweeps; i++) {
+    sweep(at, springs);
+    if (i % REPORT === 0) yield { stage: 'sweep', done: 0, unsettledMm: Number.NaN };
+  }
+  const contacts = asked.thicknessMm ? noContacts(nodes, asked.thicknessMm, 1) : null;
+  const tied = contacts && neighboursOf(springs, nodes);
+  const load: Load = { springs, contacts, stuffing: asked.stuffing ?? null };
+  if (contacts && tied) findContacts(at, tied, contacts);
+  const settling = startSettling(at, load);
+  let step = 0;
+  for (; step < steps && !settling.stuck; step++) {
+    if (step % REPORT === 0) {
+      const left = unsettledMm(settling.gradient);
+      yield { stage: 'settle', done: step / steps, unsettledMm: left };
+      if (left < restMm) break;
+      if (contacts && tied && step > 0 && renewed(settling.at, contacts, tied)) restart(settling);
+    }
+    settle(settling);
+  }
+  const left = unsettledMm(settling.gradient);
+  return {
+    at: settling.at,
+    settled: left < restMm,
+    unsettledMm: left,
+    edgeErrorMm: edgeErrorMm(settling.at, springs),
+    energy: settling.energy,
+    steps: step,
+  };
+}
+
+/** Finds contacts anew; whether there are or were any. */
+function renewed(at: Float64Array, contacts: Contacts, tied: ReturnType<typeof neighboursOf>): boolean {
+  const before = contacts.n;
+  findContacts(at, tied, contacts);
+  return before + contacts.n > 0;
+}
+
+/** Mean error of the stiff springs: those that carry a stitch's own width and height. */
+export function edgeErrorMm(at: Float64Array, springs: Springs): number {
+  let sum = 0;
+  let n = 0;
+  for (let i = 0; i < springs.n; i++) {
+    if (springs.stiffness[i]! < 1) continue;
+    const p = 3 * springs.a[i]!;
+    const q = 3 * springs.b[i]!;
+    const square = (at[q]! - at[p]!) ** 2 + (at[q + 1]! - at[p + 1]!) ** 2 + (at[q + 2]! - at[p + 2]!) ** 2;
+    sum += Math.abs(sqrt(square) - springs.restMm[i]!);
+    n++;
+  }
+  return n === 0 ? 0 : sum / n;
+}
+
+/** Runs to the end without a look in between. */
+export function relaxWhole(asked: Relaxing): Relaxed {
+  const run = relax(asked);
+  for (;;) {
+    const { done, value } = run.next();
+    if (done) return value;
+  }
+}

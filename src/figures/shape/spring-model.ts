@@ -1,0 +1,135 @@
+/**
+ * The springs of a piece. Along the row stitches are as far apart as the gauge says; between rows as
+ * far as the stitch is high. Weaker springs across keep the fabric from shearing, and the weakest, from
+ * each stitch to the second next, from creasing.
+ */
+import { sqrt } from './numeric.ts';
+import { type Springs, SpringList } from './springs.ts';
+import { firstAnchorOf, lastAnchorOf, type StitchGraph } from './stitch-graph.ts';
+
+/** Stiffness against that along the row. Ours: fabric shears and bends far more easily than it stretches. */
+export const ALONG = 1;
+export const ACROSS = 0.15;
+export const BENDING = 0.01;
+
+/** Springs by the row of their later node, so that a row can be settled before the next is laid. */
+export interface PieceSprings {
+  readonly springs: Springs;
+  /** Springs of row r: [rowFrom[r], rowFrom[r + 1]). */
+  readonly rowFrom: Int32Array;
+}
+
+export function springsOf(graph: StitchGraph): PieceSprings {
+  const list = new SpringList();
+  const sharing = sharingOf(graph);
+  const rowFrom = new Int32Array(graph.rows.length + 1);
+  graph.rows.forEach((row, r) => {
+    for (let i = row.from; i < row.to; i++) {
+      addAlong(graph, list, i);
+      addColumns(graph, list, i, sharing);
+      addDiagonals(graph, list, i);
+      addBending(graph, list, i);
+    }
+    rowFrom[r + 1] = list.n;
+  });
+  return { springs: list.finish(), rowFrom };
+}
+
+const apart = (graph: StitchGraph, a: number, b: number): number =>
+  (graph.widthMm[a]! + graph.widthMm[b]!) / 2;
+
+/** Springs forward in the row; the last of a ring closes the round at its join. */
+function addAlong(graph: StitchGraph, list: SpringList, i: number): void {
+  const next = graph.after[i]!;
+  if (next >= 0) list.add(i, next, apart(graph, i, next), ALONG);
+}
+
+/** For every stitch: how many stand on its foot beside it in its row, and which of them it is. */
+interface Sharing {
+  readonly of: Uint16Array;
+  readonly nth: Uint16Array;
+}
+
+function sharingOf(graph: StitchGraph): Sharing {
+  const of = new Uint16Array(graph.n).fill(1);
+  const nth = new Uint16Array(graph.n);
+  for (const row of graph.rows) {
+    for (let i = row.from; i < row.to; ) {
+      const foot = firstAnchorOf(graph, i);
+      let end = i + 1;
+      while (end < row.to && foot >= 0 && onlyFoot(graph, end) === foot) end++;
+      const isOne = onlyFoot(graph, i) === foot && foot !== graph.ring;
+      for (let k = i; k < end && isOne; k++) {
+        of[k] = end - i;
+        nth[k] = k - i;
+      }
+      i = end;
+    }
+  }
+  return { of, nth };
+}
+
+const onlyFoot = (graph: StitchGraph, node: number): number =>
+  graph.anchorFrom[node + 1]! - graph.anchorFrom[node]! === 1 ? firstAnchorOf(graph, node) : -1;
+
+/**
+ * From a stitch to its feet. Of two stitches in one place each leans out by half a width, and so do the
+ * legs of a decrease; the legs of larger fans are as long as the stitch is high, which rounds a shell.
+ */
+function addColumns(graph: StitchGraph, list: SpringList, i: number, sharing: Sharing): void {
+  const from = graph.anchorFrom[i]!;
+  const legs = graph.anchorFrom[i + 1]! - from;
+  const height = graph.heightMm[i]!;
+  for (let k = 0; k < legs; k++) {
+    const foot = graph.anchors[from + k]!;
+    let lean = (k - (legs - 1) / 2) * graph.widthMm[foot]!;
+    if (legs === 1 && sharing.of[i] === 2) lean = (sharing.nth[i]! - 0.5) * graph.widthMm[i]!;
+    list.add(i, foot, sqrt(height * height + lean * lean), ALONG);
+  }
+}
+
+/** Stitches further apart than this in the row beneath span a gap, and no fabric lies between. */
+const MOST_STEPS = 3;
+
+/** Along the row beneath from `a` to `b`, mm; null where they are no near neighbours. */
+export function beneathMm(graph: StitchGraph, a: number, b: number): number | null {
+  if (graph.row[a] !== graph.row[b]) return null;
+  for (const step of [graph.after, graph.before]) {
+    let sum = 0;
+    let at = a;
+    for (let n = 0; n < MOST_STEPS; n++) {
+      const next = step[at]!;
+      if (next < 0) break;
+      sum += apart(graph, at, next);
+      if (next === b) return sum;
+      at = next;
+    }
+  }
+  return null;
+}
+
+function addDiagonals(graph: StitchGraph, list: SpringList, i: number): void {
+  const next = graph.after[i]!;
+  if (next < 0) return;
+  const left = lastAnchorOf(graph, i);
+  const right = firstAnchorOf(graph, next);
+  if (left < 0 || right < 0 || left === right) return;
+  const base = beneathMm(graph, left, right);
+  if (base === null) return;
+  const wide = (base + apart(graph, i, next)) / 2;
+  const height = (graph.heightMm[i]! + graph.heightMm[next]!) / 2;
+  const rest = sqrt(wide * wide + height * height);
+  list.add(i, right, rest, ACROSS);
+  list.add(next, left, rest, ACROSS);
+}
+
+function addBending(graph: StitchGraph, list: SpringList, i: number): void {
+  const next = graph.after[i]!;
+  const second = next >= 0 ? graph.after[next]! : -1;
+  if (second >= 0 && second !== graph.before[i]) {
+    list.add(i, second, apart(graph, i, next) + apart(graph, next, second), BENDING);
+  }
+  const below = onlyFoot(graph, i);
+  const under = below >= 0 ? onlyFoot(graph, below) : -1;
+  if (under >= 0) list.add(i, under, graph.heightMm[i]! + graph.heightMm[below]!, BENDING);
+}

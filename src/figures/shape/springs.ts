@@ -1,0 +1,94 @@
+/** Springs between stitches: flat columns, so that a sweep over 100,000 of them stays in the cache. */
+
+export interface Springs {
+  readonly n: number;
+  /** Node numbers of both ends. */
+  readonly a: Int32Array;
+  readonly b: Int32Array;
+  /** Length at which the spring is at rest, mm. */
+  readonly restMm: Float64Array;
+  /** Force per mm, in units of the stiffness of a stitch along its row. */
+  readonly stiffness: Float64Array;
+}
+
+/** Springs under way; `finish` cuts the columns to size. */
+export class SpringList {
+  private readonly ends: number[] = [];
+  private readonly rests: number[] = [];
+  private readonly stiff: number[] = [];
+
+  get n(): number {
+    return this.rests.length;
+  }
+
+  add(a: number, b: number, restMm: number, stiffness: number): void {
+    if (a === b || a < 0 || b < 0 || !(restMm > 0)) return;
+    this.ends.push(a, b);
+    this.rests.push(restMm);
+    this.stiff.push(stiffness);
+  }
+
+  finish(): Springs {
+    const { n } = this;
+    const a = new Int32Array(n);
+    const b = new Int32Array(n);
+    for (let i = 0; i < n; i++) {
+      a[i] = this.ends[2 * i]!;
+      b[i] = this.ends[2 * i + 1]!;
+    }
+    return { n, a, b, restMm: Float64Array.from(this.rests), stiffness: Float64Array.from(this.stiff) };
+  }
+}
+
+/** The springs in this order. */
+export function reordered(springs: Springs, order: Int32Array): Springs {
+  const n = order.length;
+  const out = {
+    n,
+    a: new Int32Array(n),
+    b: new Int32Array(n),
+    restMm: new Float64Array(n),
+    stiffness: new Float64Array(n),
+  };
+  for (let i = 0; i < n; i++) {
+    const from = order[i]!;
+    out.a[i] = springs.a[from]!;
+    out.b[i] = springs.b[from]!;
+    out.restMm[i] = springs.restMm[from]!;
+    out.stiffness[i] = springs.stiffness[from]!;
+  }
+  return out;
+}
+
+/**
+ * Sorted so that springs beside each other in the list share no node: a sweep that moves both ends of
+ * each spring in turn then never waits for the move before it. Greedy, in list order; a node of degree
+ * d takes part in at least d colours, and 64 are enough for any stitch (what is over goes last).
+ */
+export function byColour(springs: Springs, nodes: number): Springs {
+  const taken = new BigUint64Array(nodes);
+  const colour = new Uint8Array(springs.n);
+  const size = new Int32Array(65);
+  for (let i = 0; i < springs.n; i++) {
+    const used = taken[springs.a[i]!]! | taken[springs.b[i]!]!;
+    const c = lowestZero(used);
+    colour[i] = c;
+    size[c]!++;
+    if (c === 64) continue;
+    const bit = 1n << BigInt(c);
+    taken[springs.a[i]!]! |= bit;
+    taken[springs.b[i]!]! |= bit;
+  }
+  const start = new Int32Array(65);
+  for (let c = 1; c <= 64; c++) start[c] = start[c - 1]! + size[c - 1]!;
+  const order = new Int32Array(springs.n);
+  for (let i = 0; i < springs.n; i++) order[start[colour[i]!]!++] = i;
+  return reordered(springs, order);
+}
+
+function lowestZero(used: bigint): number {
+  const low = Number(used & 0xffffffffn) | 0;
+  if (low !== -1) return 31 - Math.clz32(~low & (low + 1));
+  const high = Number(used >> 32n) | 0;
+  return high === -1 ? 64 : 32 + 31 - Math.clz32(~high & (high + 1));
+}

@@ -9,4 +9,15 @@ export type {
   PieceSize,
 } from './part-size.ts';
 export { printFigure, type Rounded, rounded, shortFigure, type Units } from './print.ts';
+export type { Dimensions, Pose } from './shape/dimensions.ts';
+export type { Lies, RoundGirth } from './shape/flatness.ts';
+export { type Patches, patchesOf } from './shape/patches.ts';
+export type { RelaxLimits } from './shape/relax.ts';
+export {
+  type Shape,
+  type ShapedPiece,
+  type ShapeOptions,
+  type ShapeProgress,
+  shapeOf,
+} from './shape/shape.ts';
 export type { Amount, YarnNeed } from './yarn-need.ts';

@@ -10,6 +10,7 @@ export {
   roundedInches,
 } from './length.ts';
 export { NUMBER_SOURCE, numberOf } from './number.ts';
+export { cos, PI, sin, sqrt, tan } from './trigonometry.ts';
 export {
   type FoundWeight,
   findWeight,

@@ -1,6 +1,7 @@
 /** A run of chains between two stitches: straight, or half an ellipse where it is longer than the gap. */
+
+import { cos, PI, sin, sqrt } from '../../units/index.ts';
 import type { Layout } from './layout.ts';
-import { cos, PI, sin, sqrt } from './numeric.ts';
 import { across, lengthOf, minus, plus, times, unit, type Vector, vectorAt } from './vector.ts';
 
 export interface Span {
@@ -25,7 +26,8 @@ export function placeArch(layout: Layout, { from, to, before, after }: Span): vo
     done += (graph.widthMm[i]! + graph.widthMm[i === from ? before : i - 1]!) / 2;
     const angle = PI * (1 - done / length);
     const middle = plus(a, times(gap / 2, along));
-    const [x, y] = rise > 0 ? [(gap / 2) * cos(angle), rise * sin(angle)] : [gap * (done / length - 0.5), 0];
+    const [x, y] =
+      rise > 0 ? [(gap / 2) * cos(angle), rise * sin(angle)] : [gap * (done / length - 0.5), 0];
     at.set(plus(plus(middle, times(x, along)), times(y, up)), 3 * i);
     way.set(normalAt({ angle, half: gap / 2, rise }, along, up), 3 * i);
     isPlaced[i] = 1;

@@ -48,7 +48,9 @@ export function findContacts(at: Float64Array, tied: Neighbours, contacts: Conta
   for (let i = 0; i < nodes; i++) {
     cell[i] = key(index(at[3 * i]!), index(at[3 * i + 1]!), index(at[3 * i + 2]!));
   }
-  const order = Int32Array.from({ length: nodes }, (_, i) => i).sort((p, q) => cell[p]! - cell[q]! || p - q);
+  const order = Int32Array.from({ length: nodes }, (_, i) => i).sort(
+    (p, q) => cell[p]! - cell[q]! || p - q,
+  );
   const first = new Map<number, number>();
   for (let k = nodes - 1; k >= 0; k--) first.set(cell[order[k]!]!, k);
   contacts.n = 0;

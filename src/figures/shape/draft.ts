@@ -56,7 +56,7 @@ export function draftOf(cloth: Cloth, kinds: KindTable): Draft {
     add(record, from, to);
     end = to;
   }
-  return { ...by, standsFor, run, runs: closedFoundations(by, runs) };
+  return { ...by, standsFor, run, runs: openFirstRows(by, closedFoundations(by, runs), run) };
 }
 
 /** Nodes between the rows: foundation chains and rings, each a run of its own. */
@@ -117,10 +117,18 @@ const nearest = (nodes: readonly number[], node: number): number =>
  * Nothing says that a foundation chain was joined to a ring but what was worked into it: the round goes
  * once along all of it, or into the ring that it makes.
  */
-function closedFoundations(by: Pick<Draft, 'cloth' | 'kinds'>, runs: readonly Run[]): readonly Run[] {
+function closedFoundations(
+  by: Pick<Draft, 'cloth' | 'kinds'>,
+  runs: readonly Run[],
+): readonly Run[] {
   return runs.map((run, i) => {
     const first = runs[i + 1];
-    if (run.record || run.nodes.length < 3 || !first?.record || classOf(by, run.nodes[0]!) === 'ring') {
+    if (
+      run.record ||
+      run.nodes.length < 3 ||
+      !first?.record ||
+      classOf(by, run.nodes[0]!) === 'ring'
+    ) {
       return run;
     }
     const places = first.nodes.map((node) => anchorsOfNode(by.cloth, node)[0] ?? -1);
@@ -130,5 +138,26 @@ function closedFoundations(by: Pick<Draft, 'cloth' | 'kinds'>, runs: readonly Ru
     const span = Math.abs((within[0] ?? 0) - (within.at(-1) ?? 0));
     const isRing = intoRing || (first.isRing && span >= 0.6 * run.nodes.length);
     return isRing ? { ...run, isRing: true } : run;
+  });
+}
+
+/**
+ * A row worked into a ring counts as on a ring; whether it is closed to a round itself is told by the row
+ * that stands on it.
+ */
+function openFirstRows(
+  by: Pick<Draft, 'cloth' | 'kinds'>,
+  runs: readonly Run[],
+  runOf: Int32Array,
+): readonly Run[] {
+  return runs.map((run, i) => {
+    if (!run.record || !run.isRing || runs[i - 1]?.record) return run;
+    const above = runs
+      .slice(i + 1, i + 3)
+      .find(
+        ({ record, nodes }) =>
+          record && nodes.some((node) => runOf[anchorsOfNode(by.cloth, node)[0] ?? -1] === i),
+      );
+    return above ? { ...run, isRing: above.isRing } : run;
   });
 }

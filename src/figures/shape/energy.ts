@@ -2,11 +2,13 @@
  * The energy of a shape and the force on every node: springs, contact between layers, and stuffing
  * that presses outwards. Energy in stiffness times mm squared, force in stiffness times mm.
  */
-import { sqrt } from './numeric.ts';
+import { sqrt } from '../../units/index.ts';
+import type { Bends } from './bends.ts';
 import type { Springs } from './springs.ts';
 
 export interface Load {
   readonly springs: Springs;
+  readonly bends: Bends | null;
   /** Pairs that may come no closer than the fabric's thickness. */
   readonly contacts: Contacts | null;
   /** Closed surface and the pressure inside it. */
@@ -32,6 +34,7 @@ export interface Stuffing {
 export function energyOf(at: Float64Array, load: Load, gradient: Float64Array): number {
   gradient.fill(0);
   let energy = springEnergy(at, load.springs, gradient);
+  if (load.bends) energy += bendEnergy(at, load.bends, gradient);
   if (load.contacts) energy += contactEnergy(at, load.contacts, gradient);
   if (load.stuffing) energy += stuffingEnergy(at, load.stuffing, gradient);
   return energy;
@@ -60,6 +63,25 @@ function springEnergy(at: Float64Array, springs: Springs, gradient: Float64Array
     gradient[q + 2]! += per * z;
   }
   return energy;
+}
+
+function bendEnergy(at: Float64Array, bends: Bends, gradient: Float64Array): number {
+  const { nodes, rest, stiffness, n } = bends;
+  let sum = 0;
+  for (let k = 0; k < n; k++) {
+    const p = 3 * nodes[3 * k]!;
+    const q = 3 * nodes[3 * k + 1]!;
+    const r = 3 * nodes[3 * k + 2]!;
+    for (let c = 0; c < 3; c++) {
+      const off = at[p + c]! - 2 * at[q + c]! + at[r + c]! - rest[3 * k + c]!;
+      sum += off * off;
+      const force = stiffness * off;
+      gradient[p + c]! += force;
+      gradient[q + c]! -= 2 * force;
+      gradient[r + c]! += force;
+    }
+  }
+  return 0.5 * stiffness * sum;
 }
 
 function contactEnergy(at: Float64Array, contacts: Contacts, gradient: Float64Array): number {

@@ -50,7 +50,8 @@ export function chainsOfSpace(draft: Draft, first: number): readonly number[] {
   const run = draft.runs[draft.run[first]!];
   if (!run) return [draft.standsFor[first]!].filter((node) => node >= 0);
   const chains: number[] = [];
-  for (let i = first; draft.run[i] === draft.run[first] && isChainNode(draft, i); i++) chains.push(i);
+  for (let i = first; draft.run[i] === draft.run[first] && isChainNode(draft, i); i++)
+    chains.push(i);
   return chains;
 }
 
@@ -59,19 +60,34 @@ const MOST_A_CHAIN = 8;
 
 function spread(draft: Draft, nodes: readonly number[], first: number, on: number[][]): void {
   const chains = chainsOfSpace(draft, first);
-  const run = draft.runs[draft.run[first]!];
   if (chains.length === 0 || nodes.length > MOST_A_CHAIN * chains.length) return;
-  // Met from the other side, a space runs the other way: turned rows, or the stitches before it say so.
-  const backwards = !run?.isRing && meetsBackwards(draft, nodes, first);
+  const backwards = meetsBackwards(draft, nodes, first);
   nodes.forEach((node, j) => {
     const k = Math.min(chains.length - 1, Math.floor(((j + 0.5) * chains.length) / nodes.length));
     on[node] = [chains[backwards ? chains.length - 1 - k : k]!];
   });
 }
 
-/** Sides of the two rows differ: the later one runs against the earlier. */
+/**
+ * A row that was turned meets a space from its other end. What its neighbours are worked into tells:
+ * places made later before it, or places made earlier behind it.
+ */
 function meetsBackwards(draft: Draft, nodes: readonly number[], first: number): boolean {
-  const above = draft.runs[draft.run[nodes[0]!]!]?.record;
-  const below = draft.runs[draft.run[first]!]?.record;
-  return above !== null && below !== null && above?.side !== below?.side;
+  const above = draft.runs[draft.run[nodes[0]!]!]!;
+  const below = draft.run[first]!;
+  let votes = 0;
+  const vote = (node: number | undefined, sign: number): void => {
+    const place = node === undefined ? -1 : (anchorsOfNode(draft.cloth, node)[0] ?? -1);
+    if (place < 0 || place === first || draft.run[place] !== below) return;
+    // At a round's join the next place lies a round's length away: that neighbour says nothing.
+    const isFar = Math.abs(place - first) * 2 > draft.runs[below]!.nodes.length;
+    if (!isFar || !draft.runs[below]!.isRing) votes += place > first ? sign : -sign;
+  };
+  for (let n = 1; n <= NEIGHBOURS; n++) {
+    vote(above.nodes[above.nodes.indexOf(nodes[0]!) - n], 1);
+    vote(above.nodes[above.nodes.indexOf(nodes.at(-1)!) + n], -1);
+  }
+  return votes > 0;
 }
+
+const NEIGHBOURS = 4;

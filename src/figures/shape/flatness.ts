@@ -3,7 +3,7 @@
  * lie flat. Each round adds its height to the radius, so a flat circle grows by 2 pi h, a flat figure
  * with c corners by 2 c tan(pi / c) h, and straight sides (an oval round a chain) stay as they are.
  */
-import { PI, tan } from './numeric.ts';
+import { PI, tan } from '../../units/index.ts';
 import { firstAnchorOf, type GraphRow, rowLengthMm, type StitchGraph } from './stitch-graph.ts';
 
 export interface RoundGirth {
@@ -16,11 +16,24 @@ export interface RoundGirth {
   readonly corners: number;
   /** Chains stand in it: it gives, and its girth says little. */
   readonly hasSpaces: boolean;
-  /** A long chain bridges the round beneath (a handle, a loop of lace). */
-  readonly hasArches: boolean;
+  /** Long chains over the round beneath: a few are handles, many are lace. */
+  readonly arches: number;
   /** What the girth grows by against what lies flat: 1 flat, 0 straight up, negative closing. */
   readonly growth: number;
+  /** How long the round would be if the fabric had lain flat since it last stood up, mm. */
+  readonly flatGirthMm: number;
+  readonly lies: Lies;
 }
+
+/** flat: within what gauge and blocking hide. rises: a wall, a cone or a cup. closes: flat inwards. */
+export type Lies = 'flat' | 'rises' | 'closes' | 'ruffles';
+
+/**
+ * What gauge and blocking hide: a girth up to 12 % off lies flat all the same (judgement). Lace and
+ * corners give more.
+ */
+export const HIDDEN = 0.12;
+const HIDDEN_IN_LACE = 0.5;
 
 /** Length of the straight sides of all rounds, mm: the chain of an oval. */
 export function straightMm(graph: StitchGraph): number {
@@ -31,7 +44,7 @@ export function straightMm(graph: StitchGraph): number {
 
 /** Rounds from the start on, as long as each goes round on the one beneath. */
 export function roundGirths(graph: StitchGraph): readonly RoundGirth[] {
-  const girths: RoundGirth[] = [];
+  const girths: Measured[] = [];
   let before = startGirthMm(graph);
   let corners = 0;
   for (const row of graph.rows) {
@@ -45,7 +58,90 @@ export function roundGirths(graph: StitchGraph): readonly RoundGirth[] {
     girths.push({ row, girthMm, ...traits, corners, growth });
     before = girthMm;
   }
-  return girths;
+  return judged(withEarlyCorners(girths), startGirthMm(graph));
+}
+
+/** A square begins with a round that shows no corners yet: its first rounds are taken as the later ones. */
+function withEarlyCorners(girths: readonly Measured[]): readonly Measured[] {
+  const first = girths.findIndex(({ corners }) => corners > 0);
+  const corners = girths[first]?.corners ?? 0;
+  if (first < 1 || first > 3) return girths;
+  const by = flatGrowthMm(1, 0) / flatGrowthMm(1, corners);
+  return girths.map((girth, i) =>
+    i < first ? { ...girth, corners, growth: girth.growth * by } : girth,
+  );
+}
+
+/** As many long chains as this in a round are lace, not handles. */
+const LACE = 5;
+
+export const hasHandles = ({ arches }: Pick<RoundGirth, 'arches'>): boolean =>
+  arches > 0 && arches < LACE;
+
+type Measured = Omit<RoundGirth, 'flatGirthMm' | 'lies'>;
+
+/**
+ * Rounds are judged by what has gathered, not one by one: an even round between increases lies flat with
+ * them, and an oval whose ends grow a little fast is still flat for a while.
+ */
+function judged(girths: readonly Measured[], startMm: number): readonly RoundGirth[] {
+  let flat = startMm;
+  return girths.map((girth, i) => {
+    const next = flat + flatGrowthMm(girth.heightMm, girth.corners);
+    const slack = i < 2 ? FIRST_STITCHES * girthOfStitchMm(girth) : 0;
+    const lies = liesOf(
+      girths,
+      i,
+      Math.min(girth.girthMm, Math.max(next, girth.girthMm - slack)) / next,
+    );
+    flat = lies === 'flat' || lies === 'ruffles' ? next : girth.girthMm;
+    return { ...girth, flatGirthMm: next, lies };
+  });
+}
+
+/** The first rounds may hold a few stitches more or less: the middle of a piece gives or closes up. */
+const FIRST_STITCHES = 6;
+
+const girthOfStitchMm = ({ girthMm, row }: Measured): number => girthMm / (row.to - row.from);
+
+function liesOf(girths: readonly Measured[], i: number, ratio: number): Lies {
+  const girth = girths[i]!;
+  const { growth } = girth;
+  const gives = girth.hasSpaces || girths[i - 1]?.hasSpaces || girth.corners > 0;
+  const hidden = gives ? HIDDEN_IN_LACE : HIDDEN;
+  if (growth <= HIDDEN - 1) return 'closes';
+  if (hasHandles(girth)) return 'rises';
+  if (isEdging(girths, i)) return 'flat';
+  if (ratio < 1 - hidden || (growth < 1 - HIDDEN && !goesOn(girths, i))) return 'rises';
+  return ratio > 1 + hidden && growth > 1 ? 'ruffles' : 'flat';
+}
+
+/** Does the piece go on growing flat about here, taken over three rounds? */
+function goesOn(girths: readonly Measured[], i: number): boolean {
+  const near = girths.slice(Math.max(0, i - 1), i + 2).filter((girth) => !hasHandles(girth));
+  const later = girths.slice(i + 1, i + 3);
+  const mean = near.reduce((sum, { growth }) => sum + growth, 0) / Math.max(1, near.length);
+  return (
+    later.some((girth) => girth.growth >= 1 - HIDDEN && !hasHandles(girth)) &&
+    mean >= (1 - HIDDEN) / 2
+  );
+}
+
+/** One last round without increases finishes a flat piece: it stretches to fit. */
+const isEdging = (girths: readonly Measured[], i: number): boolean =>
+  i >= 4 && i === girths.length - 1 && girths[i - 1]!.growth >= 1 - HIDDEN;
+
+/**
+ * The graph with its flat rounds as long as lies flat exactly: what gauge and blocking hide is taken out,
+ * or the springs would buckle a base over a few per cent that no maker sees.
+ */
+export function evened(graph: StitchGraph, girths: readonly RoundGirth[]): StitchGraph {
+  const widthMm = graph.widthMm.slice();
+  for (const { row, lies, girthMm, flatGirthMm, hasSpaces } of girths) {
+    if (lies !== 'flat' || hasSpaces) continue;
+    for (let i = row.from; i < row.to; i++) widthMm[i]! *= flatGirthMm / girthMm;
+  }
+  return { ...graph, widthMm };
 }
 
 /** What lies beneath the first round: nothing, a ring of chains, or both sides of a chain. */
@@ -63,7 +159,7 @@ interface Traits {
   readonly heightMm: number;
   readonly corners: number;
   readonly hasSpaces: boolean;
-  readonly hasArches: boolean;
+  readonly arches: number;
   readonly grows: boolean;
 }
 
@@ -71,10 +167,10 @@ function traitsOf(graph: StitchGraph, row: GraphRow): Traits {
   let height = 0;
   let standing = 0;
   let chains = 0;
-  let longest = 0;
+  let arches = 0;
   for (let i = row.from, run = 0; i < row.to; i++) {
     run = graph.isChain[i] ? run + 1 : 0;
-    longest = Math.max(longest, run);
+    if (run === LONGEST_SPACE + 1) arches++;
     chains += graph.isChain[i]!;
     if (firstAnchorOf(graph, i) < 0) continue;
     height += graph.heightMm[i]!;
@@ -84,13 +180,16 @@ function traitsOf(graph: StitchGraph, row: GraphRow): Traits {
     heightMm: standing > 0 ? height / standing : 0,
     corners: cornersOf(graph, row),
     hasSpaces: chains > 0,
-    hasArches: longest > LONGEST_SPACE,
+    arches,
     grows: standing > 0 && row.to - row.from > 0,
   };
 }
 
 /** A chain longer than this stands up from the round beneath instead of lying along it. */
 const LONGEST_SPACE = 2;
+
+/** Where every place holds as much as this, each is a corner: the second round of a square. */
+const WHOLE_CORNER = 5;
 
 /** A corner is a place that holds at least two more than the others, its chains among them. */
 function cornersOf(graph: StitchGraph, row: GraphRow): number {
@@ -108,6 +207,9 @@ function cornersOf(graph: StitchGraph, row: GraphRow): number {
   }
   if (sizes.length < 3) return 0;
   const usual = [...sizes].sort((a, b) => a - b)[sizes.length >> 1]!;
-  const corners = sizes.filter((size) => size >= Math.max(3, usual + 2)).length;
+  const isAll = sizes.length <= 8 && sizes.every((size) => size >= WHOLE_CORNER);
+  const corners = isAll
+    ? sizes.length
+    : sizes.filter((size) => size >= Math.max(3, usual + 2)).length;
   return corners >= 3 && corners <= 8 ? corners : 0;
 }

@@ -3,11 +3,12 @@
  * in which the fabric runs there; several in one place as a fan; chains between them straight, or as an
  * arch where they are longer than the gap. Then the last rows settle before the next is laid.
  */
+
+import { cos, PI, sin } from '../../units/index.ts';
 import { placeArch } from './arch.ts';
-import { firstIsWrongSide, type Layout } from './layout.ts';
-import { cos, PI, sin } from './numeric.ts';
+import type { Layout } from './layout.ts';
 import type { PieceSprings } from './spring-model.ts';
-import { firstAnchorOf, type GraphRow, rowLengthMm } from './stitch-graph.ts';
+import { firstAnchorOf, firstIsWrongSide, type GraphRow, rowLengthMm } from './stitch-graph.ts';
 import { sweepSome } from './sweep.ts';
 import {
   across,
@@ -16,8 +17,8 @@ import {
   minus,
   plus,
   times,
-  type Vector,
   unit,
+  type Vector,
   vectorAt,
 } from './vector.ts';
 
@@ -27,7 +28,8 @@ export function growRow(layout: Layout, row: GraphRow): void {
   const { graph } = layout;
   for (let i = row.from; i < row.to; ) {
     const end = fanEnd(layout, row, i);
-    for (let k = i; k < end; k++) placeStitch(layout, k, { nth: k - i, of: end - i });
+    const middle = alongMm(layout, i, end - 1) / 2;
+    for (let k = i; k < end; k++) placeStitch(layout, k, alongMm(layout, i, k) - middle);
     i = end;
   }
   placeLoose(layout, row);
@@ -37,20 +39,25 @@ export function growRow(layout: Layout, row: GraphRow): void {
   }
 }
 
-const feetNumber = ({ graph }: Layout, i: number): number =>
-  graph.anchorFrom[i + 1]! - graph.anchorFrom[i]!;
+function alongMm({ graph }: Layout, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += (graph.widthMm[i]! + graph.widthMm[i + 1]!) / 2;
+  return sum;
+}
 
-/** End of the run of stitches that all stand on the one foot of node `i`. */
-function fanEnd(layout: Layout, row: GraphRow, i: number): number {
-  const { graph } = layout;
-  const foot = firstAnchorOf(graph, i);
+/** End of the run of stitches worked into the place of node `i`, with the chains between them. */
+function fanEnd({ graph }: Layout, row: GraphRow, i: number): number {
+  const place = graph.place[i]!;
   let end = i + 1;
-  if (feetNumber(layout, i) !== 1) return end;
-  while (end < row.to && feetNumber(layout, end) === 1 && firstAnchorOf(graph, end) === foot) end++;
+  if (graph.isChain[i] || place < 0) return end;
+  for (let k = end; k < row.to && (graph.isChain[k] || graph.place[k] === place); k++) {
+    if (graph.place[k] === place) end = k + 1;
+  }
   return end;
 }
 
-function placeStitch(layout: Layout, i: number, fan: { nth: number; of: number }): void {
+/** `besideMm`: how far along the row it stands from the middle of those in its place. */
+function placeStitch(layout: Layout, i: number, besideMm: number): void {
   const { graph, at, way, isPlaced } = layout;
   const feet = [...graph.anchors.subarray(graph.anchorFrom[i]!, graph.anchorFrom[i + 1]!)].filter(
     (foot) => isPlaced[foot],
@@ -65,24 +72,37 @@ function placeStitch(layout: Layout, i: number, fan: { nth: number; of: number }
     out = plus(out, times(sideOf(layout, i, foot), vectorAt(way, foot)));
   }
   out = unit(out, NORTH);
-  const side = feet[0] === graph.ring ? ringSide(layout) : sideways(layout, i, out);
-  const lean = feet[0] === graph.ring ? ringLean(layout, i, fan) : leanOf(layout, i, fan, height);
+  const radius = ringRadiusMm(layout, i, feet[0]!);
+  if (radius !== null) [from, out] = [[0, 0, 0], NORTH];
+  const side = radius !== null ? ringSide(layout) : sideways(layout, i, out);
+  const lean = radius !== null ? ringLean(layout, i, radius) : leanOf(besideMm, height);
   const towards = plus(times(cos(lean), out), times(sin(lean), side));
-  at.set(plus(from, times(height, towards)), 3 * i);
+  at.set(plus(from, times(height + (radius ?? 0), towards)), 3 * i);
   way.set(towards, 3 * i);
   isPlaced[i] = 1;
 }
 
-const leanOf = ({ graph }: Layout, i: number, fan: { nth: number; of: number }, height: number): number =>
-  Math.max(-1.4, Math.min(1.4, ((fan.nth - (fan.of - 1) / 2) * graph.widthMm[i]!) / Math.max(height, 0.1)));
+/** Fans are laid narrower than they become, so that they do not fold over their neighbours. */
+const FAN = 0.6;
 
-/** A flat first row out of a magic ring is a fan as wide as it is long, with a gap left open. */
-function ringLean({ graph }: Layout, i: number, fan: { nth: number; of: number }): number {
-  const row = graph.rows[graph.row[i]!]!;
-  const wide = row.isRing
-    ? 2 * PI * (1 - 1 / fan.of)
-    : Math.min(1.8 * PI, rowLengthMm(graph, row) / Math.max(graph.heightMm[i]!, 0.1));
-  return fan.of < 2 ? 0 : (fan.nth / (fan.of - 1) - 0.5) * wide;
+const leanOf = (besideMm: number, heightMm: number): number =>
+  Math.max(-1.1, Math.min(1.1, (FAN * besideMm) / Math.max(heightMm, 0.1)));
+
+/** Radius of the ring that a flat first row comes out of, mm; null where it comes out of none. */
+function ringRadiusMm({ graph }: Layout, i: number, foot: number): number | null {
+  if (foot === graph.ring) return 0;
+  const beneath = graph.rows[graph.row[foot]!]!;
+  const isFlatOnRing = !beneath.record && beneath.isRing && !graph.rows[graph.row[i]!]!.isRing;
+  return isFlatOnRing ? rowLengthMm(graph, beneath) / (2 * PI) : null;
+}
+
+/** A flat first row out of a ring is a fan as wide as it is long, with a gap left open. */
+function ringLean(layout: Layout, i: number, radiusMm: number): number {
+  const row = layout.graph.rows[layout.graph.row[i]!]!;
+  const total = Math.max(alongMm(layout, row.from, row.to - 1), 1e-6);
+  const share = alongMm(layout, row.from, i) / total - 0.5;
+  const wide = row.isRing ? 2 * PI : 1.8 * PI;
+  return share * Math.min(wide, total / Math.max(layout.graph.heightMm[i]! + radiusMm, 0.1));
 }
 
 const ringSide = ({ graph }: Layout): Vector => (firstIsWrongSide(graph) ? [-1, 0, 0] : [1, 0, 0]);
@@ -165,15 +185,16 @@ function placeTail(layout: Layout, from: number, to: number): void {
     const last = isAtEnd ? graph.before[i]! : graph.after[i]!;
     if (last < 0) continue;
     const beyond = isAtEnd ? graph.before[last]! : graph.after[last]!;
-    const along = beyond >= 0 ? minus(vectorAt(at, last), vectorAt(at, beyond)) : vectorAt(way, last);
+    const along =
+      beyond >= 0 ? minus(vectorAt(at, last), vectorAt(at, beyond)) : vectorAt(way, last);
     at.set(plus(vectorAt(at, last), times(graph.widthMm[i]!, unit(along, [1, 0, 0]))), 3 * i);
     way.set(vectorAt(way, last), 3 * i);
     isPlaced[i] = 1;
   }
 }
 
-const ROWS_AT_A_TIME = 3;
-const SWEEPS_A_ROW = 14;
+const ROWS_AT_A_TIME = 5;
+const SWEEPS_A_ROW = 24;
 
 /** Settles the last rows with those before held, and turns their ways square to the rows. */
 export function settleRow(layout: Layout, { springs, rowFrom }: PieceSprings, r: number): void {
@@ -187,7 +208,10 @@ export function settleRow(layout: Layout, { springs, rowFrom }: PieceSprings, r:
 function turnWays({ graph, at, way }: Layout, row: GraphRow): void {
   for (let i = row.from; i < row.to; i++) {
     const [p, q] = [graph.before[i]!, graph.after[i]!];
-    const along = unit(minus(vectorAt(at, q >= 0 ? q : i), vectorAt(at, p >= 0 ? p : i)), [0, 0, 0]);
+    const along = unit(
+      minus(vectorAt(at, q >= 0 ? q : i), vectorAt(at, p >= 0 ? p : i)),
+      [0, 0, 0],
+    );
     const was = vectorAt(way, i);
     const turned = across(was, along);
     if (lengthOf(turned) > 0.2 && dot(turned, was) > 0) way.set(unit(turned, was), 3 * i);

@@ -6,14 +6,15 @@
  * z = 0 too, right side down, its rows towards +y. So the right side is seen from -z, and nothing is
  * mirrored for a right-handed maker.
  */
-import { roundGirths, straightMm } from './flatness.ts';
+
+import { PI } from '../../units/index.ts';
+import { type RoundGirth, straightMm } from './flatness.ts';
 import { growRow, settleRow } from './grow.ts';
-import { PI } from './numeric.ts';
 import { pointOn } from './outline.ts';
 import { profileOf } from './profile.ts';
 import { placeRound } from './round-layout.ts';
 import type { PieceSprings } from './spring-model.ts';
-import { rowLengthMm, type StitchGraph } from './stitch-graph.ts';
+import { firstIsWrongSide, rowLengthMm, type StitchGraph } from './stitch-graph.ts';
 
 export interface Layout {
   readonly graph: StitchGraph;
@@ -24,12 +25,16 @@ export interface Layout {
   /** Share of the way round, for nodes of rounds laid as a solid of revolution. */
   readonly share: Float64Array;
   readonly isPlaced: Uint8Array;
+  /** Laid as part of a solid of revolution. */
+  readonly isRound: Uint8Array;
   /** Who was worked into a chain last, to tell its other side. */
   readonly user: Int32Array;
 }
 
 export interface LayoutTraits {
-  readonly isStuffed: boolean;
+  /** Filled with stuffing, or with a head. */
+  readonly isFilled: boolean;
+  readonly girths: readonly RoundGirth[];
 }
 
 export function layOut(graph: StitchGraph, springs: PieceSprings, traits: LayoutTraits): Layout {
@@ -39,16 +44,17 @@ export function layOut(graph: StitchGraph, springs: PieceSprings, traits: Layout
     way: new Float64Array(3 * graph.n),
     share: new Float64Array(graph.n),
     isPlaced: new Uint8Array(graph.n),
+    isRound: new Uint8Array(graph.n),
     user: new Int32Array(graph.n).fill(-1),
   };
-  const girths = roundGirths(graph);
-  const rounds = profileOf(girths, straightMm(graph), traits.isStuffed);
+  const { girths } = traits;
+  const rounds = profileOf(girths, straightMm(graph), traits.isFilled);
   let isRegular = true;
   let next = 0;
   for (const [r, row] of graph.rows.entries()) {
     const girth = girths[next];
     if (!row.record && r === 0) placeFoundation(layout);
-    else if (isRegular && girth?.row === row && !girth.hasArches) {
+    else if (isRegular && girth?.row === row && girth.arches === 0) {
       placeRound(layout, row, rounds[next]!, straightMm(graph));
       next++;
     } else {
@@ -83,7 +89,3 @@ function placeFoundation(layout: Layout): void {
     }
   }
 }
-
-/** A first row that shows its wrong side runs the other way, seen from the right side. */
-export const firstIsWrongSide = (graph: StitchGraph): boolean =>
-  graph.rows.find(({ record }) => record)?.record?.side === 'WS';

@@ -1,5 +1,5 @@
 /** A ring as seen from above: a circle, or two half circles with straight sides between (an oval). */
-import { cos, PI, sin } from './numeric.ts';
+import { cos, PI, sin } from '../../units/index.ts';
 
 export interface Outline {
   readonly radiusMm: number;

@@ -8,7 +8,11 @@ import type { GraphRow, SizesOfRow, StitchGraph } from './stitch-graph.ts';
 /** `sizesOf` is asked once for each row; null stands for a foundation, which takes the size of `above`. */
 export type SizesFor = (record: RowRecord | null, above: RowRecord | null) => SizesOfRow;
 
-export function pieceGraphs(cloth: Cloth, kinds: KindTable, sizesFor: SizesFor): readonly StitchGraph[] {
+export function pieceGraphs(
+  cloth: Cloth,
+  kinds: KindTable,
+  sizesFor: SizesFor,
+): readonly StitchGraph[] {
   const draft = draftOf(cloth, kinds);
   const feet = feetOf(draft);
   const component = componentsOf(draft);
@@ -34,7 +38,12 @@ interface Columns {
   readonly after: number[];
 }
 
-function graphOf(draft: Draft, feet: Feet, indices: readonly number[], sizesFor: SizesFor): StitchGraph {
+function graphOf(
+  draft: Draft,
+  feet: Feet,
+  indices: readonly number[],
+  sizesFor: SizesFor,
+): StitchGraph {
   const runs = indices.map((i) => draft.runs[i]!);
   const columns: Columns = {
     cloth: [],
@@ -68,7 +77,7 @@ function graphOf(draft: Draft, feet: Feet, indices: readonly number[], sizesFor:
     anchorFrom,
     anchors,
     place: Int32Array.from(columns.cloth, (node) => feet.place[node]!),
-    rows: columns.rows,
+    rows: withTurns(columns, anchorFrom, anchors),
     ring: ringAt,
     leftOut: leftOutOf(columns, anchorFrom, draft),
   };
@@ -90,7 +99,7 @@ function addRun(draft: Draft, columns: Columns, run: Run, sizes: SizesOfRow): vo
     columns.before.push(i > 0 ? from + i - 1 : isRing ? to - 1 : -1);
     columns.after.push(from + i + 1 < to ? from + i + 1 : isRing ? from : -1);
   });
-  columns.rows.push({ record: run.record, from, to, isRing });
+  columns.rows.push({ record: run.record, from, to, isRing, isTurned: false });
 }
 
 function anchorColumns(
@@ -110,6 +119,32 @@ function anchorColumns(
   return { anchorFrom, anchors: Int32Array.from(anchors) };
 }
 
+/** Whether a row runs with the one beneath or against it: told by the order of the feet, by majority. */
+function withTurns(
+  columns: Columns,
+  anchorFrom: Int32Array,
+  anchors: Int32Array,
+): readonly GraphRow[] {
+  const rows: GraphRow[] = [];
+  const first = columns.rows.findIndex(({ record }) => record);
+  columns.rows.forEach((row, r) => {
+    let votes = 0;
+    let beneath = -1;
+    for (let i = row.from; i + 1 < row.to && r > first; i++) {
+      const [a, b] = [anchorFrom[i]!, anchorFrom[i + 1]!];
+      if (a === b || b === anchorFrom[i + 2]) continue;
+      const [foot, next] = [anchors[a]!, anchors[b]!];
+      if (columns.row[foot] !== columns.row[next] || foot === next) continue;
+      votes += next > foot ? 1 : -1;
+      beneath = columns.row[foot]!;
+    }
+    const below = rows[beneath];
+    const isTurned = below?.record ? below.isTurned !== votes < 0 : votes < 0;
+    rows.push({ ...row, isTurned: beneath >= 0 && isTurned });
+  });
+  return rows;
+}
+
 /** Rows whose stitches stand on nothing that is known, though something lies beneath. */
 function leftOutOf(columns: Columns, anchorFrom: Int32Array, draft: Draft): readonly string[] {
   const out: string[] = [];
@@ -121,7 +156,9 @@ function leftOutOf(columns: Columns, anchorFrom: Int32Array, draft: Draft): read
       if (isStitch && anchorFrom[k] === anchorFrom[k + 1]) loose++;
     }
     if (loose * 2 > row.to - row.from) {
-      out.push(`${row.record.part}, ${row.record.label || 'a row'}: where its stitches stand is not known.`);
+      out.push(
+        `${row.record.part}, ${row.record.label || 'a row'}: where its stitches stand is not known.`,
+      );
     }
   });
   return out;

@@ -2,8 +2,9 @@
  * Rounds as a solid of revolution: each round's girth gives its radius, and what is left of its height
  * over the change of radius carries it up. So bases come out flat, tubes straight and balls round.
  */
+
+import { PI, sqrt } from '../../units/index.ts';
 import type { RoundGirth } from './flatness.ts';
-import { PI, sqrt } from './numeric.ts';
 
 export interface ProfileRound {
   readonly radiusMm: number;
@@ -15,47 +16,35 @@ export interface ProfileRound {
   readonly waveMm: number;
 }
 
-/**
- * A growth within 12 % of flat is laid flat: gauge and blocking hide that much (judgement; published
- * circles run from 6 to 8 sc a round, which is far wider).
- */
-export const HIDDEN = 0.12;
-
 /** Waves of a ruffle round the edge. Any number does; the springs find their own. */
 export const WAVES = 6;
 
 export function profileOf(
   girths: readonly RoundGirth[],
   straightMm: number,
-  isStuffed: boolean,
+  isFilled: boolean,
 ): readonly ProfileRound[] {
   const slopes = girths.map((girth) => slopeOf(girth));
-  const ups = isStuffed ? smoothed(slopes, girths) : slopes.map(({ up }) => up);
-  const rounds: ProfileRound[] = [];
+  const ups = isFilled ? smoothed(slopes, girths) : slopes.map(({ up }) => up);
   let upMm = 0;
-  let flatRadius = 0;
-  for (const [i, girth] of girths.entries()) {
-    const radius = Math.max(0, (girth.girthMm - 2 * straightMm) / (2 * PI));
-    const { out } = slopes[i]!;
-    const up = ups[i]!;
-    upMm += up * girth.heightMm;
-    const ruffles = girth.growth > 1 + hiddenIn(girth);
-    flatRadius = ruffles || flatRadius > 0 ? (rounds.at(-1)?.radiusMm ?? 0) + out * girth.heightMm : 0;
-    const radiusMm = flatRadius > 0 ? Math.max(0, Math.min(radius, flatRadius)) : radius;
-    rounds.push({ radiusMm, upMm, out, up, waveMm: waveMm(radius, radiusMm) });
-  }
-  return rounds;
+  return girths.map((girth, i) => {
+    upMm += ups[i]! * girth.heightMm;
+    const own = radiusOf(girth.girthMm, straightMm);
+    const flat = girth.lies === 'flat' || girth.lies === 'ruffles';
+    const radiusMm = flat ? radiusOf(girth.flatGirthMm, straightMm) : own;
+    const wave = girth.lies === 'ruffles' ? waveMm(own, radiusMm) : 0;
+    return { radiusMm, upMm, out: slopes[i]!.out, up: ups[i]!, waveMm: wave };
+  });
 }
 
-/** Lace and corners give more than plain fabric. */
-const hiddenIn = (girth: RoundGirth): number =>
-  girth.hasSpaces || girth.corners > 0 ? 0.5 : HIDDEN;
+const radiusOf = (girthMm: number, straightMm: number): number =>
+  Math.max(0, (girthMm - 2 * straightMm) / (2 * PI));
 
-function slopeOf(girth: RoundGirth): { readonly out: number; readonly up: number } {
-  const { growth } = girth;
-  if (growth >= 1 - HIDDEN) return { out: 1, up: 0 };
-  if (growth <= HIDDEN - 1) return { out: -1, up: 0 };
-  return { out: growth, up: sqrt(1 - growth * growth) };
+function slopeOf({ growth, lies }: RoundGirth): { readonly out: number; readonly up: number } {
+  if (lies === 'flat' || lies === 'ruffles') return { out: 1, up: 0 };
+  if (lies === 'closes') return { out: -1, up: 0 };
+  const out = Math.max(-1, Math.min(1, growth));
+  return { out, up: sqrt(1 - out * out) };
 }
 
 /**

@@ -3,15 +3,18 @@
  * show that, give other work a turn, or stop; the engine itself has no clock. Limits count steps,
  * never time, so that an unstopped run gives the same bytes on every machine.
  */
+
+import { sqrt } from '../../units/index.ts';
+import type { Bends } from './bends.ts';
 import { findContacts, neighboursOf, noContacts } from './contact.ts';
 import type { Contacts, Load, Stuffing } from './energy.ts';
-import { sqrt } from './numeric.ts';
 import { restart, settle, startSettling, unsettledMm } from './settle.ts';
 import { byColour, type Springs } from './springs.ts';
 import { sweep } from './sweep.ts';
 
 export interface Relaxing {
   readonly springs: Springs;
+  readonly bends?: Bends;
   /** x, y, z of every node in mm; not changed. */
   readonly at: Float64Array;
   /** Layers come no closer than this; 0 where they may. */
@@ -62,7 +65,12 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
   }
   const contacts = asked.thicknessMm ? noContacts(nodes, asked.thicknessMm, 1) : null;
   const tied = contacts && neighboursOf(springs, nodes);
-  const load: Load = { springs, contacts, stuffing: asked.stuffing ?? null };
+  const load: Load = {
+    springs,
+    bends: asked.bends ?? null,
+    contacts,
+    stuffing: asked.stuffing ?? null,
+  };
   if (contacts && tied) findContacts(at, tied, contacts);
   const settling = startSettling(at, load);
   let step = 0;
@@ -87,7 +95,11 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
 }
 
 /** Finds contacts anew; whether there are or were any. */
-function renewed(at: Float64Array, contacts: Contacts, tied: ReturnType<typeof neighboursOf>): boolean {
+function renewed(
+  at: Float64Array,
+  contacts: Contacts,
+  tied: ReturnType<typeof neighboursOf>,
+): boolean {
   const before = contacts.n;
   findContacts(at, tied, contacts);
   return before + contacts.n > 0;
@@ -101,7 +113,8 @@ export function edgeErrorMm(at: Float64Array, springs: Springs): number {
     if (springs.stiffness[i]! < 1) continue;
     const p = 3 * springs.a[i]!;
     const q = 3 * springs.b[i]!;
-    const square = (at[q]! - at[p]!) ** 2 + (at[q + 1]! - at[p + 1]!) ** 2 + (at[q + 2]! - at[p + 2]!) ** 2;
+    const square =
+      (at[q]! - at[p]!) ** 2 + (at[q + 1]! - at[p + 1]!) ** 2 + (at[q + 2]! - at[p + 2]!) ** 2;
     sum += Math.abs(sqrt(square) - springs.restMm[i]!);
     n++;
   }

@@ -1,6 +1,7 @@
 /** One round on its outline, turned so that its stitches stand above what they are worked into. */
+
+import { PI, sin } from '../../units/index.ts';
 import type { Layout } from './layout.ts';
-import { PI, sin } from './numeric.ts';
 import { type Outline, pointOn, shareAt } from './outline.ts';
 import { type ProfileRound, WAVES } from './profile.ts';
 import { firstAnchorOf, type GraphRow, rowLengthMm } from './stitch-graph.ts';
@@ -24,6 +25,7 @@ export function placeRound(
     at.set([x, y, round.upMm + round.waveMm * sin(2 * PI * WAVES * t)], 3 * i);
     way.set([round.out * nx, round.out * ny, round.up], 3 * i);
     isPlaced[i] = 1;
+    layout.isRound[i] = 1;
     const foot = firstAnchorOf(graph, i);
     if (foot >= 0) layout.user[foot] = i;
   }

@@ -4,8 +4,9 @@
  * `sweep` leaves in the order of its springs and in large bends goes away here. Deterministic: sums run
  * in node order.
  */
+
+import { sqrt } from '../../units/index.ts';
 import { energyOf, type Load } from './energy.ts';
-import { sqrt } from './numeric.ts';
 
 const MEMORY = 7;
 /** A step has to win this share of what its slope promises (Armijo's rule; the usual 1e-4). */

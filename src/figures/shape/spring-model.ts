@@ -1,16 +1,15 @@
 /**
  * The springs of a piece. Along the row stitches are as far apart as the gauge says; between rows as
- * far as the stitch is high. Weaker springs across keep the fabric from shearing, and the weakest, from
- * each stitch to the second next, from creasing.
+ * far as the stitch is high; weaker springs across keep the fabric from shearing. `bends.ts` keeps it
+ * from creasing.
  */
-import { sqrt } from './numeric.ts';
-import { type Springs, SpringList } from './springs.ts';
+import { sqrt } from '../../units/index.ts';
+import { SpringList, type Springs } from './springs.ts';
 import { firstAnchorOf, lastAnchorOf, type StitchGraph } from './stitch-graph.ts';
 
-/** Stiffness against that along the row. Ours: fabric shears and bends far more easily than it stretches. */
+/** Stiffness against that along the row. Ours: fabric shears far more easily than it stretches. */
 export const ALONG = 1;
 export const ACROSS = 0.15;
-export const BENDING = 0.01;
 
 /** Springs by the row of their later node, so that a row can be settled before the next is laid. */
 export interface PieceSprings {
@@ -28,7 +27,6 @@ export function springsOf(graph: StitchGraph): PieceSprings {
       addAlong(graph, list, i);
       addColumns(graph, list, i, sharing);
       addDiagonals(graph, list, i);
-      addBending(graph, list, i);
     }
     rowFrom[r + 1] = list.n;
   });
@@ -121,15 +119,4 @@ function addDiagonals(graph: StitchGraph, list: SpringList, i: number): void {
   const rest = sqrt(wide * wide + height * height);
   list.add(i, right, rest, ACROSS);
   list.add(next, left, rest, ACROSS);
-}
-
-function addBending(graph: StitchGraph, list: SpringList, i: number): void {
-  const next = graph.after[i]!;
-  const second = next >= 0 ? graph.after[next]! : -1;
-  if (second >= 0 && second !== graph.before[i]) {
-    list.add(i, second, apart(graph, i, next) + apart(graph, next, second), BENDING);
-  }
-  const below = onlyFoot(graph, i);
-  const under = below >= 0 ? onlyFoot(graph, below) : -1;
-  if (under >= 0) list.add(i, under, graph.heightMm[i]! + graph.heightMm[below]!, BENDING);
 }

@@ -36,7 +36,13 @@ export class SpringList {
       a[i] = this.ends[2 * i]!;
       b[i] = this.ends[2 * i + 1]!;
     }
-    return { n, a, b, restMm: Float64Array.from(this.rests), stiffness: Float64Array.from(this.stiff) };
+    return {
+      n,
+      a,
+      b,
+      restMm: Float64Array.from(this.rests),
+      stiffness: Float64Array.from(this.stiff),
+    };
   }
 }
 

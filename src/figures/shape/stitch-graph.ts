@@ -44,6 +44,8 @@ export interface GraphRow {
   readonly from: number;
   readonly to: number;
   readonly isRing: boolean;
+  /** Runs the other way than the first row, as turned rows do: its wrong side is the piece's right side. */
+  readonly isTurned: boolean;
 }
 
 /** Width and height of stitches and chains, from the gauge of the row's fabric. */
@@ -53,10 +55,14 @@ export interface SizesOfRow {
 }
 
 export const firstAnchorOf = (graph: StitchGraph, node: number): number =>
-  graph.anchorFrom[node]! < graph.anchorFrom[node + 1]! ? graph.anchors[graph.anchorFrom[node]!]! : -1;
+  graph.anchorFrom[node]! < graph.anchorFrom[node + 1]!
+    ? graph.anchors[graph.anchorFrom[node]!]!
+    : -1;
 
 export const lastAnchorOf = (graph: StitchGraph, node: number): number =>
-  graph.anchorFrom[node]! < graph.anchorFrom[node + 1]! ? graph.anchors[graph.anchorFrom[node + 1]! - 1]! : -1;
+  graph.anchorFrom[node]! < graph.anchorFrom[node + 1]!
+    ? graph.anchors[graph.anchorFrom[node + 1]! - 1]!
+    : -1;
 
 /** Length along a row, from its first node to its last, and back to the first in a ring. */
 export function rowLengthMm(graph: StitchGraph, row: GraphRow): number {
@@ -65,3 +71,7 @@ export function rowLengthMm(graph: StitchGraph, row: GraphRow): number {
   if (row.isRing || row.to === row.from) return sum;
   return sum - (graph.widthMm[row.from]! + graph.widthMm[row.to - 1]!) / 2;
 }
+
+/** A first row that shows its wrong side runs the other way, seen from the right side. */
+export const firstIsWrongSide = (graph: StitchGraph): boolean =>
+  graph.rows.find(({ record }) => record)?.record?.side === 'WS';

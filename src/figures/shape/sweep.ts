@@ -3,7 +3,7 @@
  * sweep takes about 10 ns a spring; it settles stitch against stitch at once and large bends slowly,
  * which is why the layout comes before it and `settle` after.
  */
-import { sqrt } from './numeric.ts';
+import { sqrt } from '../../units/index.ts';
 import type { Springs } from './springs.ts';
 
 /** Moves both ends of each spring by its stiffness' share of what it is out. `at`: x, y, z by node. */

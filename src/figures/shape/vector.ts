@@ -1,5 +1,5 @@
 /** Vectors of three, for layouts, where a row's worth of small objects costs nothing that matters. */
-import { sqrt } from './numeric.ts';
+import { sqrt } from '../../units/index.ts';
 
 export type Vector = readonly [number, number, number];
 

@@ -1,0 +1,44 @@
+/**
+ * Bending: a fabric keeps the curve in which it was laid, weakly. For three nodes in a line the second
+ * difference, before - 2 middle + after, costs energy as it departs from the layout's. Springs cannot do
+ * this: a flat sheet of them has nothing that resists the first push out of its plane.
+ */
+import type { Layout } from './layout.ts';
+import { firstAnchorOf, type StitchGraph } from './stitch-graph.ts';
+
+export interface Bends {
+  readonly n: number;
+  /** Three nodes a bend: before, middle, after. */
+  readonly nodes: Int32Array;
+  /** Second difference in the layout, x y z, mm. */
+  readonly rest: Float64Array;
+  readonly stiffness: number;
+}
+
+/** Against the stiffness along a row. Ours: enough that a base does not crumple, too little to hold a shape. */
+export const BENDING = 0.02;
+
+/** Along the rows and along the columns; straight but for rounds, which keep their curve. */
+export function bendsOf({ graph, at, isRound }: Layout): Bends {
+  const nodes: number[] = [];
+  for (let i = 0; i < graph.n; i++) {
+    const [before, after] = [graph.before[i]!, graph.after[i]!];
+    if (before >= 0 && after >= 0 && before !== after) nodes.push(before, i, after);
+    const foot = onlyFoot(graph, i);
+    const under = foot >= 0 ? onlyFoot(graph, foot) : -1;
+    if (under >= 0 && under !== i) nodes.push(under, foot, i);
+  }
+  const n = nodes.length / 3;
+  const rest = new Float64Array(3 * n);
+  for (let k = 0; k < n; k++) {
+    const [p, q, r] = [nodes[3 * k]!, nodes[3 * k + 1]!, nodes[3 * k + 2]!];
+    // What was grown row by row has creases that nobody means: it is smoothed, not kept.
+    if (!isRound[q] || !isRound[r]) continue;
+    for (let c = 0; c < 3; c++)
+      rest[3 * k + c] = at[3 * p + c]! - 2 * at[3 * q + c]! + at[3 * r + c]!;
+  }
+  return { n, nodes: Int32Array.from(nodes), rest, stiffness: BENDING };
+}
+
+const onlyFoot = (graph: StitchGraph, node: number): number =>
+  graph.anchorFrom[node + 1]! - graph.anchorFrom[node]! === 1 ? firstAnchorOf(graph, node) : -1;

@@ -1,0 +1,168 @@
+/**
+ * The shape of a pattern's pieces in three dimensions: graph, layout, springs, rest. A generator, so that
+ * a host can show how far it is and stop; the outcome of an unstopped run is always the same.
+ */
+import type { Fabric } from '../../fabric/index.ts';
+import { type GaugeCount, gaugesWith, readGauges } from '../../gauge/index.ts';
+import type { Manuscript } from '../../manuscript/index.ts';
+import { bendsOf } from './bends.ts';
+import { type Dimensions, dimensionsOf } from './dimensions.ts';
+import { fillsOut, stuffingOf } from './filling.ts';
+import { evened, type RoundGirth, roundGirths, straightMm } from './flatness.ts';
+import { layOut } from './layout.ts';
+import { pieceGraphs } from './piece-graph.ts';
+import { type PieceWords, pieceWords } from './piece-words.ts';
+import { LIMITS, type Relaxed, type RelaxLimits, relax } from './relax.ts';
+import { springsOf } from './spring-model.ts';
+import type { StitchGraph } from './stitch-graph.ts';
+import { type SizesHad, stitchSizes } from './stitch-sizes.ts';
+
+export interface ShapeOptions {
+  /** Index of the size; default 0. */
+  readonly sizeIndex?: number;
+  /** Only pieces with a part of which this is the name or its beginning, whatever the case. */
+  readonly part?: string;
+  /** Counts that stand in place of the pattern's own gauge of the same fabric. */
+  readonly gauge?: readonly GaugeCount[];
+  readonly limits?: RelaxLimits;
+}
+
+export interface ShapedPiece {
+  readonly name: string;
+  /** How many alike are made. */
+  readonly copies: number;
+  readonly graph: StitchGraph;
+  /** x, y, z in mm by node of the graph. */
+  readonly at: Float64Array;
+  readonly relaxed: Omit<Relaxed, 'at'>;
+  readonly dimensions: Dimensions;
+  readonly girths: readonly RoundGirth[];
+  readonly straightMm: number;
+  readonly isFilled: boolean;
+}
+
+export interface Shape {
+  readonly sizeIndex: number;
+  readonly pieces: readonly ShapedPiece[];
+  readonly sizes: SizesHad;
+  /** All that there are, whichever were asked for. */
+  readonly parts: readonly string[];
+}
+
+export interface ShapeProgress {
+  readonly piece: string;
+  readonly nth: number;
+  readonly of: number;
+  /** Of the steps that this piece may take, 0 to 1. */
+  readonly done: number;
+}
+
+/** Shapes every piece of one size; copies that came out alike once. */
+export function* shapeOf(
+  manuscript: Manuscript,
+  fabric: Fabric,
+  options: ShapeOptions = {},
+): Generator<ShapeProgress, Shape, undefined> {
+  const own = readGauges(manuscript);
+  const gauges = options.gauge ? gaugesWith(own, options.gauge) : own;
+  const words = pieceWords(manuscript);
+  const sizes = stitchSizes(gauges, fabric.kinds);
+  const sizeIndex = options.sizeIndex ?? 0;
+  const cloth = fabric.cloths[sizeIndex];
+  const all = cloth ? pieceGraphs(cloth, fabric.kinds, sizes.sizesFor) : [];
+  const kept = alike(all).filter(({ graph }) => isAsked(graph, options.part ?? ''));
+  const pieces: ShapedPiece[] = [];
+  for (const [nth, { graph, copies }] of kept.entries()) {
+    const name = nameOf(graph, all.length, words);
+    const run = shapePiece(graph, words, options.limits ?? LIMITS);
+    let step = run.next();
+    for (; !step.done; step = run.next()) {
+      yield { piece: name, nth: nth + 1, of: kept.length, done: step.value };
+    }
+    pieces.push({ name, copies, graph, ...step.value });
+  }
+  return { sizeIndex, pieces, sizes: sizes.had(), parts: partsOf(all) };
+}
+
+const isAsked = (graph: StitchGraph, part: string): boolean =>
+  part === '' || graph.parts.some((name) => name.toLowerCase().startsWith(part.toLowerCase()));
+
+const partsOf = (graphs: readonly StitchGraph[]): readonly string[] => [
+  ...new Set(graphs.flatMap(({ parts }) => parts)),
+];
+
+/** A piece alone bears the pattern's title, one of several the name of its first part. */
+const nameOf = (graph: StitchGraph, of: number, words: PieceWords): string =>
+  (of === 1 ? words.title : null) ??
+  (graph.parts[0]?.replace(MAKE, '') || (words.title ?? 'The piece'));
+
+/** "(make 2)" in a heading: the number of copies is told apart. */
+const MAKE = /\s*[([]\s*(?:make|work|crochet)\b[^)\]]*[)\]]/i;
+
+interface Alike {
+  readonly graph: StitchGraph;
+  readonly copies: number;
+}
+
+/** Copies of a part that came out the same are shaped once. */
+function alike(graphs: readonly StitchGraph[]): readonly Alike[] {
+  const groups: { graph: StitchGraph; copies: number }[] = [];
+  for (const graph of graphs) {
+    const same = groups.find(
+      ({ graph: other }) =>
+        other.partIndex === graph.partIndex &&
+        other.n === graph.n &&
+        other.rows.length === graph.rows.length &&
+        other.instance !== graph.instance,
+    );
+    if (same) same.copies++;
+    else groups.push({ graph, copies: 1 });
+  }
+  return groups;
+}
+
+type Outcome = Omit<ShapedPiece, 'name' | 'copies' | 'graph'>;
+
+/** One piece; yields the share of its steps that are done. */
+export function* shapePiece(
+  graph: StitchGraph,
+  words: PieceWords,
+  limits: RelaxLimits,
+): Generator<number, Outcome, undefined> {
+  const girths = roundGirths(graph);
+  const isFilled = fillsOut(graph, girths, words);
+  const even = evened(graph, girths);
+  const built = springsOf(even);
+  const layout = layOut(even, built, { isFilled, girths });
+  const run = relax({
+    springs: built.springs,
+    bends: bendsOf(layout),
+    at: layout.at,
+    thicknessMm: thicknessMm(graph),
+    stuffing: isFilled ? stuffingOf(even, girths) : null,
+    limits,
+  });
+  for (;;) {
+    const step = run.next();
+    if (!step.done) {
+      yield step.value.done;
+      continue;
+    }
+    const { at, ...relaxed } = step.value;
+    return {
+      at,
+      relaxed,
+      dimensions: dimensionsOf(graph, at, words.hangs),
+      girths,
+      straightMm: straightMm(graph),
+      isFilled,
+    };
+  }
+}
+
+/** A fabric is about half as thick as a stitch is wide (ours, by eye). */
+function thicknessMm(graph: StitchGraph): number {
+  let sum = 0;
+  for (let i = 0; i < graph.n; i++) sum += graph.widthMm[i]!;
+  return graph.n === 0 ? 0 : (0.5 * sum) / graph.n;
+}

@@ -5,6 +5,7 @@ import { type CheckOptions, check } from './check.ts';
 import { letterCommand } from './letter-command.ts';
 import { measureCommand } from './measure-command.ts';
 import { endQuietlyOnClosedPipe } from './output.ts';
+import { shapeCommand } from './shape-command.ts';
 import { traceCommand } from './trace-command.ts';
 import { faultOfOurs } from './work.ts';
 
@@ -39,6 +40,7 @@ program.addCommand(checkCommand());
 program.addCommand(letterCommand());
 program.addCommand(traceCommand());
 program.addCommand(measureCommand());
+program.addCommand(shapeCommand(version));
 await run();
 
 function checkCommand(): Command {

@@ -17,8 +17,15 @@ export {
   type PartSize,
   printFigure,
   rounded,
+  type RoundGirth,
+  type Shape,
+  type ShapedPiece,
+  type ShapeOptions,
+  type ShapeProgress,
   type Sheet,
   type SizeSheet,
+  shapeOf,
+  shortFigure,
   type Units,
   type YarnNeed,
 } from './figures/index.ts';
@@ -62,6 +69,14 @@ export {
   type WritePatternOptions,
   writePattern,
 } from './manuscript/index.ts';
+export {
+  type Drawing,
+  drawPieces,
+  type GltfOptions,
+  type PieceDrawingOptions,
+  toGlb,
+  toSvg,
+} from './pictures/index.ts';
 export {
   applyEdits,
   type Edit,

@@ -68,12 +68,18 @@ function geometryOf(piece: ShapedPiece): Geometry {
       const from = 12 * node + 3 * c;
       const [x, y, z] = [corners[from]!, corners[from + 1]!, corners[from + 2]!];
       // Hung and flat pieces are turned about x, so that the right side or the crown looks up.
-      positions.set(isStanding ? [x * MM, z * MM, -y * MM] : [x * MM, -z * MM, y * MM], 12 * k + 3 * c);
+      positions.set(
+        isStanding ? [x * MM, z * MM, -y * MM] : [x * MM, -z * MM, y * MM],
+        12 * k + 3 * c,
+      );
       features[4 * k + c] = node;
     }
     const normal = normalOf(positions, 12 * k);
     for (let c = 0; c < 4; c++) normals.set(normal, 12 * k + 3 * c);
-    indices.set([0, 1, 2, 0, 2, 3].map((c) => 4 * k + c), 6 * k);
+    indices.set(
+      [0, 1, 2, 0, 2, 3].map((c) => 4 * k + c),
+      6 * k,
+    );
   });
   return { positions, normals, features, indices };
 }
@@ -207,7 +213,7 @@ function glb(json: string, buffer: Packed): Uint8Array {
   const bytes = new Uint8Array(length);
   const view = new DataView(bytes.buffer);
   const words = [0x46546c67, 2, length, textLength, 0x4e4f534a];
-  words.forEach((word, i) => view.setUint32(4 * i, word, true));
+  for (const [i, word] of words.entries()) view.setUint32(4 * i, word, true);
   bytes.fill(0x20, 20, 20 + textLength);
   bytes.set(text, 20);
   if (!hasBinary) return bytes;

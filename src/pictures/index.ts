@@ -15,5 +15,7 @@ export type {
   Stroke,
   Text,
 } from './drawing.ts';
+export { type GltfOptions, toGlb } from './gltf.ts';
+export { drawPieces, type PieceDrawingOptions } from './piece.ts';
 export { toSvg } from './svg.ts';
 export { type Measure, measureText, points, SMALLEST_TYPE_MM, wrapText } from './text.ts';

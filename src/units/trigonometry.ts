@@ -4,7 +4,7 @@
  * results IEEE 754 fixes. The square root is fixed by that standard too.
  */
 
-export const PI = 3.141592653589793;
+export const PI: number = Math.PI;
 const HALF_PI = PI / 2;
 
 export const sqrt = (x: number): number => Math.sqrt(x);

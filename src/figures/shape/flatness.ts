@@ -42,6 +42,10 @@ export function straightMm(graph: StitchGraph): number {
   return rowLengthMm(graph, foundation);
 }
 
+/** Does any round bear handles? */
+export const bearsHandles = (graph: StitchGraph): boolean =>
+  graph.rows.some((row) => row.record && row.isRing && hasHandles(traitsOf(graph, row)));
+
 /** Rounds from the start on, as long as each goes round on the one beneath. */
 export function roundGirths(graph: StitchGraph): readonly RoundGirth[] {
   const girths: Measured[] = [];
@@ -51,6 +55,8 @@ export function roundGirths(graph: StitchGraph): readonly RoundGirth[] {
     if (!row.record) continue;
     if (!row.isRing) break;
     const traits = traitsOf(graph, row);
+    // Above the first handles a round no longer goes round one outline.
+    if (hasHandles(traits)) break;
     corners = traits.corners || (corners && traits.grows ? corners : 0);
     const girthMm = rowLengthMm(graph, row);
     const flat = flatGrowthMm(traits.heightMm, corners);
@@ -75,8 +81,7 @@ function withEarlyCorners(girths: readonly Measured[]): readonly Measured[] {
 /** As many long chains as this in a round are lace, not handles. */
 const LACE = 5;
 
-export const hasHandles = ({ arches }: Pick<RoundGirth, 'arches'>): boolean =>
-  arches > 0 && arches < LACE;
+const hasHandles = ({ arches }: Pick<RoundGirth, 'arches'>): boolean => arches > 0 && arches < LACE;
 
 type Measured = Omit<RoundGirth, 'flatGirthMm' | 'lies'>;
 
@@ -110,7 +115,6 @@ function liesOf(girths: readonly Measured[], i: number, ratio: number): Lies {
   const gives = girth.hasSpaces || girths[i - 1]?.hasSpaces || girth.corners > 0;
   const hidden = gives ? HIDDEN_IN_LACE : HIDDEN;
   if (growth <= HIDDEN - 1) return 'closes';
-  if (hasHandles(girth)) return 'rises';
   if (isEdging(girths, i)) return 'flat';
   if (ratio < 1 - hidden || (growth < 1 - HIDDEN && !goesOn(girths, i))) return 'rises';
   return ratio > 1 + hidden && growth > 1 ? 'ruffles' : 'flat';
@@ -118,13 +122,10 @@ function liesOf(girths: readonly Measured[], i: number, ratio: number): Lies {
 
 /** Does the piece go on growing flat about here, taken over three rounds? */
 function goesOn(girths: readonly Measured[], i: number): boolean {
-  const near = girths.slice(Math.max(0, i - 1), i + 2).filter((girth) => !hasHandles(girth));
+  const near = girths.slice(Math.max(0, i - 1), i + 2);
   const later = girths.slice(i + 1, i + 3);
   const mean = near.reduce((sum, { growth }) => sum + growth, 0) / Math.max(1, near.length);
-  return (
-    later.some((girth) => girth.growth >= 1 - HIDDEN && !hasHandles(girth)) &&
-    mean >= (1 - HIDDEN) / 2
-  );
+  return later.some((girth) => girth.growth >= 1 - HIDDEN) && mean >= (1 - HIDDEN) / 2;
 }
 
 /** One last round without increases finishes a flat piece: it stretches to fit. */

@@ -8,7 +8,7 @@ import type { Manuscript } from '../../manuscript/index.ts';
 import { bendsOf } from './bends.ts';
 import { type Dimensions, dimensionsOf } from './dimensions.ts';
 import { fillsOut, stuffingOf } from './filling.ts';
-import { evened, type RoundGirth, roundGirths, straightMm } from './flatness.ts';
+import { bearsHandles, evened, type RoundGirth, roundGirths, straightMm } from './flatness.ts';
 import { layOut } from './layout.ts';
 import { pieceGraphs } from './piece-graph.ts';
 import { type PieceWords, pieceWords } from './piece-words.ts';
@@ -39,6 +39,7 @@ export interface ShapedPiece {
   readonly girths: readonly RoundGirth[];
   readonly straightMm: number;
   readonly isFilled: boolean;
+  readonly hasHandles: boolean;
 }
 
 export interface Shape {
@@ -156,6 +157,7 @@ export function* shapePiece(
       girths,
       straightMm: straightMm(graph),
       isFilled,
+      hasHandles: bearsHandles(graph),
     };
   }
 }

@@ -49,7 +49,7 @@ export const measureText: Measure = (text, sizeMm, weight = 'regular') => {
   return (thousandths * sizeMm) / 1000;
 };
 
-/** Breaks a text between words so that no line is wider, but for a single word that is. */
+/** Breaks a text at its plain spaces (never at a no-break space), so that no line is wider, but for a single word that is. */
 export function wrapText(
   text: string,
   widthMm: number,
@@ -57,7 +57,7 @@ export function wrapText(
 ): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((one) => one !== '')) {
+  for (const word of text.split(/[ \t\n]+/).filter((one) => one !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && measure(longer, sizeMm) > widthMm) {
       lines.push(line);

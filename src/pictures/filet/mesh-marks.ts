@@ -11,31 +11,43 @@ import type { Sheet, SheetRow } from './sheet.ts';
 import { type Thread, threadOf } from './thread.ts';
 import { type Frame, frameOf, type Scale, type Window } from './window.ts';
 
-/** The boxes of a window of the chart; its top left corner is the origin. */
-export function meshMarks(sheet: Sheet, window: Window, scale: Scale): readonly Mark[] {
+export type Meshed = Pick<Sheet, 'rows' | 'columns' | 'mesh'>;
+
+/**
+ * The boxes of a window of the chart; its top left corner is the origin. Ids begin with `prefix`, so
+ * that samples in a key may stand beside the chart itself.
+ */
+export function meshMarks(
+  sheet: Meshed,
+  window: Window,
+  scale: Scale,
+  prefix = '',
+): readonly Mark[] {
   const frame = frameOf(window, scale);
   const thread = threadOf(sheet, scale);
   const rows: Group[] = [];
   for (let r = window.rows[0]; r < window.rows[1]; r++) {
     const row = sheet.rows[r];
     if (!row) continue;
-    rows.push(rowMarks({ sheet, frame, thread, row, r, below: sheet.rows[r - 1] ?? null }));
+    const below = sheet.rows[r - 1] ?? null;
+    rows.push(rowMarks({ sheet, frame, thread, row, r, below, prefix }));
   }
   return rows;
 }
 
 interface At {
-  readonly sheet: Sheet;
+  readonly sheet: Meshed;
   readonly frame: Frame;
   readonly thread: Thread;
   readonly row: SheetRow;
   /** From 0 at the bottom. */
   readonly r: number;
   readonly below: SheetRow | null;
+  readonly prefix: string;
 }
 
 function rowMarks(at: At): Group {
-  const { row, r, thread } = at;
+  const { row, r, thread, prefix } = at;
   const posts = postsOf(at);
   const thin = posts.filter(({ solid }) => !solid).map(({ x }) => x);
   const solid = posts.filter((post) => post.solid).map(({ x }) => x);
@@ -45,16 +57,29 @@ function rowMarks(at: At): Group {
     ...path(uprights(at, thin), thread.post),
     ...path(slashes(at, thin), thread.slash),
     ...path(baseOf(at), thread.chain),
-    ...path(headsOf(at), thread.chain),
-    ...group(boxes.filter(({ cell }) => cell !== 'filled').map((box) => openMark(at, box)), thread.chain),
+    ...path(headsOf(at, solid), thread.chain),
+    ...group(
+      boxes.filter(({ cell }) => cell !== 'filled').map((box) => openMark(at, box)),
+      thread.chain,
+    ),
     ...path(stems(at, solid), thread.stitch),
-    ...group(filled.map((box) => filledMark(at, box)), thread.stitch),
+    ...group(
+      filled.map((box) => filledMark(at, box)),
+      thread.stitch,
+    ),
     ...path(slits(at, [...solid, ...filled.flatMap((box) => insideOf(at, box))]), thread.slit),
     ...tenths(at),
   ];
   const named = row.label === '' ? `Chart row ${r + 1}` : row.label;
   const origin = row.origin ? { origin: row.origin } : {};
-  return { kind: 'group', id: `row-${r + 1}`, title: named, ...origin, fill: 'none', marks };
+  return {
+    kind: 'group',
+    id: `${prefix}row-${r + 1}`,
+    title: named,
+    ...origin,
+    fill: 'none',
+    marks,
+  };
 }
 
 /** A box of the row that begins in this column; `column` is the left one of a lacet or bar. */
@@ -80,6 +105,7 @@ function boxesOf({ row, frame }: At): readonly BoxAt[] {
 }
 
 interface Post {
+  readonly column: number;
   readonly x: number;
   /** One of the stitches of a filled box. */
   readonly solid: boolean;
@@ -98,7 +124,7 @@ function postsOf({ row, frame }: At): readonly Post[] {
     const left = row.cells[column - 1] ?? 'none';
     const right = row.cells[column] ?? 'none';
     if ((left === 'none' && right === 'none') || middles.has(column)) continue;
-    posts.push({ x: frame.x(column), solid: left === 'filled' || right === 'filled' });
+    posts.push({ column, x: frame.x(column), solid: left === 'filled' || right === 'filled' });
   }
   return posts;
 }
@@ -148,7 +174,10 @@ function slits({ frame, r, thread }: At, xs: readonly number[]): PathStep[] {
 
 /** Middles of the stitches between the two posts of a filled box. */
 function insideOf({ frame, sheet, thread }: At, { column }: BoxAt): number[] {
-  return Array.from({ length: sheet.mesh.gap }, (_, i) => frame.x(column) + (i + 1) * thread.pitchMm);
+  return Array.from(
+    { length: sheet.mesh.gap },
+    (_, i) => frame.x(column) + (i + 1) * thread.pitchMm,
+  );
 }
 
 const filledMark = (at: At, box: BoxAt): Mark => ({
@@ -180,24 +209,42 @@ function lacetSteps(at: { left: number; right: number; top: number; height: numb
   const bend = height * 0.72;
   return [
     ['M', left, top],
-    ['C', left + (middle - left) * 0.25, top + bend, middle - (middle - left) * 0.2, foot, middle, foot],
-    ['C', middle + (right - middle) * 0.2, foot, right - (right - middle) * 0.25, top + bend, right, top],
+    [
+      'C',
+      left + (middle - left) * 0.25,
+      top + bend,
+      middle - (middle - left) * 0.2,
+      foot,
+      middle,
+      foot,
+    ],
+    [
+      'C',
+      middle + (right - middle) * 0.2,
+      foot,
+      right - (right - middle) * 0.25,
+      top + bend,
+      right,
+      top,
+    ],
   ];
 }
 
-function identityOf({ row, r }: At, { column, width }: BoxAt) {
-  const id = `r${r + 1}-b${column + 1}`;
+function identityOf({ row, r, prefix }: At, { column, width }: BoxAt) {
+  const id = `${prefix}r${r + 1}-b${column + 1}`;
   const from = row.origins[column]?.from;
   const to = row.origins[column + width - 1]?.to;
   return from === undefined || to === undefined ? { id } : { id, origin: { from, to } };
 }
 
-/** Heads of the stitches along the top of filled boxes. */
-function headsOf(at: At): PathStep[] {
+/** Heads of the stitches along the top of filled boxes, as wide as the stitches. */
+function headsOf(at: At, solid: readonly number[]): PathStep[] {
   const y = at.frame.top(at.r);
-  return boxesOf(at)
+  const half = at.thread.stitch.widthMm / 2;
+  const between = boxesOf(at)
     .filter(({ cell }) => cell === 'filled')
     .flatMap(({ column }) => line(at.frame.x(column), y, at.frame.x(column + 1), y));
+  return [...between, ...solid.flatMap((x) => line(x - half, y, x + half, y))];
 }
 
 /** What a box stands on where no row lies under it: the foundation, or chains added at an edge. */
@@ -213,24 +260,32 @@ function baseOf({ row, below, frame, r }: At): PathStep[] {
   return steps;
 }
 
-/** Every tenth line of the window heavier: posts from where the lowest row begins, rows from below. */
+/**
+ * Every tenth line heavier: posts counted from where the lowest row begins, rows from below. Where a
+ * tenth post is one of the stitches of a filled box, a line of paper runs down its middle instead.
+ */
 function tenths(at: At): Mark[] {
   const { sheet, row, frame, r, thread } = at;
-  const [from, to] = frame.window.columns;
   const startsRight = sheet.rows[0]?.reads === 'right-to-left';
-  const top = frame.top(r);
-  const has = (column: number): boolean => (row.cells[column] ?? 'none') !== 'none';
-  const steps: PathStep[] = [];
-  for (let column = from; column <= to; column++) {
+  const isTenth = (column: number): boolean => {
     const counted = startsRight ? sheet.columns - column : column;
-    const inside = counted > 0 && counted < sheet.columns;
-    if (inside && counted % 10 === 0 && (has(column - 1) || has(column))) {
-      steps.push(...line(frame.x(column), top, frame.x(column), top + frame.boxHeightMm));
-    }
-    const isTenthRow = (r + 1) % 10 === 0 && r + 1 < sheet.rows.length;
-    if (isTenthRow && column < to && has(column)) {
-      steps.push(...line(frame.x(column), top, frame.x(column + 1), top));
-    }
-  }
-  return [...path(steps, thread.casing), ...path(steps, thread.tenth)];
+    return counted > 0 && counted < sheet.columns && counted % 10 === 0;
+  };
+  const posts = postsOf(at).filter(({ column }) => isTenth(column));
+  const upright = (solid: boolean): PathStep[] =>
+    uprights(
+      at,
+      posts.filter((post) => post.solid === solid).map(({ x }) => x),
+    );
+  const isTenthRow = (r + 1) % 10 === 0 && r + 1 < sheet.rows.length;
+  const [from, to] = frame.window.columns;
+  const across = row.cells.flatMap((cell, column) =>
+    isTenthRow && cell !== 'none' && column >= from && column < to
+      ? line(frame.x(column), frame.top(r), frame.x(column + 1), frame.top(r))
+      : [],
+  );
+  return [
+    ...path([...upright(false), ...across], thread.tenth),
+    ...path(upright(true), thread.casing),
+  ];
 }

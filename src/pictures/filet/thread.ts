@@ -18,7 +18,7 @@ export interface Thread {
   /** The twist of a filling stitch, cut out of it. */
   readonly slit: Stroke;
   readonly tenth: Stroke;
-  /** Under a tenth line, so that it stays visible across filled boxes. */
+  /** A tenth line across filled boxes. */
   readonly casing: Stroke;
   /** Width of one stitch on paper. */
   readonly pitchMm: number;
@@ -37,9 +37,9 @@ export function threadOf({ mesh }: Pick<Sheet, 'mesh'>, scale: Scale): Thread {
     slash: { ...ink, widthMm: of(0.055) },
     chain: { ...ink, widthMm: of(0.075) },
     stitch: { ...ink, widthMm: stitchMm },
-    slit: { ink: 'paper', ends: 'flat', widthMm: Math.max(0.12, 0.14 * stitchMm) },
+    slit: { ink: 'paper', ends: 'flat', widthMm: Math.max(0.12, 0.1 * stitchMm) },
     tenth: { ink: 'ink', ends: 'flat', widthMm: of(0.17) },
-    casing: { ink: 'paper', ends: 'flat', widthMm: of(0.17) + 0.4 },
+    casing: { ink: 'paper', ends: 'flat', widthMm: Math.max(0.3, 0.2 * stitchMm) },
     pitchMm,
     sagMm: 0.08 * boxHeightMm,
   };

@@ -7,7 +7,7 @@ export interface Window {
   readonly rows: readonly [from: number, to: number];
 }
 
-export const wholeOf = (sheet: Sheet): Window => ({
+export const wholeOf = (sheet: Pick<Sheet, 'columns' | 'rows'>): Window => ({
   columns: [0, sheet.columns],
   rows: [0, sheet.rows.length],
 });
@@ -19,7 +19,7 @@ export interface Scale {
 }
 
 /** A box whose shorter side is so many mm, in the fabric's proportion. */
-export function scaleOf(sheet: Sheet, shorterSideMm: number): Scale {
+export function scaleOf(sheet: Pick<Sheet, 'box'>, shorterSideMm: number): Scale {
   const { widthMm, heightMm } = sheet.box;
   const factor = shorterSideMm / Math.min(widthMm, heightMm);
   return { boxWidthMm: widthMm * factor, boxHeightMm: heightMm * factor };

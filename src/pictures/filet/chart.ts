@@ -12,7 +12,7 @@ import { meshMarks } from './mesh-marks.ts';
 import { numbersWidth, rowNumbers } from './row-numbers.ts';
 import type { Sheet } from './sheet.ts';
 import { TYPE } from './type.ts';
-import { type Frame, frameOf, type Scale, scaleOf, type Window, wholeOf } from './window.ts';
+import { type Frame, frameOf, type Scale, scaleOf, wholeOf } from './window.ts';
 import { chartInWords } from './words.ts';
 
 export interface ChartOptions {
@@ -117,14 +117,20 @@ export const windowFurniture = (sheet: Sheet): number =>
   1 +
   2 * TYPE.numberMm * TYPE.leading * (besideWidth(sheet, 1) > 0 ? 1 : 0);
 
-/** A window of the chart with its numbers, in the middle of the width. */
-export function windowBlock(sheet: Sheet, frame: Frame, widthMm: number): Block {
+/** A window of the chart with its numbers, in the middle of the width; `under` lies below the mesh. */
+export function windowBlock(
+  sheet: Sheet,
+  frame: Frame,
+  widthMm: number,
+  under: readonly Mark[] = [],
+): Block {
   const asideMm = besideWidth(sheet, frame.boxWidthMm);
   const headMm = TYPE.smallMm * 1.6;
   const left = (widthMm - frame.widthMm) / 2;
   const below = frame.heightMm + boxNumbersHeight;
   const caption = besideCaption(sheet, frame, { y: below, left: -left, right: widthMm - left });
   const marks: Mark[] = [
+    ...under,
     { kind: 'group', id: 'beside', marks: besideMarks(sheet, frame) },
     { kind: 'group', id: 'mesh', marks: meshMarks(sheet, frame.window, frame) },
     { kind: 'group', id: 'rows', marks: rowNumbers(sheet, frame, asideMm) },
@@ -170,5 +176,3 @@ function repeatMarks(sheet: Sheet, { widthMm }: Frame, y: number): readonly Mark
     { kind: 'text', at: [middle, low + 0.9], text, sizeMm: TYPE.numberMm, align: 'middle' },
   ];
 }
-
-export type { Window };

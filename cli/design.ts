@@ -1,5 +1,4 @@
 /** What `letter` and `trace` have in common: mesh and box size from words, findings and chart out. */
-import { rename, rm, writeFile } from 'node:fs/promises';
 import {
   type BoxMeasure,
   boxFromGauge,
@@ -11,6 +10,7 @@ import {
 } from '../src/index.ts';
 import { whyOf } from './files.ts';
 import { wantsColour, write } from './output.ts';
+import { saveWhole } from './save.ts';
 
 /** Said by an option that cannot be read; the command ends with status 2. */
 export class Unusable extends Error {}
@@ -63,12 +63,9 @@ export function sizeInWords(chart: PrintedChart, mesh: MeshWords, box: BoxMeasur
 /** To the file named, whole or not at all, or to standard output. */
 export async function deliver(text: string, output: string | undefined): Promise<void> {
   if (output === undefined) return write(`${text}\n`);
-  const part = `${output}.${process.pid}.part`;
   try {
-    await writeFile(part, `${text}\n`);
-    await rename(part, output);
+    await saveWhole(output, `${text}\n`);
   } catch (error) {
-    await rm(part, { force: true });
     throw new Unusable(`${output}: ${whyOf(error)}`);
   }
 }

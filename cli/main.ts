@@ -1,6 +1,7 @@
 /** The command line: what may be asked, and what is said when it cannot be done. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError, Option } from 'commander';
+import { chartCommand } from './chart-command.ts';
 import { type CheckOptions, check } from './check.ts';
 import { letterCommand } from './letter-command.ts';
 import { measureCommand } from './measure-command.ts';
@@ -41,6 +42,7 @@ program.addCommand(letterCommand());
 program.addCommand(traceCommand());
 program.addCommand(measureCommand());
 program.addCommand(shapeCommand(version));
+program.addCommand(chartCommand());
 await run();
 
 function checkCommand(): Command {

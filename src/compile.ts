@@ -9,6 +9,7 @@ import { type Account, accountOf, type Fabric, work } from './fabric/index.ts';
 import type { Finding } from './finding/index.ts';
 import { type Manuscript, type ReadOptions, readManuscript } from './manuscript/index.ts';
 import type { Terms } from './notation/index.ts';
+import { faintDesigns } from './pictures/index.ts';
 import { notChecked, prove, withFixes } from './proof/index.ts';
 import type { LineStarts } from './source/index.ts';
 
@@ -39,7 +40,11 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
   const read = readManuscript(text, { terms, ...(former && { former: former.manuscript }) });
   const manuscript = read.value;
   const fabric = work(manuscript);
-  const found = inOrder([...read.findings, ...prove(manuscript, fabric)]);
+  const found = inOrder([
+    ...read.findings,
+    ...prove(manuscript, fabric),
+    ...faintDesigns(manuscript, fabric),
+  ]);
   const again = (edited: string): readonly Finding[] =>
     compile(edited, { terms, fixes: false, ...(former && { former }) }).findings;
   return {

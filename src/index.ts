@@ -70,9 +70,13 @@ export {
   writePattern,
 } from './manuscript/index.ts';
 export {
+  type DrawChartsOptions,
   type Drawing,
+  type DrawnChart,
+  drawCharts,
   drawPieces,
   type GltfOptions,
+  type Paper,
   type PieceDrawingOptions,
   toGlb,
   toSvg,

@@ -94,6 +94,11 @@ export const entries: readonly Entry[] = [
     title: 'An inner space of {letters} is lost in boxes.',
   },
   {
+    code: 'design-faint',
+    severity: 'warning',
+    title: 'In {yarn}, {chart} will hardly be seen: filled boxes and open ones look much alike.',
+  },
+  {
     code: 'file-too-large',
     severity: 'error',
     title: 'The file holds {size}; files of up to {limit} are read.',

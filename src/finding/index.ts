@@ -19,6 +19,7 @@ export {
   counterCloses,
   counterLost,
   countMismatch,
+  designFaint,
   fileTooLarge,
   fontUnusable,
   foreignTerm,

@@ -112,6 +112,12 @@ export const counterLost: Message<{
   letters: string;
 }> = message('counter-lost');
 
+/** warning: In {yarn}, {chart} will hardly be seen: filled boxes and open ones look much alike. */
+export const designFaint: Message<{
+  chart: string;
+  yarn: string;
+}> = message('design-faint');
+
 /** error: The file holds {size}; files of up to {limit} are read. */
 export const fileTooLarge: Message<{
   limit: string;

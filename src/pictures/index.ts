@@ -15,6 +15,13 @@ export type {
   Stroke,
   Text,
 } from './drawing.ts';
+export {
+  type DrawChartsOptions,
+  type DrawnChart,
+  drawCharts,
+} from './filet/draw-charts.ts';
+export { faintDesigns } from './filet/legible.ts';
+export type { Paper } from './filet/paper.ts';
 export { type GltfOptions, toGlb } from './gltf.ts';
 export { drawPieces, type PieceDrawingOptions } from './piece.ts';
 export { toSvg } from './svg.ts';

@@ -6,7 +6,6 @@
  */
 export const knownShort = {
   bareTexts: [
-    '11-flat-booties.txt',
     '03-filet-tray-mat.txt',
     '04-uk-baby-jacket-sizes.txt',
     '10-overlay-mosaic.txt',

@@ -14,7 +14,7 @@ const WORDS: Readonly<Record<string, number>> = {
   twelve: 12,
 };
 
-const N = String.raw`(\d{1,3}|both|two|three|four|five|six|seven|eight|nine|ten|twelve)`;
+const N = String.raw`(\d{1,12}|both|two|three|four|five|six|seven|eight|nine|ten|twelve)`;
 
 const HEADING: readonly RegExp[] = [
   new RegExp(
@@ -58,9 +58,8 @@ export function copiesLine(line: string): number | null {
   return n === null ? null : n + (found[3] ? 1 : 0);
 }
 
-/** The number of copies, kept to what one would make; a slip must not ask for a million pieces. */
 function numberOf(word: string | undefined): number | null {
   if (word === undefined) return null;
   const n = WORDS[word.toLowerCase()] ?? Number(word);
-  return n >= 1 && n <= 200 ? n : null;
+  return n >= 1 ? n : null;
 }

@@ -104,6 +104,7 @@ export function namesPlace(r: Reader): boolean {
     isWord(r, W.post, k + 1) ||
     sense === W.any ||
     sense === W.last ||
+    sense === W.skipped ||
     sense === W.ch ||
     sense === W.chsp ||
     sense === W.beginning ||

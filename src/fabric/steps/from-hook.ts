@@ -96,7 +96,8 @@ export function skipFromHook(hands: Hands, step: SkipStep, here: Here): boolean 
   const n = numberFor(hands, step.place.n) ?? 1;
   const work = here.steps.slice(here.i + 1).find((next): next is WorkStep => next.kind === 'work');
   if (work && !work.place?.fromHook) {
-    skippedChains(hands, work, { ...step.place, nth: n + 1 });
+    const countsAs = step.countsAs ?? work.countsAs;
+    skippedChains(hands, { ...work, countsAs }, { ...step.place, nth: n + 1 });
   }
   hands.pos = Math.min(hands.edge.n, n);
   return true;

@@ -8,6 +8,11 @@ import { ask } from '../readings.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
 export function doRepeat(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+  const turned = chainBehindEnding(step, here);
+  if (turned) {
+    row.walk(hands, turned, row, { from: here.i, top: here.top });
+    return true;
+  }
   const times = totalTimes(hands, step, here);
   if (times === 'to end') return toEnd(hands, step, row, here);
   const most = hands.bench.limit.most;
@@ -21,6 +26,17 @@ export function doRepeat(hands: Hands, step: RepeatStep, row: RowContext, here: 
     onePass(hands, step, row, last);
   }
   return false;
+}
+
+/** "…, ending with sc in last st, ch 1, turn": the chain is the next row's, and not of the ending. */
+function chainBehindEnding(step: RepeatStep, here: Here): readonly Step[] | null {
+  const { ending } = step;
+  const next = here.steps[here.i + 1];
+  if (ending?.kind !== 'with' || !here.top || next?.kind !== 'turn') return null;
+  const chain = ending.steps.at(-1);
+  if (chain?.kind !== 'chain' || ending.steps.length < 2) return null;
+  const short: RepeatStep = { ...step, ending: { ...ending, steps: ending.steps.slice(0, -1) } };
+  return [...here.steps.slice(0, here.i), short, chain, ...here.steps.slice(here.i + 1)];
 }
 
 /** Passes in all; "to end" where the row decides. */

@@ -8,6 +8,7 @@ import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
 import { takeStitch } from '../take.ts';
+import { countFromHook } from './from-hook.ts';
 import { openLast } from './last.ts';
 import { kindFor, stitches } from './stitch.ts';
 
@@ -75,7 +76,11 @@ export function togetherAlong(hands: Hands, step: WorkStep, legs: number): void 
 }
 
 function oneTogether(hands: Hands, step: WorkStep, legs: readonly (Place | null)[]): void {
-  const targets = legs.map((leg) => takePlace(hands, leg, step));
+  // "Dc2tog in 3rd and 4th ch from hook": each leg is counted from the hook.
+  const hook = hands.edge.kind === 'foundation' && legs.some((leg) => leg?.fromHook);
+  const targets = legs.map((leg) =>
+    hook && leg?.pick === 'nth' ? countFromHook(hands, leg, step) : takePlace(hands, leg, step),
+  );
   const [first, ...others] = targets;
   if (!first) return;
   make(hands, kindFor(hands, step.stitch), originFor(hands, step), first);

@@ -15,6 +15,7 @@ describe('parts under headings', () => {
     ['Wings – make two', 2],
     ['Handles (work both alike)', 2],
     ['Squares (12 pieces)', 12],
+    ['Leg (make 1000000000)', 1_000_000_000],
     ['Row of 5 shells', 1],
     ['Size 2', 1],
     ['Body', 1],

@@ -3,7 +3,7 @@ import { Command, Option } from 'commander';
 import { BORDERS } from '../src/index.ts';
 import { boxes, share } from './amounts.ts';
 import { Unusable } from './design.ts';
-import { type LetterAsked, letter } from './letter.ts';
+import type { LetterAsked } from './letter.ts';
 
 const examples = `
 Examples:
@@ -52,6 +52,8 @@ export function letterCommand(): Command {
     .exitOverride()
     .action(async (words: string[], asked: LetterAsked) => {
       try {
+        // Loaded only now: fonts are no concern of other commands.
+        const { letter } = await import('./letter.ts');
         process.exitCode = await letter(words, asked);
       } catch (error) {
         if (!(error instanceof Unusable)) throw error;

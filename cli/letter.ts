@@ -44,6 +44,7 @@ export interface LetterAsked {
 const MOST_FONT_BYTES = 32 * 1024 * 1024;
 
 export async function letter(lines: readonly string[], asked: LetterAsked): Promise<0 | 1> {
+  keepConsoleQuiet();
   const words = lines.join('\n').replaceAll('\\n', '\n');
   const mesh = meshFrom(asked.mesh);
   const box = boxFrom(asked.gauge, mesh);
@@ -67,6 +68,11 @@ export async function letter(lines: readonly string[], asked: LetterAsked): Prom
   process.stderr.write(`${sizeInWords(chart, mesh, box)}\n`);
   await deliver(chart.text, asked.output);
   return statusFor(findings);
+}
+
+/** The font package tells of odd letters on the console; standard output is the chart's alone. */
+function keepConsoleQuiet(): void {
+  for (const way of ['log', 'warn', 'error'] as const) console[way] = () => undefined;
 }
 
 async function fontFrom(

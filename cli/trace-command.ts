@@ -3,7 +3,7 @@ import { Command, Option } from 'commander';
 import { BORDERS } from '../src/index.ts';
 import { boxes, share } from './amounts.ts';
 import { Unusable } from './design.ts';
-import { type TraceAsked, trace } from './trace.ts';
+import type { TraceAsked } from './trace.ts';
 
 const examples = `
 Examples:
@@ -47,6 +47,8 @@ export function traceCommand(): Command {
     .exitOverride()
     .action(async (file: string, asked: TraceAsked) => {
       try {
+        // Loaded only now: picture decoders are no concern of other commands.
+        const { trace } = await import('./trace.ts');
         process.exitCode = await trace(file, asked);
       } catch (error) {
         if (!(error instanceof Unusable)) throw error;

@@ -5,6 +5,7 @@
 import * as opentype from 'opentype.js';
 import { type Finding, fontUnusable, type Outcome } from '../finding/index.ts';
 import type { Stroke } from './outline.ts';
+import { type PairKerning, pairKerningOf } from './pair-kerning.ts';
 
 /** A font as lettering needs it; lengths are in the font's own units, heights grow downwards. */
 export interface OutlineFont {
@@ -31,7 +32,8 @@ export function openFont(bytes: Uint8Array): Outcome<OutlineFont | null> {
     const font = parse(bytes.slice().buffer);
     const capHeight = capHeightOf(font);
     if (capHeight === null) return { value: null, findings: [unusable(NO_OUTLINES)] };
-    return { value: boxFont(font, capHeight), findings: [] };
+    const pairs = orElse(null, () => pairKerningOf(bytes));
+    return { value: boxFont(font, capHeight, pairs), findings: [] };
   } catch {
     return { value: null, findings: [unusable('it is damaged or cut off')] };
   }
@@ -74,21 +76,47 @@ function capHeightOf(font: opentype.Font): number | null {
   return height !== undefined && Number.isFinite(height) ? height : null;
 }
 
-function boxFont(font: opentype.Font, capHeight: number): OutlineFont {
+/** Letters are read when they are asked for, so a damaged one shows only then; it counts as missing. */
+function boxFont(font: opentype.Font, capHeight: number, pairs: PairKerning | null): OutlineFont {
   return {
     capHeight,
-    outlineOf: (sign) => {
-      const index = font.charToGlyphIndex(sign);
-      if (index <= 0 || [...sign].length > 1) return null;
-      const glyph = font.glyphs.get(index);
-      // The package draws with heights growing downwards; at unitsPerEm its scale is 1.
-      const { commands } = glyph.getPath(0, 0, font.unitsPerEm);
-      const strokes = commands as readonly Stroke[];
-      return { strokes, advance: glyph.advanceWidth ?? 0, index };
-    },
-    kerning: (left, right) => {
-      const value = font.getKerningValue(font.glyphs.get(left.index), font.glyphs.get(right.index));
-      return Number.isFinite(value) ? value : 0;
-    },
+    outlineOf: (sign) => orElse(null, () => outlineIn(font, sign)),
+    kerning: (left, right) =>
+      orElse(0, () => {
+        if (pairs) return pairs(left.index, right.index);
+        const [a, b] = [font.glyphs.get(left.index), font.glyphs.get(right.index)];
+        const value = font.getKerningValue(a, b);
+        return Number.isFinite(value) ? value : 0;
+      }),
   };
+}
+
+function orElse<T>(otherwise: T, read: () => T): T {
+  try {
+    return read();
+  } catch {
+    return otherwise;
+  }
+}
+
+function outlineIn(font: opentype.Font, sign: string): FontOutline | null {
+  const index = font.charToGlyphIndex(sign);
+  if (index <= 0 || [...sign].length > 1) return null;
+  const glyph = font.glyphs.get(index);
+  // The package draws with heights growing downwards; at unitsPerEm its scale is 1.
+  const strokes = glyph.getPath(0, 0, font.unitsPerEm).commands as readonly Stroke[];
+  const advance = glyph.advanceWidth ?? 0;
+  return isSound(strokes, advance, font.unitsPerEm) ? { strokes, advance, index } : null;
+}
+
+/** More orders than any letter has, or points far outside of the letter: a damaged or hostile file. */
+const MOST_STROKES = 4000;
+const MOST_EMS = 20;
+
+function isSound(strokes: readonly Stroke[], advance: number, em: number): boolean {
+  const isNear = (n: number): boolean => Math.abs(n) <= MOST_EMS * em;
+  const numbers = (stroke: Stroke): number[] =>
+    Object.values(stroke).filter((value): value is number => typeof value === 'number');
+  if (strokes.length > MOST_STROKES || !isNear(advance)) return false;
+  return strokes.every((stroke) => numbers(stroke).every(isNear));
 }

@@ -116,22 +116,25 @@ interface Side {
   readonly sign: 1 | -1;
 }
 
-function addSide(
-  { a, b, deep, sign }: Side,
-  { shares, width }: RowField,
-  steps: Float64Array,
-): void {
-  const [left, right] = a < b ? [a, b] : [b, a];
-  // Area between the side and the upright line at x, left of which it lies.
-  const areaTo = (x: number): number => {
-    if (x <= left) return 0;
-    if (x >= right) return deep * (x - (left + right) / 2);
-    return (deep * (x - left) ** 2) / (2 * (right - left));
-  };
+function addSide(side: Side, { shares, width }: RowField, steps: Float64Array): void {
+  const left = Math.min(side.a, side.b);
+  const right = Math.max(side.a, side.b);
   const first = Math.max(0, Math.floor(left));
   const behind = Math.min(width, Math.max(first, Math.ceil(right)));
-  for (let x = first; x < behind; x++) shares[x]! += sign * (areaTo(x + 1) - areaTo(x));
-  steps[behind]! += sign * deep;
+  let before = areaTo(first, left, right);
+  for (let x = first; x < behind; x++) {
+    const area = areaTo(x + 1, left, right);
+    shares[x]! += side.sign * side.deep * (area - before);
+    before = area;
+  }
+  steps[behind]! += side.sign * side.deep;
+}
+
+/** Area between an upright line at x and the side to its left, which runs from `left` to `right`; for a band of depth 1. */
+function areaTo(x: number, left: number, right: number): number {
+  if (x <= left) return 0;
+  if (x >= right) return x - (left + right) / 2;
+  return (x - left) ** 2 / (2 * (right - left));
 }
 
 function summed(

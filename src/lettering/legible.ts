@@ -22,7 +22,7 @@ export interface ChartText extends Grid {
 }
 
 /** Boxes as near to the threshold as this are in doubt: a tenth of a box (ours). */
-export const DOUBT = 0.1;
+const DOUBT = 0.1;
 
 /** Labels beside the main mark; the renderer shows fewer. */
 const MOST_LABELS = 40;
@@ -37,7 +37,7 @@ export function legibility(chart: ChartText, coverage: Coverage | null = null): 
 }
 
 /** Filled boxes of a grid as a field; lacets, bars and places without a box are open. */
-export function boxesOfGrid({ rows }: Pick<Grid, 'rows'>): Boxes {
+function boxesOfGrid({ rows }: Pick<Grid, 'rows'>): Boxes {
   const boxes = openBoxes(Math.max(0, ...rows.map((row) => row.length)), rows.length);
   for (const [y, row] of rows.entries()) {
     for (const [x, cell] of row.entries()) {

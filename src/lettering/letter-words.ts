@@ -43,7 +43,7 @@ export interface LetteringOptions {
 }
 
 /** Signs at most: far more than a piece carries. */
-export const MOST_SIGNS = 400;
+const MOST_SIGNS = 400;
 
 /**
  * The words as boxes; each line break starts a line. Findings point into the words. The value is

@@ -3,7 +3,7 @@ import { type Boxes, openBoxes, stamp } from './boxes.ts';
 import type { Glyph } from './glyph.ts';
 
 /** A letter of the words with its glyph; the span is counted in the words. */
-export interface Piece {
+interface Piece {
   readonly glyph: Glyph;
   readonly from: number;
   readonly to: number;

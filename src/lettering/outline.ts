@@ -31,7 +31,7 @@ export type Stroke =
   | { readonly type: 'Z' };
 
 /** A curve strays from its straight pieces by at most this, in boxes: a 256th of a box (ours). */
-export const TOLERANCE: number = 1 / 256;
+const TOLERANCE = 1 / 256;
 
 /** Turns orders into polygons; `place` puts each point of the outline where it belongs, in boxes. */
 export function contoursOf(strokes: readonly Stroke[], place: (point: Point) => Point): Contour[] {

@@ -52,8 +52,9 @@ export interface Tracing {
   readonly cleaned: Pick<Cleaned, 'opened' | 'filled'>;
 }
 
-/** Boxes across or up at most, and pixels at most: four times a picture of a good camera. */
-export const MOST_BOXES = 1000;
+/** Boxes across or up at most: more than any piece is worked with (ours). */
+const MOST_BOXES = 1000;
+/** Pixels at most, 67 million: more than cameras take (ours). */
 export const MOST_PIXELS: number = 1 << 26;
 /** The parting of tones is called unclear below this; an even run of tones has 0.75 (ours). */
 const CLEAR = 0.8;

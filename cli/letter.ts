@@ -3,6 +3,7 @@ import { readFile, stat } from 'node:fs/promises';
 import {
   type Align,
   type Border,
+  type BoxMeasure,
   type Finding,
   legibility,
   letterWords,
@@ -64,7 +65,8 @@ export async function letter(lines: readonly string[], asked: LetterAsked): Prom
   if (value === null) return 1;
   const chart = printedChart(value.grid);
   tell(legibility(chart, value.coverage), chart.text, asked);
-  if (font && !box) process.stderr.write(`${SQUARE}\n`);
+  const remark = font ? (box ? '' : SQUARE) : stretchInWords(box);
+  if (remark !== '') process.stderr.write(`${remark}\n`);
   process.stderr.write(`${sizeInWords(chart, mesh, box)}\n`);
   await deliver(chart.text, asked.output);
   return statusFor(findings);
@@ -73,6 +75,14 @@ export async function letter(lines: readonly string[], asked: LetterAsked): Prom
 /** The font package tells of odd letters on the console; standard output is the chart's alone. */
 function keepConsoleQuiet(): void {
   for (const way of ['log', 'warn', 'error'] as const) console[way] = () => undefined;
+}
+
+/** Our letters are drawn on squares; said where the boxes are a quarter from square or more (ours). */
+function stretchInWords(box: BoxMeasure | null): string {
+  const wide = box ? box.widthMm / box.heightMm : 1;
+  if (wide > 0.8 && wide < 1.25) return '';
+  const [times, as] = wide >= 1 ? [wide, 'wider than'] : [1 / wide, 'narrower than'];
+  return `Letters come out ${times.toFixed(1)} times ${as} drawn, as the boxes are; --font keeps its shape.`;
 }
 
 async function fontFrom(

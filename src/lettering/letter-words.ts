@@ -1,8 +1,15 @@
 /** From words to a grid: the letters found, set on lines, framed; and what will not read, as findings. */
 import type { Grid } from '../filet/index.ts';
-import { type Finding, heightNotDrawn, type Outcome, wordsEmpty } from '../finding/index.ts';
+import {
+  type Finding,
+  heightNotDrawn,
+  type Outcome,
+  pictureSize,
+  wordsEmpty,
+} from '../finding/index.ts';
+import type { Span } from '../source/index.ts';
 import { alikeFindings } from './alike.ts';
-import { type Alphabet, alphabetOf, DRAWN_HEIGHTS, MOST_HEIGHT } from './alphabet.ts';
+import { alphabetOf, DRAWN_HEIGHTS, MOST_HEIGHT } from './alphabet.ts';
 import type { Boxes } from './boxes.ts';
 import type { OutlineFont } from './font.ts';
 import type { FontGlyph, FontScale } from './font-glyph.ts';
@@ -25,11 +32,11 @@ export interface LetteringOptions {
   /** Share of a box that an outline must cover to fill it; default a half. */
   readonly threshold?: number;
   /**
-   * Open boxes between letters. Our own alphabets: at the nearest place, default 1 or 2 by height.
+   * Open boxes between letters. Our own alphabets: at the nearest place, default 2.
    * Fonts: added to what the font says, default 0.
    */
   readonly letterSpace?: number;
-  /** Open boxes between words; default 3 to 5 by height, or the font's blank. */
+  /** Open boxes between words; default 4 or 5 by height, or the font's blank. */
   readonly wordSpace?: number;
   /** Open rows between lines; default 2. */
   readonly lineSpace?: number;
@@ -41,6 +48,9 @@ export interface LetteringOptions {
   readonly name?: string;
   readonly mesh?: Grid['mesh'];
 }
+
+/** Boxes across or up at most, as in tracing (ours). */
+const MOST_BOXES = 1000;
 
 /** Signs at most: far more than a piece carries. */
 const MOST_SIGNS = 400;
@@ -58,13 +68,25 @@ export function letterWords(
   if (words.trim() === '' || words.length > MOST_SIGNS) {
     return { value: null, findings: [wordsEmpty(whole, { most: MOST_SIGNS })] };
   }
-  if (options.font) return inFont(words, options.font, height, options);
-  const alphabet = alphabetOf(height);
-  if (alphabet === null) return { value: null, findings: [notDrawn(whole, height)] };
-  return inOwn(words, alphabet, options);
+  const lettered = options.font
+    ? inFont(words, options.font, height, options)
+    : inOwn(words, height, options);
+  return lettered.value ? ofSoundSize(lettered, whole) : lettered;
 }
 
-function notDrawn(whole: { from: number; to: number }, height: number): Finding {
+/** Where no letter is drawn there is no chart, and a huge one could not be read again. */
+function ofSoundSize(
+  { value, findings }: Outcome<Lettering | null>,
+  whole: Span,
+): Outcome<Lettering | null> {
+  const [width, height] = [value?.grid.rows[0]?.length ?? 0, value?.grid.rows.length ?? 0];
+  if (value?.letters.length === 0) return { value: null, findings };
+  if (width <= MOST_BOXES && height <= MOST_BOXES) return { value, findings };
+  const said = { what: 'the chart, across and up,', least: 1, most: MOST_BOXES, of: 'boxes' };
+  return { value: null, findings: [pictureSize(whole, said)] };
+}
+
+function notDrawn(whole: Span, height: number): Finding {
   const isWhole = Number.isInteger(height) && height > 0 && height <= MOST_HEIGHT;
   const heights = `${DRAWN_HEIGHTS.slice(0, -1).join(', ')} and ${DRAWN_HEIGHTS.at(-1)}`;
   const near = Array.from({ length: 9 }, (_, i) => height - 4 + i);
@@ -76,7 +98,15 @@ function notDrawn(whole: { from: number; to: number }, height: number): Finding 
   });
 }
 
-function inOwn(words: string, alphabet: Alphabet, options: LetteringOptions): Outcome<Lettering> {
+function inOwn(
+  words: string,
+  height: number,
+  options: LetteringOptions,
+): Outcome<Lettering | null> {
+  const alphabet = alphabetOf(height);
+  if (alphabet === null) {
+    return { value: null, findings: [notDrawn({ from: 0, to: words.length }, height)] };
+  }
   const spacing = {
     letterSpace: options.letterSpace ?? alphabet.letterSpace,
     wordSpace: options.wordSpace ?? alphabet.wordSpace,

@@ -39,6 +39,12 @@ test('tells the size by the gauge', () => {
   expect(stderr).toBe('23 boxes x 7 rows, about 29 x 9.5 cm\n');
 });
 
+test('says when boxes that are far from square will stretch our letters', () => {
+  const { stderr } = letter('TIDE', '--gauge', '8 boxes x 15 rows = 10 cm');
+  // 1.25 cm wide and 0.667 cm high.
+  expect(stderr).toContain('Letters come out 1.9 times wider than drawn');
+});
+
 test('with a font, boxes take the shape that the gauge tells, or are called square', () => {
   const square = letter('TIDE', '--font', 'sans.ttf', '--height', '12');
   expect(square.stderr).toContain('Boxes were taken as square');

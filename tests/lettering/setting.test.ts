@@ -137,6 +137,13 @@ test('the printed chart knows where its rows stand', () => {
   expect(rows).toEqual(picture('Tø'));
 });
 
+test('nothing is made of letters that are missing, or of words too wide for a chart', () => {
+  expect(letterWords('Ω').value).toBeNull();
+  const { value, findings } = letterWords('W'.repeat(300));
+  expect(value).toBeNull();
+  expect(findings.map(({ code }) => code)).toEqual(['picture-size']);
+});
+
 test('any words and options give an outcome', () => {
   for (const words of ['', '\n\n', '\u0301', '👩‍👧', '\ud800', 'a'.repeat(5000), 'A\n\nB', '\t']) {
     for (const height of [0, -7, 7, 5.5, Number.NaN, 1e9]) {

@@ -1,5 +1,5 @@
 /** From the words for a place to the place itself, however it is picked. */
-import type { Place } from '../notation/index.ts';
+import { type Place, stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './hands.ts';
 import { ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
@@ -52,12 +52,26 @@ export function takePlace(
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   hands.standing = false;
   if (place.of?.pick === 'first' && hands.first) return takeOff(hands, hands.first);
+  const made = place.pick === 'previous' ? justMade(hands, place) : null;
+  if (made) return takeOff(hands, made);
   if (hands.last) return takeOff(hands, hands.last);
   if (hands.edge.kind === 'into') return ringTarget(hands);
   const noun = nounOf(place);
   // After a join the hook is on the first stitch: that one is "the same".
   if (noun.kind === 'space' && hands.edge.spaces > 0) return takeNext(hands, place, at);
   return takeStitch(hands, 'passed');
+}
+
+/** "In previous dtr" at a row's end, where the row is longer than the one beneath: what was made last. */
+function justMade(hands: Hands, place: Place): Target | null {
+  const word = nounOf(place).stem;
+  const kindAt = (id: number) => hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0];
+  let node = hands.nodes.n - 1;
+  while (node >= hands.rowFrom && kindAt(node)?.class === 'chain') node--;
+  const kind = kindAt(node);
+  const atEnd = remaining(hands) === 0 && node >= hands.rowFrom;
+  const named = word !== null && stemOf(word, hands.bench.terms) === kind?.stem;
+  return atEnd && named ? { node, space: false, entry: -1 } : null;
 }
 
 function takeFirst(hands: Hands, place: Place, at: { from: number; to: number }): Target {

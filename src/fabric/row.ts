@@ -2,7 +2,7 @@
 import type { StandingOrder, StatedCount } from '../notation/index.ts';
 import type { Charts } from './charts.ts';
 import type { RowContext } from './context.ts';
-import { COUNTED, type Edge, edgeOf, NAMED, queued } from './edge.ts';
+import { COUNTED, type Edge, edgeOf, NAMED, queued, rotated } from './edge.ts';
 import type { RowRecord, Verdict } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
 import {
@@ -145,9 +145,16 @@ export function edgeFor(
     reversed: turned,
     open: before.open,
   });
-  const edge = before.rest ? queued(before.rest.edge, before.rest.from, made) : made;
+  const closed = row.ring && turned ? fromItsJoin(made) : made;
+  const edge = before.rest ? queued(before.rest.edge, before.rest.from, closed) : closed;
   if (beneath === 'made' || before.statedInstead === null) return edge;
   return resized(hands, edge, before.statedInstead);
+}
+
+/** A round that is joined and turned begins on the stitch of its join, which it made first. */
+function fromItsJoin(edge: Edge): Edge {
+  const first = edge.type.lastIndexOf(COUNTED);
+  return first < 0 ? edge : rotated(edge, first);
 }
 
 /** The edge with `n` counted places: unknown stitches are added, surplus ones only named. */

@@ -3,19 +3,32 @@ export {
   boxesOver,
   CLASSIC_MESH,
   type Closing,
+  chainsAfterPost,
   chainsForMore,
   chainsOfBar,
   chainsOfPost,
+  type Filling,
   type Foundation,
   type FoundationWay,
   foundationOf,
+  LACET_CHAINS,
+  longStitch,
   type Mesh,
   pitchOf,
   startChains,
   stitchesOf,
 } from './mesh.ts';
 export { type RowWordsOptions, rowInWords } from './row-words.ts';
-export { cellsOfRuns, type Run, runsOf, widthOfCell, widthOfRuns } from './runs.ts';
+export {
+  cellsOfRuns,
+  type Run,
+  runsOf,
+  type Unit,
+  unitsOf,
+  widthOfCell,
+  widthOfRuns,
+} from './runs.ts';
+export { beneathOf, extentOf, isBroken, type ShapedRow, shapedRow } from './shape.ts';
 export {
   asPictured,
   PLAIN_WORKING,
@@ -28,3 +41,10 @@ export {
   workedRows,
 } from './working.ts';
 export { type GridLines, writeGrid } from './write-grid.ts';
+export {
+  meshOfGrid,
+  type WriteRowsOptions,
+  type WrittenRow,
+  type WrittenRows,
+  writeRows,
+} from './write-rows.ts';

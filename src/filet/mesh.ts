@@ -2,7 +2,7 @@
  * The arithmetic of mesh: how many stitches boxes take, how many chains a first row stands on, and
  * which chains begin a row. A post belongs to two boxes; flat, one post more closes the row.
  */
-import { heightOf, type StemId } from '../notation/index.ts';
+import { heightOf, STEMS, type StemId } from '../notation/index.ts';
 
 export interface Mesh {
   readonly post: StemId;
@@ -37,9 +37,35 @@ export function boxesOver(
 /** Height of the post in chains, as turning chains have it (3 for dc, US terms). */
 export const chainsOfPost = (mesh: Mesh): number => Math.max(1, Math.floor(heightOf(mesh.post)));
 
-/** Chains that begin a row: the post alone, or with the gap of a first open box. */
-export const startChains = (mesh: Mesh, first: 'open' | 'filled'): number =>
-  chainsOfPost(mesh) + (first === 'open' ? mesh.gap : 0);
+/** Chains of each half of a lacet, whatever the gap (filet rules, lacets and bars). */
+export const LACET_CHAINS = 3;
+
+/** Chains of the bar that closes a lacet: over two gaps and the post between (filet rules, 6). */
+export const chainsOfBar = (gap: number): number => 2 * gap + 1;
+
+/** A box by what it holds. */
+export type Filling = 'open' | 'filled' | 'lacet' | 'bar';
+
+/** Chains that stand behind the first post of a row that begins so. */
+export function chainsAfterPost(mesh: Mesh, first: Filling): number {
+  if (first === 'filled') return 0;
+  if (first === 'lacet') return LACET_CHAINS;
+  return first === 'bar' ? chainsOfBar(mesh.gap) : mesh.gap;
+}
+
+/** Chains that begin a row: the post alone, or with what follows it in one go. */
+export const startChains = (mesh: Mesh, first: Filling): number =>
+  chainsOfPost(mesh) + chainsAfterPost(mesh, first);
+
+/**
+ * The long stitch of an open box added at a row's end reaches a pitch aside and a post up:
+ * sqrt(p^2 + h^2) chains, rounded up. With dc posts and 2 chains that is the dtr (US terms).
+ */
+export function longStitch(mesh: Mesh): StemId {
+  const reach = Math.sqrt(pitchOf(mesh.gap) ** 2 + chainsOfPost(mesh) ** 2);
+  const tall = STEMS.filter(({ id }) => /^w\d$/.test(id) && heightOf(id) >= reach);
+  return tall[0]?.id ?? 'w6';
+}
 
 /**
  * Two ways in print of counting the base of the first post. own: it is a chain of its own, below
@@ -75,6 +101,3 @@ export function foundationOf(
 /** Chains added at the end of a row so that the next begins with `boxes` more (filet rules, 7). */
 export const chainsForMore = (mesh: Mesh, boxes: number, first: 'open' | 'filled'): number =>
   boxes * pitchOf(mesh.gap) - 1 + startChains(mesh, first);
-
-/** Chains of the bar that closes a lacet: over two gaps and the post between (filet rules, 6). */
-export const chainsOfBar = (gap: number): number => 2 * gap + 1;

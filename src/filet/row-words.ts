@@ -1,6 +1,6 @@
 /** A row of boxes in words: runs in the order of work, repeats folded in the trade's way. */
 import type { Cell } from './grid.ts';
-import { fold, type Run, runsOf } from './runs.ts';
+import { fold, moreTimes, type Run, runsOf } from './runs.ts';
 
 export interface RowWordsOptions {
   /** Fold what repeats: "*2 open, 1 filled; rep from * 4 more times"; default true. */
@@ -13,18 +13,17 @@ export interface RowWordsOptions {
 export function rowInWords(cells: readonly Cell[], options: RowWordsOptions = {}): string {
   const { folded = true, boxes = false } = options;
   const runs = runsOf(cells.filter((cell) => cell !== 'none'));
-  const say = (some: readonly Run[]): string => some.map((run) => inWords(run, boxes)).join(', ');
+  const say = (some: readonly Run[]): string =>
+    some.map((run) => runInWords(run, boxes)).join(', ');
   if (!folded) return say(runs);
-  return fold(runs)
-    .map(({ runs: some, times }) => {
-      if (times === 1) return say(some);
-      const more = times === 2 ? 'once more' : `${times - 1} more times`;
-      return `*${say(some)}; rep from * ${more}`;
-    })
+  return fold(runs, ({ cell, n }) => `${n} ${cell}`)
+    .map(({ items, times }) =>
+      times === 1 ? say(items) : `*${say(items)}; rep from * ${moreTimes(times)}`,
+    )
     .join(', ');
 }
 
-function inWords({ cell, n }: Run, boxes: boolean): string {
+function runInWords({ cell, n }: Run, boxes: boolean): string {
   if (cell === 'lacet' || cell === 'bar') return `${n} ${cell}${n === 1 ? '' : 's'}`;
   return boxes ? `${n} ${cell} box${n === 1 ? '' : 'es'}` : `${n} ${cell}`;
 }

@@ -35,7 +35,8 @@ function boxesOf(hands: Hands, step: Step, row: RowContext): number | null {
   if (step.kind === 'repeat') return inRepeat(hands, step, row);
   if (step.kind === 'chart') return inChart(hands, step, row);
   if (step.kind === 'boxes') {
-    if (step.edge !== null) return null;
+    // Added ones stand on nothing beneath, slipped ones are passed.
+    if (step.edge !== null) return 0;
     return step.until || step.n === null
       ? null
       : (numberFor(hands, step.n) ?? 0) * boxesWide(step.box);
@@ -57,8 +58,11 @@ function inRepeat(hands: Hands, step: RepeatStep, row: RowContext): number | nul
 
 function inChart(hands: Hands, step: ChartStep, row: RowContext): number | null {
   const given = boxesGiven(hands, step);
-  const cells = chartNamed(row.charts, step.name)?.rows.at(-1);
   if (step.fromBox !== null) return null;
-  // A shaped chart has rows of several widths: each is held against the row beneath as it is worked.
-  return given ?? (cells?.includes('none') ? null : (cells?.length ?? null));
+  const chart = chartNamed(row.charts, step.name);
+  const nth = step.row !== null ? step.row - 1 : (row.chartRows.get(chart?.name ?? '') ?? 0);
+  const cells = chart?.rows[chart.rows.length - 1 - nth];
+  // A shaped chart has rows of several widths; only its first is as wide as what lies beneath.
+  if (!cells || (nth > 0 && chart?.rows.some((some) => some.includes('none')))) return given;
+  return given ?? cells.filter((cell) => cell !== 'none').length;
 }

@@ -1,7 +1,7 @@
 /** Do the boxes of a row come out with what lies beneath? Asked before the first of them is worked. */
 import { chainsOfPost, type Mesh, pitchOf, stitchesOf } from '../../filet/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { fact, type Hands, placeOfStep } from '../hands.ts';
+import { fact, type Hands, numberFor, placeOfStep } from '../hands.ts';
 import { boxesAsked } from './box-asked.ts';
 import { placesLeft } from './box-places.ts';
 import { onlySlips } from './box-work.ts';
@@ -9,14 +9,25 @@ import { onlySlips } from './box-work.ts';
 /** n boxes with a gap of g take n(g + 1) places in the round, one more in rows. */
 export function checkMesh(hands: Hands, mesh: Mesh, row: RowContext, here: Here): void {
   if (hands.boxes > 0 || !onlySlips(hands) || hands.edge.open || hands.edge.n === 0) return;
-  if (hands.nodes.n > hands.rowFrom) return;
+  if (hands.aside) return;
   const boxes = boxesAsked(hands, row.shape.steps, row);
-  const have = placesLeft(hands, hands.edge.n, mesh);
+  // Behind slip stitches the hook stands on the first post, which is taken already.
+  const slipped = hands.nodes.n > hands.rowFrom ? 1 : 0;
+  const have = placesLeft(hands, hands.edge.n, mesh) + slipped;
   if (boxes === null) return checkToEnd(hands, mesh, row, { here, have });
   const needed = stitchesOf(boxes, mesh.gap, row.round ? 'round' : 'flat');
   if (needed === have || startsOnFoundation(hands, mesh, have - needed)) return;
+  if (isLeft(hands, row, (have - needed) / pitchOf(mesh.gap))) return;
   fact(hands, { kind: 'mesh', boxes, needed, have, ...placeOfStep(hands) });
   hands.leave = true;
+}
+
+/** "Leave last 2 boxes unworked": as many as are said, or whole boxes. */
+function isLeft(hands: Hands, row: RowContext, boxes: number): boolean {
+  const step = row.shape.steps.find((one) => one.kind === 'unworked');
+  if (step?.kind !== 'unworked' || boxes <= 0 || !Number.isInteger(boxes)) return false;
+  const said = numberFor(hands, step.n);
+  return said === null || said === boxes;
 }
 
 /** "Work open boxes around": whole boxes must come out. */

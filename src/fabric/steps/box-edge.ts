@@ -7,13 +7,14 @@
  *                    filled: stitches that make their own base
  *     end, fewer:    the rest is left unworked
  */
-import { chainsOfPost, type Mesh, pitchOf } from '../../filet/index.ts';
-import { heightOf, STEMS, type StemId } from '../../notation/index.ts';
+import { LACET_CHAINS, longStitch, pitchOf } from '../../filet/index.ts';
+import type { StemId } from '../../notation/index.ts';
 import { foundationEdge } from '../edge.ts';
-import { type Hands, make } from '../hands.ts';
+import { type Hands, make, type Target } from '../hands.ts';
 import { internKind, kindOf } from '../kinds.ts';
 import { makeChains } from '../start-chain.ts';
 import { takeStitch } from '../take.ts';
+import { isLacetSpace } from './box-places.ts';
 import { type Box, type BoxWork, startPost, stitchInto } from './box-work.ts';
 
 /** Makes the base chain of `boxes` more and the first post; the row then goes on along the chain. */
@@ -40,27 +41,38 @@ export function alongBase(hands: Hands, n: number, by: BoxWork): void {
 export function slipOver(hands: Hands, boxes: number, { mesh, origin }: BoxWork): void {
   takeStitch(hands, 'passed');
   const kind = kindOf(hands.bench.kinds, 'slip', 'slip');
-  for (let i = 0; i < boxes * pitchOf(mesh.gap); i++) {
-    takeStitch(hands, 'chains');
-    make(hands, kind, origin, null);
+  for (let box = 0; box < boxes; box++) {
+    const lacet = hands.inner === 0 && isLacetSpace(hands, hands.pos);
+    const over = (lacet ? LACET_CHAINS : mesh.gap) + 1;
+    for (let i = 0; i < over; i++) {
+      takeStitch(hands, 'chains');
+      make(hands, kind, origin, null);
+    }
   }
 }
 
-/** One box more at the row's end. */
+/** One box more at the row's end; an open one behind an open one has its foot in the long stitch. */
 export function addAtEnd(hands: Hands, box: Box, by: BoxWork): void {
   const { mesh, origin } = by;
-  const foot = hands.last;
   if (box === 'filled') {
-    for (let i = 0; i < pitchOf(mesh.gap); i++) {
-      make(hands, foundationStitch(hands, mesh.post), origin, foot);
-    }
+    const kind = foundationStitch(hands, mesh.post);
+    for (let i = 0; i < pitchOf(mesh.gap); i++)
+      hands.last = target(make(hands, kind, origin, hands.last));
   } else {
+    const long = longStitch(mesh);
+    const before = hands.nodes.n - 1;
+    const foot = stemOfNode(hands, before) === long ? target(before) : hands.last;
     makeChains(hands, mesh.gap, origin);
-    stitchInto(hands, longStitch(mesh), origin, foot);
+    stitchInto(hands, long, origin, foot);
   }
   hands.boxes++;
   if (box === 'filled') hands.filled++;
 }
+
+const target = (node: number): Target => ({ node, space: false, entry: -1 });
+
+const stemOfNode = (hands: Hands, node: number): StemId | null =>
+  hands.bench.kinds.kinds[hands.nodes.kind[node] ?? 0]?.stem ?? null;
 
 const foundationStitch = (hands: Hands, stem: StemId): number =>
   internKind(hands.bench.kinds, {
@@ -73,13 +85,3 @@ const foundationStitch = (hands: Hands, stem: StemId): number =>
     foundation: true,
     special: null,
   });
-
-/**
- * The long stitch of an open box at the end reaches a pitch aside and a post up: sqrt(p^2 + h^2)
- * chains, rounded up. With dc posts and 2 chains that is the dtr (US terms), as printed.
- */
-export function longStitch(mesh: Mesh): StemId {
-  const reach = Math.sqrt(pitchOf(mesh.gap) ** 2 + chainsOfPost(mesh) ** 2);
-  const tall = STEMS.filter(({ id }) => /^w\d$/.test(id) && heightOf(id) >= reach);
-  return tall[0]?.id ?? 'w6';
-}

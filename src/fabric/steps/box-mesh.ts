@@ -1,5 +1,5 @@
 /** Which mesh a row of boxes is: its post and its gap. */
-import { CLASSIC_MESH, type Mesh } from '../../filet/index.ts';
+import { CLASSIC_MESH, chainsOfBar, type Mesh } from '../../filet/index.ts';
 import type { Chart } from '../../manuscript/index.ts';
 import { type StemId, type Step, stemOf } from '../../notation/index.ts';
 import { chartNamed } from '../charts.ts';
@@ -23,8 +23,14 @@ export function meshFor(hands: Hands, row: RowContext, chart: Chart | null): Mes
   const otherPost = other ? stemOf(other.post, hands.bench.terms) : null;
   return {
     post: otherPost ?? definedPost(hands) ?? postBeneath(hands) ?? CLASSIC_MESH.post,
-    gap: gapBeneath(hands) ?? other?.gap ?? definedGap(hands) ?? CLASSIC_MESH.gap,
+    gap: gapFor(gapBeneath(hands), other?.gap ?? definedGap(hands)),
   };
+}
+
+/** What lies beneath goes before what is defined, unless it is the bar of a mesh so defined. */
+function gapFor(beneath: number | null, said: number | null): number {
+  const bar = said !== null && beneath === chainsOfBar(said);
+  return (bar ? said : (beneath ?? said)) ?? CLASSIC_MESH.gap;
 }
 
 function chartOfRow(row: RowContext): Chart | null {

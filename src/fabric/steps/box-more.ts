@@ -4,7 +4,7 @@
  * "ch 5, turn, dc in 4th and 5th ch from hook" for a filled one. The chain may stand at the end of
  * the row before.
  */
-import { chainsForMore, chainsOfPost, type Mesh } from '../../filet/index.ts';
+import { chainsOfPost, type Mesh } from '../../filet/index.ts';
 import { type ChainStep, type Place, stemOf } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { chainAt, edgeOfPlaces, SPACE } from '../edge.ts';
@@ -20,12 +20,38 @@ import { type BoxWork, startPost } from './box-work.ts';
 export function beginsWithMore(hands: Hands, step: ChainStep, row: RowContext): boolean {
   const place = row.shape.firstWork?.place ?? null;
   if (!place || row.round || hands.edge.kind !== 'row' || hands.edge.ring) return false;
-  if (hands.edge.spaces === 0 || step.countsAs) return false;
+  if (step.countsAs) return false;
   const n = numberFor(hands, step.n) ?? 0;
-  const mesh = postOf(hands, row);
-  const by: BoxWork = { mesh, round: false, origin: originFor(hands, step) };
-  if (place.fromHook) return fromHook(hands, n, place, by);
-  return inFirstPost(hands, { step, n, place, by });
+  const start = { step, n, place, mesh: postOf(hands, row), row };
+  return place.fromHook ? fromHook(hands, start) : inFirstPost(hands, start);
+}
+
+interface Start {
+  readonly step: ChainStep;
+  /** Chains. */
+  readonly n: number;
+  readonly place: Place;
+  readonly mesh: Mesh;
+  readonly row: RowContext;
+}
+
+const ADDS = 'adds boxes';
+
+/**
+ * Is it meant so? Over mesh, or where the row has gaps of this kind, that is custom; over a solid
+ * row the plain reading is tried first.
+ */
+function isMeant(hands: Hands, { step, n, row }: Start, gap: number): boolean {
+  const ownGap = row.shape.chainLengths.has(gap) && gap > 0;
+  const isMesh = hands.edge.spaces > 0 || ownGap;
+  const reading = ask(hands.readings, {
+    doubt: `start-chain ${n} at the edge`,
+    custom: isMesh ? ADDS : 'counts',
+    alternatives: [isMesh ? 'counts' : ADDS],
+    local: false,
+    ...spanAt(hands, step),
+  });
+  return reading === ADDS;
 }
 
 function postOf(hands: Hands, row: RowContext): Mesh {
@@ -35,22 +61,30 @@ function postOf(hands: Hands, row: RowContext): Mesh {
   return stem && stem !== 'slip' ? { ...mesh, post: stem } : mesh;
 }
 
-function fromHook(hands: Hands, n: number, place: Place, by: BoxWork): boolean {
-  const gap = gapPassed((place.nth ?? 1) - 1, by.mesh);
+/** A gap of mesh (filet rules, mesh kinds), or none. */
+const isGap = (gap: number): boolean => Number.isInteger(gap) && gap >= 0 && gap <= 3;
+
+function fromHook(hands: Hands, start: Start): boolean {
+  const gap = gapPassed((start.place.nth ?? 1) - 1, start.mesh);
   if (gap === null) return false;
-  const base = n - chainsOfPost(by.mesh) - gap;
-  if (base < 1) return false;
+  const base = start.n - chainsOfPost(start.mesh) - gap;
+  if (base < 1 || !isMeant(hands, start, gap)) return false;
+  const by = workOf(hands, start, gap);
   alongBase(hands, base, by);
   beginOn(hands, gap, by);
   return true;
 }
 
-/** Chains of the first gap where so many are passed: post and gap, and the gap beneath; else none. */
+const workOf = (hands: Hands, { mesh, step }: Start, gap: number): BoxWork => ({
+  mesh: gap > 0 ? { ...mesh, gap } : mesh,
+  round: false,
+  origin: originFor(hands, step),
+});
+
+/** Chains of the first gap where so many are passed: post, gap, and the gap beneath. */
 function gapPassed(passed: number, mesh: Mesh): number | null {
-  if (mesh.post === 'w0') return null;
-  const height = chainsOfPost(mesh);
-  if (passed === height + 2 * mesh.gap) return mesh.gap;
-  return passed === height ? 0 : null;
+  const gap = (passed - chainsOfPost(mesh)) / 2;
+  return mesh.post !== 'w0' && isGap(gap) ? gap : null;
 }
 
 function beginOn(hands: Hands, gap: number, by: BoxWork): void {
@@ -59,27 +93,19 @@ function beginOn(hands: Hands, gap: number, by: BoxWork): void {
   skipPlaces(hands, gap);
 }
 
-const ADDS = 'adds a box';
-
 /** One open box: no stitch stands in its chain, and the next goes into the first post beneath. */
-function inFirstPost(
-  hands: Hands,
-  row: { step: ChainStep; n: number; place: Place; by: BoxWork },
-): boolean {
-  const { step, n, place, by } = row;
-  if (n !== chainsForMore(by.mesh, 1, 'open') || by.mesh.gap === 0) return false;
+function inFirstPost(hands: Hands, start: Start): boolean {
+  const { mesh, n, place } = start;
+  const gap = (n - chainsOfPost(mesh)) / 2;
   if (place.pick !== 'first' && place.pick !== 'same') return false;
-  const reading = ask(hands.readings, {
-    doubt: `start-chain ${n} over mesh`,
-    custom: ADDS,
-    alternatives: ['counts'],
-    local: false,
-    ...spanAt(hands, step),
-  });
-  if (reading !== ADDS) return false;
-  alongBase(hands, by.mesh.gap, by);
+  if (mesh.post === 'w0' || !isGap(gap) || gap === 0) return false;
+  // Over mesh only its own gap is meant: "ch 7" over gaps of 1 is no box more.
+  if (hands.edge.spaces > 0 && gap !== mesh.gap) return false;
+  if (!isMeant(hands, start, gap)) return false;
+  const by = workOf(hands, start, gap);
+  alongBase(hands, gap, by);
   startPost(hands, 'open', by);
-  makeChains(hands, by.mesh.gap, by.origin);
+  makeChains(hands, gap, by.origin);
   backToRow(hands);
   return true;
 }

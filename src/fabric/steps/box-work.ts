@@ -2,7 +2,13 @@
  * One box after the other. A post stands on a post and belongs to the box that it closes; in a
  * round the first post is also the last. A row's first post is a chain.
  */
-import { chainsOfBar, chainsOfPost, type Mesh } from '../../filet/index.ts';
+import {
+  chainsOfBar,
+  chainsOfPost,
+  LACET_CHAINS,
+  type Mesh,
+  startChains,
+} from '../../filet/index.ts';
 import type { BoxStep } from '../../notation/index.ts';
 import { type Hands, make, type Target } from '../hands.ts';
 import { internKind, kindOf } from '../kinds.ts';
@@ -18,9 +24,6 @@ export interface BoxWork {
   /** Index into the bench's origins. */
   readonly origin: number;
 }
-
-/** Chains of each half of a lacet, whatever the gap (filet rules, lacets and bars). */
-const LACET_CHAINS = 3;
 
 /** Columns of the grid, and boxes of the row, that one of the kind takes. */
 export const boxesWide = (box: Box): number => (box === 'lacet' || box === 'bar' ? 2 : 1);
@@ -50,17 +53,11 @@ function firstMade(hands: Hands): number {
 
 export const onlySlips = (hands: Hands): boolean => firstMade(hands) === hands.nodes.n;
 
-/** Chains of the row's first post and, open, of what follows it: "ch 5". */
-export function firstChains(mesh: Mesh, box: Box): number {
-  const after = { open: mesh.gap, filled: 0, lacet: LACET_CHAINS, bar: chainsOfBar(mesh.gap) };
-  return chainsOfPost(mesh) + after[box];
-}
-
 /** The chain that stands for the first post: on the first place, or where slip stitches led. */
 export function startPost(hands: Hands, box: Box, { mesh, origin }: BoxWork): void {
   const into = hands.last ?? takeStitch(hands, 'passed');
   const node = make(hands, kindOf(hands.bench.kinds, 'start', mesh.post), origin, into);
-  hands.startChains.set(node, { n: firstChains(mesh, box), height: chainsOfPost(mesh) });
+  hands.startChains.set(node, { n: startChains(mesh, box), height: chainsOfPost(mesh) });
 }
 
 export function stitchInto(
@@ -115,7 +112,7 @@ function fillSolid(hands: Hands, { mesh, origin }: BoxWork): void {
 function fillLacet(hands: Hands, { mesh, origin }: BoxWork): void {
   makeChains(hands, LACET_CHAINS, origin);
   const bar = hands.inner === 0 && hands.edge.run[hands.pos] === chainsOfBar(mesh.gap);
-  if (bar && isSpace(hands, hands.pos)) {
+  if (bar && isSpace(hands, hands.pos) && !isLacetSpace(hands, hands.pos)) {
     stitchInto(hands, 'w0', origin, takeSpaceAt(hands, hands.pos));
   } else {
     skipGap(hands, mesh.gap);

@@ -55,7 +55,9 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const gap = counts === WITH_SPACE ? passed - height : hands.chainLengths.has(mesh) ? mesh : 0;
   const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
   const origin = originFor(hands, step);
-  const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, gap));
+  // A space said in words has as many chains beneath it, where that many were passed.
+  const under = said > 0 && passed - height >= 2 * said ? said : gap;
+  const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, under));
   for (let i = 0; i < n; i++) {
     const node = hands.edge.node[Math.max(0, base)] ?? -1;
     make(hands, kindOf(hands.bench.kinds, 'start', stem), origin, {

@@ -138,6 +138,7 @@ const meansStartChain = (hands: Hands, place: Place): boolean =>
   nounOf(place).kind === 'chain' &&
   !place.each &&
   hands.edge.kind === 'row' &&
+  hands.inner === 0 &&
   remainingSpaces(hands) === 0 &&
   startChainEntry(hands) !== null;
 
@@ -295,12 +296,19 @@ function workFromHook(hands: Hands, step: WorkStep, place: Place): void {
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
 
-/** Foundation stitches make their own chain: n places out of nothing. */
+/**
+ * Foundation stitches make their own chain: n places out of nothing. At a row's end the first
+ * stands beside the foot of the last stitch, each other in the base of the one before.
+ */
 function makeFoundation(hands: Hands, step: WorkStep): void {
   const n = numberFor(hands, step.n) ?? numberFor(hands, step.place?.n ?? null) ?? 1;
   if (hands.edge.kind === 'none') hands.edge = emptyFoundation();
   hands.pos = hands.limit = hands.edge.n;
-  stitches(hands, step, { node: -1, space: false, entry: -1 }, n);
+  for (let i = 0; i < n && hands.last; i++) {
+    stitches(hands, step, hands.last, 1);
+    hands.last = { node: hands.nodes.n - 1, space: false, entry: -1 };
+  }
+  if (!hands.last) stitches(hands, step, { node: -1, space: false, entry: -1 }, n);
 }
 
 const emptyFoundation = (): Edge =>

@@ -1,0 +1,89 @@
+/** Random grids with the rows that a maker can work: every row on the one beneath, ends moving. */
+import fc from 'fast-check';
+import type { Cell, Grid, Working } from '../../src/filet/index.ts';
+
+export interface Piece {
+  readonly grid: Grid;
+  readonly working: Working;
+  readonly way: 'own' | 'shared';
+  readonly terms: 'US' | 'UK';
+}
+
+interface Ends {
+  readonly left: number;
+  readonly right: number;
+}
+
+const WIDE = 9;
+
+/** Fills a row: pairs only where both columns stand on the row beneath. */
+function filled(bits: readonly number[], here: Ends, below: Ends | null): Cell[] {
+  const cells: Cell[] = new Array<Cell>(WIDE * 3).fill('none');
+  const over = (column: number): boolean =>
+    below === null || (column >= below.left && column < below.right);
+  for (let at = here.left, i = 0; at < here.right; i++) {
+    const bit = bits[i % bits.length] ?? 0;
+    const pair = bit >= 8 && at + 1 < here.right && over(at) && over(at + 1);
+    const cell: Cell = pair ? (bit === 8 ? 'lacet' : 'bar') : bit % 2 === 0 ? 'open' : 'filled';
+    cells[at++] = cell;
+    if (pair) cells[at++] = cell;
+  }
+  return cells;
+}
+
+function gridOf(given: {
+  steps: readonly (readonly [number, number, readonly number[]])[];
+  gap: number;
+  shaped: boolean;
+  width: number;
+  post: string;
+}): Grid {
+  let ends: Ends = { left: WIDE, right: WIDE + given.width };
+  let below: Ends | null = null;
+  const rows: Cell[][] = [];
+  for (const [left, right, bits] of given.steps) {
+    if (below && given.shaped) {
+      const next: Ends = { left: ends.left - left, right: ends.right + right };
+      const stands = Math.min(next.right, below.right) - Math.max(next.left, below.left);
+      if (next.right - next.left >= 2 && stands >= 1) ends = next;
+    }
+    rows.push(filled(bits, ends, below));
+    below = ends;
+  }
+  const used = (column: number): boolean => rows.some((row) => row[column] !== 'none');
+  const columns = [...new Array(WIDE * 3).keys()];
+  const from = columns.findIndex(used);
+  const to = columns.findLastIndex(used) + 1;
+  const mesh = { post: given.post, gap: given.gap };
+  return { name: 'Sprig', mesh, rows: rows.reverse().map((row) => row.slice(from, to)) };
+}
+
+export const pieces: fc.Arbitrary<Piece> = fc
+  .record({
+    form: fc.constantFrom('flat' as const, 'flat' as const, 'round' as const, 'turned' as const),
+    firstSide: fc.constantFrom('right' as const, 'right' as const, 'wrong' as const),
+    way: fc.constantFrom('own' as const, 'shared' as const),
+    terms: fc.constantFrom('US' as const, 'UK' as const),
+    gap: fc.integer({ min: 1, max: 3 }),
+    width: fc.integer({ min: 2, max: 7 }),
+    steps: fc.array(
+      fc.tuple(
+        fc.integer({ min: -2, max: 2 }),
+        fc.integer({ min: -2, max: 2 }),
+        fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 7, maxLength: 7 }),
+      ),
+      { minLength: 1, maxLength: 4 },
+    ),
+  })
+  .map(({ form, firstSide, way, terms, gap, width, steps }) => ({
+    grid: gridOf({
+      steps,
+      gap,
+      shaped: form === 'flat',
+      width,
+      post: terms === 'US' ? 'dc' : 'tr',
+    }),
+    working: { form, firstSide: form === 'flat' ? firstSide : 'right', firstRow: 1, hand: 'right' },
+    way,
+    terms,
+  }));

@@ -269,7 +269,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     chartRows.set(name, step.row ?? (chartRows.get(name) ?? 0) + 1);
   }
   progress.before = {
-    row: { from: result.from, to: result.to, ring },
+    row: { from: result.from, to: result.to, ring, joined: ring && shape.join !== null },
     rest: rest ? { edge: hands.edge, from: hands.pos } : null,
     turned: shape.turnsAtEnd ?? (shape.fastensOff ? false : null),
     ready: false,

@@ -29,7 +29,13 @@ import { walk } from './walk.ts';
 /** What lies on the hook when a row begins. */
 export interface Before {
   /** Nodes of the row beneath; null when nothing was worked yet. */
-  readonly row: { readonly from: number; readonly to: number; readonly ring: boolean } | null;
+  readonly row: {
+    readonly from: number;
+    readonly to: number;
+    readonly ring: boolean;
+    /** Its words close it with a join. */
+    readonly joined?: boolean;
+  } | null;
   /** Places of a spiral that the round before did not reach. */
   readonly rest: { readonly edge: Edge; readonly from: number } | null;
   /** Turned (true), expressly not (false), or not said. */
@@ -145,7 +151,7 @@ export function edgeFor(
     reversed: turned,
     open: before.open,
   });
-  const closed = row.ring && turned ? fromItsJoin(made) : made;
+  const closed = row.joined && turned ? fromItsJoin(made) : made;
   const edge = before.rest ? queued(before.rest.edge, before.rest.from, closed) : closed;
   if (beneath === 'made' || before.statedInstead === null) return edge;
   return resized(hands, edge, before.statedInstead);

@@ -6,6 +6,7 @@
  * Nothing here reads files or clocks; the same text gives the same outcome.
  */
 import { type Account, accountOf, type Fabric, work } from './fabric/index.ts';
+import { lieFlatFindings } from './figures/index.ts';
 import type { Finding } from './finding/index.ts';
 import { type Manuscript, type ReadOptions, readManuscript } from './manuscript/index.ts';
 import type { Terms } from './notation/index.ts';
@@ -43,6 +44,7 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
   const found = inOrder([
     ...read.findings,
     ...prove(manuscript, fabric),
+    ...lieFlatFindings(manuscript, fabric),
     ...faintDesigns(manuscript, fabric),
   ]);
   const again = (edited: string): readonly Finding[] =>

@@ -11,6 +11,7 @@ export type {
 export { printFigure, type Rounded, rounded, shortFigure, type Units } from './print.ts';
 export type { Dimensions, Pose } from './shape/dimensions.ts';
 export type { Lies, RoundGirth } from './shape/flatness.ts';
+export { lieFlatFindings } from './shape/lie-flat.ts';
 export { type Patches, patchesOf } from './shape/patches.ts';
 export type { RelaxLimits } from './shape/relax.ts';
 export {

@@ -394,6 +394,16 @@ export const entries: readonly Entry[] = [
     title: 'These words were not understood: "{words}".',
   },
   {
+    code: 'will-cup',
+    severity: 'warning',
+    title: '{part} may cup: {row} has {made: stitches}, and about {flat #} would lie flat.',
+  },
+  {
+    code: 'will-ruffle',
+    severity: 'warning',
+    title: '{part} may ruffle: {row} has {made: stitches}, and about {flat #} would lie flat.',
+  },
+  {
     code: 'words-empty',
     severity: 'error',
     title: 'There are no words to letter, or more than {most: signs}.',

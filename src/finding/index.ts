@@ -78,6 +78,8 @@ export {
   undefinedStitch,
   unknownFrontMatterKey,
   unread,
+  willCup,
+  willRuffle,
   wordsEmpty,
   wrongNoun,
 } from './messages.ts';

@@ -490,6 +490,22 @@ export const unread: Message<{
   words: string;
 }> = message('unread');
 
+/** warning: {part} may cup: {row} has {made: stitches}, and about {flat #} would lie flat. */
+export const willCup: Message<{
+  flat: number;
+  made: number;
+  part: string;
+  row: string;
+}> = message('will-cup');
+
+/** warning: {part} may ruffle: {row} has {made: stitches}, and about {flat #} would lie flat. */
+export const willRuffle: Message<{
+  flat: number;
+  made: number;
+  part: string;
+  row: string;
+}> = message('will-ruffle');
+
 /** error: There are no words to letter, or more than {most: signs}. */
 export const wordsEmpty: Message<{
   most: number;

@@ -100,7 +100,7 @@ function plainRow(asked: Asked, kinds: KindTable, main: StemId): SizesOfRow {
 }
 
 /** The stitch that most of a row is made of. */
-function mainStem(row: RowRecord | null, kinds: KindTable): StemId {
+export function mainStem(row: RowRecord | null, kinds: KindTable): StemId {
   let best: StemId = 'w0';
   let most = 0;
   for (const [name, n] of row?.tally.byKind ?? []) {

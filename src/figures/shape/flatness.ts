@@ -92,7 +92,9 @@ type Measured = Omit<RoundGirth, 'flatGirthMm' | 'lies'>;
 function judged(girths: readonly Measured[], startMm: number): readonly RoundGirth[] {
   let flat = startMm;
   return girths.map((girth, i) => {
-    const next = flat + flatGrowthMm(girth.heightMm, girth.corners);
+    // A round that stands on nothing that is known is as long as it is.
+    const stands = girth.heightMm > 0;
+    const next = stands ? flat + flatGrowthMm(girth.heightMm, girth.corners) : girth.girthMm;
     const slack = i < 2 ? FIRST_STITCHES * girthOfStitchMm(girth) : 0;
     const lies = liesOf(
       girths,
@@ -130,7 +132,10 @@ function goesOn(girths: readonly Measured[], i: number): boolean {
 
 /** One last round without increases finishes a flat piece: it stretches to fit. */
 const isEdging = (girths: readonly Measured[], i: number): boolean =>
-  i >= 4 && i === girths.length - 1 && girths[i - 1]!.growth >= 1 - HIDDEN;
+  i >= 4 &&
+  i === girths.length - 1 &&
+  girths[i]!.growth < 1 - HIDDEN &&
+  girths[i - 1]!.growth >= 1 - HIDDEN;
 
 /**
  * The graph with its flat rounds as long as lies flat exactly: what gauge and blocking hide is taken out,

@@ -199,7 +199,7 @@ const SWEEPS_A_ROW = 24;
 /** Settles the last rows with those before held, and turns their ways square to the rows. */
 export function settleRow(layout: Layout, { springs, rowFrom }: PieceSprings, r: number): void {
   const { graph, at } = layout;
-  const low = Math.max(1, r - ROWS_AT_A_TIME + 1);
+  const low = Math.min(r, Math.max(1, r - ROWS_AT_A_TIME + 1));
   const some = { from: rowFrom[low]!, to: rowFrom[r + 1]!, fixed: graph.rows[low]!.from };
   for (let n = 0; n < SWEEPS_A_ROW; n++) sweepSome(at, springs, some);
   for (let k = low; k <= r; k++) turnWays(layout, graph.rows[k]!);

@@ -67,7 +67,9 @@ function judge(graph: StitchGraph, scene: Scene): Finding | null {
   const last = rounds.at(-1);
   if (!last || rounds.length < FEWEST_ROUNDS) return null;
   if (rounds.some(({ hasSpaces, corners }) => hasSpaces || corners > 0)) return null;
-  if (rounds.some(({ row }) => row.record?.verdict !== 'proven' && row.record?.verdict !== 'unstated')) {
+  if (
+    rounds.some(({ row }) => row.record?.verdict !== 'proven' && row.record?.verdict !== 'unstated')
+  ) {
     return null;
   }
   const straight = 2 * straightMm(graph);
@@ -135,7 +137,10 @@ interface Judged {
   readonly scene: Scene;
 }
 
-function finding(last: RoundGirth, { straight, radius, flat, rounds, scene }: Judged): Finding | null {
+function finding(
+  last: RoundGirth,
+  { straight, radius, flat, rounds, scene }: Judged,
+): Finding | null {
   const { record } = last.row;
   if (!record) return null;
   const made = stitchesIn(last);

@@ -48,5 +48,5 @@ export function shareAt({ radiusMm, straightMm }: Outline, x: number, side: 1 | 
   const arc = PI * radiusMm;
   const along = Math.min(Math.max(x + straightMm / 2, 0), straightMm);
   const s = side === 1 ? arc / 2 + along : arc / 2 + straightMm + arc + (straightMm - along);
-  return s / (2 * (arc + straightMm));
+  return s / Math.max(2 * (arc + straightMm), 1e-9);
 }

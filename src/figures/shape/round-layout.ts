@@ -15,7 +15,7 @@ export function placeRound(
   const { graph, at, way, share, isPlaced } = layout;
   const outline: Outline = { radiusMm: round.radiusMm, straightMm };
   const { start, turn } = startOf(layout, row, outline);
-  const length = rowLengthMm(graph, row);
+  const length = Math.max(rowLengthMm(graph, row), 1e-6);
   let along = 0;
   for (let i = row.from; i < row.to; i++) {
     if (i > row.from) along += (graph.widthMm[i]! + graph.widthMm[i - 1]!) / 2;
@@ -41,7 +41,7 @@ interface Start {
 function startOf(layout: Layout, row: GraphRow, outline: Outline): Start {
   const wanted = wantedShares(layout, row, outline);
   if (wanted.length === 0) return { start: 0, turn: 1 };
-  const length = rowLengthMm(layout.graph, row);
+  const length = Math.max(rowLengthMm(layout.graph, row), 1e-6);
   const [as, turned] = ([1, -1] as const).map((turn) => {
     const off = wanted.map(({ alongMm, share }) => share - (turn * alongMm) / length);
     return { turn, ...meanShare(off) };

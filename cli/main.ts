@@ -7,6 +7,7 @@ import { letterCommand } from './letter-command.ts';
 import { measureCommand } from './measure-command.ts';
 import { endQuietlyOnClosedPipe } from './output.ts';
 import { shapeCommand } from './shape-command.ts';
+import { spaceCommand } from './space-command.ts';
 import { traceCommand } from './trace-command.ts';
 import { faultOfOurs } from './work.ts';
 
@@ -43,6 +44,7 @@ program.addCommand(traceCommand());
 program.addCommand(measureCommand());
 program.addCommand(shapeCommand(version));
 program.addCommand(chartCommand());
+program.addCommand(spaceCommand());
 await run();
 
 function checkCommand(): Command {

@@ -25,7 +25,7 @@ export function measureJson(sheet: Sheet, file: string): string {
 
 const tidy = (n: number): number => Number(n.toFixed(3));
 
-function sizeJson({ size, stitches, pieces, yarns, hours }: SizeSheet) {
+function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeSheet) {
   return {
     size,
     stitches,
@@ -61,6 +61,24 @@ function sizeJson({ size, stitches, pieces, yarns, hours }: SizeSheet) {
       to: Number(hours.to.toFixed(1)),
       because: hours.because,
     },
+    leans: leans.map(({ name, until, lean, remedies }) => ({
+      name,
+      until,
+      stitches: { from: tidy(lean.stitches.from), to: tidy(lean.stitches.to) },
+      mm: { from: Math.round(lean.mm.from), to: Math.round(lean.mm.to) },
+      knownRounds: lean.knownRounds,
+      unknownRounds: lean.unknownRounds,
+      because: lean.because,
+      remedies,
+    })),
+    otherCounts: refits.map(({ name, count, wantedMm, sameCountMm, demands, others }) => ({
+      name,
+      count,
+      wantedMm: Math.round(wantedMm),
+      sameCountMm: Math.round(sameCountMm),
+      kept: demands.map(({ because }) => because),
+      counts: others.map((other) => ({ ...other, mm: Math.round(other.mm) })),
+    })),
   };
 }
 

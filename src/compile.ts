@@ -6,7 +6,7 @@
  * Nothing here reads files or clocks; the same text gives the same outcome.
  */
 import { type Account, accountOf, type Fabric, work } from './fabric/index.ts';
-import { lieFlatFindings } from './figures/index.ts';
+import { figureFindings, lieFlatFindings } from './figures/index.ts';
 import type { Finding } from './finding/index.ts';
 import { type Manuscript, type ReadOptions, readManuscript } from './manuscript/index.ts';
 import type { Terms } from './notation/index.ts';
@@ -46,6 +46,7 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
     ...prove(manuscript, fabric),
     ...lieFlatFindings(manuscript, fabric),
     ...faintDesigns(manuscript, fabric),
+    ...figureFindings(manuscript, fabric),
   ]);
   const again = (edited: string): readonly Finding[] =>
     compile(edited, { terms, fixes: false, ...(former && { former }) }).findings;

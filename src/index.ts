@@ -24,8 +24,11 @@ export {
   type ShapeProgress,
   type Sheet,
   type SizeSheet,
+  type SpacedRow,
   shapeOf,
   shortFigure,
+  shortFigure,
+  spaceEvenly,
   type Units,
   type YarnNeed,
 } from './figures/index.ts';

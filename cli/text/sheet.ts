@@ -13,6 +13,7 @@ import {
   wrap,
   type YarnNeed,
 } from '../../src/index.ts';
+import { leanLines, refitLines } from './sheet-more.ts';
 
 export interface SheetLayout {
   readonly units: Units;
@@ -72,6 +73,8 @@ function sizeBlocks(size: SizeSheet, context: Context): string[] {
       `about ${hoursSaid(size)} of crochet for ${size.stitches} stitches and chains; finishing apart ${refs([size.hours.because], context)}`,
       context.width,
     ),
+    ...leanLines(size, context),
+    ...refitLines(size, context),
   ];
 }
 

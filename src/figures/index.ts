@@ -1,4 +1,5 @@
 export type { Figure } from './figure.ts';
+export { figureFindings } from './findings.ts';
 export type { Hours } from './hours.ts';
 export { type MeasureOptions, measure, type Sheet, type SizeSheet } from './measure.ts';
 export type {
@@ -21,4 +22,5 @@ export {
   type ShapeProgress,
   shapeOf,
 } from './shape/shape.ts';
+export { type SpacedRow, type Spacing, type SpacingAsked, spaceEvenly } from './spacing.ts';
 export type { Amount, YarnNeed } from './yarn-need.ts';

@@ -2,7 +2,7 @@
  * The sheet of a pattern: what it measures, takes and lasts, in every size, by its own gauge or by
  * another maker's. Sizes come from counts and gauge; yarn and hours from every stitch made.
  */
-import type { Fabric } from '../fabric/index.ts';
+import type { Cloth, Fabric } from '../fabric/index.ts';
 import {
   fabricGauge,
   type GaugeCount,
@@ -15,8 +15,13 @@ import {
 } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { type Observation, type YarnPerStitch, yarnPerStitch } from './calibrate.ts';
+import { chartOver } from './chart-row.ts';
 import { type Hours, hoursFor } from './hours.ts';
+import { type Lean, leanOf, type Remedy, readLean, remediesFor } from './lean.ts';
 import { type PieceSize, pieceSizes } from './part-size.ts';
+import { piecesOf } from './pieces.ts';
+import { type Refit, refit } from './refit.ts';
+import { newSizeTable, rowSize } from './row-size.ts';
 import { seamMetres } from './seams.ts';
 import { type YarnTally, yarnTallies } from './stitch-tally.ts';
 import { readWeighings, type Weighings } from './weighed.ts';
@@ -37,6 +42,18 @@ export interface SizeSheet {
   readonly pieces: readonly PieceSize[];
   readonly yarns: readonly YarnNeed[];
   readonly hours: Hours;
+  /** Of each piece worked in rounds that wanders by a stitch or more. */
+  readonly leans: readonly PieceLean[];
+  /** Counts for the size of the pattern's own gauge; empty unless another gauge is asked for. */
+  readonly refits: readonly Refit[];
+}
+
+export interface PieceLean {
+  readonly name: string;
+  /** Label of the last row counted: the one before the motif, or the last of all. */
+  readonly until: string;
+  readonly lean: Lean;
+  readonly remedies: readonly Remedy[];
 }
 
 export interface Sheet {
@@ -68,6 +85,8 @@ export function measure(
     sheetOf(scene, names[at] ?? '', {
       pieces: pieceSizes(cloth, fabric, gauges),
       tallies: tallies[at]!,
+      leans: leansOf(cloth, fabric, scene),
+      refits: options.gauge ? refit(cloth, { manuscript, fabric, own, other: gauges }) : [],
     }),
   );
   return {
@@ -89,9 +108,28 @@ interface Scene {
 interface Made {
   readonly pieces: readonly PieceSize[];
   readonly tallies: readonly YarnTally[];
+  readonly leans: readonly PieceLean[];
+  readonly refits: readonly Refit[];
 }
 
-function sheetOf(scene: Scene, size: string, { pieces, tallies }: Made): SizeSheet {
+/** Under a stitch nobody sees it. */
+const LEAST_LEAN = 1;
+
+function leansOf(cloth: Cloth, fabric: Fabric, { manuscript, gauges }: Scene): PieceLean[] {
+  const own = readLean(manuscript.head.data.lean, manuscript.terms.terms);
+  const table = newSizeTable(gauges, fabric.kinds);
+  return piecesOf(cloth, fabric.kinds).flatMap((piece) => {
+    const rows = piece.rows.map((row) => ({ row, size: rowSize(row, table) }));
+    const lean = leanOf(rows, own);
+    if (!lean || lean.stitches.to < LEAST_LEAN) return [];
+    return [
+      { name: piece.name, lean, remedies: remediesFor(lean, rows.at(-1)!.row.tally.stitches) },
+    ];
+  });
+}
+
+function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {
+  const { pieces, tallies, leans, refits } = made;
   const { manuscript, gauges, perStitch, ball } = scene;
   const seams = seamMetres(manuscript.text, pieces);
   const gauge = fabricGauge(gauges, 'w0');
@@ -108,6 +146,8 @@ function sheetOf(scene: Scene, size: string, { pieces, tallies }: Made): SizeShe
     pieces,
     yarns,
     hours: hoursFor(tallies, manuscript.head.data.pace, manuscript.terms.terms),
+    leans,
+    refits,
   };
 }
 

@@ -135,6 +135,11 @@ export const entries: readonly Entry[] = [
       'Gaps in {letters} are {boxes} of a box at the narrowest; {enough: boxes} of height would make it 1.',
   },
   {
+    code: 'gauge-unlikely',
+    severity: 'warning',
+    title: 'The gauge "{gauge}" is unlikely: {why}.',
+  },
+  {
     code: 'handles-unequal',
     severity: 'warning',
     title: 'The handles differ: one has {first: chains}, the other {second #}.',
@@ -292,6 +297,11 @@ export const entries: readonly Entry[] = [
     title: '{row} repeats {wanted}; there is none before it.',
   },
   {
+    code: 'size-off-gauge',
+    severity: 'warning',
+    title: '{stated} is stated; by the gauge {part} is {computed}.',
+  },
+  {
     code: 'size-unknown',
     severity: 'error',
     title: '"{words}" names no size of this pattern; its sizes are {sizes}.',
@@ -346,6 +356,12 @@ export const entries: readonly Entry[] = [
     severity: 'warning',
     title:
       'Strokes of {letters} are {boxes} of a box at the thinnest; {enough: boxes} of height would make it 1.',
+  },
+  {
+    code: 'swatch-small',
+    severity: 'note',
+    title:
+      'The gauge was counted over {counted}, and the piece is {size}: a quarter of a stitch there is {off} here.',
   },
   {
     code: 'terms-inferred',

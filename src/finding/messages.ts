@@ -160,6 +160,12 @@ export const gapUnderBox: Message<{
   letters: string;
 }> = message('gap-under-box');
 
+/** warning: The gauge "{gauge}" is unlikely: {why}. */
+export const gaugeUnlikely: Message<{
+  gauge: string;
+  why: string;
+}> = message('gauge-unlikely');
+
 /** warning: The handles differ: one has {first: chains}, the other {second #}. */
 export const handlesUnequal: Message<{
   first: number;
@@ -357,6 +363,13 @@ export const rowReferenceMissing: Message<{
   wanted: string;
 }> = message('row-reference-missing');
 
+/** warning: {stated} is stated; by the gauge {part} is {computed}. */
+export const sizeOffGauge: Message<{
+  computed: string;
+  part: string;
+  stated: string;
+}> = message('size-off-gauge');
+
 /** error: "{words}" names no size of this pattern; its sizes are {sizes}. */
 export const sizeUnknown: Message<{
   sizes: string;
@@ -430,6 +443,16 @@ export const strokeUnderBox: Message<{
   enough: number;
   letters: string;
 }> = message('stroke-under-box');
+
+/**
+ * note: The gauge was counted over {counted}, and the piece is {size}: a quarter of a stitch there
+ * is {off} here.
+ */
+export const swatchSmall: Message<{
+  counted: string;
+  off: string;
+  size: string;
+}> = message('swatch-small');
 
 /** note: The pattern does not say if its terms are US or UK; it is read as {terms}, {because}. */
 export const termsInferred: Message<{

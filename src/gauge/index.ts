@@ -17,5 +17,6 @@ export { boxSize, fabricGauge } from './look-up.ts';
 export { proportionOf } from './proportions.ts';
 export { gaugesWith, readGauges } from './read-gauges.ts';
 export { putUpFromWords } from './read-yarns.ts';
+export { gaugeFindings } from './unlikely.ts';
 export { classRow, weightClassNamed } from './weight-classes.ts';
 export type { PutUp, WeightClass, Yarn } from './yarn.ts';

@@ -91,7 +91,7 @@ function knownOf(record: GaugeRecord, gauges: Gauges): Known | null {
 function countedWords({ counts, blocking }: GaugeRecord, name: string): string {
   const said = counts.length === 1 ? counts[0]!.words : `the mean of ${counts.length} swatches`;
   const state = blocking === 'before' ? ', before blocking' : '';
-  return `The pattern's gauge in ${name}: ${said.replace(/\.$/, '')}${state}.`;
+  return `Gauge in ${name}: ${said.replace(/\.$/, '')}${state}.`;
 }
 
 /** The fabric nearest in height that is counted both ways, scaled by the table of proportions. */

@@ -1,0 +1,65 @@
+/**
+ * Gauges that do not go with yarn, hook or each other. Published ranges are guides: toys and baskets
+ * are worked 1 to 2 mm under the table's hook, shawls looser. So only what lies far outside is said.
+ */
+import { type Finding, gaugeUnlikely } from '../finding/index.ts';
+import { wordFor } from '../notation/index.ts';
+import type { GaugeRecord, Gauges } from './gauge.ts';
+import { fabricGauge } from './look-up.ts';
+import { proportionOf, SC_HEIGHT_BY_WIDTH } from './proportions.ts';
+import { classOfRunningLength, classRow } from './weight-classes.ts';
+
+/** How far over the council's range in sc: firm toys reach 1.45 times its upper end (ours). */
+const FACTOR = 1.7;
+/** Stitch width over hook size: 1.3 to 1.9 in our examples; beyond this it is another hook. */
+const WIDTH_BY_HOOK = { from: 0.7, to: 3.5 };
+/** Row height over what the proportions say; ripples and post stitches stay well inside. */
+const HEIGHT_OFF = 2.2;
+
+export function gaugeFindings(gauges: Gauges): readonly Finding[] {
+  return gauges.records.flatMap((record) => {
+    const why = byItself(record) ?? byYarn(record, gauges) ?? byHook(record, gauges);
+    if (why === null || record.counts.length === 0) return [];
+    return [gaugeUnlikely(record.span, { gauge: record.counts[0]!.words, why })];
+  });
+}
+
+function byItself({ unitWidthMm, rowHeightMm, stem, unit, isPlain }: GaugeRecord): string | null {
+  if (unit !== 'stitch' || !isPlain || stem === null) return null;
+  if (unitWidthMm === null || rowHeightMm === null) return null;
+  const { width, height } = proportionOf(stem);
+  const off = rowHeightMm / unitWidthMm / ((SC_HEIGHT_BY_WIDTH * height) / width);
+  if (off > HEIGHT_OFF) return 'its rows are more than twice as high as such stitches are';
+  return off < 1 / HEIGHT_OFF ? 'its rows are less than half as high as such stitches are' : null;
+}
+
+function byYarn(record: GaugeRecord, gauges: Gauges): string | null {
+  const { yarns, terms } = gauges;
+  const [yarn] = yarns;
+  if (record.unit !== 'stitch' || record.isMesh || record.unitWidthMm === null) return null;
+  // A second yarn, or a yarn held double, makes any gauge possible.
+  if (!yarn || yarns.some(({ weightClass }) => weightClass !== yarn.weightClass)) return null;
+  const { ball } = yarn;
+  const weightClass =
+    yarn.weightClass ?? (ball ? classOfRunningLength((100 * ball.metres) / ball.grams) : null);
+  if (weightClass === null) return null;
+  const { scPer4In, name } = classRow(weightClass);
+  const sts = 101.6 / record.unitWidthMm;
+  if (sts <= scPer4In[1] * FACTOR && sts >= scPer4In[0] / FACTOR) return null;
+  const said = `${Number(sts.toFixed(1))} stitches to 4 in`;
+  const usual = `${scPer4In[0]} to ${scPer4In[1]} ${wordFor('w0', terms)}`;
+  return `it makes ${said}, and ${usual} are usual for weight ${weightClass}, ${name}`;
+}
+
+function byHook(record: GaugeRecord, gauges: Gauges): string | null {
+  const sizes = gauges.hooks.flatMap(({ mm, orMm }) => [mm, ...orMm]);
+  if (sizes.length === 0 || record.unit !== 'stitch' || record.isMesh) return null;
+  if (record.unitWidthMm === null || !record.stem) return null;
+  const width = fabricGauge({ ...gauges, records: [record] }, record.stem).stitchWidthMm;
+  const isUsual = sizes.some(
+    (mm) => width / mm >= WIDTH_BY_HOOK.from && width / mm <= WIDTH_BY_HOOK.to,
+  );
+  if (isUsual) return null;
+  const stitch = `a stitch is ${Number(width.toFixed(1))} mm wide`;
+  return `${stitch}, which a hook of ${sizes[0]} mm does not make`;
+}

@@ -27,7 +27,6 @@ export {
   type SpacedRow,
   shapeOf,
   shortFigure,
-  shortFigure,
   spaceEvenly,
   type Units,
   type YarnNeed,

@@ -120,11 +120,14 @@ function leansOf(cloth: Cloth, fabric: Fabric, { manuscript, gauges }: Scene): P
   const table = newSizeTable(gauges, fabric.kinds);
   return piecesOf(cloth, fabric.kinds).flatMap((piece) => {
     const rows = piece.rows.map((row) => ({ row, size: rowSize(row, table) }));
-    const lean = leanOf(rows, own);
+    const motif = rows.findIndex(({ row }) => chartOver(row, manuscript) !== null);
+    // What counts is how far the start has gone where the motif begins.
+    const until = motif > 1 ? rows.slice(0, motif) : rows;
+    const lean = leanOf(until, own);
     if (!lean || lean.stitches.to < LEAST_LEAN) return [];
-    return [
-      { name: piece.name, lean, remedies: remediesFor(lean, rows.at(-1)!.row.tally.stitches) },
-    ];
+    const { tally, label } = until.at(-1)!.row;
+    const remedies = remediesFor(lean, tally.stitches);
+    return [{ name: piece.name, until: label, lean, remedies }];
   });
 }
 

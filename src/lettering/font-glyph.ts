@@ -8,6 +8,7 @@ import { coverageOf } from './coverage.ts';
 import type { FontOutline } from './font.ts';
 import type { Glyph } from './glyph.ts';
 import { boundsOf, type Contour, contoursOf } from './outline.ts';
+import { sampledBoxes } from './sampled.ts';
 
 /** Parts of a box, across and down, in the fine picture that strokes and gaps are measured on. */
 export const FINE = 8;
@@ -96,10 +97,7 @@ function fineGlyph(
   const large = moved(drawn, shift, above).map((contour) =>
     contour.map(({ x, y }) => ({ x: x * FINE, y: y * FINE })),
   );
-  const fine = openBoxes(boxes.width * FINE, boxes.height * FINE);
-  for (const [at, share] of coverageOf(large, fine.width, fine.height).entries()) {
-    if (share >= 0.5) fine.filled[at] = 1;
-  }
+  const fine = sampledBoxes(large, boxes.width * FINE, boxes.height * FINE);
   return { sign, boxes: fine, above: above * FINE };
 }
 

@@ -16,7 +16,8 @@ const STROKE_SHARE = 0.15;
 /** The same for gaps: the angle inside a V narrows to nothing (ours). */
 const GAP_SHARE = 0.3;
 
-export function thicknessOf(fine: Boxes): Thickness {
+/** `parts`: fine boxes across one box. Notches of less than half a box in all are no gap (ours). */
+export function thicknessOf(fine: Boxes, parts: number): Thickness {
   const level = runsThrough(fine, 'level');
   const upright = runsThrough(fine, 'upright');
   const strokes: number[] = [];
@@ -26,7 +27,11 @@ export function thicknessOf(fine: Boxes): Thickness {
     if (box === 1) strokes.push(run);
     else if (run < Number.POSITIVE_INFINITY) gaps.push(run);
   }
-  return { stroke: quantile(strokes, STROKE_SHARE), gap: quantile(gaps, GAP_SHARE) };
+  const isNotch = gaps.length < parts ** 2 / 2;
+  return {
+    stroke: quantile(strokes, STROKE_SHARE),
+    gap: isNotch ? null : quantile(gaps, GAP_SHARE),
+  };
 }
 
 /** For each point the length of the run of its kind through it; open runs that meet the rim are endless. */

@@ -52,7 +52,7 @@ export function thinFindings(
 
 /** Pieces that meet at a corner count as one; that is told of the boxes themselves. */
 function measured(glyph: FontGlyph): Omit<Measured, 'sign' | 'from' | 'to'> {
-  const { stroke, gap } = thicknessOf(glyph.fine.boxes);
+  const { stroke, gap } = thicknessOf(glyph.fine.boxes, FINE);
   const pieces = (boxes: FontGlyph['boxes']): number =>
     regionsOf(boxes, 'filled', 'corners').length;
   return {

@@ -6,6 +6,7 @@ import { type CheckOptions, check } from './check.ts';
 import { letterCommand } from './letter-command.ts';
 import { measureCommand } from './measure-command.ts';
 import { endQuietlyOnClosedPipe } from './output.ts';
+import { placeCommand } from './place-command.ts';
 import { shapeCommand } from './shape-command.ts';
 import { spaceCommand } from './space-command.ts';
 import { traceCommand } from './trace-command.ts';
@@ -41,6 +42,7 @@ const program = new Command('loopwright')
 program.addCommand(checkCommand());
 program.addCommand(letterCommand());
 program.addCommand(traceCommand());
+program.addCommand(placeCommand());
 program.addCommand(measureCommand());
 program.addCommand(shapeCommand(version));
 program.addCommand(chartCommand());

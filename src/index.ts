@@ -32,6 +32,16 @@ export {
   type YarnNeed,
 } from './figures/index.ts';
 export {
+  type Cell,
+  type Fit,
+  type FitAsked,
+  filledMiddle,
+  fitChart,
+  type Grid,
+  type Position,
+  stitchesOf,
+} from './filet/index.ts';
+export {
   coloured,
   entries as catalogue,
   type Finding,

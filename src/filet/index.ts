@@ -1,3 +1,4 @@
+export { type Fit, type FitAsked, filledMiddle, fitChart, type Position } from './fitting.ts';
 export type { Cell, Grid } from './grid.ts';
 export {
   boxesOver,

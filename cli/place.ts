@@ -1,0 +1,202 @@
+/** `loopwright place`: all ways to place words or a chart on a piece, with their sums. */
+import { readFile } from 'node:fs/promises';
+import {
+  type BoxMeasure,
+  compile,
+  type Fit,
+  type FitAsked,
+  filledMiddle,
+  fitChart,
+  letterWords,
+  type Position,
+  stitchesOf,
+} from '../src/index.ts';
+import { boxFrom, type MeshWords, meshFrom, tell, Unusable } from './design.ts';
+import { whyOf } from './files.ts';
+import { write } from './output.ts';
+
+/** As the command line has them. */
+export interface PlaceAsked {
+  readonly width?: number;
+  readonly around?: number;
+  readonly across?: number;
+  readonly pattern?: string;
+  readonly row?: number;
+  readonly mesh: string;
+  readonly gauge?: string;
+  readonly height: number;
+  readonly margin: number;
+  readonly faces: number;
+  readonly color: boolean;
+}
+
+interface Ground {
+  readonly boxes: number;
+  readonly closing: FitAsked['closing'];
+}
+
+interface Motif {
+  readonly width: number;
+  readonly middle: number | null;
+  readonly height: number;
+}
+
+export async function place(lines: readonly string[], asked: PlaceAsked): Promise<0 | 1> {
+  const mesh = meshFrom(asked.mesh);
+  const gap = mesh?.gap ?? 2;
+  const box = boxFrom(asked.gauge, mesh);
+  const ground = await groundFrom(asked);
+  const words = lines.join('\n').replaceAll('\\n', '\n');
+  const motif = motifFrom(words, asked, asked.height);
+  if (motif === null) return 1;
+  const wish = { ...ground, gap, width: motif.width, filledMiddle: motif.middle };
+  const found = fitChart({ ...wish, margin: asked.margin });
+  const report = [
+    ...groundWords(ground, gap, found),
+    ...positionWords(motif, ground, found, asked),
+    ...countWords(ground, gap, found, { box, asked }),
+    ...otherWords(words, { asked, ground, mesh, box }),
+  ];
+  await write(`${report.join('\n')}\n`);
+  return found.exact.length > 0 ? 0 : 1;
+}
+
+async function groundFrom(asked: PlaceAsked): Promise<Ground> {
+  const given = [asked.around, asked.across, asked.pattern].filter((one) => one !== undefined);
+  if (given.length !== 1) {
+    throw new Unusable('tell the piece in one way: --around, --across, or --pattern with --row');
+  }
+  if (asked.around !== undefined) return { boxes: asked.around, closing: 'round' };
+  if (asked.across !== undefined) return { boxes: asked.across, closing: 'flat' };
+  return fromPattern(asked.pattern ?? '', asked.row);
+}
+
+async function fromPattern(file: string, number: number | undefined): Promise<Ground> {
+  if (number === undefined) throw new Unusable('--pattern needs --row, the row of boxes');
+  let text: string;
+  try {
+    text = await readFile(file, 'utf8');
+  } catch (error) {
+    throw new Unusable(`${file}: ${whyOf(error)}`);
+  }
+  const { fabric } = compile(text, { fixes: false });
+  const row = fabric.cloths[0]?.rows.find((one) => one.number === number && one.tally.boxes > 0);
+  if (!row) throw new Unusable(`${file}: row ${number} does not work boxes`);
+  return { boxes: row.tally.boxes, closing: row.ring ? 'round' : 'flat' };
+}
+
+/** The words as a chart of this height, or the width given. */
+function motifFrom(words: string, asked: PlaceAsked, height: number): Motif | null {
+  if (words.trim() === '') {
+    if (asked.width === undefined) throw new Unusable('give words, or --width of a chart');
+    return { width: asked.width, middle: null, height: 0 };
+  }
+  const { value, findings } = letterWords(words, { height, name: 'words' });
+  if (height === asked.height) tell(findings, words, asked);
+  if (value === null) return null;
+  const { rows } = value.grid;
+  return { width: rows[0]?.length ?? 0, middle: filledMiddle(rows), height: rows.length };
+}
+
+const some = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+const boxesWord = (n: number): string => some(n, 'box', 'boxes');
+const cm = (mm: number): string => `about ${Math.round(mm / 5) / 2} cm`;
+
+function groundWords({ boxes, closing }: Ground, gap: number, found: Fit): string[] {
+  const stitches = stitchesOf(boxes, gap, closing);
+  const sum = `${boxes} x ${gap + 1}${closing === 'flat' ? ' + 1' : ''} = ${stitches} stitches`;
+  if (closing === 'flat') return [`The piece: ${boxesWord(boxes)} across, ${sum}.`];
+  const half = `${found.frontStitches} stitches`;
+  return [
+    `The piece: ${boxesWord(boxes)} around, ${sum}; its front is the first half, ${half}.`,
+    'The round is taken to start at the side. Where it starts elsewhere, count from there.',
+  ];
+}
+
+function positionWords(motif: Motif, ground: Ground, found: Fit, asked: PlaceAsked): string[] {
+  const size = `The chart: ${boxesWord(motif.width)} wide.`;
+  if (found.exact.length === 0) return [size, ...aroundWords(motif, ground, found)];
+  const half = ground.boxes / 2;
+  const both = (at: Position): string => {
+    if (asked.faces < 2 || ground.closing === 'flat') return '';
+    if (!Number.isInteger(half)) return '; no second place half a round on: the count is odd';
+    return `; second face boxes ${at.firstBox + half}-${at.lastBox + half}`;
+  };
+  const line = (at: Position): string =>
+    `  boxes ${at.firstBox}-${at.lastBox}: ${some(at.before, 'stitch', 'stitches')} before, ` +
+    `${at.after} after${both(at)}`;
+  return [
+    size,
+    'Centred by its edges (posts are shared, so a stitch of difference may be the best there is):',
+    ...found.exact.map(line),
+    ...(found.byEye.length > 0
+      ? ['Centred by eye, by the middle of what is filled:', ...found.byEye.map(line)]
+      : []),
+  ];
+}
+
+/** Too wide for the front: round across the join, where the whole round holds it. */
+function aroundWords({ width }: Motif, { boxes, closing }: Ground, found: Fit): string[] {
+  const no = `It does not fit: ${boxesWord(width)} on ${found.frontBoxes}.`;
+  if (closing === 'flat' || width > boxes) return [no];
+  const first = boxes - Math.floor((width - Math.floor(boxes / 2)) / 2) + 1;
+  const beforeJoin = boxes - first + 1;
+  return [
+    no,
+    `Around the whole piece it leaves ${boxesWord(boxes - width)}. In the middle of the front it ` +
+      `runs across the join: boxes ${first}-${boxes} and 1-${width - beforeJoin}. The ` +
+      `${boxesWord(beforeJoin)} of the chart that work meets first come at the round's end, the ` +
+      `other ${width - beforeJoin} at its start.`,
+  ];
+}
+
+function countWords(
+  { boxes, closing }: Ground,
+  gap: number,
+  found: Fit,
+  { box, asked }: { box: BoxMeasure | null; asked: PlaceAsked },
+): string[] {
+  const line = (n: number): string => {
+    const size = box ? `, ${cm(n * box.widthMm)} ${closing === 'flat' ? 'across' : 'around'}` : '';
+    return `  ${boxesWord(n)}: ${stitchesOf(n, gap, closing)} stitches${size}`;
+  };
+  const wish = `${boxesWord(asked.margin)} or more at each side, as many before as after`;
+  const faces = closing === 'round' ? ', two equal faces' : '';
+  return [
+    `Counts at which all fits (${wish}${faces}):`,
+    found.below === null ? '  below: none' : line(found.below),
+    `${line(boxes)} (this one: ${found.fits ? 'yes' : 'no'})`,
+    line(found.above),
+    ...(box ? [] : ['  Sizes are not told: give --gauge.']),
+  ];
+}
+
+interface Others {
+  readonly asked: PlaceAsked;
+  readonly ground: Ground;
+  readonly mesh: MeshWords;
+  readonly box: BoxMeasure | null;
+}
+
+/** Other letter heights and the other mesh, side by side. */
+function otherWords(words: string, { asked, ground, mesh, box }: Others): string[] {
+  const heights = words.trim() === '' ? [] : [5, 7, 9];
+  const lines = heights.flatMap((height) => {
+    const motif = motifFrom(words, asked, height);
+    if (!motif) return [];
+    const tall = box
+      ? `, ${cm(motif.width * box.widthMm)} x ${cm(motif.height * box.heightMm)}`
+      : '';
+    return [`  capitals ${height} boxes high: ${motif.width} boxes wide${tall}`];
+  });
+  const gap = mesh?.gap ?? 2;
+  const other = gap === 1 ? 2 : 1;
+  const stitches = stitchesOf(ground.boxes, gap, ground.closing);
+  const own = stitches - (ground.closing === 'flat' ? 1 : 0);
+  const [there, left] = [Math.floor(own / (other + 1)), own % (other + 1)];
+  const rest = left === 0 ? '' : `, ${some(left, 'stitch', 'stitches')} left over`;
+  return [
+    ...(lines.length > 0 ? ['Letters in other heights:', ...lines] : []),
+    `The same ${stitches} stitches with ch ${other} in place of ch ${gap}: ${boxesWord(there)}${rest}.`,
+  ];
+}

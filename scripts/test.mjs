@@ -3,6 +3,7 @@
 // `npm test -- NAME` builds and runs only the test files whose path has NAME in it.
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { installChromium } from './chromium.mjs';
 import { install } from './setup.mjs';
 import { root, runNode, runTool } from './tools.mjs';
 
@@ -10,6 +11,7 @@ const filters = process.argv.slice(2);
 const reportFile = join(root, 'node_modules/.cache/vitest-report.json');
 
 install();
+installChromium();
 
 const steps = [
   { name: 'types', run: types },

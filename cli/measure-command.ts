@@ -28,6 +28,7 @@ export function measureCommand(): Command {
         .choices(['metric', 'us', 'both'])
         .default('both'),
     )
+    .option('--schematic <file>', 'draw the parts to scale, with their lengths, as SVG')
     .addOption(
       new Option('--format <form>', 'how to report').choices(['text', 'json']).default('text'),
     )

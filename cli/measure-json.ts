@@ -1,5 +1,13 @@
 /** The sheet as JSON, version 1: docs/measure-json.md tells the shape. */
-import { type Amount, type Figure, rounded, type Sheet, type SizeSheet } from '../src/index.ts';
+import {
+  type Amount,
+  type Figure,
+  rounded,
+  runningLength,
+  type Sheet,
+  type SizeSheet,
+  texOf,
+} from '../src/index.ts';
 
 export function measureJson(sheet: Sheet, file: string): string {
   const { title, gauges, notKnown } = sheet;
@@ -8,6 +16,11 @@ export function measureJson(sheet: Sheet, file: string): string {
     file,
     title,
     hooksMm: gauges.hooks.map(({ mm }) => mm),
+    yarns: gauges.yarns.map((yarn) => {
+      const run = runningLength(yarn);
+      const { name, weightClass, ball, fibre } = yarn;
+      return { name, weightClass, ball, fibre, tex: run && tidy(texOf(run.metresPer100g)) };
+    }),
     gauges: gauges.records.map((record) => ({
       fabric: record.fabric,
       unit: record.unit,

@@ -2,6 +2,7 @@
 import {
   coloured,
   compile,
+  drawSchematic,
   type Finding,
   type FindingSource,
   formatFinding,
@@ -9,11 +10,14 @@ import {
   measure,
   plain,
   putUpFromWords,
+  type Sheet,
+  toSvg,
   type Units,
 } from '../src/index.ts';
 import { readText, whyOf } from './files.ts';
 import { measureJson } from './measure-json.ts';
 import { wantsColour, widthOfOutput, write } from './output.ts';
+import { saveWhole } from './save.ts';
 import { sheetText } from './text/sheet.ts';
 
 export interface MeasureAsked {
@@ -23,6 +27,8 @@ export interface MeasureAsked {
   readonly format: 'text' | 'json';
   readonly terms: 'US' | 'UK' | 'auto';
   readonly color: boolean;
+  /** Where to write the schematic, an SVG file. */
+  readonly schematic?: string;
 }
 
 /** Exit status: 0 the sheet is whole, 1 an error in the pattern, 2 it could not be run. */
@@ -52,6 +58,10 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
     ...(ball && { ball }),
   });
   const name = file === '-' ? 'stdin' : file;
+  if (asked.schematic !== undefined) {
+    const fault = await saveSchematic(sheet, asked.schematic, asked.units);
+    if (fault) return complain(asked.schematic, fault);
+  }
   if (asked.format === 'json') await write(measureJson(sheet, name));
   else
     await write(
@@ -59,6 +69,23 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
         errorsSaid(compiled.findings, { text, lines: compiled.lines, file: name }),
     );
   return compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+/** One file a size: "bag.svg", or "hat-child.svg" for a pattern in sizes. `null`: all is written. */
+async function saveSchematic(sheet: Sheet, path: string, units: Units): Promise<string | null> {
+  for (const size of sheet.sizes) {
+    const title = sheet.title ?? 'Untitled';
+    const drawing = drawSchematic(size, { title, units });
+    if (!drawing) return 'nothing can be drawn: no part has two known lengths';
+    const part = size.size.toLowerCase().replace(/[^a-z0-9]+/g, '-');
+    const to = sheet.sizes.length === 1 ? path : path.replace(/(\.svg)?$/i, `-${part}.svg`);
+    try {
+      await saveWhole(to, toSvg(drawing));
+    } catch (error) {
+      return whyOf(error);
+    }
+  }
+  return null;
 }
 
 const layoutFor = ({ units, color }: MeasureAsked) => ({

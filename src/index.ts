@@ -56,7 +56,13 @@ export {
   widthOf,
   wrap,
 } from './finding/index.ts';
-export { gaugeFromWords, putUpFromWords, usHookLabel } from './gauge/index.ts';
+export {
+  gaugeFromWords,
+  putUpFromWords,
+  runningLength,
+  texOf,
+  usHookLabel,
+} from './gauge/index.ts';
 export {
   type Align,
   BORDERS,
@@ -87,6 +93,7 @@ export {
   type DrawnChart,
   drawCharts,
   drawPieces,
+  drawSchematic,
   type GltfOptions,
   type Paper,
   type PieceDrawingOptions,

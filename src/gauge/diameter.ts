@@ -60,3 +60,6 @@ export function runningLength({ ball, weightClass }: Yarn): RunningLength | null
     spread: Math.sqrt(to / from) - 1,
   };
 }
+
+/** Linear density in tex, grams to the kilometre (ISO 1144), from metres to 100 g. */
+export const texOf = (metresPer100g: number): number => 100_000 / metresPer100g;

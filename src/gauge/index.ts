@@ -1,4 +1,10 @@
-export { type Diameter, type RunningLength, runningLength, yarnDiameterMm } from './diameter.ts';
+export {
+  type Diameter,
+  type RunningLength,
+  runningLength,
+  texOf,
+  yarnDiameterMm,
+} from './diameter.ts';
 export { type FabricName, fabricNamed, stitchNamesSource } from './fabric-name.ts';
 export type {
   Blocking,

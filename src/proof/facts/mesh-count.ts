@@ -1,12 +1,14 @@
 /** Boxes of mesh that do not come out with the stitches beneath. */
+import type { RowRecord } from '../../fabric/index.ts';
 import { type Finding, meshCount, roundOverrun } from '../../finding/index.ts';
 import { propose } from '../fixes/proposals.ts';
 import { boxFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, rowName } from '../names.ts';
-import type { Scene, Sightings } from '../scene.ts';
+import { askedBy, type Scene, type Sightings } from '../scene.ts';
 
-export function mesh(scene: Scene, found: Sightings<'mesh'>): Finding {
+export function mesh(scene: Scene, found: Sightings<'mesh'>): Finding | null {
   const { first, at, rows, sizes } = found;
+  if (worksUnevenChart(scene, first.row)) return null;
   const { boxes, needed, have } = first.fact;
   const row = rowName(scene, first.row);
   const post = needed % boxes === 1 ? 1 : 0;
@@ -23,4 +25,15 @@ export function mesh(scene: Scene, found: Sightings<'mesh'>): Finding {
   }
   const how = post === 1 ? 'flat' : 'in the round';
   return propose(meshCount(at, { row, step, have, how, left: have - needed }, more), fixes);
+}
+
+/** A chart row that is not as wide as its others is told where the chart stands. */
+function worksUnevenChart(scene: Scene, row: RowRecord): boolean {
+  const steps = askedBy(scene, row)?.instruction.steps ?? [];
+  return steps.some((step) => {
+    if (step.kind !== 'chart') return false;
+    const name = step.name.toLowerCase();
+    const chart = scene.manuscript.charts.find((one) => one.name.toLowerCase() === name);
+    return new Set(chart?.rows.map((cells) => cells.length)).size > 1;
+  });
 }

@@ -193,20 +193,26 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
   if (step.measure) noteOpen(plan);
   const then = step.then.flatMap((n) => rowNumbered(n, known, plan));
   const wanted =
-    rowsWanted(step, named.length, plan, sizeIndex) - then.length * Number(plan.numbers.length > 1);
+    rowsWanted(step, { named: named.length, behind: then.length }, plan, sizeIndex) -
+    then.length * Number(plan.numbers.length > 1);
   const n = cap(Math.max(0, wanted), plan);
   const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);
   return [...rows, ...then];
 }
 
-function rowsWanted(step: RowsAgainStep, named: number, plan: Plan, sizeIndex: number): number {
+function rowsWanted(
+  step: RowsAgainStep,
+  { named, behind }: { readonly named: number; readonly behind: number },
+  plan: Plan,
+  sizeIndex: number,
+): number {
   const rows = pick(step.moreRows, sizeIndex);
   if (rows !== null) return rows;
   const times = pick(step.times, sizeIndex);
   if (plan.numbers.length > 1) {
     // "Rows 7-50: Rep Rows 3-6 eleven times": the label and the words must speak of as many rows.
     const range = plan.numbers.length;
-    const stated = times === null ? range : times * named;
+    const stated = times === null ? range : times * named + behind;
     const { from, to } = plan.placed;
     if (stated !== range) plan.facts.push({ kind: 'row-total', stated, range, from, to });
     return range;

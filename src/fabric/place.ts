@@ -147,10 +147,23 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
 function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const of = place.of ?? place;
   const noun = nounOf(of);
+  const many = place.of?.pick === 'next' ? numberFor(hands, of.n) : null;
+  if (many !== null && many > 2) return takeMiddle(hands, of, many);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);
   const group = nextGroup(hands);
   if (!group) return takeStitch(hands, 'passed');
   const target = takeStitchAt(hands, middleOf(hands, group));
+  return target;
+}
+
+/** "Centre sc of next 3 sc": the stitches around the middle one are passed. */
+function takeMiddle(hands: Hands, of: Place, many: number): Target {
+  const single: Place = { ...of, n: null };
+  const passed = (many - 1) >> 1;
+  for (let i = 0; i < passed; i++) takeNext(hands, single, of);
+  const target = takeNext(hands, single, of);
+  for (let i = passed + 1; i < many; i++) takeNext(hands, single, of);
+  hands.last = target;
   return target;
 }
 

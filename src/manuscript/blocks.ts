@@ -184,9 +184,28 @@ function take(scan: Scan, stretch: Stretch): void {
 
 /** Inside a row only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {
+  if (isNextInList(scan, at)) return 'label';
   if (!goesOnSurely(scan, at)) return startsOf(scan, at);
   return isLabelled(scan.text, at.from, at.to) ? 'label' : 'likely';
 }
+
+/**
+ * "2. 6 ving (12)" below "1. 6 sc in ring (6)": the next number of the list and a count are a row,
+ * whatever its words are; taken for prose or a title, it would be lost in silence.
+ */
+function isNextInList({ text, open, section }: Scan, { from, to }: Span): boolean {
+  if (section !== 'work' || to - from > 200) return false;
+  if (!COUNTED.test(text.slice(Math.max(from, to - 24), to))) return false;
+  const here = LISTED.exec(text.slice(from, from + 24));
+  if (here?.[1] === '1' && STARTS.test(text.slice(from, to))) return true;
+  if (open?.kind !== 'instruction') return false;
+  const above = LISTED.exec(text.slice(open.from, open.from + 24));
+  return here !== null && above !== null && Number(here[1]) === Number(above[2] ?? above[1]) + 1;
+}
+
+const LISTED = /^(\d{1,3})[.):]?(?:\s?[-–—]\s?(\d{1,3}))?[.):]\s/;
+const STARTS = /\b(?:ring|circle|loop|mr)\b/i;
+const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */
 function takeWords(scan: Scan, at: Stretch, starts: Starts): void {

@@ -5,7 +5,7 @@
 
 /** First cell: the row's number or a short name. Last cell: its count, if it is a number. */
 const ROW =
-  /^([ \t]*)\|([ \t]*(?:(?:rows?|rnds?|rounds?)[ \t]*)?\d{1,3}(?:[ \t]*[-–—][ \t]*\d{1,3})?[ \t]*|[ \t]*(?:fnd|foundation|set-?up)[ \t]*)\|([^|\r\n]*[a-z][^|\r\n]*)(\|[^\r\n]*)$/gim;
+  /^([ \t]*)\|([ \t]*(?:(?:rows?|rnds?|rounds?|r)[ \t]*)?\d{1,3}(?:[ \t]*[-–—][ \t]*r?\d{1,3})?[ \t]*|[ \t]*(?:fnd|foundation|set-?up)[ \t]*)\|([^|\r\n]*[a-z][^|\r\n]*)(\|[^\r\n]*)$/gim;
 
 /** The line of names above such a table, and the rule below it. */
 const HEAD = /^[ \t]*\|[ \t]*(?:rows?|rnds?|rounds?|no|#)\.?[ \t]*\|[^\r\n\d]*\|[ \t]*$/gim;

@@ -28,7 +28,7 @@ import { STEMS } from './stems.ts';
 import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
-import type { CountsAs, Place, RepeatStep, Step } from './tree.ts';
+import type { CountsAs, Place, RepeatStep, Step, Times } from './tree.ts';
 
 /** Tokens of the bracket that is being read; unclosed, it goes on to the end. */
 interface Bracket {
@@ -207,7 +207,7 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   const counts = b.close - b.start < 60 ? readCounts(r, b.close) : null;
   if (counts && r.at === b.close) {
     leave(r, b);
-    if (!worksOn(r, run) && !(counts.length > 1 && goesRound(r))) {
+    if (!worksOn(r, run) && !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r)))) {
       const from = run.out.length;
       if (run.aside) putWords(r, run, b.start, 'remark');
       else for (const count of counts) r.counts.push({ count, from });
@@ -357,11 +357,15 @@ function bracketTimes(r: Reader): ReturnType<typeof readTimes> {
   // "(…)* repeat 5 times": a star left over from another habit.
   if (r.at === start && kindAt(r) === T.star && isRepeatOrder(r, 1)) r.at++;
   // "rep from *" speaks of the star around the bracket.
-  if (isRepeatOrder(r) && r.at <= start + 1 && !namesStar(r)) return readOrder(r).times;
+  if (isRepeatOrder(r) && r.at <= start + 1 && !namesStar(r)) return inAll(readOrder(r).times);
   r.at = start;
   if (kindAt(r) === T.number && isEndOfRow(r)) return bareNumber(r);
   return null;
 }
+
+/** "(sc, inc) repeat 6 times": the bracket itself is worked six times, as in "(sc, inc) 6 times". */
+const inAll = (times: Times): Times =>
+  times.kind === 'times' && times.more === null ? { ...times, more: false } : times;
 
 /** "(sc, inc)6": a number glued to the bracket. */
 function isEndOfRow(r: Reader): boolean {

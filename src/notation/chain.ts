@@ -73,6 +73,8 @@ export function readChain(r: Reader): ChainStep | null {
     return null;
   }
   if (kindAt(r) === T.open && isWord(r, W.ch, 1) && kindAt(r, 2) === T.close) r.at += 3;
+  // "30 chain sts"
+  if (n && isWord(r, W.st)) r.at++;
   n ??= lengthBehind(r);
   const open = n === null && readOpen(r);
   readManner(r);

@@ -1,5 +1,5 @@
 /** Stated counts: "(28)", "[24 sc]", "- 28 sts", "(16 dc, 8 ch-1 sps)", "24 sts total", "= 12". */
-import { formOf } from './dictionary.ts';
+import { formOf, PROSE } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
 import { opensDashed, readNumbers, sizeList } from './numbers.ts';
 import { fromOf, isWord, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
@@ -44,7 +44,11 @@ function skipLead(r: Reader, end: number): void {
       kind === T.semicolon ||
       kind === T.stop ||
       kind === T.slash;
-    if ((!sign && !LEADS.has(sense)) || opensDashed(r)) return;
+    // "(there will be 16 loops)"
+    const be = sense === PROSE && r.at > 0 && isWord(r, W.have, -1) && spelled(r, r.at) === 'be';
+    // The "a" in "(2x, a)" is a decrease.
+    const letter = sense === W.a && kindAt(r, 1) !== T.word && kindAt(r, 1) !== T.number;
+    if (letter || (!sign && !LEADS.has(sense) && !be) || opensDashed(r)) return;
     r.at++;
   }
 }

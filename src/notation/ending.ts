@@ -1,6 +1,16 @@
 /** How a repeat ends: "ending with sc in last st", "ending last rep at **", "omitting last ch 2". */
 
-import { eatThe, fromOf, isWord, kindAt, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import {
+  eatThe,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { markOf } from './star.ts';
 import { T } from './tokens.ts';
@@ -10,6 +20,8 @@ import type { Ending } from './tree.ts';
 export function readEnding(r: Reader): Ending | null {
   const start = r.at;
   while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || isWord(r, W.and)) r.at++;
+  // "… around - end to corr"
+  if (kindAt(r) === T.dash && (isWord(r, W.end, 1) || isWord(r, W.ending, 1))) r.at++;
   const ending = endingHere(r);
   if (!ending) r.at = start;
   return ending;
@@ -34,6 +46,12 @@ function endingHere(r: Reader): Ending | null {
     r.at += 2;
     if (isWord(r, W.on) || isWord(r, W.in)) eatLastRepeat(r);
     return { kind: 'at', mark, from: fromOf(r, start), to: toOf(r) };
+  }
+  if (isWord(r, W.to) && /^corr/.test(spelled(r, r.at + 1))) {
+    const from = fromOf(r, r.at);
+    r.at += 2;
+    const words = { kind: 'remark', from, to: toOf(r) } as const;
+    return { kind: 'with', steps: [words], last, from: fromOf(r, start), to: toOf(r) };
   }
   if (isWord(r, W.with) || isWord(r, W.by) || isWord(r, W.in)) {
     if (!isWord(r, W.in)) r.at++;

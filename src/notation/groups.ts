@@ -55,12 +55,17 @@ function firstOfGroup(run: Run): number {
   return first;
 }
 
-const isOnePlace = (place: Place): boolean =>
+/** "10 sc, ch 5, 10 sc in each lp": nobody fills every space with half of that. */
+const isEachSpace = (place: Place): boolean =>
+  place.pick === 'each' && place.n === null && place.nouns[0]?.kind === 'space';
+
+const isOnePlace = (place: Place): boolean => isEachSpace(place) || isSinglePlace(place);
+
+const isSinglePlace = (place: Place): boolean =>
   !place.each &&
   (place.n === null || place.n.values.every((n) => n === 1)) &&
   place.pick !== 'each' &&
-  place.pick !== 'every-other' &&
-  !place.fromHook;
+  place.pick !== 'every-other';
 
 const opensPlace = (sense: number): boolean =>
   sense === W.in ||

@@ -64,7 +64,7 @@ function readAdjectives(r: Reader, draft: Draft): string {
     else if (sense === W.join) adjective = 'join';
     else if (sense === W.marked) adjective = 'marked';
     else if (sense === W.magic) adjective = 'magic';
-    else if (sense !== W.made && sense !== W.previous) break;
+    else if (sense !== W.made && sense !== W.previous && sense !== W.indicated) break;
     else if (sense === W.made) adjective ||= 'made';
     if (sense === W.corner) adjective = 'corner';
     r.at++;
@@ -96,6 +96,7 @@ function readSpecialNoun(r: Reader, draft: Draft): boolean {
 }
 
 function readHead(r: Reader, draft: Draft, adjective: string): boolean {
+  if (kindAt(r) === T.open) return bracketedLength(r, draft);
   const sense = wordAt(r);
   if (sense === W.ch) return chainNoun(r, draft, null, adjective);
   if (kindAt(r) === T.number) return numberedNoun(r, draft, adjective);
@@ -124,6 +125,19 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
     return true;
   }
   return stitchNoun(r, draft, adjective);
+}
+
+/** Old leaflets' "next (ch 7) loop". */
+function bracketedLength(r: Reader, draft: Draft): boolean {
+  const length = isWord(r, W.ch, 1) && kindAt(r, 2) === T.number && kindAt(r, 3) === T.close;
+  if (!length || !isSpaceWord(wordAt(r, 4))) return false;
+  r.at += 2;
+  draft.chains = readOneNumber(r);
+  draft.kind = 'space';
+  r.at++;
+  draft.plural = endsInS(r, r.at);
+  r.at++;
+  return true;
 }
 
 function simpleKind(sense: SenseId): NounKind | null {
@@ -223,6 +237,8 @@ function chainNoun(r: Reader, draft: Draft, before: Numbers | null, adjective: s
     draft.kind = 'space';
     draft.word = 'ch';
   } else {
+    // "8th chain st from hook"
+    if (isWord(r, W.st)) r.at++;
     draft.kind = 'chain';
     if (adjective === 'foundation') draft.word = 'foundation';
   }

@@ -12,7 +12,7 @@ import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import { mayBeStitch, readWork } from './work.ts';
+import { isBareCount, mayBeStitch, readWork } from './work.ts';
 
 export function numberStep(r: Reader, run: Run): void {
   const start = r.at;
@@ -60,7 +60,7 @@ const BOX_WORDS = new Set([
 function multipliedBracket(r: Reader, run: Run): boolean {
   const start = r.at;
   const sign = kindAt(r, 1) === T.times || isWord(r, W.x, 1) || isWord(r, W.times, 1);
-  if (!sign || kindAt(r, 2) !== T.open) return false;
+  if (!sign || kindAt(r, 2) !== T.open || isBareCount(r, 2)) return false;
   const n = { from: fromOf(r, start), to: r.to[start] ?? 0, values: [r.value[start] ?? 0] };
   const order = { from: n.from, to: r.to[start + 1] ?? 0 };
   r.at = start + 2;

@@ -181,7 +181,9 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
     return true;
   }
-  if (eatWord(r, W.of)) eatThe(r);
+  // "each in next 8": a slip for "each of next 8".
+  const slip = isWord(r, W.in) && (isWord(r, W.next, 1) || kindAt(r, 1) === T.number);
+  if (eatWord(r, W.of) || (slip && eatWord(r, W.in))) eatThe(r);
   if (/its|these/i.test(shortWord(r))) r.at++;
   const sense = wordAt(r);
   if (sense === W.next || sense === W.last || sense === W.remaining || kindAt(r) === T.ordinal) {
@@ -224,7 +226,7 @@ function allPick(r: Reader, draft: PlaceDraft): boolean {
   r.at++;
   if (eatWord(r, W.of)) eatThe(r);
   eatThe(r);
-  eatWord(r, W.remaining);
+  if (!eatWord(r, W.remaining)) eatWord(r, W.next);
   draft.pick = both ? 'next' : 'each';
   draft.each = true;
   if (kindAt(r) === T.number && !belongsToNoun(r)) draft.n = readNumbers(r);

@@ -44,6 +44,8 @@ export function eatPreposition(r: Reader): boolean {
     return false;
   }
   r.at++;
+  // "in to the first st"
+  if (isWord(r, W.in, -1) && isWord(r, W.to) && !isWord(r, W.end, 1)) r.at++;
   // "in and around next st"
   if (isWord(r, W.and) && isPreposition(r, 1)) r.at++;
   // "in through", "over and around": the second says no more.
@@ -245,7 +247,8 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.as) return asAfter(r, draft);
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);
-  if (sense === W.made || (sense === W.just && isWord(r, W.made, 1)) || sense === W.only) {
+  const told = sense === W.made || sense === W.only || sense === W.indicated;
+  if (told || (sense === W.just && isWord(r, W.made, 1))) {
     r.at++;
     return;
   }
@@ -286,7 +289,9 @@ function loopAfter(r: Reader, draft: PlaceDraft): void {
 
 /** "from hook", "from the hook", "from beg". */
 function fromAfter(r: Reader, draft: PlaceDraft): void {
-  const k = isWord(r, W.the, 1) || isWord(r, W.a, 1) ? 2 : 1;
+  let k = isWord(r, W.the, 1) || isWord(r, W.a, 1) ? 2 : 1;
+  // "from the crochet hook"
+  if (isWord(r, W.work, k) && isWord(r, W.hook, k + 1)) k++;
   if (isWord(r, W.hook, k)) {
     draft.fromHook = true;
     r.at += k + 1;

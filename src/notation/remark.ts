@@ -36,7 +36,7 @@ export function opensRemark(r: Reader): boolean {
   if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
   if (word === 'do') return isWord(r, W.not, 1);
   if (word === 'working' || word === 'making') return tellsHow(r);
-  if (/^(starting|beginning|commencing)$/.test(word)) return tellsWhere(r);
+  if (/^(starting|beginning|beg|commencing)$/.test(word)) return tellsWhere(r);
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
   if (word === 'all') return false;
   // ", last dc in top of tch" behind a repeat: only where the last of them goes.
@@ -50,6 +50,7 @@ const tellsHow = (r: Reader): boolean => {
   return (
     isWord(r, W.last, k) ||
     kindAt(r, k) === T.ordinal ||
+    (isWord(r, W.from, 1) && /^(left|right)$/.test(spelled(r, r.at + 2))) ||
     /^(your|it|them|sure)$/.test(spelled(r, r.at + k))
   );
 };

@@ -83,6 +83,7 @@ export const W: Readonly<Record<WordSense, number>> = {
   in: 74,
   inch: 75,
   include: 76,
+  indicated: 206,
   increased: 77,
   instructions: 78,
   is: 79,

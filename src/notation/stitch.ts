@@ -43,6 +43,8 @@ export function readStitch(r: Reader): StitchTerm | null {
   applyForm(draft, form, manner);
   skipShortForm(r, form);
   if (!clauseEnds(r)) readSuffixes(r, draft, manner);
+  // "five single crochet stitches"
+  if (form.shape === 'one' && draft.shape === 'one' && wordAt(r) === W.st) r.at++;
   draft.manner = manner;
   draft.to = toOf(r);
   return draft;

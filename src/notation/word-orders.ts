@@ -228,7 +228,8 @@ function startTold(r: Reader, place: Place, start: number): Step | null {
   const behind = r.at;
   const work = readWork(r);
   r.at = behind;
-  if (work?.until || work?.place?.pick === 'each' || work?.place?.fromHook) return null;
+  const many = work?.until?.kind === 'end' && (work.n?.values[0] ?? 1) > 1;
+  if ((work?.until && !many) || work?.place?.pick === 'each' || work?.place?.fromHook) return null;
   const n = { values: [nth - 1], from: place.from, to: place.to };
   return {
     kind: 'skip',

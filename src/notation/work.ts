@@ -86,8 +86,8 @@ function leadingNumber(r: Reader): Numbers | null {
   const start = r.at;
   const n = readNumbers(r);
   if (isWord(r, W.more)) r.at++;
-  const letter =
-    isWord(r, W.x) && (isLetter(r, 1) || !mayBeStitch(wordAt(r, 1))) && kindAt(r, 1) !== T.open;
+  const opens = kindAt(r, 1) === T.open && !isBareCount(r, 1);
+  const letter = isWord(r, W.x) && (isLetter(r, 1) || !mayBeStitch(wordAt(r, 1))) && !opens;
   if (!letter && (isWord(r, W.x) || kindAt(r) === T.times)) r.at++;
   // "3-sc": a hyphen between number and name.
   if (kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1) && mayBeStitch(wordAt(r, 1))) r.at++;
@@ -108,10 +108,12 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     kind === T.semicolon ||
     (kind === T.number && sense !== W.a && !isGlued(r)) ||
     isLetter(r, 1);
-  const counted = kind === T.stop || (kind === T.open && r.partner[r.at + 1] !== -1);
+  const placed = n !== null && sense === W.x && isWord(r, W.in, 1);
+  const counted = placed || kind === T.stop || (kind === T.open && r.partner[r.at + 1] !== -1);
   if (!closes && !counted) return null;
   // A lone "x" without number is a sign of multiplication left over; "a" needs a capital or number.
-  if (n === null && sense !== W.v && !isCapital(r)) return null;
+  const inList = kindAt(r, -1) === T.comma && kind === T.close;
+  if (n === null && sense !== W.v && !isCapital(r) && !inList) return null;
   const term = emptyTerm(r);
   r.at++;
   term.to = toOf(r);
@@ -123,6 +125,10 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
 const isLetter = (r: Reader, ahead: number): boolean =>
   (isWord(r, W.v, ahead) || isWord(r, W.a, ahead) || isWord(r, W.x, ahead)) &&
   (clauseEnds(r, ahead + 1) || kindAt(r, ahead + 1) === T.open);
+
+/** "24x (24)": the bracket is a count, so the x before it is a stitch. */
+export const isBareCount = (r: Reader, ahead: number): boolean =>
+  kindAt(r, ahead + 1) === T.number && kindAt(r, ahead + 2) === T.close;
 
 const isCapital = (r: Reader): boolean => {
   const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
@@ -277,6 +283,8 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;
   if (sense === W.to) return slipTo(r, draft);
+  // "sc worked in each of the next 60 sc"
+  if (sense === W.made && isWord(r, W.in, 1)) r.at++;
   const after = readPlaceAfterPreposition(r);
   if (after) return after;
   const bare =
@@ -321,7 +329,9 @@ function readAlsoIn(r: Reader, draft: Draft): void {
   for (let guard = 0; guard < 8; guard++) {
     const start = r.at;
     if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
-    if (isWord(r, W.and) && isWord(r, W.across, 1) && clauseEnds(r, 2) && draft.place?.fromHook) {
+    const counted = kindAt(r, 2) === T.dash || kindAt(r, 2) === T.equals;
+    const ends = clauseEnds(r, 2) || counted;
+    if (isWord(r, W.and) && isWord(r, W.across, 1) && ends && draft.place?.fromHook) {
       r.at += 2;
       draft.alsoIn = [...draft.alsoIn, acrossFrom(r, draft.place, fromOf(r, start))];
       return;

@@ -27,7 +27,21 @@ export function readWithYarn(r: Reader): YarnStep | null {
     r.at = start;
     return null;
   }
+  andHook(r);
   return { kind: 'yarn', yarn, act: 'with', from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "with A and 4.5 mm hook", "to color B and a 5.0 mm crochet hook": the hook changes no stitch. */
+function andHook(r: Reader): void {
+  let k = kindAt(r) === T.comma || isWord(r, W.and) ? 1 : 0;
+  if (k === 0) return;
+  if (isWord(r, W.a, k)) k++;
+  if (kindAt(r, k) !== T.number) return;
+  k++;
+  while (kindAt(r, k) === T.stop || kindAt(r, k) === T.number) k++;
+  if (isWord(r, W.mm, k)) k++;
+  if (isWord(r, W.work, k)) k++;
+  if (isWord(r, W.hook, k)) r.at += k + 1;
 }
 
 /** "change to B", "change color", "switch to MC in last st". */
@@ -42,6 +56,7 @@ export function readChange(r: Reader): YarnStep | null {
     r.at = start;
     return null;
   }
+  andHook(r);
   // "in last st": where the colour changes makes no difference to the work.
   if (isWord(r, W.in) || isWord(r, W.at) || isWord(r, W.on)) readPlaceAfterPreposition(r);
   if (isWord(r, W.after) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 3;
@@ -83,6 +98,11 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     return yarn !== null && yarn !== '' && verb === 'break'
       ? broken(r, start, yarn)
       : fastened(r, start, not);
+  }
+  // A translator's word: "finish knitting, cut the thread".
+  if (verb === 'finish' && /^(knitting|crocheting|working)$/.test(spelled(r, r.at))) {
+    r.at++;
+    return fastened(r, start, not);
   }
   if (verb !== 'cut' && verb !== 'break' && verb !== 'tie') {
     r.at = start;

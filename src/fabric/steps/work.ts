@@ -86,10 +86,11 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
   if (hands.pieces && place && nounOf(place).kind === 'chain') toBridge(hands);
   if (place && startsInFirstChain(hands, step, place)) hands.pos = hands.edge.n - 1;
+  if (until && place === null && fillsRow(hands, step)) return workAlong(hands, step, null, here);
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
     return workAllRound(hands, step, { place, until }, here);
   }
-  const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? null));
+  const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? unsaid(step, place)));
   if (place === null || many === 0) return workAlong(hands, step, place, here);
   if (many !== null && many > 1 && !meansStartChain(hands, place)) {
     return workNext(hands, step, place, many);
@@ -109,6 +110,20 @@ function sideUntil(hands: Hands, step: WorkStep, here: Here): Until | null {
 /** "3 sc on the other side of the ch", where the chain lies between two pieces. */
 const onBridge = (hands: Hands, step: WorkStep): boolean =>
   hands.pieces !== null && step.place !== null && nounOf(step.place).kind === 'chain';
+
+/** "5 sc across" over five places tells how many there are, not how many stand in each. */
+const fillsRow = (hands: Hands, step: WorkStep): boolean => {
+  const n = step.stitch.shape === 'one' ? numberFor(hands, step.n) : null;
+  return n !== null && n > 2 && n === remaining(hands);
+};
+
+/** "2 sc in next sts": more than one place, as many as stitches are named. */
+const unsaid = (step: WorkStep, place: Place | null): WorkStep['n'] =>
+  place?.pick === 'next' && place.nouns[0]?.plural && PLURALS.has(nounOf(place).kind) && !place.each
+    ? step.n
+    : null;
+
+const PLURALS: ReadonlySet<string> = new Set(['stitch', 'stem', 'chain']);
 
 /** The row begins on a chain with which the row beneath ended, to widen the piece. */
 const onWidening = (hands: Hands): boolean =>

@@ -86,7 +86,7 @@ describe('whole rows', () => {
     ['Row 1: sc in second chain from hook and each chain across (15)', 'row 1: sc @nth2 chain from-hook & @each chain ->end = 15'],
     ['Row 4: ch 1, 1 sc in each st across, ch 1, turn', 'row 4: ch 1; 1 sc @each st ->end; ch 1; turn'],
     ['Rnd 3: 1 sc, inc (x6) (18)', 'round 3: <1 sc; inc> x6 = 18'],
-    ['Rnd 4: (2 sc, inc) repeat 6 times (24)', 'round 4: (<2 sc; inc> x6 maybe more = 24'],
+    ['Rnd 4: (2 sc, inc) repeat 6 times (24)', 'round 4: (<2 sc; inc> x6 = 24'],
     ['R5 : 3sc , 1inc *6', '# 5: <3 sc; 1 inc> x6'],
     ['R6-R10: 30sc (5 rounds)', '# 6..10: 30 sc = 5 row'],
     ['6-9. 35 sc (4 rows) (35)', '# 6,7,8,9: 35 sc = 4 row, 35'],

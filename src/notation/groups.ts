@@ -52,7 +52,9 @@ function firstOfGroup(run: Run): number {
     if (stitch.stitch.shape === 'increase' || stitch.stitch.shape === 'together') break;
     first = at - 1;
   }
-  return first;
+  // "sc-ch 2-sc in 2nd ch from hook" opens a first row; later in a row it is a picot.
+  const opensRow = first === 0 && run.end === 'text' && last.stitch.stem !== 'ss';
+  return last.place.fromHook && !opensRow ? -1 : first;
 }
 
 /** "10 sc, ch 5, 10 sc in each lp": nobody fills every space with half of that. */

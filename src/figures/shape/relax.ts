@@ -51,8 +51,10 @@ export interface Relaxed {
   readonly steps: number;
 }
 
-/** Steps between two reports and two searches for contacts. */
+/** Steps between two reports. */
 const REPORT = 20;
+/** Steps between two searches for contacts: each makes the settling forget what it has learnt. */
+const SEARCH = 100;
 
 export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undefined> {
   const { sweeps, steps, restMm } = asked.limits ?? LIMITS;
@@ -79,7 +81,8 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
       const left = unsettledMm(settling.gradient);
       yield { stage: 'settle', done: step / steps, unsettledMm: left };
       if (left < restMm) break;
-      if (contacts && tied && step > 0 && renewed(settling.at, contacts, tied)) restart(settling);
+      const isDue = step > 0 && step % SEARCH === 0;
+      if (contacts && tied && isDue && renewed(settling.at, contacts, tied)) restart(settling);
     }
     settle(settling);
   }

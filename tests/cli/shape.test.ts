@@ -40,7 +40,7 @@ Disc
   Rounds from the start: 1-2 flat.
 
 How this was had:
-  The pattern's gauge in sc: 20 sc x 20 rnds = 10 cm.
+  Gauge in sc: 20 sc x 20 rnds = 10 cm.
   A fabric of springs as long as the gauge says; crochet gives, so measure the finished piece.
 `);
 });

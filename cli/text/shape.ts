@@ -39,14 +39,13 @@ function pieceLines(piece: ShapedPiece, shape: Shape, units: Units): readonly st
   return lines;
 }
 
-/** Under a drawing: the name, then one line with the sizes. */
+/** Under a drawing: the name, then a line for each size. */
 export function captionOf(piece: ShapedPiece, shape: Shape, units: Units): readonly string[] {
   const copies = piece.copies > 1 ? ` (make ${piece.copies})` : '';
   const said = measuresOf(piece).map(
-    ({ name, mm }) => `${shortFigure(figureOf(mm, shape), units)} ${name}`,
+    ({ name, mm }) => `about ${shortFigure(figureOf(mm, shape), units)} ${name}`,
   );
-  const line = said.slice(0, 2).join(', ');
-  return [`${piece.name}${copies}`, `about ${line}`, ...(said.length > 2 ? [said[2]!] : [])];
+  return [`${piece.name}${copies}`, ...said];
 }
 
 function sizesOf(piece: ShapedPiece, shape: Shape, units: Units): readonly string[] {

@@ -7,7 +7,7 @@ import type { Fabric } from '../fabric/index.ts';
 import { type Patches, patchesOf, type Shape, type ShapedPiece } from '../figures/index.ts';
 import { sqrt } from '../units/index.ts';
 import type { Drawing, Group, Mark, Path, PathStep } from './drawing.ts';
-import { points } from './text.ts';
+import { measureText, points } from './text.ts';
 import { project, type View, viewOf } from './view.ts';
 
 export interface PieceDrawingOptions {
@@ -30,9 +30,11 @@ const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50];
 /** All pieces in one drawing, at one scale. */
 export function drawPieces(shape: Shape, fabric: Fabric, options: PieceDrawingOptions): Drawing {
   const most = (options.widthMm ?? 170) - 2 * MARGIN;
-  const seen = shape.pieces.map((piece) => see(piece, fabric, shape.sizeIndex));
+  const seen = shape.pieces.map((piece) =>
+    see(piece, fabric, shape.sizeIndex, options.captionFor(piece)),
+  );
   const scale = SCALES.find((each) => fits(seen, each, most)) ?? SCALES.at(-1)!;
-  const sheet = arranged(seen, scale, most, options);
+  const sheet = arranged(seen, scale, most);
   const note = `A drawing worked out from the stitches, 1:${scale}.`;
   const heightMm = sheet.heightMm + LINE + MARGIN;
   const text: Mark = {
@@ -60,6 +62,7 @@ function descriptionOf(shape: Shape, { captionFor }: PieceDrawingOptions, note: 
 /** A piece seen: its patches in mm of fabric, right and down, from far to near. */
 interface Seen {
   readonly piece: ShapedPiece;
+  readonly caption: readonly string[];
   readonly patches: readonly SeenPatch[];
   readonly left: number;
   readonly top: number;
@@ -79,7 +82,12 @@ interface SeenPatch {
   readonly edges: { readonly before: boolean; readonly after: boolean };
 }
 
-function see(piece: ShapedPiece, fabric: Fabric, sizeIndex: number): Seen {
+function see(
+  piece: ShapedPiece,
+  fabric: Fabric,
+  sizeIndex: number,
+  caption: readonly string[],
+): Seen {
   const view = viewOf(piece);
   const patches = patchesOf(piece.graph, piece.at);
   const nodes = fabric.cloths[sizeIndex]!.nodes;
@@ -90,7 +98,7 @@ function see(piece: ShapedPiece, fabric: Fabric, sizeIndex: number): Seen {
     out.push({ ...seePatch(patches, i, view), node: i, origin });
   }
   out.sort((a, b) => b.depth - a.depth || a.node - b.node);
-  return { piece, patches: out, ...boundsOf(out) };
+  return { piece, caption, patches: out, ...boundsOf(out) };
 }
 
 /** From the upper left, towards the viewer: right, down, away. */
@@ -137,13 +145,16 @@ function boundsOf(patches: readonly SeenPatch[]): Pick<Seen, 'left' | 'top' | 'w
   return { left, top, width: right - left, height: bottom - top };
 }
 
+/** Lines under a piece at most. */
+const CAPTION_LINES = 5;
+
 /** Tallest a drawing may be: what an A4 or Letter page holds under a heading. */
 const TALLEST = 215;
 
 function fits(seen: readonly Seen[], scale: number, most: number): boolean {
   if (seen.some(({ width }) => width / scale > most)) return false;
   const rows = inRows(seen, scale, most);
-  const height = rows.reduce((sum, row) => sum + row.height + GAP + 3 * LINE, 0);
+  const height = rows.reduce((sum, row) => sum + row.height + GAP + CAPTION_LINES * LINE, 0);
   return height <= TALLEST;
 }
 
@@ -152,9 +163,12 @@ interface SheetRow {
   readonly height: number;
 }
 
-const CAPTION_WIDTH = 38;
-
-const cellWidth = (one: Seen, scale: number): number => Math.max(one.width / scale, CAPTION_WIDTH);
+/** As wide as the piece or the words under it, with the air that other faces need. */
+const cellWidth = (one: Seen, scale: number): number =>
+  Math.max(
+    one.width / scale,
+    ...one.caption.map((line) => 1.1 * measureText(line, CAPTION, 'bold')),
+  );
 
 function inRows(seen: readonly Seen[], scale: number, most: number): readonly SheetRow[] {
   const rows: { pieces: Seen[]; width: number; height: number }[] = [];
@@ -174,7 +188,6 @@ function arranged(
   seen: readonly Seen[],
   scale: number,
   most: number,
-  options: PieceDrawingOptions,
 ): { readonly marks: readonly Mark[]; readonly widthMm: number; readonly heightMm: number } {
   const marks: Mark[] = [];
   let y = MARGIN;
@@ -187,7 +200,7 @@ function arranged(
       const left = x + (width - one.width / scale) / 2;
       const top = y + row.height - one.height / scale;
       marks.push(pieceGroup(one, { scale, left, top }));
-      const caption = options.captionFor(one.piece);
+      const { caption } = one;
       marks.push(...captionMarks(caption, x + width / 2, y + row.height + 2));
       lines = Math.max(lines, caption.length);
       x += width + GAP;

@@ -33,24 +33,34 @@ export function readWithYarn(r: Reader): YarnStep | null {
 
 /** "with A and 4.5 mm hook", "to color B and a 5.0 mm crochet hook": the hook changes no stitch. */
 function andHook(r: Reader): void {
-  let k = kindAt(r) === T.comma || isWord(r, W.and) ? 1 : 0;
-  if (k === 0) return;
+  const k = kindAt(r) === T.comma || isWord(r, W.and) ? 1 : 0;
+  if (k > 0) r.at += hookEnd(r, k);
+}
+
+/** How far "a 5.0 mm crochet hook" reaches that begins `ahead` of the reader; 0: none does. */
+function hookEnd(r: Reader, ahead: number): number {
+  let k = ahead;
   if (isWord(r, W.a, k)) k++;
-  if (kindAt(r, k) !== T.number) return;
+  if (kindAt(r, k) !== T.number) return 0;
   k++;
   while (kindAt(r, k) === T.stop || kindAt(r, k) === T.number) k++;
   if (isWord(r, W.mm, k)) k++;
   if (isWord(r, W.work, k)) k++;
-  if (isWord(r, W.hook, k)) r.at += k + 1;
+  return isWord(r, W.hook, k) ? k + 1 : 0;
 }
 
 /** "change to B", "change color", "switch to MC in last st". */
-export function readChange(r: Reader): YarnStep | null {
+export function readChange(r: Reader): Step | null {
   const start = r.at;
   r.at++;
   const said = isWord(r, W.color) || (isWord(r, W.the) && isWord(r, W.color, 1));
   if (said) r.at += isWord(r, W.the) ? 2 : 1;
   if (eatWord(r, W.to) || eatWord(r, W.back)) eatWord(r, W.to);
+  const hook = hookEnd(r, 0);
+  if (hook > 0) {
+    r.at += hook;
+    return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+  }
   const yarn = readYarnName(r);
   if (yarn === null && !said) {
     r.at = start;

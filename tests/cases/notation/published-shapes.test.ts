@@ -33,6 +33,7 @@ describe('shapes of published rows', () => {
     ['With MC and 4.5 hook, ch 38', 'yarn with MC; ch 38'],
     ['sc in last ch, changing to color A and 5.00 mm hook.', 'sc @last chain; yarn change A'],
     ['sc-ch 2-sc in 2nd ch from hook', '?{sc; ch 2; sc} @nth2 chain from-hook'],
+    ['ch 21, change to 5.00mm hook, sc in 2nd ch from hook', 'ch 21; "change to 5.00mm hook"; sc @nth2 chain from-hook'],
     ['hdc worked in each of the next 60 sc', 'hdc @next each 60 sc'],
     ['(sc, inc) repeat 3 times', '(<sc; inc> x3'],
     ['(sc, inc) repeat 3 more times', '(<sc; inc> x3 more'],

@@ -14,6 +14,7 @@ import {
   type YarnNeed,
 } from '../../src/index.ts';
 import { leanLines, refitLines } from './sheet-more.ts';
+import { sizesTable } from './sizes-table.ts';
 
 export interface SheetLayout {
   readonly units: Units;
@@ -27,6 +28,7 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
   const lines = [
     layout.paint('strong', sheet.title ?? 'Untitled'),
     ...materials(sheet),
+    ...titled('Sizes', sizesTable(sheet, layout.units, WORDS), layout.paint),
     ...blocks,
     '',
     layout.paint('strong', 'How it was had'),
@@ -37,6 +39,9 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
   ];
   return `${lines.join('\n')}\n`;
 }
+
+const titled = (title: string, lines: readonly string[], paint: Paint): readonly string[] =>
+  lines.length === 0 ? [] : ['', paint('strong', title), ...lines];
 
 interface Context extends SheetLayout {
   /** Reasons, each once, in the order of their numbers. */
@@ -55,14 +60,15 @@ function materials({ gauges }: Sheet): string[] {
 }
 
 function sizeBlocks(size: SizeSheet, context: Context): string[] {
+  if (size.stitches === 0) return [];
   const { paint } = context;
   const name = size.size === '' ? '' : `, ${size.size}`;
   return [
     '',
     paint('strong', `Size by gauge${name}`),
-    ...size.pieces.flatMap(({ parts, whole, copies, name: piece }) => [
+    ...size.pieces.flatMap(({ parts, whole, copies }) => [
       ...parts.flatMap((part) => partLines(part, copies, context)),
-      ...measureLines(`${piece === '' ? 'Piece' : piece}, in all`, whole, context),
+      ...measureLines('In all, above the base', whole, context),
     ]),
     '',
     paint('strong', `Yarn${name}`),

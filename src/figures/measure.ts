@@ -215,6 +215,9 @@ function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[
     said.push(`Not used, for no count or no weight was found in it: "${words}".`);
   }
   const rows = fabric.cloths.flatMap((cloth) => cloth.rows);
+  if (fabric.cloths.every(({ nodes }) => nodes.n === 0)) {
+    said.push('Nothing to measure: no row could be worked.');
+  }
   const unsure = rows.filter(
     ({ verdict }) => verdict === 'unread' || verdict === 'unchecked',
   ).length;

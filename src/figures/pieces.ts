@@ -83,15 +83,19 @@ export const pieceStarts = (cloth: Cloth): readonly number[] =>
 
 const keyOf = (row: RowRecord): string => `${row.partIndex} ${row.label} ${row.instruction}`;
 
+const ENOUGH = 48;
+
 /** Index of the row that most stitches stand on; `NOWHERE`: on no row. */
 function rowBeneath(row: RowRecord, rows: readonly RowRecord[], nodes: Nodes): number {
   const votes = new Map<number, number>();
   const { from, to } = row.nodes;
   let best = NOWHERE;
-  // Chains stand on nothing, and stitches may stand at any distance: all are looked at.
-  for (let id = from; id < to; id++) {
+  let seen = 0;
+  // Chains stand on nothing and are passed; a few dozen stitches tell the row beneath all of them.
+  for (let id = from; id < to && seen < ENOUGH; id++) {
     const anchor = outerAnchor(nodes, id, from);
     if (anchor === NOWHERE) continue;
+    seen++;
     const at = rowHolding(rows, anchor);
     votes.set(at, (votes.get(at) ?? 0) + 1);
     if ((votes.get(at) ?? 0) > (votes.get(best) ?? 0)) best = at;

@@ -16,7 +16,7 @@ export interface Bends {
 }
 
 /** Against the stiffness along a row. Ours: enough that a base does not crumple, too little to hold a shape. */
-export const BENDING = 0.02;
+const BENDING = 0.02;
 
 /** Along the rows and along the columns; straight but for rounds, which keep their curve. */
 export function bendsOf({ graph, at, isRound }: Layout): Bends {

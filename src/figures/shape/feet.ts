@@ -46,7 +46,7 @@ function standing(draft: Draft, anchors: Int32Array): number[] {
 }
 
 /** Chains of the space whose lowest chain is `first`, from there on in the order made. */
-export function chainsOfSpace(draft: Draft, first: number): readonly number[] {
+function chainsOfSpace(draft: Draft, first: number): readonly number[] {
   const run = draft.runs[draft.run[first]!];
   if (!run) return [draft.standsFor[first]!].filter((node) => node >= 0);
   const chains: number[] = [];

@@ -158,7 +158,7 @@ function startGirthMm(graph: StitchGraph): number {
 }
 
 /** What a flat round grows by, mm. */
-export const flatGrowthMm = (heightMm: number, corners: number): number =>
+const flatGrowthMm = (heightMm: number, corners: number): number =>
   corners >= 3 ? 2 * corners * tan(PI / corners) * heightMm : 2 * PI * heightMm;
 
 interface Traits {

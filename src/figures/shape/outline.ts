@@ -7,9 +7,6 @@ export interface Outline {
   readonly straightMm: number;
 }
 
-export const girthOf = ({ radiusMm, straightMm }: Outline): number =>
-  2 * PI * radiusMm + 2 * straightMm;
-
 export interface OutlinePoint {
   readonly x: number;
   readonly y: number;

@@ -37,7 +37,8 @@ export interface RelaxProgress {
   readonly stage: 'sweep' | 'settle';
   /** Share of the limit that is used up, 0 to 1: it may end sooner. */
   readonly done: number;
-  readonly unsettledMm: number;
+  /** Largest pull on a node; null while sweeping, when it is not known. */
+  readonly unsettledMm: number | null;
 }
 
 export interface Relaxed {
@@ -63,7 +64,7 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
   const at = asked.at.slice();
   for (let i = 0; i < sweeps; i++) {
     sweep(at, springs);
-    if (i % REPORT === 0) yield { stage: 'sweep', done: 0, unsettledMm: Number.NaN };
+    if (i % REPORT === 0) yield { stage: 'sweep', done: 0, unsettledMm: null };
   }
   const contacts = asked.thicknessMm ? noContacts(nodes, asked.thicknessMm, 1) : null;
   const tied = contacts && neighboursOf(springs, nodes);

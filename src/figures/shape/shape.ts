@@ -125,7 +125,7 @@ function alike(graphs: readonly StitchGraph[]): readonly Alike[] {
 type Outcome = Omit<ShapedPiece, 'name' | 'copies' | 'graph'>;
 
 /** One piece; yields the share of its steps that are done. */
-export function* shapePiece(
+function* shapePiece(
   graph: StitchGraph,
   words: PieceWords,
   limits: RelaxLimits,

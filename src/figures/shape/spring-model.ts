@@ -8,8 +8,8 @@ import { SpringList, type Springs } from './springs.ts';
 import { firstAnchorOf, lastAnchorOf, type StitchGraph } from './stitch-graph.ts';
 
 /** Stiffness against that along the row. Ours: fabric shears far more easily than it stretches. */
-export const ALONG = 1;
-export const ACROSS = 0.15;
+const ALONG = 1;
+const ACROSS = 0.15;
 
 /** Springs by the row of their later node, so that a row can be settled before the next is laid. */
 export interface PieceSprings {

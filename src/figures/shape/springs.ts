@@ -47,7 +47,7 @@ export class SpringList {
 }
 
 /** The springs in this order. */
-export function reordered(springs: Springs, order: Int32Array): Springs {
+function reordered(springs: Springs, order: Int32Array): Springs {
   const n = order.length;
   const out = {
     n,

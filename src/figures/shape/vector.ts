@@ -9,12 +9,6 @@ export const times = (by: number, a: Vector): Vector => [by * a[0], by * a[1], b
 export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const lengthOf = (a: Vector): number => sqrt(dot(a, a));
 
-export const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-
 /** Of length one; `otherwise` where there is no direction. */
 export function unit(a: Vector, otherwise: Vector): Vector {
   const length = lengthOf(a);

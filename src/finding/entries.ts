@@ -23,6 +23,11 @@ export const entries: readonly Entry[] = [
     title: 'This is a pattern for {what}; it gives no caution about {hazard}.',
   },
   {
+    code: 'chart-differs',
+    severity: 'error',
+    title: '{row} works {made} where {chart} has {drawn}, box {box #} in the order of work.',
+  },
+  {
     code: 'chart-doubled',
     severity: 'warning',
     title: 'Two charts bear the name {name}.',

@@ -18,6 +18,15 @@ export const cautionMissing: Message<{
   what: string;
 }> = message('caution-missing');
 
+/** error: {row} works {made} where {chart} has {drawn}, box {box #} in the order of work. */
+export const chartDiffers: Message<{
+  box: number;
+  chart: string;
+  drawn: string;
+  made: string;
+  row: string;
+}> = message('chart-differs');
+
 /** warning: Two charts bear the name {name}. */
 export const chartDoubled: Message<{
   name: string;

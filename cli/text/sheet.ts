@@ -88,7 +88,8 @@ function hoursSaid({ hours: { from, to } }: SizeSheet): string {
   const said = (n: number): string =>
     n < 3 ? String(Math.round(n * 2) / 2) : String(Math.round(n));
   const [low, high] = [said(Math.max(from, 0.5)), said(Math.max(to, 0.5))];
-  return low === high ? `${low} hours` : `${low} to ${high} hours`;
+  const unit = Number(high) <= 1 ? 'hour' : 'hours';
+  return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
 }
 
 const WORDS: Readonly<Record<MeasureName, string>> = {

@@ -50,9 +50,12 @@ export function gaugeFromWords(text: string, terms: Terms = 'US'): GaugeCount | 
     fabric: fabricIn(said, terms),
     blocking: blockingIn(said),
     swatch: swatchIn(words),
-    words: words.trim(),
+    words: words.replace(LEAD, '').trim(),
   };
 }
+
+/** "**Gauge:** " before a count says nothing more. */
+const LEAD = /^[\s>*•#_-]{0,8}(?:gauge|tension)[\s:*_–-]{1,6}/i;
 
 function tokenOf(found: RegExpMatchArray, text: string): Token[] {
   const groups = found.groups ?? {};

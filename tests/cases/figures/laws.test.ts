@@ -53,6 +53,23 @@ describe('figures', () => {
     expect(sheet.yarns[0]!.metres.spread).toBeLessThan(0.06);
   });
 
+  test("testers' pieces give back what they weighed, and ask for a smaller margin", () => {
+    const head = 'gauge: { sc: 16 sts x 18 rows = 10 cm }\ntesters: [used 41 g, used 43 g]';
+    const [need] = sheetOf(band(20, head)).yarns;
+    expect(need!.how).toBe('swatch');
+    expect((need!.stitches.value / 2.2 - 42) / 42).toBeCloseTo(0, 2);
+    expect(need!.margin).toMatchObject({ share: 0.05, because: 'weighed on several pieces' });
+  });
+
+  test('another put-up gives other balls of the same metres', () => {
+    const { manuscript, fabric } = compile(band(40), { fixes: false });
+    const own = measure(manuscript, fabric).sizes[0]!.yarns[0]!;
+    const other = measure(manuscript, fabric, { ball: { grams: 100, metres: 55 } }).sizes[0]!.yarns[0]!;
+    expect(other.metres).toEqual(own.metres);
+    expect(other.balls!.likely).toBe(Math.ceil((own.metres.value * 1.1) / 55));
+    expect(other.grams!.value).toBeCloseTo((own.metres.value * 100) / 55, 6);
+  });
+
   test('without gauge and yarn no size is claimed', () => {
     const text = 'Ch 11.\n\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\n';
     const sheet = sheetOf(text);

@@ -1,9 +1,8 @@
 /** Brackets that only remark on the work: told by their first and last words. */
-import { formOf } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import { type Reader, spelled } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import { mayBeStitch } from './work.ts';
 
 /** A remark in brackets: nothing worked in it, or it says what something is. */
 export function isAside(r: Reader, start: number, close: number): boolean {

@@ -1,5 +1,6 @@
 /** Chains: "ch 3", "3ch", "ch-1", "chain 43 (47, 51)", "ch 50+1", "a chain 40 cm long". */
 
+import { mayBeStitch } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import {
   eatWord,
@@ -16,7 +17,6 @@ import {
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { ChainStep, Numbers } from './tree.ts';
-import { mayBeStitch } from './work.ts';
 
 /** Whether a chain begins here: "ch", "3 ch", "make a chain". */
 export function startsChain(r: Reader): boolean {

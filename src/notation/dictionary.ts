@@ -233,3 +233,11 @@ export const mannerOf = (sense: SenseId): string | null => manners[sense] ?? nul
 export const phrasesOf = (sense: SenseId): readonly Phrase[] | null => phrases[sense] ?? null;
 /** "FP" and "BP" before a stitch name. */
 export const postOf = (sense: SenseId): Post | null => posts[sense] ?? null;
+
+/** By sense: 1 where a stitch name may begin with the word. */
+const STITCH_OPENERS = Uint8Array.from(forms, (form, sense) =>
+  (form ?? phrases[sense] ?? posts[sense] ?? manners[sense]) == null ? 0 : 1,
+);
+
+/** Whether a stitch name may begin with this word; asked at every word, hence the column. */
+export const mayBeStitch = (sense: SenseId): boolean => STITCH_OPENERS[sense] === 1;

@@ -3,12 +3,13 @@
  * sp, thread over and draw through all loops on hook", and the same words behind the stitches.
  */
 
+import { mayBeStitch } from './dictionary.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, spelled, toOf, wordAt } from './reader.ts';
 import { lastWork, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers, Place, WorkStep } from './tree.ts';
-import { mayBeStitch, readWork } from './work.ts';
+import { readWork } from './work.ts';
 
 /** Whether such words stood here; the cluster is put down then. */
 export function readHeld(r: Reader, run: Run): boolean {

@@ -1,5 +1,6 @@
 /** The numbers of a label: "7", "7-12", "25 & 26", "6, 7 and 8", "12+", "5-end", "2-6 (8, 9)". */
 
+import { mayBeStitch } from './dictionary.ts';
 import { sizeList } from './numbers.ts';
 import {
   endsInS,
@@ -14,7 +15,6 @@ import {
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { RowLabel } from './tree.ts';
-import { mayBeStitch } from './work.ts';
 
 type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
 

@@ -1,8 +1,10 @@
 /** Clauses that open with a number: "5 sc", "3 ch", "6 x (…)", "9 times", "5 sps", "24 sts". */
+
 import { readBoxes } from './boxes.ts';
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import { countItem, isPlainCount } from './count.ts';
+import { mayBeStitch } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
@@ -12,7 +14,7 @@ import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import { isBareCount, mayBeStitch, readWork } from './work.ts';
+import { isBareCount, readWork } from './work.ts';
 
 export function numberStep(r: Reader, run: Run): void {
   const start = r.at;

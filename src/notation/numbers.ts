@@ -11,13 +11,24 @@ import type { Numbers } from './tree.ts';
 
 type Values = (number | null)[];
 
+/**
+ * Lists of one small number, by that number. Nearly every number of a pattern is alone and small,
+ * and a list that is shared need not be made, nor kept and moved by the collector of memory.
+ */
+const LONE: readonly (readonly number[])[] = Array.from({ length: 1024 }, (_, n) =>
+  Object.freeze([n]),
+);
+
+export const loneValue = (n: number): readonly number[] => LONE[n] ?? [n];
+
 /** The number at the reader's place with its sizes, or `null` where no number stands. */
 export function readNumbers(r: Reader): Numbers | null {
   if (kindAt(r) !== T.number) return dashedNumbers(r);
   const start = r.at;
-  const values: Values = [valueAt(r)];
+  const n = valueAt(r);
   r.at++;
-  if (!bracketedSizes(r, values)) plainSizes(r, values, start);
+  const more = bracketedSizes(r) ?? plainSizes(r, start);
+  const values = more === null ? loneValue(n) : [n, ...more];
   return { from: fromOf(r, start), to: toOf(r), values };
 }
 
@@ -40,12 +51,14 @@ export const opensDashed = (r: Reader): boolean =>
 /** Only the number itself, for places where a bracket behind it is surely something else. */
 export function readOneNumber(r: Reader): Numbers | null {
   if (kindAt(r) !== T.number) return null;
-  const values = [valueAt(r)];
+  const values = loneValue(valueAt(r));
   r.at++;
   return { from: fromOf(r, r.at - 1), to: toOf(r), values };
 }
 
-function bracketedSizes(r: Reader, values: Values): boolean {
+/** The other sizes' numbers in brackets, or `null`, which leaves the reader where it was. */
+function bracketedSizes(r: Reader): Values | null {
+  if (kindAt(r) !== T.open) return null;
   const { sizes } = r.known;
   const start = r.at;
   const more: Values = [];
@@ -54,12 +67,9 @@ function bracketedSizes(r: Reader, values: Values): boolean {
   }
   const counted = more.length === 1 && (isWord(r, W.times) || isWord(r, W.more));
   const fits = counted || (more.length > 0 && (more.length + 1 === sizes || more.length > 1));
-  if (!fits) {
-    r.at = start;
-    return false;
-  }
-  values.push(...more);
-  return true;
+  if (fits) return more;
+  r.at = start;
+  return null;
 }
 
 /** What parts the numbers of a list of sizes: "(24, 28)", "[76:82:88]". */
@@ -94,21 +104,21 @@ export function sizeList(r: Reader, into: Values): boolean {
 }
 
 /** "20-24-24" and "22, 26, 30 sts": only when the list has as many numbers as there are sizes. */
-function plainSizes(r: Reader, values: Values, start: number): void {
+function plainSizes(r: Reader, start: number): Values | null {
   const { sizes } = r.known;
-  if (sizes < 2) return;
+  if (sizes < 2) return null;
   const separator = kindAt(r);
-  if (separator !== T.dash && separator !== T.slash && separator !== T.comma) return;
-  if (separator === T.comma && sizes < 3) return;
+  if (separator !== T.dash && separator !== T.slash && separator !== T.comma) return null;
+  if (separator === T.comma && sizes < 3) return null;
   const more: Values = [];
   for (let k = 0; more.length < sizes - 1; k += 2) {
-    if (kindAt(r, k) !== separator || kindAt(r, k + 1) !== T.number) return;
+    if (kindAt(r, k) !== separator || kindAt(r, k + 1) !== T.number) return null;
     more.push(valueAt(r, k + 1));
   }
   const used = more.length * 2;
   // "sc 5, 3 dc, 2 dc": the number belongs to the stitch that it touches.
-  if (separator === T.comma && isGlued(r, used - 1)) return;
-  if (separator === T.comma && r.kind[start - 1] === T.word && isGlued(r, -2)) return;
+  if (separator === T.comma && isGlued(r, used - 1)) return null;
+  if (separator === T.comma && r.kind[start - 1] === T.word && isGlued(r, -2)) return null;
   r.at += used;
-  values.push(...more);
+  return more;
 }

@@ -1,5 +1,6 @@
 /** Shorter orders: skip, leave unworked, turn, ring, loops, opposite side, spiral. */
 
+import { mayBeStitch } from './dictionary.ts';
 import { readLoop } from './loops.ts';
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
@@ -29,7 +30,6 @@ import type {
   TurnStep,
   UnworkedStep,
 } from './tree.ts';
-import { mayBeStitch } from './work.ts';
 
 /** "miss first tr and 1ch, …": what stands behind the "and" is skipped too. */
 export function readSkips(r: Reader): SkipStep[] | null {

@@ -1,11 +1,12 @@
 /** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
+
 import { countItem, isPlainCount, readCounts } from './count.ts';
+import { mayBeStitch } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
-import { mayBeStitch } from './work.ts';
 
 /** "- 28 sts", "= 12", ": 28 sc" behind work; else the sign only parts clauses. */
 export function countOrSign(r: Reader, run: Run): void {

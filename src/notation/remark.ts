@@ -6,12 +6,11 @@
 
 import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
-import { PROSE } from './dictionary.ts';
+import { mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
-import { mayBeStitch } from './work.ts';
 
 /** Words that open a side job or advice. */
 const OPENERS = new Set(

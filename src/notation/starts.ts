@@ -1,5 +1,5 @@
 /** Whether a line of pasted text begins an instruction, and how much of it is notation. */
-import { PROSE } from './dictionary.ts';
+import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
 import { mayOpenLabel } from './label-opens.ts';
 import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
@@ -8,7 +8,6 @@ import { readRun, readWhile } from './steps.ts';
 import { FIRST, T } from './tokens.ts';
 import type { RowLabel, Step } from './tree.ts';
 import { NO_VOCABULARY } from './vocabulary.ts';
-import { mayBeStitch } from './work.ts';
 
 /**
  * `label`: a row or round label with work (or nothing) behind it; `command`: a stitch command

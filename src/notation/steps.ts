@@ -1,7 +1,7 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
-import { formOf, phrasesOf } from './dictionary.ts';
+import { formOf, mayBeStitch, phrasesOf } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
@@ -19,7 +19,7 @@ import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
-import { mayBeStitch, readWork } from './work.ts';
+import { readWork } from './work.ts';
 
 /** Reads steps until the run ends; the reader then stands on what ended it. */
 export function readRun(r: Reader, end: RunEnd): Step[] {

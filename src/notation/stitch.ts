@@ -2,6 +2,7 @@
 import {
   formOf,
   mannerOf,
+  mayBeStitch,
   phrasesOf,
   postOf,
   type SenseId,
@@ -31,24 +32,28 @@ type Draft = { -readonly [K in keyof StitchTerm]: StitchTerm[K] };
 export function readStitch(r: Reader): StitchTerm | null {
   const special = readSpecialName(r);
   if (special) return special;
+  // Asked at nearly every word: where no name can begin, nothing is made.
+  const first = wordAt(r);
+  if (!mayBeStitch(first) && !LEADS_TO_NAME.has(first)) return null;
   const start = r.at;
   const draft = emptyTerm(r);
-  const manner: string[] = [];
-  if (!isPlainName(wordAt(r))) readPrefixes(r, draft, manner);
+  if (!isPlainName(first)) readPrefixes(r, draft);
   const form = readForm(r);
   if (!form) {
     r.at = start;
     return null;
   }
-  applyForm(draft, form, manner);
+  applyForm(draft, form);
   skipShortForm(r, form);
-  if (!clauseEnds(r)) readSuffixes(r, draft, manner);
+  if (!clauseEnds(r)) readSuffixes(r, draft);
   // "five single crochet stitches"
   if (form.shape === 'one' && draft.shape === 'one' && wordAt(r) === W.st) r.at++;
-  draft.manner = manner;
   draft.to = toOf(r);
   return draft;
 }
+
+/** Words before a name that are none themselves: "back loop", "front post", and the old "long". */
+const LEADS_TO_NAME = new Set([W.blo, W.flo, W.front, W.back, W.foundation, W.long]);
 
 /** Most names are one word that is nothing else; they need no look at prefixes. */
 const isPlainName = (sense: SenseId): boolean =>
@@ -83,7 +88,7 @@ export function emptyTerm(r: Reader): Draft {
 
 const NO_MANNER: readonly string[] = [];
 
-function applyForm(draft: Draft, form: StitchForm, manner: string[]): void {
+function applyForm(draft: Draft, form: StitchForm): void {
   draft.shape = form.shape;
   draft.stem = form.stem;
   draft.legs = form.legs;
@@ -91,7 +96,13 @@ function applyForm(draft: Draft, form: StitchForm, manner: string[]): void {
   draft.post ??= form.post;
   draft.extended ||= form.extended;
   draft.foundation ||= form.foundation;
-  if (form.manner.length > 0) manner.push(...form.manner);
+  addManner(draft, form.manner);
+}
+
+/** A list of its own is made only where a manner is told; the forms' lists may be shared. */
+function addManner(draft: Draft, manner: readonly string[]): void {
+  if (manner.length === 0) return;
+  draft.manner = draft.manner.length === 0 ? manner : [...draft.manner, ...manner];
 }
 
 /** Name of a special stitch of this manuscript; the longest fitting one. */
@@ -125,14 +136,14 @@ function matchesName(r: Reader, name: SpecialName): number {
 }
 
 /** "front post", "reverse", "foundation", "blo", before the name itself. */
-function readPrefixes(r: Reader, draft: Draft, manner: string[]): void {
+function readPrefixes(r: Reader, draft: Draft): void {
   for (let guard = 0; guard < 4; guard++) {
     const sense = wordAt(r);
     if (sense <= 0) return;
     const found = loopPrefix(r, sense, draft) || postPrefix(r, sense, draft);
     if (found) continue;
     if (sense === W.foundation) draft.foundation = true;
-    else if (isManner(r, sense)) manner.push(mannerOf(sense) ?? '');
+    else if (isManner(r, sense)) addManner(draft, [mannerOf(sense) ?? '']);
     else return;
     r.at++;
     if (kindAt(r) === T.dash) r.at++;
@@ -219,7 +230,7 @@ function oldLong(r: Reader): StitchForm | null {
 const LONGS: SenseId = senseOfWord('longs');
 
 /** "2tog", "together", "inc", "dec", "cluster", "tbl", "fp" behind a name. */
-function readSuffixes(r: Reader, draft: Draft, manner: string[]): void {
+function readSuffixes(r: Reader, draft: Draft): void {
   const dash = kindAt(r) === T.dash ? 1 : 0;
   if (kindAt(r, dash) === T.number && wordAt(r, dash + 1) === TOGETHER) {
     draft.shape = 'together';
@@ -228,11 +239,11 @@ function readSuffixes(r: Reader, draft: Draft, manner: string[]): void {
   } else if (wordAt(r, dash) === TOGETHER) {
     draft.shape = 'together';
     r.at += dash + 1;
-  } else if (draft.stem !== null && draft.shape === 'one') shapeSuffix(r, draft, manner, dash);
+  } else if (draft.stem !== null && draft.shape === 'one') shapeSuffix(r, draft, dash);
   loopSuffix(r, draft);
 }
 
-function shapeSuffix(r: Reader, draft: Draft, manner: string[], dash: number): void {
+function shapeSuffix(r: Reader, draft: Draft, dash: number): void {
   const sense = wordAt(r, dash);
   const form = sense > 0 ? formOf(sense) : null;
   if (!form || form.stem !== null || form.shape === 'one' || form.shape === 'picot') {
@@ -245,7 +256,7 @@ function shapeSuffix(r: Reader, draft: Draft, manner: string[], dash: number): v
   if (!after) return;
   draft.shape = after.shape;
   draft.legs = after.legs;
-  manner.push(...after.manner);
+  addManner(draft, after.manner);
 }
 
 function postSuffix(r: Reader, draft: Draft, sense: SenseId, dash: number): void {

@@ -6,7 +6,7 @@ import { readBoxes, readChart, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { startsChain } from './chain.ts';
 import { readCountsAs } from './counts-as.ts';
-import { type SenseId, senseOfWord } from './dictionary.ts';
+import { mayBeStitch, type SenseId, senseOfWord } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
@@ -40,7 +40,7 @@ import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place, Step } from './tree.ts';
-import { mayBeStitch, readWork } from './work.ts';
+import { readWork } from './work.ts';
 import { readChange, readDrop, readFastenOff, readWithYarn, startsFastenOff } from './yarn.ts';
 
 /** A step, `'done'` where it was put down already, or `null` where the order is not meant. */

@@ -1,6 +1,6 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
 import { readCountsAs } from './counts-as.ts';
-import { formOf, mannerOf, PROSE, phrasesOf, postOf, type SenseId } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
@@ -23,14 +23,6 @@ import type { Numbers, Place, StitchTerm, Until, WorkStep } from './tree.ts';
 import { namesPlace, readUntil } from './until.ts';
 
 type Draft = { -readonly [K in keyof WorkStep]: WorkStep[K] };
-
-/** Whether a stitch name may begin with this word. */
-export const mayBeStitch = (sense: SenseId): boolean =>
-  sense > 0 &&
-  (formOf(sense) !== null ||
-    phrasesOf(sense) !== null ||
-    postOf(sense) !== null ||
-    mannerOf(sense) !== null);
 
 /** A stitch with its numbers and places, or `null`, which leaves the reader where it was. */
 export function readWork(r: Reader): WorkStep | null {

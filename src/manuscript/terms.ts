@@ -38,7 +38,7 @@ export function addCues(all: CueDraft, text: string, block: Block): void {
 }
 
 /** "Miss" and "tension" speak weakly, "sc" and "htr" strongly (common practice). */
-const WEAK = /^(?:miss|tension|y\.?r\.?h|y\.?o\.?h|skip|gauge)/i;
+const WEAK = /(?:miss|tension|y\.?r\.?h|y\.?o\.?h|skip|gauge)/iy;
 const STRONG_WEIGHT = 3;
 
 export function termsOf(
@@ -74,8 +74,11 @@ export const tellingCue = (text: string, cues: Cues, terms: Terms): Span | null 
   return spans.find((span) => isStrong(text, span)) ?? spans[0] ?? null;
 };
 
-const isStrong = (text: string, { from, to }: Span): boolean =>
-  !WEAK.test(text.slice(from, Math.min(to, from + 12)));
+/** A pattern has a cue in every second clause: they are looked at where they stand, uncut. */
+function isStrong(text: string, { from }: Span): boolean {
+  WEAK.lastIndex = from;
+  return !WEAK.test(text);
+}
 
 const weightOf = (text: string, spans: readonly Span[]): number =>
   spans.reduce((sum, span) => sum + (isStrong(text, span) ? STRONG_WEIGHT : 1), 0);

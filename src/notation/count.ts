@@ -188,7 +188,7 @@ function applyNoun(draft: Draft, noun: Noun): void {
 function readTrail(r: Reader, counts: StatedCount[], end: number): boolean {
   const start = r.at;
   const last = counts.at(-1);
-  if (!last) return false;
+  if (!last || kindAt(r) !== T.word) return false;
   const draft: Draft = { ...last };
   while (r.at < end && kindAt(r) === T.word && trailWord(r, draft, end));
   if (r.at === start) return false;

@@ -11,8 +11,13 @@ type Draft = { -readonly [K in keyof CountsAs]: CountsAs[K] };
 /** What the words up to `end` say of a chain, or `null`; then the reader stays where it was. */
 export function readCountsAs(r: Reader, end: number): CountsAs | null {
   const start = r.at;
+  const said = verb(r, end);
+  if (said === null) {
+    r.at = start;
+    return null;
+  }
   const draft: Draft = {
-    counts: true,
+    counts: said === 'counts',
     stem: null,
     stitches: 1,
     chains: 0,
@@ -20,10 +25,6 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
     from: fromOf(r, start),
     to: 0,
   };
-  if (!verb(r, draft, end)) {
-    r.at = start;
-    return null;
-  }
   if (draft.counts || isWord(r, W.a)) what(r, draft, end);
   while (r.at < end) {
     if (isWord(r, W.throughout)) draft.throughout = true;
@@ -35,25 +36,28 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
 }
 
 /** The verb may stand behind "this", "ch 3", "beg ch-3", "will". */
-function verb(r: Reader, draft: Draft, end: number): boolean {
+function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
+  let said: 'counts' | 'counts not' = 'counts';
   for (let guard = 0; guard < 10 && r.at < end; guard++) {
     const sense = wordAt(r);
-    if (guard === 0 && kindAt(r) === T.number && !chainsBehind(r)) return false;
+    if (guard === 0 && kindAt(r) === T.number && !chainsBehind(r)) return null;
     if (sense === W.count) {
       r.at++;
       // "(Count: 28 sts)" states a count.
-      return kindAt(r) !== T.colon && kindAt(r) !== T.number && behindVerb(r);
+      if (kindAt(r) === T.colon || kindAt(r) === T.number) return null;
+      while (eatWord(r, W.as) || eatWord(r, W.for));
+      return said;
     }
-    if (sense === W.not || sense === W.dont || sense === W.no) draft.counts = false;
+    if (sense === W.not || sense === W.dont || sense === W.no) said = 'counts not';
     else if (sense === W.for || sense === W.as || sense === W.stands) {
-      if (sense !== W.as && !isWord(r, W.for, 1)) return false;
+      if (sense !== W.as && !isWord(r, W.for, 1)) return null;
     } else if (kindAt(r) === T.equals) {
       r.at++;
-      return true;
-    } else if (kindAt(r) === T.word && (sense === 0 || readStitchHere(r))) return false;
+      return said;
+    } else if (kindAt(r) === T.word && (sense === 0 || readStitchHere(r))) return null;
     r.at++;
   }
-  return false;
+  return null;
 }
 
 /** "3 ch", "3 skipped chs", "3 sk chs": the chains that stand for a stitch. */
@@ -61,11 +65,6 @@ const chainsBehind = (r: Reader): boolean => {
   const adjective = isWord(r, W.skip, 1) || isWord(r, W.skipped, 1);
   return isWord(r, W.ch, adjective ? 2 : 1);
 };
-
-function behindVerb(r: Reader): boolean {
-  while (eatWord(r, W.as) || eatWord(r, W.for));
-  return true;
-}
 
 function readStitchHere(r: Reader): boolean {
   const start = r.at;

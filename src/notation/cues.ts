@@ -7,8 +7,8 @@ import { FIRST, T, type Tokens } from './tokens.ts';
 import type { Terms } from './tree.ts';
 
 export interface TermCues {
-  readonly us: Span[];
-  readonly uk: Span[];
+  readonly us: readonly Span[];
+  readonly uk: readonly Span[];
   /** "UK terms", "US terminology used"; the first such statement. */
   readonly stated: { readonly terms: Terms; readonly span: Span } | null;
 }
@@ -60,31 +60,47 @@ function hash(word: string): number {
  */
 export function termCues(text: string, from: number, to: number): TermCues {
   const tokens = scan(text, from, to);
-  const us: Span[] = [];
-  const uk: Span[] = [];
+  let us = NO_SPANS;
+  let uk = NO_SPANS;
   let stated: TermCues['stated'] = null;
   for (let i = FIRST; i < tokens.count; i++) {
     const sense = tokens.word[i] ?? -1;
     if (sense < 0 || MAY_SPEAK[sense] === 0) continue;
-    const span = { from: tokens.from[i] ?? 0, to: tokens.to[i] ?? 0 };
-    const stem = formOf(sense)?.stem ?? '';
-    if (STRONG_US.has(stem) && !isOldSingle(text, from, span)) us.push(span);
-    else if (STRONG_UK.has(stem) || speaksUk(tokens, i, stem)) uk.push(span);
-    else if (isMiss(text, from, span, sense) || tokens.hash[i] === TENSION) uk.push(span);
+    const speaks = termsOf(tokens, i, text, from);
+    // Texts of one pattern speak for one kind of terms: the other list stays the empty one.
+    if (speaks === 'US') us = adding(us, tokens, i);
+    else if (speaks === 'UK') uk = adding(uk, tokens, i);
     stated ??= statement(tokens, i);
   }
   return { us, uk, stated };
 }
 
-/** "single crochet" in old English books is the slip stitch: only the short forms speak. */
-const isOldSingle = (text: string, from: number, span: Span): boolean =>
-  /^(single|plain)/i.test(text.slice(from + span.from, from + span.to));
+const NO_SPANS: readonly Span[] = [];
 
-function isMiss(text: string, from: number, span: Span, sense: number): boolean {
-  return (
-    sense === W.skip && SKIPPED.has(text.slice(from + span.from, from + span.to).toLowerCase())
-  );
+/** The list with a token's span at its end; the first makes the list. */
+function adding(spans: readonly Span[], tokens: Tokens, i: number): readonly Span[] {
+  const span = { from: tokens.from[i]!, to: tokens.to[i]! };
+  if (spans === NO_SPANS) return [span];
+  (spans as Span[]).push(span);
+  return spans;
 }
+
+/** The terms that the word at a token speaks for. */
+function termsOf(tokens: Tokens, i: number, text: string, from: number): Terms | null {
+  const sense = tokens.word[i]!;
+  const stem = formOf(sense)?.stem ?? '';
+  if (STRONG_US.has(stem) && !isOldSingle(tokens, i, text, from)) return 'US';
+  if (STRONG_UK.has(stem) || speaksUk(tokens, i, stem)) return 'UK';
+  if (tokens.hash[i] === TENSION) return 'UK';
+  return sense === W.skip && SKIPPED.has(wordOf(tokens, i, text, from)) ? 'UK' : null;
+}
+
+const wordOf = (tokens: Tokens, i: number, text: string, from: number): string =>
+  text.slice(from + tokens.from[i]!, from + tokens.to[i]!).toLowerCase();
+
+/** "single crochet" in old English books is the slip stitch: only the short forms speak. */
+const isOldSingle = (tokens: Tokens, i: number, text: string, from: number): boolean =>
+  tokens.to[i]! - tokens.from[i]! > 4 && /^(single|plain)/.test(wordOf(tokens, i, text, from));
 
 /** dc in the 2nd chain from the hook, tr in the 4th: heights as UK terms have them. */
 function speaksUk(tokens: Tokens, i: number, stem: string): boolean {

@@ -151,17 +151,17 @@ export function joinBehind(r: Reader, work: WorkStep): JoinStep | null {
 
 /**
  * Slip stitches that close a round without saying so: the last work of the instruction, into the
- * first stitch, a chain of the start, or nowhere named. Anything that moves on stays work.
+ * first stitch, a chain of the start, or nowhere named. Anything that moves on stays work. Changes
+ * the list in place and returns it.
  */
-export function settleJoins(steps: readonly Step[]): Step[] {
-  const out = [...steps];
+export function settleJoins(out: Step[]): Step[] {
   for (let i = out.length - 1; i >= 0; i--) {
     const step = out[i];
     if (!step || step.kind === 'unread') break;
     if (step.kind === 'work') {
       const ring = i > 0 && onlyChains(out, i);
       const join = asJoin(step, ring);
-      if (join) out[i] = { ...join, ring };
+      if (join) out[i] = join;
       break;
     }
     if (!LATER.has(step.kind)) break;
@@ -197,7 +197,7 @@ function asJoin(step: WorkStep, ring: boolean): JoinStep | null {
   const inRing = ring && place?.nouns[0]?.kind === 'ring';
   if (place && !inRing && !isJoinPlace(place)) return null;
   const target = place && !inRing ? startChainPlace(place) : null;
-  return { kind: 'join', place: target, with: stitch, ring: false, yarn: null, from, to };
+  return { kind: 'join', place: target, with: stitch, ring, yarn: null, from, to };
 }
 
 function isJoinPlace(place: Place): boolean {
@@ -212,12 +212,15 @@ function isJoinPlace(place: Place): boolean {
 
 /** "join to ch-3": the chain of the start, not a space. */
 function startChainPlace(place: Place): Place {
+  if (!place.nouns.some(isBareChain)) return place;
   return { ...place, nouns: place.nouns.map(asStartChain) };
 }
 
+const isBareChain = (noun: Noun): boolean => noun.kind === 'space' && noun.word === 'ch';
+
 const asStartChain = (noun: Noun): Noun =>
-  noun.kind === 'space' && noun.word === 'ch' ? { ...noun, kind: 'start-chain', word: '' } : noun;
+  isBareChain(noun) ? { ...noun, kind: 'start-chain', word: '' } : noun;
 
 /** The same for a join's own target. */
 export const settleTarget = (join: JoinStep): JoinStep =>
-  join.place ? { ...join, place: startChainPlace(join.place) } : join;
+  join.place?.nouns.some(isBareChain) ? { ...join, place: startChainPlace(join.place) } : join;

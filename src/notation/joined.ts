@@ -2,6 +2,8 @@
  * Rows that bring another piece in: "sc in next 11 sts of first leg", "ch 3, join to second leg".
  * Each naming of a piece becomes a step of its own, before the step that it belongs to.
  */
+import { hashOf } from './dictionary.ts';
+import { FIRST, T, type Tokens } from './tokens.ts';
 import type { Noun, PieceStep, Place, StatedCount, Step, WorkStep } from './tree.ts';
 
 const ORDINALS: Readonly<Record<string, PieceStep['which']>> = {
@@ -36,6 +38,21 @@ const NUMBERED = new RegExp(
 const NAMED = new RegExp(String.raw`\b${PREPOSITION}(body|head|yoke|torso)\b()`, 'gi');
 
 const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'skip', 'join']);
+
+/** The words of `PIECES` and "half", by the last bits of their hashes. */
+const MAY_BE_PIECE = new Uint8Array(512);
+for (const piece of `${PIECES}|half`.split('|')) {
+  MAY_BE_PIECE[hashOf(piece.replace('s?', '')) & 511] = 1;
+  MAY_BE_PIECE[hashOf(piece.replace('s?', 's')) & 511] = 1;
+}
+
+/** Whether any word may name a piece: most rows have none, and need no look for numbered ones. */
+export function mayNamePiece({ kind, hash, count }: Tokens): boolean {
+  for (let i = FIRST; i < count; i++) {
+    if (kind[i] === T.word && MAY_BE_PIECE[hash[i]! & 511] === 1) return true;
+  }
+  return false;
+}
 
 /** The steps with the pieces that they bring in; `text` is the instruction's. */
 export function nameJoinedPieces(steps: readonly Step[], text: string): Step[] {

@@ -286,7 +286,7 @@ function onlySizes(r: Reader, draft: LabelDraft): void {
 function everyBehind(r: Reader, draft: LabelDraft): void {
   if (!isWord(r, W.and)) return;
   const start = r.at++;
-  passWords(r, W.all, W.every, W.each, W.the, W.next);
+  passWords(r, BEFORE_EVEN);
   const even = isWord(r, W.even);
   const odd = isWord(r, W.odd);
   const other = isWord(r, W.other) || isWord(r, W.alternate);
@@ -306,6 +306,8 @@ function everyBehind(r: Reader, draft: LabelDraft): void {
   const first = draft.numbers[0] ?? 0;
   draft.every = even ? 'even' : odd ? 'odd' : first % 2 === 0 ? 'even' : 'odd';
 }
+
+const BEFORE_EVEN: ReadonlySet<number> = new Set([W.all, W.every, W.each, W.the, W.next]);
 
 function sideBehind(r: Reader, draft: LabelDraft): void {
   const bracket = kindAt(r) === T.open;

@@ -5,20 +5,15 @@ import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Loop, Post } from './tree.ts';
 
-/** Whether "back loop", "BLO", "both loops" stands here; "of" behind it is taken too. */
-export function readLoop(r: Reader, into: { loop: Loop | null }): boolean {
-  const start = r.at;
+/** "back loop", "BLO", "both loops", with "of" behind it; `null` leaves the reader where it was. */
+export function readLoop(r: Reader): Loop | null {
   const loop = loopHere(r);
-  if (loop === null) {
-    r.at = start;
-    return false;
-  }
-  into.loop = loop;
+  if (loop === null) return null;
   eatWord(r, W.only);
   if (kindAt(r) === T.open && isWord(r, W.blo, 1) && kindAt(r, 2) === T.close) r.at += 3;
   if (isWord(r, W.of)) r.at++;
   eatThe(r);
-  return true;
+  return loop;
 }
 
 function loopHere(r: Reader): Loop | null {

@@ -8,7 +8,7 @@ import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { readStitch } from './stitch.ts';
 import { FIRST, T } from './tokens.ts';
-import type { Loop, Place, StandingOrder } from './tree.ts';
+import type { Place, StandingOrder } from './tree.ts';
 import { NO_VOCABULARY } from './vocabulary.ts';
 
 /** Orders that hold from here on, in the order in which they stand; spans count from `from`. */
@@ -192,10 +192,8 @@ function loops(r: Reader, start: number, end: number): StandingOrder | null {
     find(r, start, end, W.work, W.working) >= 0;
   if (!each) return null;
   for (r.at = start; r.at < end; r.at++) {
-    const into: { loop: Loop | null } = { loop: null };
-    if (readLoop(r, into) && into.loop !== null && r.at <= end) {
-      return { kind: 'loops', loop: into.loop, ...span(r, start, end) };
-    }
+    const loop = readLoop(r);
+    if (loop !== null && r.at <= end) return { kind: 'loops', loop, ...span(r, start, end) };
   }
   return null;
 }

@@ -22,6 +22,8 @@ type Draft = { -readonly [K in keyof Noun]: Noun[K] };
 
 /** The noun at the reader's place, or `null`, which leaves the reader where it was. */
 export function readNoun(r: Reader): Noun | null {
+  const kind = kindAt(r);
+  if (kind !== T.word && kind !== T.number && kind !== T.ordinal && kind !== T.open) return null;
   const start = r.at;
   const draft: Draft = {
     from: fromOf(r, start),

@@ -19,7 +19,6 @@ import {
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type {
-  Loop,
   LoopStep,
   Numbers,
   OtherSideStep,
@@ -119,7 +118,7 @@ const word = (r: Reader): string => (kindAt(r) === T.word ? spelled(r, r.at) : '
 /** "magic ring", "MR", "adjustable loop", "sl knot". */
 export function readRing(r: Reader): RingStep | null {
   const start = r.at;
-  passWords(r, W.work, W.a, W.form, W.with, W.beginning, W.the);
+  passWords(r, BEFORE_RING);
   if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;
   else if (isWord(r, W.mc) && (clauseEnds(r, 1) || kindAt(r, 1) === T.number) && r.at > start)
     r.at++;
@@ -137,18 +136,29 @@ export function readRing(r: Reader): RingStep | null {
   return { kind: 'ring', from: fromOf(r, start), to };
 }
 
+const BEFORE_RING: ReadonlySet<number> = new Set([W.work, W.a, W.form, W.with, W.beginning, W.the]);
+
 /** "BLO:", "in back loops only", "working in front loops", "through both loops" on their own. */
 export function readLoopOrder(r: Reader): LoopStep | null {
   const start = r.at;
-  passWords(r, W.work, W.working, W.in, W.through, W.the, W.now);
-  const into: { loop: Loop | null } = { loop: null };
-  if (!readLoop(r, into) || into.loop === null) {
+  passWords(r, BEFORE_LOOP);
+  const loop = readLoop(r);
+  if (loop === null) {
     r.at = start;
     return null;
   }
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
-  return { kind: 'loop', loop: into.loop, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'loop', loop, from: fromOf(r, start), to: toOf(r) };
 }
+
+const BEFORE_LOOP: ReadonlySet<number> = new Set([
+  W.work,
+  W.working,
+  W.in,
+  W.through,
+  W.the,
+  W.now,
+]);
 
 /** "working along opposite side of foundation ch", "on other side of chain", "along row ends". */
 export function readOtherSide(r: Reader): OtherSideStep | null {
@@ -266,7 +276,7 @@ export function readNot(r: Reader): Step | null {
   if (isWord(r, W.turn) || isWord(r, W.turning)) return readTurn(r, true, start);
   if (isWord(r, W.join)) {
     r.at++;
-    passWords(r, W.round, W.the, W.row, W.at);
+    passWords(r, BEFORE_END);
     return { kind: 'spiral', from: fromOf(r, start), to: toOf(r) };
   }
   const letters = isWord(r, W.letter_f) && kindAt(r, 1) === T.stop && /^o$/i.test(letterAt(r, 2));
@@ -279,6 +289,8 @@ export function readNot(r: Reader): Step | null {
   r.at = start;
   return null;
 }
+
+const BEFORE_END: ReadonlySet<number> = new Set([W.round, W.the, W.row, W.at]);
 
 const letterAt = (r: Reader, ahead: number): string =>
   kindAt(r, ahead) === T.word ? spelled(r, r.at + ahead) : '';

@@ -85,13 +85,13 @@ function placeHere(r: Reader, start: number): Place | null {
     if (isBetween(r)) return readBetween(r, draft);
   }
   eatThe(r);
-  readLoop(r, draft);
+  takeLoop(r, draft);
   readPost(r, draft);
   eatThe(r);
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
   const beside = sideOf(r);
   const picked = readPick(r, draft);
-  const loopInside = readLoop(r, draft);
+  const loopInside = takeLoop(r, draft);
   const named = readNouns(r, draft);
   const something = picked || named || draft.loop !== null || draft.post !== null;
   if (!something) return null;
@@ -100,6 +100,13 @@ function placeHere(r: Reader, start: number): Place | null {
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+function takeLoop(r: Reader, draft: PlaceDraft): boolean {
+  const loop = readLoop(r);
+  if (loop === null) return false;
+  draft.loop = loop;
+  return true;
 }
 
 /** "in side of each dc", "in the end of each row": the row's end, named by its stitch. */
@@ -284,7 +291,7 @@ function loopAfter(r: Reader, draft: PlaceDraft): void {
   const start = r.at;
   if (isWord(r, W.in) || isWord(r, W.through)) r.at++;
   eatThe(r);
-  if (draft.loop !== null || !readLoop(r, draft)) r.at = start;
+  if (draft.loop !== null || !takeLoop(r, draft)) r.at = start;
 }
 
 /** "from hook", "from the hook", "from beg". */

@@ -1,10 +1,10 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 import { settleJoins } from './join.ts';
-import { alongChain, lastCount, nameJoinedPieces } from './joined.ts';
+import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
-import type { Instruction, RowLabel, StatedCount, Step } from './tree.ts';
+import type { Instruction, RowLabel, StandingOrder, StatedCount, Step } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
 /**
@@ -23,13 +23,23 @@ export function readInstruction(
   ringFirst(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
+  const settled = settleJoins(steps);
+  const orders = r.orders.length === 0 ? NO_ORDERS : r.orders;
+  if (!mayNamePiece(r)) return { label, steps: settled, counts, orders };
   const words = text.slice(from, to);
-  const settled = alongChain(nameJoinedPieces(settleJoins(steps), words), words);
-  return { label, steps: settled, counts: lastCount(counts, settled), orders: r.orders };
+  const joined = alongChain(nameJoinedPieces(settled, words), words);
+  return { label, steps: joined, counts: lastCount(counts, joined), orders };
 }
 
+// Most instructions have none of these: the lists of all of them may be one.
+const NO_ORDERS: readonly StandingOrder[] = [];
+const NO_COUNTS: readonly StatedCount[] = [];
+
 /** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */
-function countsOfChain(counts: StatedCount[], steps: readonly Step[]): readonly StatedCount[] {
+function countsOfChain(
+  counts: readonly StatedCount[],
+  steps: readonly Step[],
+): readonly StatedCount[] {
   if (counts.length === 0 || !steps.some((step) => step.kind === 'chain')) return counts;
   const chainOnly = steps.every(
     (step) => step.kind === 'chain' || step.kind === 'turn' || step.kind === 'yarn',
@@ -41,7 +51,8 @@ function countsOfChain(counts: StatedCount[], steps: readonly Step[]): readonly 
 /** "sc in each st around, inc 8 sts evenly spaced": one round, with eight increases in it. */
 function spreadIncreases(steps: Step[]): void {
   for (let i = 1; i < steps.length; i++) {
-    const [all, inc] = [steps[i - 1], steps[i]];
+    const all = steps[i - 1];
+    const inc = steps[i];
     if (all?.kind !== 'work' || inc?.kind !== 'work' || !inc.evenly || inc.n === null) continue;
     const until = all.place?.pick === 'each' && !all.place.of ? all.place.until : all.until;
     const plain = all.stitch.shape === 'one' && all.n === null && all.alsoIn.length === 0;
@@ -54,7 +65,8 @@ function spreadIncreases(steps: Step[]): void {
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */
 function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
-  const [first, next] = steps;
+  const first = steps[0];
+  const next = steps[1];
   if (label?.numbers[0] !== 1 || first?.kind !== 'remark' || r.known.yarns.has('MC')) return;
   if (next?.kind !== 'chain' && next?.kind !== 'work') return;
   if (r.text.slice(r.base + first.from, r.base + first.to).toUpperCase() !== 'MC') return;
@@ -65,7 +77,8 @@ function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
  * Counts stand at the end, or before the last join, turn or chain. A number that work follows was a
  * running count: it is kept as a remark.
  */
-function settleCounts(seen: readonly SeenCount[], steps: Step[]): StatedCount[] {
+function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly StatedCount[] {
+  if (seen.length === 0) return NO_COUNTS;
   let last = steps.length;
   while (last > 0 && !makes(steps[last - 1])) last--;
   const counts: StatedCount[] = [];

@@ -35,6 +35,7 @@ export interface Reader extends Tokens {
   readonly orders: StandingOrder[];
 }
 
+/** Good until the next text is opened, as its tokens are. */
 export function openReader(
   text: string,
   { from, to }: Span,
@@ -84,8 +85,8 @@ export function eatWord(r: Reader, sense: SenseId): boolean {
 }
 
 /** Goes past words that say nothing where they stand: "to work as for the". */
-export function passWords(r: Reader, ...senses: readonly SenseId[]): void {
-  while (senses.includes(r.word[r.at]!)) r.at++;
+export function passWords(r: Reader, senses: ReadonlySet<SenseId>): void {
+  while (senses.has(r.word[r.at]!)) r.at++;
 }
 
 /** Whether this token touches the next one: "sc5", "3ch". */

@@ -57,7 +57,7 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
 /** "Rep", "As", "Same as", "Work as for", "Like the", "Alternate", "Continue to repeat". */
 function verb(r: Reader): boolean {
   const start = r.at;
-  passWords(r, W.work, W.continue, W.afterwards, W.now, W.to, W.working, W.and);
+  passWords(r, BEFORE_ORDER);
   if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
     eatWord(r, W.as);
     eatWord(r, W.for);
@@ -75,6 +75,16 @@ function verb(r: Reader): boolean {
   return false;
 }
 
+const BEFORE_ORDER: ReadonlySet<number> = new Set([
+  W.work,
+  W.continue,
+  W.afterwards,
+  W.now,
+  W.to,
+  W.working,
+  W.and,
+]);
+
 const isRow = (r: Reader, ahead = 0): boolean =>
   isWord(r, W.row, ahead) ||
   isWord(r, W.round, ahead) ||
@@ -84,7 +94,7 @@ const rowAhead = (r: Reader): boolean => isRow(r) && kindAt(r, 1) === T.number;
 
 /** Which rows: by number, "last 2", "these 2", "previous". */
 function which(r: Reader, draft: Draft): boolean {
-  passWords(r, W.the, W.in, W.pattern, W.of, W.for, W.from);
+  passWords(r, BEFORE_ROWS);
   const last =
     isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
   if (last) return lastRows(r, draft);
@@ -98,6 +108,8 @@ function which(r: Reader, draft: Draft): boolean {
   } else r.at = again;
   return true;
 }
+
+const BEFORE_ROWS: ReadonlySet<number> = new Set([W.the, W.in, W.pattern, W.of, W.for, W.from]);
 
 function lastRows(r: Reader, draft: Draft): boolean {
   const both = isWord(r, W.both);
@@ -165,7 +177,7 @@ function reset(r: Reader, start: number): false {
 function readEndingWith(r: Reader, draft: Draft): boolean {
   const start = r.at;
   if (!eatWord(r, W.ending) && !eatWord(r, W.end)) return false;
-  passWords(r, W.with, W.on, W.a, W.after, W.the);
+  passWords(r, BEFORE_LAST);
   if (isWord(r, W.rs) || isWord(r, W.ws) || isWord(r, W.right) || isWord(r, W.wrong)) {
     while (kindAt(r) === T.word && !isRow(r)) r.at++;
     if (isRow(r)) r.at++;
@@ -176,6 +188,8 @@ function readEndingWith(r: Reader, draft: Draft): boolean {
   draft.endingWith = rows.at(-1) ?? null;
   return true;
 }
+
+const BEFORE_LAST: ReadonlySet<number> = new Set([W.with, W.on, W.a, W.after, W.the]);
 
 /** "of Front", "in B": another part or another yarn. */
 function readPart(r: Reader, draft: Draft): boolean {

@@ -236,8 +236,7 @@ function push(s: Scan, kind: number, from: number, to: number): number {
   return at;
 }
 
-function pushWord(s: Scan, at: { from: number; to: number }, sense: number, hash: number): void {
-  const token = push(s, T.word, at.from, at.to);
+function setWord(s: Scan, token: number, sense: number, hash: number): void {
   s.tokens.word[token] = sense;
   s.tokens.value[token] = sense;
   s.tokens.hash[token] = hash;
@@ -284,7 +283,7 @@ function scanWord(s: Scan): void {
       return;
     }
   }
-  pushWord(s, { from, to: at }, sense, hash);
+  setWord(s, push(s, T.word, from, at), sense, hash);
 }
 
 /** "9xHDC": a sign of multiplication that touches number and word. */
@@ -296,8 +295,8 @@ function splitTimes(s: Scan, from: number, to: number): boolean {
   for (let i = from + 1; i < to; i++) hash = mix(hash, fold(text.charCodeAt(i)));
   const sense = lookUp(text, from + 1, to, hash);
   if (sense === 0) return false;
-  pushWord(s, { from, to: from + 1 }, W.x, 0);
-  pushWord(s, { from: from + 1, to }, sense, hash);
+  setWord(s, push(s, T.word, from, from + 1), W.x, 0);
+  setWord(s, push(s, T.word, from + 1, to), sense, hash);
   return true;
 }
 
@@ -367,7 +366,7 @@ function scanSign(s: Scan, code: number): void {
   else if (kind === T.other && scanRare(s, code)) return;
   s.at = to;
   if (kind === T.stop && code === 46 && to === from + 1 && isAbbreviation(s, to)) return;
-  if (kind === T.word) return pushWord(s, { from, to }, value, 0);
+  if (kind === T.word) return setWord(s, push(s, T.word, from, to), value, 0);
   pushValue(s, kind, from, value);
   if (kind === T.open) s.opened.push(s.tokens.count - 1);
   else if (kind === T.close) closeBracket(s, value);
@@ -388,7 +387,7 @@ function scanRare(s: Scan, code: number): boolean {
     const closing = s.quoted && code !== 0x2033;
     s.quoted = code === 0x201c || (code === 34 && !closing && tokens.kind[last] !== T.number);
     const inches = !closing && code !== 0x201c && touchesNumber(s, from);
-    if (inches) pushWord(s, { from, to: from + 1 }, W.inch, 0);
+    if (inches) setWord(s, push(s, T.word, from, from + 1), W.inch, 0);
   } else if (code < 0xd800 && (code < 0x2190 || code > 0x2bff)) return false;
   s.at = from + 1;
   return true;

@@ -201,9 +201,11 @@ function lastHere(r: Reader, start: number): Until | null {
 /** "to last dc of this group": the end of what is being worked over. */
 function ofGroup(r: Reader): void {
   const start = r.at++;
-  passWords(r, W.the, W.these, W.next);
+  passWords(r, BEFORE_GROUP);
   if (isWord(r, W.end) || isWord(r, W.row) || isWord(r, W.round) || !readNoun(r)) r.at = start;
 }
+
+const BEFORE_GROUP: ReadonlySet<number> = new Set([W.the, W.these, W.next]);
 
 /** "of end", "from the end", "before end of row". */
 function endBehind(r: Reader): void {

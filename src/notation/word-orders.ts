@@ -359,9 +359,17 @@ function measured(r: Reader): Step | null {
   const start = r.at;
   const measure = readMeasure(r);
   if (!measure) return null;
-  passWords(r, W.from, W.beginning, W.foundation, W.the, W.long);
+  passWords(r, BEHIND_MEASURE);
   return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
 }
+
+const BEHIND_MEASURE: ReadonlySet<number> = new Set([
+  W.from,
+  W.beginning,
+  W.foundation,
+  W.the,
+  W.long,
+]);
 
 /** "in A 3 sc", "In MC, …". */
 function yarnIn(r: Reader): Step | null {

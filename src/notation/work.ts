@@ -146,7 +146,7 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
 /** "2 dc2tog"? stays; "3 dc cluster" has its legs already; "2 sctog" means its two legs. */
 function fixLegs(draft: Draft): void {
   const { stitch, n } = draft;
-  const [only] = n?.values ?? [];
+  const only = n?.values[0];
   const fused = stitch.shape === 'together' && stitch.legs === null && stitch.stem !== null;
   if (n?.values.length !== 1 || !fused || typeof only !== 'number' || only < 2) return;
   if (only > 9 || n.to !== stitch.from) return;

@@ -43,6 +43,17 @@ export const entries: readonly Entry[] = [
     title: '{row} works {chart}; the pattern has no such chart[, but it has {nearest}].',
   },
   {
+    code: 'chart-pair',
+    severity: 'error',
+    title:
+      'Row {chartRow #} of {chart} has {has #} cells of {kind} side by side; each {kind} takes 2.',
+  },
+  {
+    code: 'chart-row-broken',
+    severity: 'error',
+    title: 'Row {chartRow #} of {chart} has cells without a box between boxes.',
+  },
+  {
     code: 'chart-row-missing',
     severity: 'error',
     title: '{row} needs row {needed #} of {chart}; the chart has {have: rows}.',

@@ -9,6 +9,8 @@ export {
   chartDoubled,
   chartEmpty,
   chartMissing,
+  chartPair,
+  chartRowBroken,
   chartRowMissing,
   chartRowsDiffer,
   chartRowsLeft,

@@ -44,6 +44,22 @@ export const chartMissing: Message<{
   row: string;
 }> = message('chart-missing');
 
+/**
+ * error: Row {chartRow #} of {chart} has {has #} cells of {kind} side by side; each {kind} takes 2.
+ */
+export const chartPair: Message<{
+  chart: string;
+  chartRow: number;
+  has: number;
+  kind: string;
+}> = message('chart-pair');
+
+/** error: Row {chartRow #} of {chart} has cells without a box between boxes. */
+export const chartRowBroken: Message<{
+  chart: string;
+  chartRow: number;
+}> = message('chart-row-broken');
+
 /** error: {row} needs row {needed #} of {chart}; the chart has {have: rows}. */
 export const chartRowMissing: Message<{
   chart: string;

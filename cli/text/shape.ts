@@ -121,8 +121,19 @@ function liesOf({ girths }: ShapedPiece): readonly string[] {
 /** More changes than this are no longer of use in a line. */
 const MOST_RUNS = 6;
 
-function openOf({ relaxed, graph }: ShapedPiece): readonly string[] {
+/** Shares of stitches face down from which a flat shape is rough, and not to be trusted (judgement). */
+const FOLDED = { rough: 0.04, lost: 0.2 };
+
+function openOf({ relaxed, graph, foldedShare }: ShapedPiece): readonly string[] {
   const open = [...graph.leftOut];
+  if (foldedShare > FOLDED.rough) {
+    const advice =
+      foldedShare > FOLDED.lost
+        ? 'neither picture nor size can be trusted'
+        : 'take picture and size as rough';
+    const share = Math.round(100 * foldedShare);
+    open.push(`It came out folded over itself, ${share} % of its stitches face down: ${advice}.`);
+  }
   if (!relaxed.settled) {
     const pull = relaxed.unsettledMm.toFixed(relaxed.unsettledMm < 0.1 ? 3 : 1);
     open.push(

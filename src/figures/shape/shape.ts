@@ -9,6 +9,7 @@ import { bendsOf } from './bends.ts';
 import { type Dimensions, dimensionsOf } from './dimensions.ts';
 import { fillsOut, stuffingOf } from './filling.ts';
 import { bearsHandles, evened, type RoundGirth, roundGirths, straightMm } from './flatness.ts';
+import { foldedShare } from './folds.ts';
 import { layOut } from './layout.ts';
 import { pieceGraphs } from './piece-graph.ts';
 import { type PieceWords, pieceWords } from './piece-words.ts';
@@ -40,6 +41,8 @@ export interface ShapedPiece {
   readonly straightMm: number;
   readonly isFilled: boolean;
   readonly hasHandles: boolean;
+  /** Share of a flat piece's stitches that lie face down: it is folded over itself. */
+  readonly foldedShare: number;
 }
 
 export interface Shape {
@@ -150,10 +153,12 @@ function* shapePiece(
       continue;
     }
     const { at, ...relaxed } = step.value;
+    const dimensions = dimensionsOf(graph, at, words.hangs);
     return {
       at,
       relaxed,
-      dimensions: dimensionsOf(graph, at, words.hangs),
+      dimensions,
+      foldedShare: dimensions.pose === 'flat' ? foldedShare(graph, at) : 0,
       girths,
       straightMm: straightMm(graph),
       isFilled,

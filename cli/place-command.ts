@@ -9,7 +9,7 @@ Examples:
   loopwright place "TIDE" --around 52 --mesh "dc, ch 1" --margin 2
   loopwright place "TIDE" --around 52 --mesh "dc, ch 1" --gauge "8 boxes x 7.5 rnds = 10 cm" --faces 2
   loopwright place --width 21 --across 60 --mesh "dc, ch 2"
-  loopwright place "TIDE" --pattern bag.pattern.md --row 11 --mesh "dc, ch 1"
+  loopwright place "TIDE" --pattern bag.pattern.md --row 11
 
 Nothing is chosen for you: every position and count is listed with its sum. Boxes are counted in the
 order of work. A round is taken to start at the side of the piece, so that its front is the first half.
@@ -28,8 +28,11 @@ export function placeCommand(): Command {
     .option('--across <boxes>', 'boxes across a flat piece', boxes(1))
     .option('--pattern <file>', 'take the boxes from this pattern')
     .option('--row <number>', 'with --pattern: the row or round of boxes', boxes(1))
-    .option('--mesh <words>', 'the mesh, as "dc, ch 1"', 'dc, ch 2')
-    .option('--gauge <words>', 'the gauge of the mesh, as "8 boxes x 7.5 rnds = 10 cm"')
+    .option('--mesh <words>', 'the mesh, as "dc, ch 1" (default: of the pattern, else "dc, ch 2")')
+    .option(
+      '--gauge <words>',
+      'the gauge of the mesh, as "8 boxes x 7.5 rnds = 10 cm" (default: of the pattern)',
+    )
     .option('--height <boxes>', 'height of a capital', boxes(1), 7)
     .option('--margin <boxes>', 'open boxes wanted at each side', boxes(0), 1)
     .option('--faces <number>', '2: on both faces of a round piece', boxes(1), 1)

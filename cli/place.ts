@@ -2,13 +2,16 @@
 import { readFile } from 'node:fs/promises';
 import {
   type BoxMeasure,
+  boxSize,
   compile,
   type Fit,
   type FitAsked,
   filledMiddle,
   fitChart,
   letterWords,
+  type Manuscript,
   type Position,
+  readGauges,
   stitchesOf,
 } from '../src/index.ts';
 import { boxFrom, type MeshWords, meshFrom, tell, Unusable } from './design.ts';
@@ -22,7 +25,7 @@ export interface PlaceAsked {
   readonly across?: number;
   readonly pattern?: string;
   readonly row?: number;
-  readonly mesh: string;
+  readonly mesh?: string;
   readonly gauge?: string;
   readonly height: number;
   readonly margin: number;
@@ -33,7 +36,11 @@ export interface PlaceAsked {
 interface Ground {
   readonly boxes: number;
   readonly closing: FitAsked['closing'];
+  readonly mesh: Mesh;
+  readonly box: BoxMeasure | null;
 }
+
+type Mesh = NonNullable<MeshWords>;
 
 interface Motif {
   readonly width: number;
@@ -42,20 +49,19 @@ interface Motif {
 }
 
 export async function place(lines: readonly string[], asked: PlaceAsked): Promise<0 | 1> {
-  const mesh = meshFrom(asked.mesh);
-  const gap = mesh?.gap ?? 2;
-  const box = boxFrom(asked.gauge, mesh);
   const ground = await groundFrom(asked);
   const words = lines.join('\n').replaceAll('\\n', '\n');
   const motif = motifFrom(words, asked, asked.height);
   if (motif === null) return 1;
-  const wish = { ...ground, gap, width: motif.width, filledMiddle: motif.middle };
+  const { boxes, closing, mesh } = ground;
+  const wish = { boxes, closing, gap: mesh.gap, width: motif.width, filledMiddle: motif.middle };
   const found = fitChart({ ...wish, margin: asked.margin });
   const report = [
-    ...groundWords(ground, gap, found),
+    ...groundWords(ground, found),
     ...positionWords(motif, ground, found, asked),
-    ...countWords(ground, gap, found, { box, asked }),
-    ...otherWords(words, { asked, ground, mesh, box }),
+    ...countWords(ground, found, asked),
+    ...otherHeights(words, ground, asked),
+    otherMesh(motif, ground),
   ];
   await write(`${report.join('\n')}\n`);
   return found.exact.length > 0 ? 0 : 1;
@@ -66,23 +72,59 @@ async function groundFrom(asked: PlaceAsked): Promise<Ground> {
   if (given.length !== 1) {
     throw new Unusable('tell the piece in one way: --around, --across, or --pattern with --row');
   }
-  if (asked.around !== undefined) return { boxes: asked.around, closing: 'round' };
-  if (asked.across !== undefined) return { boxes: asked.across, closing: 'flat' };
-  return fromPattern(asked.pattern ?? '', asked.row);
+  if (asked.pattern !== undefined) return fromPattern(asked.pattern, asked);
+  const mesh = meshFrom(asked.mesh) ?? USUAL_MESH;
+  const box = boxFrom(asked.gauge, mesh);
+  if (asked.around !== undefined) return { boxes: asked.around, closing: 'round', mesh, box };
+  return { boxes: asked.across ?? 0, closing: 'flat', mesh, box };
 }
 
-async function fromPattern(file: string, number: number | undefined): Promise<Ground> {
-  if (number === undefined) throw new Unusable('--pattern needs --row, the row of boxes');
+/** The classic mesh (common practice), where neither option nor pattern names one. */
+const USUAL_MESH: Mesh = { post: 'dc', gap: 2 };
+
+async function fromPattern(file: string, asked: PlaceAsked): Promise<Ground> {
+  if (asked.row === undefined) throw new Unusable('--pattern needs --row, the row of boxes');
   let text: string;
   try {
     text = await readFile(file, 'utf8');
   } catch (error) {
     throw new Unusable(`${file}: ${whyOf(error)}`);
   }
-  const { fabric } = compile(text, { fixes: false });
-  const row = fabric.cloths[0]?.rows.find((one) => one.number === number && one.tally.boxes > 0);
-  if (!row) throw new Unusable(`${file}: row ${number} does not work boxes`);
-  return { boxes: row.tally.boxes, closing: row.ring ? 'round' : 'flat' };
+  const { fabric, manuscript } = compile(text, { fixes: false });
+  const row = fabric.cloths[0]?.rows.find((one) => one.number === asked.row && one.tally.boxes > 0);
+  if (!row) throw new Unusable(`${file}: row ${asked.row} does not work boxes`);
+  const [gap, ...more] = row.tally.spaces.map(({ chains }) => chains);
+  const own: Mesh | null =
+    gap === undefined || more.length > 0 ? null : { post: postOf(manuscript, gap), gap };
+  const mesh = meshFrom(asked.mesh) ?? own;
+  if (mesh === null) {
+    throw new Unusable(
+      `${file}: row ${asked.row} does not tell its mesh; say it, as --mesh "dc, ch 1"`,
+    );
+  }
+  if (own !== null && own.gap !== mesh.gap) {
+    throw new Unusable(
+      `--mesh "${asked.mesh}": the open boxes of row ${asked.row} have ch ${own.gap} in ${file}`,
+    );
+  }
+  return {
+    boxes: row.tally.boxes,
+    closing: row.ring ? 'round' : 'flat',
+    mesh,
+    box: boxFrom(asked.gauge, mesh) ?? boxOf(manuscript, mesh),
+  };
+}
+
+/** The post as a chart of that mesh names it, else dc by the pattern's terms. */
+function postOf(manuscript: Manuscript, gap: number): string {
+  const named = manuscript.charts.find(({ mesh }) => mesh?.gap === gap)?.mesh?.post;
+  return named ?? (manuscript.terms.terms === 'UK' ? 'tr' : 'dc');
+}
+
+/** By the pattern's own gauge, measured or estimated from it; `null` where it gives none. */
+function boxOf(manuscript: Manuscript, mesh: Mesh): BoxMeasure | null {
+  const box = boxSize(readGauges(manuscript), mesh);
+  return box.how === 'assumed' ? null : box;
 }
 
 /** The words as a chart of this height, or the width given. */
@@ -102,7 +144,7 @@ const some = (n: number, one: string, many: string): string => `${n} ${n === 1 ?
 const boxesWord = (n: number): string => some(n, 'box', 'boxes');
 const cm = (mm: number): string => `about ${Math.round(mm / 5) / 2} cm`;
 
-function groundWords({ boxes, closing }: Ground, gap: number, found: Fit): string[] {
+function groundWords({ boxes, closing, mesh: { gap } }: Ground, found: Fit): string[] {
   const stitches = stitchesOf(boxes, gap, closing);
   const sum = `${boxes} x ${gap + 1}${closing === 'flat' ? ' + 1' : ''} = ${stitches} stitches`;
   if (closing === 'flat') return [`The piece: ${boxesWord(boxes)} across, ${sum}.`];
@@ -151,35 +193,26 @@ function aroundWords({ width }: Motif, { boxes, closing }: Ground, found: Fit): 
 }
 
 function countWords(
-  { boxes, closing }: Ground,
-  gap: number,
+  { boxes, closing, mesh, box }: Ground,
   found: Fit,
-  { box, asked }: { box: BoxMeasure | null; asked: PlaceAsked },
+  asked: PlaceAsked,
 ): string[] {
   const line = (n: number): string => {
     const size = box ? `, ${cm(n * box.widthMm)} ${closing === 'flat' ? 'across' : 'around'}` : '';
-    return `  ${boxesWord(n)}: ${stitchesOf(n, gap, closing)} stitches${size}`;
+    return `  ${boxesWord(n)}: ${stitchesOf(n, mesh.gap, closing)} stitches${size}`;
   };
-  const wish = `${boxesWord(asked.margin)} or more at each side, as many before as after`;
+  const wish = `${boxesWord(asked.margin)} or more at each side, within half a stitch of the middle`;
   const faces = closing === 'round' ? ', two equal faces' : '';
   return [
     `Counts at which all fits (${wish}${faces}):`,
-    found.below === null ? '  below: none' : line(found.below),
-    `${line(boxes)} (this one: ${found.fits ? 'yes' : 'no'})`,
+    found.below === null ? '  fewer boxes: none' : line(found.below),
+    `${line(boxes)}; the piece as it is ${found.fits ? 'fits' : 'does not fit'}`,
     line(found.above),
     ...(box ? [] : ['  Sizes are not told: give --gauge.']),
   ];
 }
 
-interface Others {
-  readonly asked: PlaceAsked;
-  readonly ground: Ground;
-  readonly mesh: MeshWords;
-  readonly box: BoxMeasure | null;
-}
-
-/** Other letter heights and the other mesh, side by side. */
-function otherWords(words: string, { asked, ground, mesh, box }: Others): string[] {
+function otherHeights(words: string, { box }: Ground, asked: PlaceAsked): string[] {
   const heights = words.trim() === '' ? [] : [5, 7, 9];
   const lines = heights.flatMap((height) => {
     const motif = motifFrom(words, asked, height);
@@ -189,14 +222,23 @@ function otherWords(words: string, { asked, ground, mesh, box }: Others): string
       : '';
     return [`  capitals ${height} boxes high: ${motif.width} boxes wide${tall}`];
   });
-  const gap = mesh?.gap ?? 2;
+  return lines.length > 0 ? ['Letters in other heights:', ...lines] : [];
+}
+
+/** The same stitches in mesh with the other usual gap; a box is as wide as its stitches. */
+function otherMesh({ width }: Motif, { boxes, closing, mesh: { gap }, box }: Ground): string {
   const other = gap === 1 ? 2 : 1;
-  const stitches = stitchesOf(ground.boxes, gap, ground.closing);
-  const own = stitches - (ground.closing === 'flat' ? 1 : 0);
+  const stitches = stitchesOf(boxes, gap, closing);
+  const own = stitches - (closing === 'flat' ? 1 : 0);
   const [there, left] = [Math.floor(own / (other + 1)), own % (other + 1)];
   const rest = left === 0 ? '' : `, ${some(left, 'stitch', 'stitches')} left over`;
-  return [
-    ...(lines.length > 0 ? ['Letters in other heights:', ...lines] : []),
-    `The same ${stitches} stitches with ch ${other} in place of ch ${gap}: ${boxesWord(there)}${rest}.`,
-  ];
+  const wide = box ? (box.widthMm / (gap + 1)) * (other + 1) : 0;
+  const size = box
+    ? ` A box would be ${mm(wide)} wide, not ${mm(box.widthMm)}, and the chart ${cm(width * wide)} wide.`
+    : '';
+  const what = `The same ${stitches} stitches with ch ${other} in place of ch ${gap}`;
+  return `${what}: ${boxesWord(there)}${rest}.${size}`;
 }
+
+/** To the half, as a box is measured with a tape. */
+const mm = (width: number): string => `about ${Math.round(width * 2) / 2} mm`;

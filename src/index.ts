@@ -57,8 +57,10 @@ export {
   wrap,
 } from './finding/index.ts';
 export {
+  boxSize,
   gaugeFromWords,
   putUpFromWords,
+  readGauges,
   runningLength,
   texOf,
   usHookLabel,

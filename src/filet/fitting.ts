@@ -35,7 +35,7 @@ export interface Fit {
   readonly exact: readonly Position[];
   /** Best places by the middle of what is filled; empty where nothing is. */
   readonly byEye: readonly Position[];
-  /** Does this count give equal boxes at both sides, and margins? */
+  /** Does this count allow a place within half a stitch of the middle, with margins? */
   readonly fits: boolean;
   /** Nearest counts of boxes below and above that do. */
   readonly below: number | null;
@@ -102,11 +102,20 @@ function positionAt({ gap, width }: FitAsked, front: Front, firstBox: number): P
   return { firstBox, lastBox: firstBox + width - 1, before, after };
 }
 
-/** As many boxes before as after, the margins kept, and in the round two equal faces. */
+/**
+ * As near the middle as half a stitch, the margins kept, and in the round two equal faces. Posts are
+ * shared, so in a round a chart can stand no nearer: the front has a post less than the chart.
+ */
 function isGood(asked: FitAsked, boxes: number): boolean {
   if (asked.closing === 'round' && boxes % 2 !== 0) return false;
-  const rest = frontOf(asked, boxes).boxes - asked.width;
-  return rest >= 2 * asked.margin && rest % 2 === 0;
+  const front = frontOf(asked, boxes);
+  const least = asked.margin;
+  const rest = front.boxes - asked.width;
+  for (let before = least; before <= rest - least; before++) {
+    const at = positionAt(asked, front, before + 1);
+    if (Math.abs(at.before - at.after) <= 1) return true;
+  }
+  return false;
 }
 
 /** Good counts come at least every four boxes, from the least that holds chart and margins. */

@@ -18,7 +18,7 @@ export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
     ...places(scene),
     ...charts(scene),
     ...numbersSilent(scene),
-    'Gauge and finished size are not checked, nor how much yarn it takes.',
+    'Finished size is checked only where the pattern states it beside its gauge; how much yarn it takes is not checked.',
     'Photographs, sewing up, stuffing and finishing are not checked.',
   ];
 }

@@ -18,7 +18,8 @@ describe('a chart on a piece', () => {
     const { exact, frontStitches, fits } = fitChart(bag);
     expect(frontStitches).toBe(52);
     expect(exact).toEqual([{ firstBox: 3, lastBox: 23, before: 4, after: 5 }]);
-    expect(fits).toBe(false);
+    // Posts are shared: half a stitch is no fault of the count, so it fits.
+    expect(fits).toBe(true);
   });
 
   test('flat: as many before as after, where the boxes allow it', () => {

@@ -85,7 +85,7 @@ export function titleBlock(sheet: Sheet, widthMm: number): Block {
       at: [0, y],
       text,
       sizeMm: TYPE.textMm,
-      ink: i > 0 ? 'soft' : 'ink',
+      ink: i < what.length ? 'ink' : 'soft',
     });
   });
   return { marks, heightMm: first + (lines.length + 0.3) * TYPE.textMm * TYPE.leading };

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { root } from './tools.mjs';
 
 const tasks = {
-  demo: 'install and build what is missing, then check the example bag and show every round',
+  demo: 'install and build what is missing, then prove, measure and draw the example bag',
   test: 'install what is missing; types, lint, generated files, tests (-- NAME: only those tests)',
   check: 'the same as test',
   build: 'install what is missing; compile the engine and the command line into dist/',

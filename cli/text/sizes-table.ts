@@ -1,5 +1,11 @@
 /** Sizes side by side, as patterns print them: "Sides, around 43 (47, 51.5, 55.5) cm". */
-import { type Figure, type PartSize, rounded, type Sheet, type Units } from '../../src/index.ts';
+import {
+  type Figure,
+  type PartSize,
+  type Sheet,
+  shortFigure,
+  type Units,
+} from '../../src/index.ts';
 
 /** Lines of the table; none for a pattern of one size. */
 export function sizesTable(
@@ -41,5 +47,8 @@ const nameOf = ({ name, form }: PartSize): string => `${name === '' ? '' : `${na
 const inList = ([first = '', ...others]: readonly string[]): string =>
   others.length === 0 ? first : `${first} (${others.join(', ')})`;
 
-const listSaid = (figures: readonly Figure[], unit: 'cm' | 'in'): string =>
-  `${inList(figures.map((figure) => String(Number(rounded(figure, unit).value.toFixed(2)))))} ${unit}`;
+const listSaid = (figures: readonly Figure[], unit: 'cm' | 'in'): string => {
+  const units = unit === 'cm' ? 'metric' : 'us';
+  const values = figures.map((figure) => shortFigure(figure, units).slice(0, -` ${unit}`.length));
+  return `${inList(values)} ${unit}`;
+};

@@ -138,7 +138,18 @@ describe('what the fabric tells', () => {
 
   it('a chart that no row works says so', () => {
     const words = drawn(flat().replace(/^Rows 2-4.*$/m, ''))[0]?.words ?? '';
-    expect(words).toContain('No row of the pattern works this chart');
+    expect(words).toContain('No row of the pattern names this chart');
+  });
+
+  it('rows that are written out and make the chart box for box give it their numbers', () => {
+    const written = `Row 2: Turn, ch 5 (counts as dc and ch 2), sk next ch-2 sp, dc in next dc, 2 dc in next ch-2 sp, dc in next dc, 2 dc in next ch-2 sp, dc in next dc, *ch 2, sk next ch-2 sp, dc in next dc; rep from * 3 more times, ch 2, dc in 5th ch of turning ch.`;
+    const chart = (row: string) =>
+      flat()
+        .replace('across; turn.', 'across.')
+        .replace(/^Rows 2-4.*$/m, written)
+        .replace(/^\.{5}##\.\n[^`]+/m, `${row}\n`);
+    expect(drawn(chart('.##.....'))[0]?.words).toContain('Row 2 (wrong side, from left to right)');
+    expect(drawn(chart('.##...#.'))[0]?.words).toContain('nor do written rows make it');
   });
 
   it('passes side by side are bracketed', () => {

@@ -7,6 +7,7 @@ import { STEMS, stemOf } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import type { Beside, Sheet, SheetBox, SheetRow } from './sheet.ts';
 import { type ChartUse, usesOf } from './uses.ts';
+import { writtenUses } from './written.ts';
 
 export interface SheetOptions {
   /** Default 'right'. The picture is the same for both; only how it is read changes. */
@@ -25,9 +26,14 @@ export function sheetOf(
   options: SheetOptions = {},
 ): Sheet {
   const { hand = 'right' } = options;
-  const bySize = fabric.cloths.map((cloth) => usesOf(chart, fabric, cloth));
+  const { terms } = manuscript.terms;
+  const named = fabric.cloths.map((cloth) => usesOf(chart, fabric, cloth));
+  const isNamed = named.some((uses) => uses.length > 0);
+  const bySize = isNamed
+    ? named
+    : fabric.cloths.map((cloth) => writtenUses(chart, fabric, cloth, terms));
   const uses = firstUses(bySize[0] ?? [], chart.rows.length);
-  const mesh = meshOf(chart, uses, manuscript.terms.terms);
+  const mesh = meshOf(chart, uses, terms);
   const { title, version, date } = manuscript.head;
   return {
     name: chart.name,
@@ -38,7 +44,7 @@ export function sheetOf(
     rows: rowsOf(chart, manuscript.text, { uses, bySize, hand }),
     columns: Math.max(0, ...chart.rows.map((row) => row.length)),
     mesh: mesh.value,
-    terms: manuscript.terms.terms,
+    terms,
     box: boxOf(gauges, mesh.value, options),
     times: Math.max(1, ...uses.flatMap((use) => use?.times ?? [])),
     notes: [...mesh.notes, ...useNotes(bySize[0] ?? [], uses)],
@@ -202,7 +208,7 @@ function besideOf(
 function useNotes(all: readonly ChartUse[], firsts: readonly (ChartUse | null)[]): string[] {
   if (all.length === 0) {
     return [
-      'No row of the pattern works this chart: it is drawn as worked flat, row 1 from the right side.',
+      'No row of the pattern names this chart, nor do written rows make it box for box: it is drawn as worked flat, row 1 from the right side.',
     ];
   }
   const missing = firsts.flatMap((use, row) => (use ? [] : [row + 1]));

@@ -41,7 +41,7 @@ export {
   type Working,
   workedRows,
 } from './working.ts';
-export { type GridLines, writeGrid } from './write-grid.ts';
+export { writeGrid } from './write-grid.ts';
 export {
   meshOfGrid,
   type WriteRowsOptions,

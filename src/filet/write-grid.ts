@@ -13,20 +13,14 @@ const SIGNS: Readonly<Record<Cell, readonly [sign: string, words: string]>> = {
 const ALWAYS: readonly Cell[] = ['open', 'filled'];
 const ORDER: readonly Cell[] = ['open', 'filled', 'lacet', 'bar', 'none'];
 
-/** Lines that may stand under the mesh: "worked: flat, first row wrong side", "rows: 12-18". */
-export interface GridLines {
-  readonly lines?: readonly string[];
-}
-
 /** The block with its fences, ending without a line break. */
-export function writeGrid(grid: Grid, { lines = [] }: GridLines = {}): string {
+export function writeGrid(grid: Grid): string {
   const used = new Set(grid.rows.flat());
   const name = grid.name.replace(/[`\s]+/g, ' ').trim();
   const legend = ORDER.filter((cell) => used.has(cell) || ALWAYS.includes(cell));
   return [
     `\`\`\`chart ${name}`.trimEnd(),
     ...(grid.mesh ? [`mesh: ${grid.mesh.post}, ch ${grid.mesh.gap}`] : []),
-    ...lines,
     ...legend.map((cell) => SIGNS[cell].join(' ')),
     '',
     ...grid.rows.map((row) => row.map((cell) => SIGNS[cell][0]).join('')),

@@ -1,5 +1,5 @@
 /** A grid as the text of its chart block, with the place of each row in it. */
-import { type Grid, type GridLines, writeGrid } from '../filet/index.ts';
+import { type Grid, writeGrid } from '../filet/index.ts';
 import type { ChartText } from './legible.ts';
 
 export interface PrintedChart extends ChartText {
@@ -7,8 +7,8 @@ export interface PrintedChart extends ChartText {
 }
 
 /** The block as `writeGrid` writes it: the rows are its last lines before the closing fence. */
-export function printedChart(grid: Grid, options: GridLines = {}): PrintedChart {
-  const text = writeGrid(grid, options);
+export function printedChart(grid: Grid): PrintedChart {
+  const text = writeGrid(grid);
   const lines = text.split('\n');
   const firstRow = lines.length - 1 - grid.rows.length;
   let from = 0;

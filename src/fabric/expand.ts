@@ -9,6 +9,7 @@ import type {
   StatedCount,
 } from '../notation/index.ts';
 import type { Fact } from './facts.ts';
+import type { LengthPlan } from './length.ts';
 import type { Task } from './task.ts';
 
 /** Rows that "Rep rnd 4" may name: by number, the latest of that number; and all in order. */
@@ -42,9 +43,11 @@ export interface Expansion {
   readonly facts: readonly Fact[];
   /** The label names no row in this size. */
   readonly omitted: boolean;
+  /** Which of the tasks are worked to a length: one pass or more. */
+  readonly pass: { readonly from: number; readonly to: number };
 }
 
-interface Setting {
+export interface Setting {
   readonly sizeIndex: number;
   /** Names of the sizes, to know which "Size M only" means. */
   readonly sizes: readonly string[];
@@ -54,6 +57,8 @@ interface Setting {
   readonly index: number;
   /** Most rows that one order may ask for. */
   readonly most: number;
+  /** What is known of the length that the order asks for; `null` before it is, or for none. */
+  readonly length: LengthPlan | null;
 }
 
 const pick = (
@@ -81,10 +86,10 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const numbers = numbersOf(label, setting.sizeIndex);
   const otherSize = label !== null && !namesSize(label.sizes, setting);
   if (otherSize || (label?.lastBySize && numbers.length === 0)) {
-    return { tasks: [], facts: [], omitted: true };
+    return { tasks: [], facts: [], omitted: true, pass: { from: 0, to: 0 } };
   }
   const again = instruction.steps.find((step) => step.kind === 'rows-again');
-  const plan: Plan = { placed, numbers, setting, facts: [] };
+  const plan: Plan = { placed, numbers, setting, facts: [], behind: 0 };
   const filled = fillEvery(known, plan);
   if (again?.kind === 'rows-again' && worksBefore(instruction, again)) {
     return ownThenAgain(placed, again, known, setting);
@@ -95,7 +100,30 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
       : sourcesOnce(instruction, plan);
   const tasks = [...filled, ...labelled(sources, plan)];
   remember(known, placed, numbers, again ? sources : null);
-  return { tasks, facts: plan.facts, omitted: false };
+  const behind = again?.kind === 'rows-again' ? plan.behind : 0;
+  const pass = { from: filled.length, to: tasks.length - behind };
+  return { tasks, facts: plan.facts, omitted: false, pass };
+}
+
+/** The same for a trial: the rows known stay as they were. The label names one row at most. */
+export function expandOnTrial(
+  placed: PlacedInstruction,
+  known: KnownRows,
+  setting: Setting,
+): Expansion {
+  const { last, every, inOrder, byNumber } = known;
+  const rows = inOrder.length;
+  const { odd, even } = every;
+  const number = placed.instruction.label?.numbers[0] ?? 0;
+  const own = byNumber.get(number);
+  const expansion = expand(placed, known, setting);
+  inOrder.length = rows;
+  known.last = last;
+  every.odd = odd;
+  every.even = even;
+  if (own) byNumber.set(number, own);
+  else byNumber.delete(number);
+  return expansion;
 }
 
 /** Is this size among those that the label names? A label that names none holds for all. */
@@ -141,10 +169,12 @@ function ownThenAgain(
   };
   const first = expand({ from, to, instruction: own }, known, setting);
   const second = expand({ from, to, instruction: order }, known, setting);
+  const n = first.tasks.length;
   return {
     tasks: [...first.tasks, ...second.tasks],
     facts: [...first.facts, ...second.facts],
     omitted: false,
+    pass: { from: n + second.pass.from, to: n + second.pass.to },
   };
 }
 
@@ -153,6 +183,8 @@ interface Plan {
   readonly numbers: readonly number[];
   readonly setting: Setting;
   readonly facts: Fact[];
+  /** Rows behind those that are repeated: "then row 2". */
+  behind: number;
 }
 
 /** An ordinary row, as often as its label says. */
@@ -166,10 +198,11 @@ function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
     cap(Number.POSITIVE_INFINITY, plan);
     return [];
   }
-  if (label?.openEnd || (even?.kind === 'even' && even.measure)) noteOpen(plan);
+  const toLength = label?.openEnd || (even?.kind === 'even' && even.measure);
+  if (toLength) noteLength(plan);
   const next = label?.next ? pick(label.next, plan.setting.sizeIndex) : null;
   const wanted = plan.numbers.length || (next ?? rows ?? 1);
-  const n = cap(wanted, plan);
+  const n = cap(wanted * (toLength ? passesIn(plan) : 1), plan);
   return Array.from({ length: n }, () => source);
 }
 
@@ -180,20 +213,27 @@ function cap(n: number, plan: Plan): number {
   return 0;
 }
 
-const noteOpen = (plan: Plan): void => {
+const passesIn = ({ setting: { length } }: Plan): number =>
+  length?.kind === 'passes' ? length.passes : 1;
+
+function noteLength(plan: Plan): void {
   const { from, to } = plan.placed;
-  plan.facts.push({ kind: 'open-length', from, to });
-};
+  const { length } = plan.setting;
+  if (length?.kind === 'passes') plan.facts.push({ ...length, kind: 'to-length', from, to });
+  else plan.facts.push({ kind: 'open-length', why: length?.why ?? 'gauge', from, to });
+}
 
 /** Rows worked again: named ones in turn, as often as label, number or length ask. */
 function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source[] {
   const { sizeIndex } = plan.setting;
   const named = namedRows(step, known, plan);
   if (named.length === 0) return [];
-  if (step.measure) noteOpen(plan);
+  if (step.measure) noteLength(plan);
   const then = step.then.flatMap((n) => rowNumbered(n, known, plan));
+  plan.behind = then.length;
+  const passes = step.measure ? passesIn(plan) : 1;
   const wanted =
-    rowsWanted(step, { named: named.length, behind: then.length }, plan, sizeIndex) -
+    passes * rowsWanted(step, { named: named.length, behind: then.length }, plan, sizeIndex) -
     then.length * Number(plan.numbers.length > 1);
   const n = cap(Math.max(0, wanted), plan);
   const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);

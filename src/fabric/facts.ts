@@ -57,7 +57,9 @@ export type Fact =
       readonly row: number;
       readonly rows: number;
     } & Span)
-  | ({ readonly kind: 'open-length' } & Span)
+  | ({ readonly kind: 'open-length'; readonly why: OpenLength } & Span)
+  /** Worked as often as the gauge says: `rows` rows bring it to `reachedMm`. */
+  | ({ readonly kind: 'to-length' } & ToLength & Span)
   | ({ readonly kind: 'open-count' } & Span)
   /** This row needs another reading than its sisters. */
   | ({
@@ -78,6 +80,28 @@ export type Fact =
   /** "(4 rows)" beside a range of another length. */
   | ({ readonly kind: 'row-total'; readonly stated: number; readonly range: number } & Span)
   | ({ readonly kind: 'limit'; readonly what: 'stitches' | 'repeat' | 'rows' } & Span);
+
+/**
+ * Why a length stays without a number of rows. gauge: none is given. words: no one length, or not
+ * known from where. rows: those before, or those repeated, have no sure height. shape: a pass makes
+ * the piece wider or narrower, so that its length is not the sum of its rows. reached: the piece is as
+ * long already. many: more stitches than one order may make. said: a number of rows stands beside
+ * it, and is taken.
+ */
+export type OpenLength = 'gauge' | 'words' | 'rows' | 'shape' | 'reached' | 'many' | 'said';
+
+/** A length turned into whole passes over the rows named. */
+export interface ToLength {
+  readonly passes: number;
+  readonly rows: number;
+  readonly wantedMm: number;
+  /** With all rows of the part, or of this order where the length is counted from here. */
+  readonly reachedMm: number;
+  readonly since: 'start' | 'here';
+  readonly how: 'swatch' | 'estimate';
+  /** Sentences: where the heights of the rows were had from, each once. */
+  readonly because: readonly string[];
+}
 
 export type FactKind = Fact['kind'];
 

@@ -7,6 +7,7 @@ import type { SpecialStitch, StemId, Step, StitchTerm, Terms } from '../notation
 import type { Span } from '../source/index.ts';
 import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
+import type { Heights } from './heights.ts';
 import { type KindTable, kindOf } from './kinds.ts';
 import { addAnchor, addNode, INTO_SPACE, type Nodes, newNodes } from './nodes.ts';
 import type { Parked } from './parked.ts';
@@ -28,6 +29,7 @@ export interface Bench {
   readonly yarns: string[];
   readonly terms: Terms;
   readonly specials: ReadonlyMap<string, SpecialStitch>;
+  readonly heights: Heights;
   /** `moves`: steps still allowed, so that repeats of nothing within repeats of nothing end. */
   readonly limit: { stitches: number; moves: number; readonly most: number };
 }

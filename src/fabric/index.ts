@@ -6,7 +6,7 @@ export {
   type TotalsAccount,
 } from './account.ts';
 export type { Cloth, Convention, Fabric, RowRecord, Tally, Verdict } from './fabric.ts';
-export { type Fact, type FactKind, MISFITS } from './facts.ts';
+export { type Fact, type FactKind, MISFITS, type OpenLength, type ToLength } from './facts.ts';
 export type { Kind, KindTable } from './kinds.ts';
 export { type MeshRow, type MeshRows, meshRow, meshRows } from './mesh-rows.ts';
 export { firstAnchor, INTO_SPACE, NOWHERE, type Nodes } from './nodes.ts';

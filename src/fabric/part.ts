@@ -3,15 +3,23 @@
  * need another one than custom's, the part is worked again in that reading, and what reads best
  * overall stays.
  */
-import type { Part } from '../manuscript/index.ts';
+import type { Part, PlacedInstruction } from '../manuscript/index.ts';
 import type { StandingOrder } from '../notation/index.ts';
 import { type Attempted, attemptRow } from './attempt.ts';
 import type { Charts } from './charts.ts';
 import { bareEdge } from './edge.ts';
-import { expand, type KnownRows, newKnownRows } from './expand.ts';
+import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
 import type { Hands } from './hands.ts';
+import {
+  type LengthPlan,
+  lengthAsked,
+  type Measured,
+  measureOn,
+  newMeasured,
+  passesTo,
+} from './length.ts';
 import { mark, restore } from './mark.ts';
 import { joinedBy } from './pieces.ts';
 import type { Asked, Choices } from './readings.ts';
@@ -93,6 +101,7 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     settled: new Map(),
     orders: [...setting.orders],
     seen: new Map(),
+    measured: newMeasured(),
   };
   hands.bench.limit.moves = MOST_MOVES;
   for (const index of setting.part.instructions.keys()) workInstruction(run, index);
@@ -109,6 +118,7 @@ interface Run extends PartRun {
   readonly orders: StandingOrder[];
   /** How often each label was worked, for ids. */
   readonly seen: Map<string, number>;
+  readonly measured: Measured;
 }
 
 function workInstruction(run: Run, index: number): void {
@@ -122,14 +132,17 @@ function workInstruction(run: Run, index: number): void {
     to: order.to + from,
   }));
   run.orders.push(...orders);
-  const expansion = expand(placed, progress.known, {
+  const settled: Setting = {
     sizeIndex: hands.sizeIndex,
     sizes: setting.sizes,
     otherParts: setting.otherParts,
     orders: run.orders,
     index,
     most: 100_000,
-  });
+    length: null,
+  };
+  const length = lengthFor(run, placed, settled);
+  const expansion = expand(placed, progress.known, { ...settled, length });
   if (expansion.omitted) {
     run.rows.push(recordOf(run, { placed, index, facts: [], verdict: 'omitted' }));
     return;
@@ -154,10 +167,25 @@ const uncounted = (task: Task): Task => ({ ...task, asks: { ...task.asks, counts
  * does.
  */
 function worksShaping(run: Run, tasks: readonly Task[]): boolean {
-  const { hands, progress } = run;
+  const { progress } = run;
   const first = tasks[0];
   const last = tasks.at(-1);
   if (!first || !last || first.asks.counts.length === 0 || tasks.length > 200) return false;
+  return onTrial(run, (trial, back) => {
+    workTask(trial, first, []);
+    const misses = trial.rows[0]?.facts.some((f) => f.kind === 'count') ?? false;
+    if (!misses) return false;
+    back();
+    trial.progress = { ...progress };
+    trial.rows.length = 0;
+    for (const task of tasks) workTask(trial, task === last ? task : uncounted(task), []);
+    return trial.rows.at(-1)?.verdict === 'proven' && trial.needs.length === 0;
+  });
+}
+
+/** Works on trial and takes it back: what is found stays. `back` does so in mid-trial. */
+function onTrial<T>(run: Run, find: (trial: Run, back: () => void) => T): T {
+  const { hands, progress } = run;
   const start = mark(hands);
   const trial: Run = {
     ...run,
@@ -175,17 +203,32 @@ function worksShaping(run: Run, tasks: readonly Task[]): boolean {
     hands.history.length = historyLength;
     hands.joined.length = joinedLength;
   };
-  workTask(trial, first, []);
-  const misses = trial.rows[0]?.facts.some((f) => f.kind === 'count') ?? false;
-  if (misses) {
-    back();
-    trial.progress = { ...progress };
-    trial.rows.length = 0;
-    for (const task of tasks) workTask(trial, task === last ? task : uncounted(task), []);
-  }
-  const fits = misses && trial.rows.at(-1)?.verdict === 'proven' && trial.needs.length === 0;
+  const found = find(trial, back);
   back();
-  return fits;
+  return found;
+}
+
+/** How often an order to a length goes over its rows: one pass is worked on trial and measured. */
+function lengthFor(run: Run, placed: PlacedInstruction, setting: Setting): LengthPlan | null {
+  const { bench } = run.hands;
+  const measure = lengthAsked(placed.instruction);
+  if (measure === null) return null;
+  if (!bench.heights.known()) return { kind: 'open', why: 'gauge' };
+  if (measure === 'said') return { kind: 'open', why: 'said' };
+  const { mm, since } = measure;
+  if (mm === null || since === null || (since === 'start' && run.setting.part.continues)) {
+    return { kind: 'open', why: 'words' };
+  }
+  const before = measureOn(run.measured, run.rows, bench);
+  return onTrial(run, (trial) => {
+    const { tasks, pass } = expandOnTrial(placed, run.progress.known, setting);
+    for (const task of tasks.slice(0, pass.from)) workTask(trial, task, []);
+    const lead = trial.rows.length;
+    for (const task of tasks.slice(pass.from, pass.to)) workTask(trial, task, []);
+    const rows = { lead: trial.rows.slice(0, lead), pass: trial.rows.slice(lead) };
+    if (rows.pass.length !== pass.to - pass.from) return { kind: 'open', why: 'rows' };
+    return passesTo({ wantedMm: mm, since, before, ...rows }, bench);
+  });
 }
 
 function workTask(run: Run, task: Task, facts: readonly Fact[]): void {

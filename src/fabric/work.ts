@@ -12,6 +12,7 @@ import {
   type RowRecord,
 } from './fabric.ts';
 import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
+import { newHeights } from './heights.ts';
 import { newKindTable } from './kinds.ts';
 import { keyOf } from './parked.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
@@ -42,6 +43,7 @@ export function work(manuscript: Manuscript): Fabric {
     yarns: [...manuscript.head.yarns],
     terms: manuscript.terms.terms,
     specials: specialsOf(manuscript),
+    heights: newHeights(manuscript),
     limit: { stitches: MOST_STITCHES, moves: 0, most: MOST_STITCHES },
   };
   const shop: Shop = {

@@ -2,7 +2,7 @@
  * The sheet of a pattern: what it measures, takes and lasts, in every size, by its own gauge or by
  * another maker's. Sizes come from counts and gauge; yarn and hours from every stitch made.
  */
-import type { Cloth, Fabric } from '../fabric/index.ts';
+import type { Cloth, Fabric, Fact } from '../fabric/index.ts';
 import {
   fabricGauge,
   type GaugeCount,
@@ -204,6 +204,23 @@ function observationsOf({ weighings, tallies, own, names }: Calibration): Observ
   return [...swatches, ...testers];
 }
 
+/** What rows that go on to a length mean for the figures. */
+function lengthsSaid(facts: readonly Fact[]): string[] {
+  const isShort = facts.some((fact) => fact.kind === 'open-length' && fact.why !== 'said');
+  return [
+    ...(isShort
+      ? [
+          'A length that is worked "until it measures" was worked once: sizes and yarn are short of it.',
+        ]
+      : []),
+    ...(facts.some(({ kind }) => kind === 'to-length')
+      ? [
+          'Rows worked "until it measures" were counted by the pattern\'s own gauge; with another gauge it is another number of rows to the same length.',
+        ]
+      : []),
+  ];
+}
+
 function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[] {
   const said: string[] = [];
   const gauge = fabricGauge(gauges, 'w0');
@@ -226,11 +243,7 @@ function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[
       `${unsure} of ${rows.length} rows are unread or unchecked: all figures lean on what could be worked.`,
     );
   }
-  if (rows.some(({ facts }) => facts.some(({ kind }) => kind === 'open-length'))) {
-    said.push(
-      'A length that is worked "until it measures" was worked once: sizes and yarn are short of it.',
-    );
-  }
+  said.push(...lengthsSaid(rows.flatMap(({ facts }) => facts)));
   said.push('Blocking, stretch in use and the filling are not in the figures.');
   return said;
 }

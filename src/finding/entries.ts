@@ -225,7 +225,7 @@ export const entries: readonly Entry[] = [
   {
     code: 'open-length',
     severity: 'note',
-    title: '{row} is worked to a length; without a gauge nothing says how many rows that is.',
+    title: '{row} is worked to a length; {why}.',
   },
   {
     code: 'pattern-incomplete',

@@ -273,9 +273,10 @@ export const openCount: Message<{
   row: string;
 }> = message('open-count');
 
-/** note: {row} is worked to a length; without a gauge nothing says how many rows that is. */
+/** note: {row} is worked to a length; {why}. */
 export const openLength: Message<{
   row: string;
+  why: string;
 }> = message('open-length');
 
 /** note: The head of the pattern does not give {missing}. */

@@ -31,6 +31,10 @@ export function fabricGauge(gauges: Gauges, fabric: string): Gauge {
   return gaugeOf(fabric, estimated(gauges, stem));
 }
 
+/** Is any gauge given that tells a stitch's size? Without one all sizes lean on the yarn alone. */
+export const isCounted = (gauges: Gauges): boolean =>
+  gauges.records.some((record) => knownOf(record, gauges) !== null);
+
 /** Height of a row of this stitch beside others: tall stitches set the height of their row. */
 function stemFor({ terms }: Gauges, fabric: string): StemId | null {
   const id = STEMS.find((stem) => stem.id === fabric)?.id;

@@ -19,6 +19,7 @@ export type {
   Loop,
   LoopStep,
   MarkStep,
+  Measure,
   NotWorkedStep,
   Noun,
   NounKind,

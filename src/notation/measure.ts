@@ -1,8 +1,10 @@
 /** Lengths in orders: "until piece measures 30 cm", "for 4 in", "12\"", "to desired length". */
 
+import { sinceOf } from './measure-since.ts';
 import { isWord, kindAt, type Reader, valueAt, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
+import type { Measure } from './tree.ts';
 
 /** Millimetres of a length here ("30 cm", "4½ in"), or `null`; the reader moves behind it. */
 function readLength(r: Reader): number | null {
@@ -40,7 +42,7 @@ function unitFactor(r: Reader): number {
  * "until piece measures 30 cm / 12 in from beg", "to desired length", "until long enough". The
  * reader stands on "until", "to" or "for". `null`: no measure here.
  */
-export function readMeasure(r: Reader): { readonly mm: number | null } | null {
+export function readMeasure(r: Reader): Measure | null {
   const start = r.at;
   if (!isWord(r, W.to) && !isWord(r, W.for) && !isWord(r, W.over)) return null;
   let open = false;
@@ -51,7 +53,7 @@ export function readMeasure(r: Reader): { readonly mm: number | null } | null {
       const mm = kind === T.number ? readLength(r) : null;
       if (mm !== null) {
         secondUnit(r);
-        return { mm };
+        return { mm, since: sinceOf(r, start) };
       }
       if (kind === T.number && !open) break;
     } else if (kind !== T.word && kind !== T.open) break;
@@ -60,7 +62,7 @@ export function readMeasure(r: Reader): { readonly mm: number | null } | null {
     // "until work measures" speaks of the piece; "to work 5 sc" of work to do.
     if ((sense === W.work && !isWord(r, W.measures, 1)) || sense === W.turn) break;
   }
-  if (open) return { mm: null };
+  if (open) return { mm: null, since: null };
   r.at = start;
   return null;
 }

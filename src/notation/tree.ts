@@ -332,8 +332,8 @@ export interface RowsAgainStep extends Span {
   readonly times: Numbers | null;
   /** "for 12 more rows": rows in all rather than passes. */
   readonly moreRows: Numbers | null;
-  /** "until piece measures 20 cm": mm; null inside where no length can be read ("desired length"). */
-  readonly measure: { readonly mm: number | null } | null;
+  /** "until piece measures 20 cm". */
+  readonly measure: Measure | null;
   /** "ending with row 3". */
   readonly endingWith: number | null;
   /** Rows named after "then". */
@@ -342,12 +342,20 @@ export interface RowsAgainStep extends Span {
   readonly even: boolean;
 }
 
+/** A length that is worked to, or for. */
+export interface Measure {
+  /** `null` where no single length can be read ("desired length", one for each size). */
+  readonly mm: number | null;
+  /** Measured from the beginning of the part, from this order on, or not known from where. */
+  readonly since: 'start' | 'here' | null;
+}
+
 /** "work even", "continue in pattern", "no change", with or without "for 10 rows". */
 export interface EvenStep extends Span {
   readonly kind: 'even';
   readonly stitch: StitchTerm | null;
   readonly rows: Numbers | null;
-  readonly measure: { readonly mm: number | null } | null;
+  readonly measure: Measure | null;
 }
 
 /** "place marker", "stuff", "attach eyes", "see photo", "mark it": understood, changes nothing. */

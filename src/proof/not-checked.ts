@@ -2,9 +2,10 @@
  * What nobody should take for proven: a sentence each. What the hands left untried they tell
  * themselves (`Fabric.notChecked`); this is the rest.
  */
-import type { Fabric, RowRecord } from '../fabric/index.ts';
+import type { Fabric, Fact, RowRecord } from '../fabric/index.ts';
 import { counted, noun } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
+import { lengthsByGauge } from './lengths.ts';
 import { listed, rowName } from './names.ts';
 import { newScene, type Scene } from './scene.ts';
 import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
@@ -15,6 +16,7 @@ export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
   return [
     ...rowsLeft(scene),
     ...lengths(scene),
+    ...lengthsByGauge(scene),
     ...places(scene),
     ...charts(scene),
     ...numbersSilent(scene),
@@ -72,10 +74,14 @@ function rowsLeft(scene: Scene): string[] {
 
 /** Rows to a length, and chains without a number. */
 function lengths(scene: Scene): string[] {
-  const has = (kind: 'open-length' | 'open-count') => (row: RowRecord) =>
-    row.facts.some((fact) => fact.kind === kind);
-  const length = namesOf(scene, has('open-length'));
-  const chain = namesOf(scene, has('open-count'));
+  const has = (isOne: (fact: Fact) => boolean) => (row: RowRecord) => row.facts.some(isOne);
+  // Where a number of rows stands beside the length, they are worked as often as it says.
+  const once = has((fact) => fact.kind === 'open-length' && fact.why !== 'said');
+  const length = namesOf(scene, once);
+  const chain = namesOf(
+    scene,
+    has(({ kind }) => kind === 'open-count'),
+  );
   return [
     ...(length
       ? [`How many rows are worked to a length: ${length}. They are worked once here.`]

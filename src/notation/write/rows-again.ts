@@ -1,5 +1,5 @@
 /** "rep rnd 4", "rep last 2 rows 3 more times", "as rows 4-7 of Front", "work even for 10 rows". */
-import type { EvenStep, Numbers, RowsAgainStep } from '../tree.ts';
+import type { EvenStep, Measure, Numbers, RowsAgainStep } from '../tree.ts';
 import { isOne, writeMoreTimes, writeNumbers, writeRows } from './numbers.ts';
 import { writeStitch } from './stitch.ts';
 import type { Voice } from './voice.ts';
@@ -44,7 +44,9 @@ const rowsOf = (n: Numbers, more: string, voice: Voice): string =>
   `${writeNumbers(n, voice)} ${more}${isOne(n) ? voice.course : `${voice.course}s`}`;
 
 /** Lengths are held in mm and written in cm; inches come out as cm with two places (2.54 each). */
-function measured(measure: { readonly mm: number | null }): string {
-  if (measure.mm === null) return 'until piece measures desired length';
-  return `until piece measures ${Math.round(measure.mm * 10) / 100} cm`;
+function measured({ mm, since }: Measure): string {
+  if (mm === null) return 'until piece measures desired length';
+  const length = `${Math.round(mm * 10) / 100} cm`;
+  if (since === 'here') return `for ${length}`;
+  return `until ${since === 'start' ? 'piece' : 'length'} measures ${length}`;
 }

@@ -1,13 +1,25 @@
 /** Lengths and numbers that are left to the maker. */
+import type { OpenLength } from '../../fabric/index.ts';
 import { type Finding, openCount, openLength } from '../../finding/index.ts';
 import { rowName } from '../names.ts';
 import { orderAt } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
 
+const WHY: Readonly<Record<OpenLength, string>> = {
+  gauge: 'without a gauge nothing says how many rows that is',
+  words: 'the words do not tell one length and where it is measured from',
+  rows: 'the height of its rows, or of those before, is not known',
+  shape: 'the piece grows or narrows, so its rows do not add up to it',
+  reached: 'by the gauge it is as long before this',
+  many: 'by the gauge that would be more stitches than any piece has',
+  said: 'the number of rows beside it is taken',
+};
+
 export function lengthLeftOpen(scene: Scene, found: Sightings<'open-length'>): Finding {
   const { first, rows, sizes } = found;
   const at = orderAt(scene, first, 'rows-again', 'even');
-  return openLength(at, { row: rowName(scene, first.row) }, { rows, sizes });
+  const words = { row: rowName(scene, first.row), why: WHY[first.fact.why] };
+  return openLength(at, words, { rows, sizes });
 }
 
 /** Told once, at the chain: the first row worked into it is the one that is meant. */

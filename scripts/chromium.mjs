@@ -21,12 +21,21 @@ export function installChromium() {
   if (chromium() !== undefined) return;
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     console.log('Installing chromium with apt-get (browser tests need it, and there is none)...');
-    const options = { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
-    spawnSync('apt-get', ['update'], options);
-    spawnSync('apt-get', ['install', '-y', '--no-install-recommends', 'chromium'], options);
+    for (const task of [['update'], ['install', '-y', '--no-install-recommends', 'chromium']]) {
+      if (!aptGet(task)) break;
+    }
   }
   if (chromium() !== undefined) return;
   console.log(
     'No Chromium was found: browser tests are skipped. Install it, or name one in CHROMIUM.',
   );
+}
+
+/** Runs one task of apt-get, whose many lines are shown only if it fails. */
+function aptGet(task) {
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  const done = spawnSync('apt-get', task, { encoding: 'utf8', env, maxBuffer: 1 << 28 });
+  if (done.status === 0) return true;
+  console.log(`apt-get ${task.join(' ')} failed:\n${done.error?.message ?? done.stderr}`);
+  return false;
 }

@@ -143,11 +143,13 @@ function ordinal(r: Reader, draft: LabelDraft): boolean {
   return true;
 }
 
-/** "1 row:", "9-14 row:", "4 - 8 rows:". */
+/** "1 row:", "9-14 row:", "4 - 8 rows:", "1. row:" as many languages number. */
 function numberFirst(r: Reader, draft: LabelDraft): boolean {
   if (kindAt(r) !== T.number) return false;
   const start = r.at;
-  const closes = readLabelNumbers(r, draft) && isRowWord2(r) ? kindAt(r, 1) : T.end;
+  const read = readLabelNumbers(r, draft);
+  if (read && kindAt(r) === T.stop && isRowWord(r, 1)) r.at++;
+  const closes = read && isRowWord2(r) ? kindAt(r, 1) : T.end;
   if (closes !== T.colon && closes !== T.stop && closes !== T.dash && closes !== T.close) {
     r.at = start;
     draft.numbers = [];

@@ -4,7 +4,7 @@
  * a number and a count.
  */
 
-import { fromOf, isGlued, isWord, kindAt, type Reader, toOf, valueAt } from './reader.ts';
+import { fromOf, isGlued, isWord, kindAt, type Reader, spelled, toOf, valueAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers } from './tree.ts';
@@ -27,10 +27,21 @@ export function readNumbers(r: Reader): Numbers | null {
   const start = r.at;
   const n = valueAt(r);
   r.at++;
+  if (kindAt(r) === T.open && saidTwice(r, n)) r.at += 3;
   const more = bracketedSizes(r) ?? plainSizes(r, start);
   const values = more === null ? loneValue(n) : [n, ...more];
   return { from: fromOf(r, start), to: toOf(r), values };
 }
+
+/** "chain four (4)": a number in words with its figure behind it, which is no count. */
+const saidTwice = (r: Reader, n: number): boolean =>
+  kindAt(r, 1) === T.number &&
+  valueAt(r, 1) === n &&
+  kindAt(r, 2) === T.close &&
+  !isFigure(spelled(r, r.at - 1)) &&
+  isFigure(spelled(r, r.at + 1));
+
+const isFigure = (word: string): boolean => /^\d/.test(word);
 
 /** "- (-, 29, 31)": the first size has none of it. */
 function dashedNumbers(r: Reader): Numbers | null {

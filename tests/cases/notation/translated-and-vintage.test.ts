@@ -5,6 +5,11 @@ import { tree } from './shown.ts';
 describe('pasted rows', () => {
   test.each([
     ['1 row: 7 scв MR', 'row 1: 7 sc @this ring'],
+    ['4. row: (sc in next st, inc)*7 (21)', 'row 4: (<sc @next st; inc> x7 = 21'],
+    ['9-12. row: sc into each st around (28)', 'row 9,10,11,12: sc @each st ->end = 28'],
+    ['chain seven (7)', 'ch 7'],
+    ['chain 7 (7)', 'ch 7 = 7 chain'],
+    ['chain seven (8)', 'ch 7 = 8 chain'],
     ['9-14 row: 40 sc (6 rows)', 'row 9..14: 40 sc = 6 row'],
     ['3 row: (1 sc, ınc) * 7 (21)', 'row 3: (<1 sc; inc> x7 = 21'],
     ['R2: (inc) 7 times {14 sts}', '# 2: (<inc> x7 = 14 stitch'],

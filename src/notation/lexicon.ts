@@ -92,6 +92,7 @@ export const SPELLINGS = {
   total: 'total totalling totaling',
   turn: 'turn turned',
   join: 'join joined joining connect unite rejoin attach joins connecting jn connect',
+  re: 're',
   close: 'close',
   fasten: 'fasten finish break bind tie cut fastened',
   off: 'off',

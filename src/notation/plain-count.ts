@@ -116,8 +116,10 @@ export function barePlainCount(r: Reader, run: Run): boolean {
     isWord(r, W.total) ||
     isWord(r, W.in) ||
     (fresh && unit && opensOrder(r, r.at));
+  // "(1ch, 3 tr) 3 times. 1ch, join": a chain that leads on to the join.
+  const leadsOn = item?.unit === 'chain' && close === T.comma;
   r.at = start;
-  if (!item || !ends) return false;
+  if (!item || !ends || leadsOn) return false;
   if (!unit && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }

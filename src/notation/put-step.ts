@@ -55,6 +55,18 @@ function otherSideBehind(r: Reader, work: WorkStep): Step | null {
   return { kind: 'other-side', chains: null, rowEnds: false, from: work.from, to: toOf(r) };
 }
 
+/** "sc in the bottom of next 21 ch": the same turn to the chain's other side, said by its loops. */
+function bottomOfChains(work: WorkStep): Step[] | null {
+  const chains = work.place?.pick === 'same' ? work.place.of : null;
+  const many = chains?.pick === 'each' || (chains?.n?.values[0] ?? 1) > 1;
+  if (!many || chains?.nouns[0]?.kind !== 'chain') return null;
+  const span = { from: work.from, to: work.to };
+  return [
+    { kind: 'other-side', chains: null, rowEnds: false, ...span },
+    { ...work, place: chains },
+  ];
+}
+
 /** The stitches that go there: as many as are said, before the name or of the chains. */
 function sideWork(r: Reader, work: WorkStep): WorkStep {
   let n = work.n;
@@ -71,7 +83,9 @@ export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): vo
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
   run.aside = false;
   const beneath = otherSideBehind(r, work);
-  if (beneath) run.out.push(beneath, sideWork(r, work));
+  const bottom = bottomOfChains(work);
+  if (bottom) run.out.push(...bottom);
+  else if (beneath) run.out.push(beneath, sideWork(r, work));
   else if (layersAhead(r)) {
     const step = readLayers(r, r.at);
     run.out.push({ ...step, from: work.from });

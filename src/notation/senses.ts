@@ -150,6 +150,7 @@ export const W: Readonly<Record<WordSense, number>> = {
   post: 140,
   previous: 141,
   r: 142,
+  re: 207,
   remaining: 143,
   repeat: 144,
   right: 145,

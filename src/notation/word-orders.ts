@@ -36,7 +36,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { readRowsAgain } from './rows-again.ts';
-import { putWords, type Run } from './run.ts';
+import { lastWork, putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place, Step } from './tree.ts';
@@ -90,6 +90,7 @@ opens((r) => readUnworked(r), W.leave);
 opens((r) => readChange(r), W.change);
 opens((r) => readDrop(r), W.drop, W.pick, W.carry);
 opens((r) => readWithYarn(r), W.using, W.with);
+opens((r) => goesOnWith(r), W.continue);
 opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
 opens((r) => toTurn(r), W.to);
 opens((r) => measured(r), W.to);
@@ -103,6 +104,8 @@ opens((r, run) => (isWord(r, W.not, 1) ? readCountsHere(r, run) : null), W.does)
 opens((r) => readNot(r), W.not, W.dont, W.without);
 opens((r) => done(joinByStitch(r)), W.join, W.close);
 opens((r) => joined(r), W.join, W.close);
+opens((r) => (isWord(r, W.join, 2) ? joinedAgain(r) : null), W.re);
+opens((r, run) => onAround(r, run), W.around, W.across);
 opens(
   (r) => (startsFastenOff(r) ? readFastenOff(r, false, r.at) : null),
   W.fasten,
@@ -244,6 +247,38 @@ const ALL = { pick: 'each', nth: null, fromHook: false, each: true } as const;
 function joined(r: Reader): Step | null {
   const join = readJoin(r);
   return join ? settleTarget(join) : null;
+}
+
+/** "Continuing in Colour B", "continue with white". */
+function goesOnWith(r: Reader): Step | null {
+  if (!isWord(r, W.in, 1) && !isWord(r, W.with, 1) && !isWord(r, W.using, 1)) return null;
+  const start = r.at++;
+  const yarn = readWithYarn(r);
+  if (yarn) return { ...yarn, from: fromOf(r, start) };
+  r.at = start;
+  return null;
+}
+
+/** "Re-join". */
+function joinedAgain(r: Reader): Step | null {
+  const start = r.at;
+  if (kindAt(r, 1) !== T.dash) return null;
+  r.at += 2;
+  const join = joined(r);
+  if (join) return { ...join, from: fromOf(r, start) };
+  r.at = start;
+  return null;
+}
+
+/** "hdc in same st and around": the stitch just named goes on, one in each. */
+function onAround(r: Reader, run: Run): Step | null {
+  const work = lastWork(run);
+  const linked = isWord(r, W.and, -1) || isWord(r, W.afterwards, -1);
+  if (!linked || !work?.place || work.until || work.n !== null || !clauseEnds(r, 1)) return null;
+  r.at++;
+  const span = { from: fromOf(r, r.at - 1), to: toOf(r) };
+  const word = spelled(r, r.at - 1);
+  return { ...work, ...span, place: null, until: { kind: 'end', word, ...span } };
 }
 
 function invisibleJoin(r: Reader): Step | null {

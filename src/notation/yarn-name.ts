@@ -17,6 +17,7 @@ const COLOURS = new Set(
 export function readYarnName(r: Reader): string | null {
   const start = r.at;
   let labelled = false;
+  if (isWord(r, W.the) && isWord(r, W.color, 2)) r.at++;
   if (
     /^(next|new|contrast|contrasting|main|first|second|third|different|another)$/.test(
       spelled(r, r.at),
@@ -41,8 +42,9 @@ function nameHere(r: Reader, labelled: boolean): string | null {
   const word = r.text.slice(from, r.base + (r.to[token] ?? 0));
   const lower = word.toLowerCase();
   const known = r.known.yarns.has(word) || r.known.yarns.has(lower);
-  const letter = /^[A-Z]$/.test(word) || (labelled && /^[\da-z]$/i.test(word));
-  const coded = isWord(r, W.mc) || lower === 'cc' || lower === 'mc';
+  const letter = /^[A-Z]$/.test(word) || (labelled && isNumbered(r, word));
+  // "CA", "CB", "CC": colour A, B, C.
+  const coded = isWord(r, W.mc) || lower === 'cc' || lower === 'mc' || /^C[A-F]$/.test(word);
   if (!known && !letter && !coded && !COLOURS.has(lower)) return null;
   r.at++;
   let to = r.base + (r.to[token] ?? 0);
@@ -54,6 +56,10 @@ function nameHere(r: Reader, labelled: boolean): string | null {
   if (isWord(r, W.color)) r.at++;
   return r.text.slice(from, to);
 }
+
+/** "Colour 2", "colour B", "Colour Two". */
+const isNumbered = (r: Reader, word: string): boolean =>
+  /^[\da-z]$/i.test(word) || (kindAt(r) === T.number && /^[A-Z]/.test(word));
 
 function joinsOn(r: Reader, first: string): boolean {
   if (kindAt(r) === T.number) return r.from[r.at] === r.to[r.at - 1];

@@ -5,6 +5,15 @@ import { tree } from './shown.ts';
 describe('pasted rows', () => {
   test.each([
     ['1 row: 7 scв MR', 'row 1: 7 sc @this ring'],
+    ['Ch 2, hdc in same st and around, join (70)', 'ch 2; hdc @same st; hdc ->end; join = 70'],
+    ['dc in next st, 1 ch around', 'dc @next st; ch 1; "around"'],
+    ['Rnd 1: Sc in next 9 ch, 3 sc in next ch, sc in the bottom of next 9 ch', 'round 1: sc @next 9 chain; 3 sc @next chain; other-side; sc @next 9 chain'],
+    ['sc in the bottom of the ch-1', 'sc @same of (@this start-chain1)'],
+    ['Row 5: Re-join main colour, 1ch, 1dc in each st to end', 'row 5: join yarn main colour; ch 1; 1 dc @each st ->end'],
+    ['3ch, 2tr into ring, (1ch, 3tr) 3 times. 1ch, join with ss to top of 3ch. Fasten off.', 'ch 3; 2 tr @this ring; (<ch 1; 3 tr> x3; ch 1; join @top of (@this start-chain3); fasten-off'],
+    ['Continuing in Colour Three, work (3tr, 1ch, 3tr) into each corner space', 'yarn with Three; {3 tr; ch 1; 3 tr} @each corner'],
+    ['*ch 3, sc in next sc, repeat from * around changing to the next color in the last sc of the round.', '*<ch 3; sc @next sc> ->end; yarn change the next color'],
+    ['End off CA and join CB', 'fasten-off; join yarn CB'],
     ['4. row: (sc in next st, inc)*7 (21)', 'row 4: (<sc @next st; inc> x7 = 21'],
     ['9-12. row: sc into each st around (28)', 'row 9,10,11,12: sc @each st ->end = 28'],
     ['chain seven (7)', 'ch 7'],

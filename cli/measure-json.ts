@@ -74,15 +74,17 @@ function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeS
       to: Number(hours.to.toFixed(1)),
       because: hours.because,
     },
-    leans: leans.map(({ name, until, lean, remedies }) => ({
+    leans: leans.map(({ name, what, at, until, lean, remedies }) => ({
       name,
+      what,
+      at,
       until,
       stitches: { from: tidy(lean.stitches.from), to: tidy(lean.stitches.to) },
       mm: { from: Math.round(lean.mm.from), to: Math.round(lean.mm.to) },
       knownRounds: lean.knownRounds,
       unknownRounds: lean.unknownRounds,
       because: lean.because,
-      remedies,
+      remedies: remedies.map((remedy) => ({ ...remedy, leavesUpTo: tidy(remedy.leavesUpTo) })),
     })),
     otherCounts: refits.map(({ name, count, wantedMm, sameCountMm, demands, others }) => ({
       name,

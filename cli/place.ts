@@ -8,8 +8,10 @@ import {
   type FitAsked,
   filledMiddle,
   fitChart,
+  leanBefore,
   letterWords,
   type Manuscript,
+  type PieceLean,
   type Position,
   readGauges,
   stitchesOf,
@@ -38,6 +40,8 @@ interface Ground {
   readonly closing: FitAsked['closing'];
   readonly mesh: Mesh;
   readonly box: BoxMeasure | null;
+  /** How far the start of round has gone by then; `null` where no pattern tells, or hardly at all. */
+  readonly lean: PieceLean | null;
 }
 
 type Mesh = NonNullable<MeshWords>;
@@ -58,6 +62,7 @@ export async function place(lines: readonly string[], asked: PlaceAsked): Promis
   const found = fitChart({ ...wish, margin: asked.margin });
   const report = [
     ...groundWords(ground, found),
+    ...leanWords(ground),
     ...positionWords(motif, ground, found, asked),
     ...countWords(ground, found, asked),
     ...otherHeights(words, ground, asked),
@@ -75,8 +80,9 @@ async function groundFrom(asked: PlaceAsked): Promise<Ground> {
   if (asked.pattern !== undefined) return fromPattern(asked.pattern, asked);
   const mesh = meshFrom(asked.mesh) ?? USUAL_MESH;
   const box = boxFrom(asked.gauge, mesh);
-  if (asked.around !== undefined) return { boxes: asked.around, closing: 'round', mesh, box };
-  return { boxes: asked.across ?? 0, closing: 'flat', mesh, box };
+  if (asked.around !== undefined)
+    return { boxes: asked.around, closing: 'round', mesh, box, lean: null };
+  return { boxes: asked.across ?? 0, closing: 'flat', mesh, box, lean: null };
 }
 
 /** The classic mesh (common practice), where neither option nor pattern names one. */
@@ -112,6 +118,7 @@ async function fromPattern(file: string, asked: PlaceAsked): Promise<Ground> {
     closing: row.ring ? 'round' : 'flat',
     mesh,
     box: boxFrom(asked.gauge, mesh) ?? boxOf(manuscript, mesh),
+    lean: leanBefore(row, { manuscript, fabric }),
   };
 }
 
@@ -152,6 +159,19 @@ function groundWords({ boxes, closing, mesh: { gap } }: Ground, found: Fit): str
   return [
     `The piece: ${boxesWord(boxes)} around, ${sum}; its front is the first half, ${half}.`,
     'The round is taken to start at the side. Where it starts elsewhere, count from there.',
+  ];
+}
+
+/** The places below are by count; what the lean of the start adds to that is said beside them. */
+function leanWords({ lean, closing, mesh }: Ground): string[] {
+  if (closing !== 'round') return [];
+  if (!lean) return ['The lean of the start of round is not counted in.'];
+  const { from, to } = lean.lean.stitches;
+  const boxesOn = Math.round((from + to) / 2 / (mesh.gap + 1));
+  const onward = boxesOn > 0 ? `; ${boxesWord(boxesOn)} further on would allow for it` : '';
+  return [
+    `By then the start of round has wandered ${Math.round(from)} to ${Math.round(to)} stitches, to the right for ` +
+      `right-handers${onward}. The places below are by count alone.`,
   ];
 }
 

@@ -13,7 +13,8 @@ import {
   wrap,
   type YarnNeed,
 } from '../../src/index.ts';
-import { leanLines, refitLines } from './sheet-more.ts';
+import { leanLines } from './lean.ts';
+import { refitLines } from './refit.ts';
 import { sizesTable } from './sizes-table.ts';
 
 export interface SheetLayout {

@@ -1,6 +1,8 @@
 export type { Figure } from './figure.ts';
 export { figureFindings } from './findings.ts';
 export type { Hours } from './hours.ts';
+export type { Remedy } from './lean-remedies.ts';
+export { leanBefore, type PieceLean } from './leans.ts';
 export { type MeasureOptions, measure, type Sheet, type SizeSheet } from './measure.ts';
 export type {
   Form,

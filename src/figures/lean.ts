@@ -19,9 +19,12 @@ export interface Lean {
   /** Over all rounds whose lean is known. */
   readonly stitches: LeanRange;
   readonly mm: LeanRange;
+  /** Of one round that leans, the mean over these; nought where none does. */
+  readonly perRound: LeanRange;
   readonly knownRounds: number;
   /** Rounds of fabrics that nobody has measured. */
   readonly unknownRounds: number;
+  /** Every round is worked back over the one beneath. */
   readonly isTurned: boolean;
   readonly isOwn: boolean;
   readonly because: string;
@@ -61,24 +64,29 @@ export function leanOfRound({ size }: SizedRow, own: OwnLean): LeanRange | null 
 /** Lean of the rounds from the first to the last of a piece; `null` for rows that are no rounds. */
 export function leanOf(rows: readonly SizedRow[], own: OwnLean): Lean | null {
   if (rows.length < 2 || !rows.every(({ row }) => row.ring)) return null;
-  const sides = new Set(rows.map(({ row }) => row.side));
-  const isTurned = sides.size > 1;
   let stitches = NO_LEAN;
   let mm = NO_LEAN;
-  let unknownRounds = 0;
-  for (const row of rows) {
+  let unknown = 0;
+  let turned = 0;
+  let leaning = 0;
+  rows.forEach((row, at) => {
+    // The first round is turned where the second is.
+    const isTurned = row.row.side !== (rows[at - 1] ?? rows[1]!).row.side;
     const lean = isTurned ? NO_LEAN : leanOfRound(row, own);
-    if (!lean) unknownRounds++;
-    const perStitch = row.size.width.mm / Math.max(1, row.size.places);
+    if (isTurned) turned++;
+    else if (lean) leaning++;
+    else unknown++;
     stitches = plus(stitches, lean ?? NO_LEAN, 1);
-    mm = plus(mm, lean ?? NO_LEAN, perStitch);
-  }
+    mm = plus(mm, lean ?? NO_LEAN, row.size.width.mm / Math.max(1, row.size.places));
+  });
+  const isTurned = turned === rows.length;
   const isOwn = own.byStem.size > 0 || own.mesh !== null;
   return {
     stitches,
     mm,
-    knownRounds: rows.length - unknownRounds,
-    unknownRounds,
+    perRound: plus(NO_LEAN, stitches, 1 / Math.max(1, leaning)),
+    knownRounds: rows.length - unknown,
+    unknownRounds: unknown,
     isTurned,
     isOwn,
     because: becauseOf(isTurned, isOwn),
@@ -94,44 +102,4 @@ function becauseOf(isTurned: boolean, isOwn: boolean): string {
   if (isTurned) return 'Rounds that are turned hardly lean (common practice).';
   if (isOwn) return "The lean of the designer's own swatch.";
   return 'A third to half a stitch a round in single crochet through both loops (common practice).';
-}
-
-export interface Remedy {
-  readonly name: string;
-  /** What is written into the pattern. */
-  readonly words: string;
-  /** What it does and what it costs. */
-  readonly effect: string;
-}
-
-/** Ways to live with the lean, each as words for the pattern; empty where there is hardly any. */
-export function remediesFor({ stitches, isTurned }: Lean, count: number): readonly Remedy[] {
-  const middle = (stitches.from + stitches.to) / 2;
-  if (isTurned || middle < 1) return [];
-  const moved = Math.round(middle);
-  return [
-    {
-      name: 'Turn',
-      words: 'Join with sl st in first st, turn. (at the end of every round)',
-      effect:
-        'The start stays in place. The fabric looks like that worked in rows, and charts are read both ways.',
-    },
-    {
-      name: 'Move the marker on',
-      words: `In every 2nd or 3rd round work 1 more st before you move the marker up; the count stays ${count}.`,
-      effect:
-        'The start stays within half a stitch of its place in single crochet; every 2nd round for half a stitch a round, every 3rd for a third. For spirals.',
-    },
-    {
-      name: 'Move the start once',
-      words: `Before the first round of the motif: sl st in next ${moved} sts; the round begins here from now on.`,
-      effect: `The start goes on leaning, but is where it should be at the motif; in all it would have moved about ${moved} sts.`,
-    },
-    {
-      name: 'Shift the chart',
-      words: `Place the chart ${moved} sts further on than the middle at its first round.`,
-      effect:
-        'The motif is in the middle at that height. Test it on a swatch: it goes on leaning inside the motif.',
-    },
-  ];
 }

@@ -2,7 +2,7 @@
  * The sheet of a pattern: what it measures, takes and lasts, in every size, by its own gauge or by
  * another maker's. Sizes come from counts and gauge; yarn and hours from every stitch made.
  */
-import type { Cloth, Fabric, Fact } from '../fabric/index.ts';
+import type { Fabric, Fact } from '../fabric/index.ts';
 import {
   fabricGauge,
   type GaugeCount,
@@ -15,13 +15,10 @@ import {
 } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { type Observation, type YarnPerStitch, yarnPerStitch } from './calibrate.ts';
-import { chartOver } from './chart-row.ts';
 import { type Hours, hoursFor } from './hours.ts';
-import { type Lean, leanOf, type Remedy, readLean, remediesFor } from './lean.ts';
+import { leansOf, type PieceLean } from './leans.ts';
 import { type PieceSize, pieceSizes } from './part-size.ts';
-import { piecesOf } from './pieces.ts';
 import { type Refit, refit } from './refit.ts';
-import { newSizeTable, rowSize } from './row-size.ts';
 import { seamMetres } from './seams.ts';
 import { type YarnTally, yarnTallies } from './stitch-tally.ts';
 import { readWeighings, type Weighings } from './weighed.ts';
@@ -46,14 +43,6 @@ export interface SizeSheet {
   readonly leans: readonly PieceLean[];
   /** Counts for the size of the pattern's own gauge; empty unless another gauge is asked for. */
   readonly refits: readonly Refit[];
-}
-
-export interface PieceLean {
-  readonly name: string;
-  /** Label of the last row counted: the one before the motif, or the last of all. */
-  readonly until: string;
-  readonly lean: Lean;
-  readonly remedies: readonly Remedy[];
 }
 
 export interface Sheet {
@@ -85,7 +74,7 @@ export function measure(
     sheetOf(scene, names[at] ?? '', {
       pieces: pieceSizes(cloth, fabric, gauges),
       tallies: tallies[at]!,
-      leans: leansOf(cloth, fabric, scene),
+      leans: leansOf(cloth, { manuscript, fabric, gauges }),
       refits: options.gauge ? refit(cloth, { manuscript, fabric, own, other: gauges }) : [],
     }),
   );
@@ -110,25 +99,6 @@ interface Made {
   readonly tallies: readonly YarnTally[];
   readonly leans: readonly PieceLean[];
   readonly refits: readonly Refit[];
-}
-
-/** Under a stitch nobody sees it. */
-const LEAST_LEAN = 1;
-
-function leansOf(cloth: Cloth, fabric: Fabric, { manuscript, gauges }: Scene): PieceLean[] {
-  const own = readLean(manuscript.head.data.lean, manuscript.terms.terms);
-  const table = newSizeTable(gauges, fabric.kinds);
-  return piecesOf(cloth, fabric.kinds).flatMap((piece) => {
-    const rows = piece.rows.map((row) => ({ row, size: rowSize(row, table) }));
-    const motif = rows.findIndex(({ row }) => chartOver(row, manuscript) !== null);
-    // What counts is how far the start has gone where the motif begins.
-    const until = motif > 1 ? rows.slice(0, motif) : rows;
-    const lean = leanOf(until, own);
-    if (!lean || lean.stitches.to < LEAST_LEAN) return [];
-    const { tally, label } = until.at(-1)!.row;
-    const remedies = remediesFor(lean, tally.stitches);
-    return [{ name: piece.name, until: label, lean, remedies }];
-  });
 }
 
 function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {

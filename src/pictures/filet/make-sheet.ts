@@ -5,6 +5,7 @@ import { boxSize, type Gauges } from '../../gauge/index.ts';
 import type { Cell, Chart, Manuscript } from '../../manuscript/index.ts';
 import { STEMS, stemOf } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
+import { leanNotes } from './lean-note.ts';
 import type { Beside, Sheet, SheetBox, SheetRow } from './sheet.ts';
 import { type ChartUse, usesOf } from './uses.ts';
 import { writtenUses } from './written.ts';
@@ -47,7 +48,11 @@ export function sheetOf(
     terms,
     box: boxOf(gauges, mesh.value, options),
     times: Math.max(1, ...uses.flatMap((use) => use?.times ?? [])),
-    notes: [...mesh.notes, ...useNotes(bySize[0] ?? [], uses)],
+    notes: [
+      ...mesh.notes,
+      ...useNotes(bySize[0] ?? [], uses),
+      ...leanNotes(uses, { manuscript, fabric }, hand),
+    ],
   };
 }
 

@@ -11,9 +11,9 @@ import { chartName } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import { absolute, instructionsOf, type Placed, rowIds } from './rows.ts';
 
-/** Words that tell that it is meant; a round's start that wanders to one side is another matter. */
+/** Words that tell that it is meant; a round's start that wanders to one side is no such word by itself. */
 const ON_PURPOSE =
-  /off[- ]?cent(?:re|er)|(?:chart|word|motif|letter\w*)\b[^.]{0,80}to one side|asymmetr|in (?:one|the|a) corner|left on purpose/i;
+  /off[- ]?cent(?:re|er)|(?:chart|word|motif|letter\w*)\b[^.]{0,80}to one side|asymmetr|in (?:one|the|a) corner|left on purpose|allow(?:s|ing)? for the (?:lean|slant|travel)/i;
 
 export function motifs(scene: Scene): Finding[] {
   const { text } = scene.manuscript;

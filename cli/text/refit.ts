@@ -1,4 +1,4 @@
-/** The later parts of the sheet: how the start of round leans, and other counts at another gauge. */
+/** What is on the sheet only when another gauge is asked for: the nearest other counts. */
 import {
   type Figure,
   type Paint,
@@ -18,37 +18,6 @@ const hanging = (text: string, width: number): readonly string[] =>
   wrap('  ', text, Math.max(40, width), '      ');
 
 const bare = (mm: number): Figure => ({ mm, spread: 0.03, how: 'estimate', because: [] });
-
-/** "3 to 5", rounded to whole stitches; "about 1" for one number. */
-function rangeSaid({ from, to }: { readonly from: number; readonly to: number }): string {
-  const [low, high] = [Math.round(from), Math.round(to)];
-  return low === high ? `about ${low}` : `${low} to ${high}`;
-}
-
-export function leanLines({ leans }: SizeSheet, { units, width, paint }: MoreLayout): string[] {
-  if (leans.length === 0) return [];
-  const lines = ['', paint('strong', 'Lean of the start of round')];
-  for (const { name, until, lean, remedies } of leans) {
-    const cm = `${shortFigure(bare(lean.mm.from), units)} to ${shortFigure(bare(lean.mm.to), units)}`;
-    const unknown =
-      lean.unknownRounds > 0
-        ? ` For ${lean.unknownRounds} more rounds only your own swatch knows (lean: in front matter).`
-        : '';
-    const way = lean.isTurned
-      ? ''
-      : ', to the right for right-handers and to the left for left-handers';
-    lines.push(
-      ...hanging(
-        `${name || 'Piece'}: ${rangeSaid(lean.stitches)} stitches (${cm}) over ${lean.knownRounds} rounds up to ${until}${way}. ${lean.because}${unknown}`,
-        width,
-      ),
-      ...remedies.flatMap((remedy) =>
-        wrap('      ', `${remedy.name}: "${remedy.words}" ${remedy.effect}`, width, '          '),
-      ),
-    );
-  }
-  return lines;
-}
 
 export function refitLines({ refits }: SizeSheet, { units, width, paint }: MoreLayout): string[] {
   if (refits.length === 0) return [];

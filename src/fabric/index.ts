@@ -5,6 +5,8 @@ export {
   type RowAccount,
   type TotalsAccount,
 } from './account.ts';
+export { placeBelow } from './below.ts';
+export { type Beside, type ChartUse, firstUseOf, usesOf } from './chart-uses.ts';
 export type { Cloth, Convention, Fabric, RowRecord, Tally, Verdict } from './fabric.ts';
 export { type Fact, type FactKind, MISFITS, type OpenLength, type ToLength } from './facts.ts';
 export type { Kind, KindTable } from './kinds.ts';

@@ -8,6 +8,8 @@ import type { Manuscript } from '../manuscript/index.ts';
 import { lengthsByGauge } from './lengths.ts';
 import { listed, rowName } from './names.ts';
 import { newScene, type Scene } from './scene.ts';
+import { chartsHeldAgainstRows } from './text/chart-differs.ts';
+import { motifsUnplaced } from './text/motif.ts';
 import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
 
 export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
@@ -19,6 +21,7 @@ export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
     ...lengthsByGauge(scene),
     ...places(scene),
     ...charts(scene),
+    ...fronts(scene),
     ...numbersSilent(scene),
     'Finished size is checked only where the pattern states it beside its gauge; how much yarn it takes is not checked.',
     'Photographs, sewing up, stuffing and finishing are not checked.',
@@ -121,7 +124,7 @@ function few(names: readonly string[]): string {
   return more > 0 ? `${once.slice(0, 6).join(', ')} and ${more} more` : listed(once);
 }
 
-/** Charts that no row works. */
+/** Charts that no row works, and that no written rows were held against. */
 function charts(scene: Scene): string[] {
   const used = new Set<string>();
   let any = false;
@@ -133,12 +136,29 @@ function charts(scene: Scene): string[] {
     }
   }
   const { charts: all } = scene.manuscript;
+  const held = chartsHeldAgainstRows(scene);
   const left = all.filter(
-    ({ name }) => !used.has(name.toLowerCase()) && !(any && all.length === 1),
+    (chart) =>
+      !used.has(chart.name.toLowerCase()) && !(any && all.length === 1) && !held.includes(chart),
   );
   if (left.length === 0) return [];
   const names = left.map(({ name }) => (name === '' ? 'a chart without a name' : name));
   return [`No row works ${left.length === 1 ? 'the chart' : 'the charts'}: ${listed(names)}.`];
+}
+
+/** Charts on a round of which neither notes nor handles tell the front, or that reach round a side. */
+function fronts(scene: Scene): string[] {
+  const { unknown, aside } = motifsUnplaced(scene);
+  const stand = unknown.length === 1 ? 'stands' : 'stand';
+  const are = aside.length === 1 ? 'is' : 'are';
+  return [
+    ...(unknown.length > 0
+      ? [
+          `Whether ${listed(unknown)} ${stand} in the middle of the front: nothing tells where the front is. A note would, as "Rounds start at the side."`,
+        ]
+      : []),
+    ...(aside.length > 0 ? [`Whether ${listed(aside)} ${are} meant to reach round the side.`] : []),
+  ];
 }
 
 /** Rows that state no count: the walk came out, and nothing more is known. */

@@ -32,3 +32,19 @@ test('rows to a length are named', () => {
 test('an empty text has nothing to say', () => {
   expect(compile('').notChecked).toEqual([]);
 });
+
+const bag = (note: string, before: number): string =>
+  `---\nterms: US\n---\n${note}\n\nRnd 1: 24 sc in magic ring; join. (24 sc)\n\nRnd 2: Ch 4 (counts as dc and ch 1), ` +
+  'sk next st, *dc in next st, ch 1, sk next st; rep from * around; join with sl st in 3rd ch of beg ch-4. (12 boxes)\n\n' +
+  `Rnd 3: Work ${before} open boxes, work chart Dot over next 2 boxes, work ${10 - before} open boxes; join. (12 boxes)\n\n` +
+  '```chart Dot\nmesh: dc, ch 1\n. open box\n# filled box\n\n##\n```\n';
+
+test('a chart in a round is named where nothing tells the front', () => {
+  expect(said(bag('A bag for pegs.', 2))).toContain('Whether chart Dot stands in the middle of');
+  expect(said(bag('Rounds start at the side.', 2))).not.toContain('chart Dot');
+});
+
+test('a chart that reaches round the side is named', () => {
+  const text = bag('Rounds start at the side.', 5);
+  expect(said(text)).toContain('Whether chart Dot is meant to reach round the side.');
+});

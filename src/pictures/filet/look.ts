@@ -1,9 +1,8 @@
 /** What is known of how a chart will look: its yarn, its cover, and what is not known. */
-import type { Fabric } from '../../fabric/index.ts';
+import { type Fabric, firstUseOf } from '../../fabric/index.ts';
 import { boxSize, type Gauges, yarnDiameterMm } from '../../gauge/index.ts';
 import type { Chart } from '../../manuscript/index.ts';
 import { type Cover, coverOf, type Mesh } from './cover.ts';
-import { usesOf } from './uses.ts';
 
 export interface ChartLook {
   readonly mesh: Mesh;
@@ -26,7 +25,7 @@ export function lookOf(
   { fabric, gauges, mesh }: { fabric: Fabric; gauges: Gauges; mesh: { post: string; gap: number } },
 ): ChartLook | null {
   const [cloth] = fabric.cloths;
-  const use = cloth ? usesOf(chart, fabric, cloth)[0] : undefined;
+  const use = cloth ? firstUseOf(chart, fabric, cloth) : null;
   const letter = fabric.yarns[use?.yarn ?? 255];
   const yarn = gauges.yarns.find(({ name }) => name === letter) ?? gauges.yarns[0];
   const diameter = yarn ? yarnDiameterMm(yarn) : null;

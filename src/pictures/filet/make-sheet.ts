@@ -1,5 +1,5 @@
 /** From a chart block, or a grid of any making, to all that its drawing needs to know. */
-import type { Fabric } from '../../fabric/index.ts';
+import { type ChartUse, type Fabric, usesOf } from '../../fabric/index.ts';
 import { type Grid, readsOf, type Working, workedRows } from '../../filet/index.ts';
 import { boxSize, type Gauges } from '../../gauge/index.ts';
 import type { Cell, Chart, Manuscript } from '../../manuscript/index.ts';
@@ -7,7 +7,6 @@ import { STEMS, stemOf } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { leanNotes } from './lean-note.ts';
 import type { Beside, Sheet, SheetBox, SheetRow } from './sheet.ts';
-import { type ChartUse, usesOf } from './uses.ts';
 import { writtenUses } from './written.ts';
 
 export interface SheetOptions {

@@ -2,16 +2,11 @@
  * What is known of a filet chart, ready to be drawn or told: which rows of the pattern work it, from
  * which side and in which direction, what stands beside it, how wide and high a box is. No algorithm.
  */
+import type { Beside } from '../../fabric/index.ts';
 import type { Cell, Reads, Working } from '../../filet/index.ts';
 import type { Span } from '../../source/index.ts';
 
-/** Boxes of the same row outside the chart: how many in each size, and of what kind. */
-export interface Beside {
-  /** One number a size of the pattern, or one if all sizes agree. */
-  readonly boxes: readonly number[];
-  /** `mixed`: not all alike. */
-  readonly kind: 'open' | 'filled' | 'mixed';
-}
+export type { Beside };
 
 export interface SheetRow {
   /** As the pattern numbers it; from 1 at the bottom where no row works the chart. */

@@ -2,11 +2,10 @@
  * Rows that are written out in stitches and make just what a chart shows, though none names it: patterns
  * print both, so that a maker may choose. The boxes are read back from the fabric, whatever made them.
  */
-import { type Cloth, type Fabric, meshRow } from '../../fabric/index.ts';
+import { type ChartUse, type Cloth, type Fabric, meshRow } from '../../fabric/index.ts';
 import { asPictured, meshOfGrid, readsOf } from '../../filet/index.ts';
 import type { Chart } from '../../manuscript/index.ts';
 import type { Terms } from '../../notation/index.ts';
-import type { ChartUse } from './uses.ts';
 
 /** One row for each row of the chart, one after the other and every box alike; else none at all. */
 export function writtenUses(
@@ -37,7 +36,7 @@ export function writtenUses(
       }),
   );
   if (start < 0) return [];
-  return made.slice(start, start + lines.length).map(({ record }, row) => ({
+  return made.slice(start, start + lines.length).map(({ record, cells }, row) => ({
     row,
     record,
     times: 1,
@@ -45,5 +44,7 @@ export function writtenUses(
     yarn: cloth.nodes.yarn[record.nodes.from] ?? 255,
     before: null,
     after: null,
+    starts: [0],
+    cells: cells?.cells ?? null,
   }));
 }

@@ -13,7 +13,7 @@ const MOST_APART = 0.2;
 const ON_PURPOSE =
   /unequal|different lengths?|differ on purpose|(?:longer|shorter) (?:handle|strap|one|than)/i;
 
-interface Opening {
+export interface Opening {
   readonly chain: ChainStep;
   readonly length: number;
   readonly over: number | null;
@@ -43,7 +43,7 @@ export function handles(scene: Scene): Finding[] {
 }
 
 /** "Ch 50, sk next 18 sts", at the top of the row. */
-function openingsOf({ steps }: Instruction): Opening[] {
+export function openingsOf({ steps }: Instruction): Opening[] {
   return steps.flatMap((step, i) => {
     const next = steps[i + 1];
     if (step.kind !== 'chain' || next?.kind !== 'skip') return [];

@@ -1,104 +1,185 @@
 /**
- * A chart that stands to one side of its piece, where it could stand better by a whole box. Rounds are
- * judged only where the notes say that they start at the side of the piece: then the front is the
- * first half of the round.
+ * A chart that stands to one side of its piece, where it could stand better by a whole box, or where
+ * the pattern says that it is centred. Judged by stitches, since posts are shared: a chart of n boxes
+ * shows n(g + 1) + 1. The whole width of a flat piece is its front; a piece worked round has two
+ * faces, known from its notes or its handles.
  */
-import { fitChart } from '../../filet/index.ts';
+import { type ChartUse, type Cloth, firstUseOf } from '../../fabric/index.ts';
+import { pitchOf, stitchesOf } from '../../filet/index.ts';
 import { type Finding, motifOffCentre } from '../../finding/index.ts';
-import type { BoxStep, ChartStep, Instruction, Step } from '../../notation/index.ts';
-import { numberIn } from '../amounts.ts';
+import type { Chart } from '../../manuscript/index.ts';
+import { facesOf } from '../front.ts';
 import { chartName } from '../names.ts';
 import type { Scene } from '../scene.ts';
-import { absolute, instructionsOf, type Placed, rowIds } from './rows.ts';
+import { absolute, stepsIn } from './rows.ts';
 
 /** Words that tell that it is meant; a round's start that wanders to one side is no such word by itself. */
 const ON_PURPOSE =
   /off[- ]?cent(?:re|er)|(?:chart|word|motif|letter\w*)\b[^.]{0,80}to one side|asymmetr|in (?:one|the|a) corner|left on purpose|allow(?:s|ing)? for the (?:lean|slant|travel)/i;
 
+const MOTIF = '(?:chart|word|motif|letter(?:s|ing)?|name|design)';
+const CENTRED = new RegExp(
+  `\\b${MOTIF}\\b[^.]{0,80}\\bcent(?:red|ered)\\b|\\bcent(?:red|ered|re|er) (?:the |each )?${MOTIF}\\b`,
+  'i',
+);
+
 export function motifs(scene: Scene): Finding[] {
-  const { text } = scene.manuscript;
-  if (scene.manuscript.charts.length === 0 || ON_PURPOSE.test(text)) return [];
-  const told = new Set<string>();
-  return [...instructionsOf(scene)].flatMap((row) => {
-    const sides = sidesOf(row.placed.instruction);
-    if (!sides || told.has(sides.chart.name)) return [];
-    const worked = scene.fabric.cloths[0]?.rows.find(
-      (one) => one.partIndex === row.partIndex && one.instruction === row.index,
-    );
-    if (!worked || worked.verdict === 'mismatch') return [];
-    if (worked.ring) return inRound(scene, row, { sides, boxes: worked.tally.boxes, told });
-    if (Math.abs(sides.before - sides.after) < 2) return [];
-    told.add(sides.chart.name);
-    // Posts are shared: a box is its gap and one post, whichever side is looked at.
-    const box = (gapOf(scene, sides.chart.name) ?? 1) + 1;
-    const words = {
-      chart: chartName(sides.chart.name),
-      before: sides.before * box,
-      after: sides.after * box,
-    };
-    const sum = `${sides.before} boxes before it and ${sides.after} after it, of ${box} stitches each.`;
+  return judged(scene).flatMap((motif) => {
+    const worst = motif.seen.find((one) => one !== null && isOff(scene, one));
+    return worst ? [findingFor(scene, motif, worst)] : [];
+  });
+}
+
+/** Charts that are not judged, by name: nothing tells the front, or they reach over a side of it. */
+export function motifsUnplaced(scene: Scene): {
+  readonly unknown: string[];
+  readonly aside: string[];
+} {
+  const all = judged(scene).map(({ chart, seen }) => ({ name: chartName(chart.name), seen }));
+  const aside = all.filter(({ seen }) => seen.length > 0 && seen.every((one) => !isOnFace(one)));
+  return {
+    unknown: all.filter(({ seen }) => seen.length === 0).map(({ name }) => name),
+    aside: aside.map(({ name }) => name),
+  };
+}
+
+/** Half a stitch is shared with the other face. */
+const isOnFace = ({ before, after }: Seen): boolean => before >= -0.5 && after >= -0.5;
+
+/** One pass of a chart on its face, in stitches. */
+interface Seen {
+  readonly use: ChartUse;
+  readonly cloth: Cloth;
+  readonly before: number;
+  readonly after: number;
+  readonly pitch: number;
+  /** Boxes before it in its row. */
+  readonly start: number;
+  /** How the front is known. */
+  readonly because: string;
+}
+
+interface Motif {
+  readonly chart: Chart;
+  /** In each size the first row's passes; empty where its front is not known. */
+  readonly seen: readonly Seen[];
+}
+
+/** Charts that are no repeat and no whole row. */
+function judged(scene: Scene): Motif[] {
+  const { manuscript, fabric } = scene;
+  if (ON_PURPOSE.test(manuscript.text)) return [];
+  const uses = fabric.cloths.map((cloth) =>
+    manuscript.charts.map((chart) => ({ chart, cloth, use: firstUse(chart, scene, cloth) })),
+  );
+  // Letters that are charts of their own make one motif together: where each stands says nothing.
+  const alone = uses.map((some) =>
+    some.filter(
+      ({ use }) => use && some.filter((one) => one.use?.record === use.record).length === 1,
+    ),
+  );
+  return manuscript.charts.flatMap((chart) => {
+    const own = alone.flatMap((some) => some.filter((one) => one.chart === chart));
+    const placed = own.filter(({ use }) => use && isPlaced(chart, use));
+    if (placed.length === 0) return [];
     return [
-      motifOffCentre(absolute(row.placed, sides.chart), words, { sum, rows: rowIds(scene, row) }),
+      {
+        chart,
+        seen: placed.flatMap(({ use, cloth }) => seenIn(scene, cloth, chart, use as ChartUse)),
+      },
     ];
   });
 }
 
-/** "The start of the round lies at one side of the bag." */
-const STARTS_AT_SIDE =
-  /(?:start|beginning|join)s? of (?:the |each |every )?(?:rounds?|rnds?)[^.]{0,60}\bside\b/i;
-
-/** In stitches of the front, which is the first half; only where another box is nearer the middle. */
-function inRound(
-  scene: Scene,
-  row: Placed,
-  at: { sides: Sides; boxes: number; told: Set<string> },
-): Finding[] {
-  const { sides, boxes, told } = at;
-  const width = boxes - sides.before - sides.after;
-  const front = Math.floor(boxes / 2);
-  const onFront = width > 0 && sides.before + width <= front;
-  if (!onFront || !STARTS_AT_SIDE.test(scene.manuscript.text)) return [];
-  const gap = gapOf(scene, sides.chart.name) ?? 1;
-  const asked = { boxes, gap, closing: 'round', width, filledMiddle: null, margin: 0 } as const;
-  const { exact, frontStitches } = fitChart(asked);
-  const box = gap + 1;
-  const before = sides.before * box;
-  const after = frontStitches - before - width * box - 1;
-  const [best] = exact;
-  if (!best || Math.abs(before - after) <= Math.abs(best.before - best.after)) return [];
-  told.add(sides.chart.name);
-  const sum =
-    `The front is the first half of the round, ${frontStitches} stitches. From box ` +
-    `${best.firstBox} on it would have ${best.before} before and ${best.after} after it.`;
-  const words = { chart: chartName(sides.chart.name), before, after };
-  return [
-    motifOffCentre(absolute(row.placed, sides.chart), words, { sum, rows: rowIds(scene, row) }),
-  ];
+function firstUse(chart: Chart, { fabric }: Scene, cloth: Cloth): ChartUse | null {
+  const shaped = chart.rows.some((row) => row.includes('none'));
+  return shaped ? null : firstUseOf(chart, fabric, cloth);
 }
 
-const gapOf = ({ manuscript }: Scene, name: string): number | null =>
-  manuscript.charts.find((chart) => chart.name === name)?.mesh?.gap ?? null;
-
-interface Sides {
-  readonly before: number;
-  readonly after: number;
-  readonly chart: ChartStep;
+/** Once or twice in its row, with something beside it; flat, open boxes at both sides. */
+function isPlaced(chart: Chart, use: ChartUse): boolean {
+  const { record, starts, cells, before, after } = use;
+  if (record.verdict === 'mismatch' || !cells || !before || !after || starts.length > 2)
+    return false;
+  if (cells.length <= (chart.rows[0]?.length ?? 0)) return false;
+  if (record.ring) return true;
+  const isOpen = (beside: typeof before): boolean =>
+    beside.kind === 'open' && beside.boxes[0] !== 0;
+  return starts.length === 1 && isOpen(before) && isOpen(after);
 }
 
-/** Open boxes, a chart, open boxes, and nothing else. */
-function sidesOf({ steps }: Instruction): Sides | null {
-  const work = steps.filter((step) =>
-    ['boxes', 'chart', 'work', 'group', 'repeat'].includes(step.kind),
+function seenIn(scene: Scene, cloth: Cloth, chart: Chart, use: ChartUse): Seen[] {
+  const { record, starts } = use;
+  const gap = use.gap ?? 1;
+  const pitch = pitchOf(gap);
+  const boxes = use.cells?.length ?? 0;
+  const stitches = stitchesOf(boxes, gap, record.ring ? 'round' : 'flat');
+  const wide = stitchesOf(chart.rows[0]?.length ?? 0, gap, 'flat');
+  const faces = record.ring ? facesOf(scene, cloth, { record, stitches }) : null;
+  if (record.ring && !faces) return [];
+  const front = record.ring ? stitches / 2 : stitches;
+  // Wider than the front it runs round the sides, and is no motif of a face.
+  if (wide > front + 1) return [];
+  return starts.map((start) => {
+    const middle = start * pitch + wide / 2;
+    const offs = (faces?.middles ?? [stitches / 2]).map((one) => around(middle - one, stitches));
+    const off = offs.reduce((a, b) => (Math.abs(b) < Math.abs(a) ? b : a));
+    const side = (front - wide) / 2;
+    const because = faces?.because ?? '';
+    return { use, cloth, before: side + off, after: side - off, pitch, start, because };
+  });
+}
+
+/** The short way round. */
+const around = (off: number, stitches: number): number =>
+  off - stitches * Math.round(off / stitches);
+
+/**
+ * A box nearer the middle there is where it stands more than half a box off; half a stitch more is
+ * left to handles that stand a stitch aside. Where it is said to be centred, half a stitch is allowed.
+ */
+function isOff(scene: Scene, seen: Seen): boolean {
+  const { before, after, pitch, use, because } = seen;
+  if (!isOnFace(seen)) return false;
+  const off = Math.abs(before - after) / 2;
+  const slack = use.record.ring && because.startsWith('The handles') ? 0.5 : 0;
+  return off > pitch / 2 + slack || (off > 0.5 + slack && CENTRED.test(scene.manuscript.text));
+}
+
+function findingFor(scene: Scene, { chart, seen }: Motif, worst: Seen): Finding {
+  const { use, before, after, pitch, start, because } = worst;
+  const front = before + after + stitchesOf(chart.rows[0]?.length ?? 0, pitch - 1, 'flat');
+  const move = Math.round((after - before) / 2 / pitch);
+  const boxes = use.cells?.length ?? 1;
+  const better = (start + move + boxes) % boxes;
+  const there = `From box ${better + 1} on it would have ${before + move * pitch} before and ${after - move * pitch} after it.`;
+  const none = 'At this count of boxes no place is nearer the middle.';
+  const width = use.record.ring
+    ? `${because} The front is half the round, ${front} stitches.`
+    : `The row is ${front} stitches wide.`;
+  const sum = `${width} ${move === 0 ? none : there}`;
+  const words = { chart: chartName(chart.name), before, after };
+  const off = seen.filter((one) => isOff(scene, one));
+  const sizes = new Set(off.map(({ cloth }) => cloth.sizeIndex));
+  const names = scene.manuscript.head.sizes;
+  return motifOffCentre(placeOf(scene, chart, use), words, {
+    sum,
+    rows: [use.record.id],
+    sizes:
+      sizes.size === scene.fabric.cloths.length
+        ? []
+        : [...sizes].map((i) => names[i] ?? `size ${i + 1}`),
+  });
+}
+
+/** The words that ask for the chart; the row where they stand elsewhere ("Rep rnd 4"). */
+function placeOf({ manuscript }: Scene, chart: Chart, { record }: ChartUse) {
+  const placed = manuscript.parts[record.partIndex]?.instructions[record.instruction];
+  const steps = placed ? [...stepsIn(placed.instruction.steps)] : [];
+  const step = steps.find(
+    (one) =>
+      one.kind === 'chart' &&
+      (one.name === '' || one.name.toLowerCase() === chart.name.toLowerCase()),
   );
-  const [first, chart, last] = work;
-  if (work.length !== 3 || chart?.kind !== 'chart') return null;
-  const before = boxesIn(first);
-  const after = boxesIn(last);
-  return before === null || after === null ? null : { before, after, chart };
-}
-
-function boxesIn(step: Step | undefined): number | null {
-  if (step?.kind === 'boxes') return step.until ? null : numberIn((step as BoxStep).n, 0);
-  if (step?.kind !== 'work' || !/open/.test(step.stitch.special ?? '')) return null;
-  return step.place || step.until ? null : numberIn(step.n, 0);
+  return step && placed ? absolute(placed, step) : { from: record.from, to: record.to };
 }

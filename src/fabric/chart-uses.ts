@@ -1,0 +1,143 @@
+/**
+ * Which rows of the worked fabric use a chart, and where in them it stands. Every cell of a chart is
+ * the origin of the stitches that it made, so the fabric itself tells what the words meant: "Work
+ * chart Tide", "follow chart".
+ */
+import type { Cell, Chart } from '../manuscript/index.ts';
+import type { Cloth, Fabric, RowRecord } from './fabric.ts';
+import { type MeshRow, meshRow } from './mesh-rows.ts';
+
+/** Boxes of the same row outside the chart: how many in each size, and of what kind. */
+export interface Beside {
+  /** One number a size of the pattern, or one if all sizes agree. */
+  readonly boxes: readonly number[];
+  /** `mixed`: not all alike. */
+  readonly kind: 'open' | 'filled' | 'mixed';
+}
+
+/** One row of the fabric that works one row of the chart, in one size. */
+export interface ChartUse {
+  /** Row of the chart, from 0 at the bottom. */
+  readonly row: number;
+  readonly record: RowRecord;
+  /** Passes of the chart side by side. */
+  readonly times: number;
+  /** Chains of an open box as worked; `null` where the row has none of the chart's. */
+  readonly gap: number | null;
+  /** Index into the fabric's yarns; 255 where none is named. */
+  readonly yarn: number;
+  /** Before the first pass and after the last; `null` where the row is not mesh all along. */
+  readonly before: Beside | null;
+  readonly after: Beside | null;
+  /** First box of each pass in the order of work, from 0; empty where the row is not mesh. */
+  readonly starts: readonly number[];
+  /** All boxes of the row in the order of work; `null` where it is not mesh all along. */
+  readonly cells: readonly Cell[] | null;
+}
+
+/** Uses of a chart in one size, in the order of work. */
+export function usesOf(chart: Chart, fabric: Fabric, cloth: Cloth): readonly ChartUse[] {
+  return cloth.rows.flatMap((record) => useIn({ chart, fabric, cloth, record }) ?? []);
+}
+
+/** The lowest row that uses it; `null` for none. */
+export function firstUseOf(chart: Chart, fabric: Fabric, cloth: Cloth): ChartUse | null {
+  for (const record of cloth.rows) {
+    const use = useIn({ chart, fabric, cloth, record });
+    if (use) return use;
+  }
+  return null;
+}
+
+interface Look {
+  readonly chart: Chart;
+  readonly fabric: Fabric;
+  readonly cloth: Cloth;
+  readonly record: RowRecord;
+}
+
+/** A box of the chart as worked: each has an origin of its own. */
+interface Box {
+  /** Offset of its sign in the manuscript. */
+  readonly sign: number;
+  readonly first: number;
+  readonly nodes: number;
+}
+
+function useIn(look: Look): ChartUse | null {
+  const boxes = boxesIn(look);
+  const [first] = boxes;
+  if (!first) return null;
+  const { chart, cloth, record } = look;
+  const line = chart.rowSpans.findIndex(({ from, to }) => first.sign >= from && first.sign < to);
+  if (line < 0) return null;
+  const gap = chart.mesh?.gap ?? gapOf(look, boxes, line);
+  const passes = boxes.filter(({ sign }) => sign === first.sign);
+  return {
+    row: chart.rowSpans.length - 1 - line,
+    record,
+    times: passes.length,
+    gap,
+    yarn: cloth.nodes.yarn[first.first] ?? 255,
+    ...placed(look, passes, gap, line),
+  };
+}
+
+function boxesIn({ chart, fabric, cloth, record }: Look): Box[] {
+  const { origin } = cloth.nodes;
+  const boxes = new Map<number, { sign: number; first: number; nodes: number }>();
+  for (let id = record.nodes.from; id < record.nodes.to; id++) {
+    const at = origin[id] ?? -1;
+    const span = fabric.origins[at];
+    if (!span || span.from < chart.from || span.to > chart.to) continue;
+    const box = boxes.get(at);
+    if (box) box.nodes++;
+    else boxes.set(at, { sign: span.from, first: id, nodes: 1 });
+  }
+  return [...boxes.values()];
+}
+
+/** A box has a post and as many chains as the gap: so many nodes more than one. */
+function gapOf({ chart }: Look, boxes: readonly Box[], line: number): number | null {
+  const from = chart.rowSpans[line]?.from ?? 0;
+  const cells = chart.rows[line] ?? [];
+  // The first box of a row may have one post more, so the last open one is asked.
+  const open = boxes.findLast(({ sign }) => cells[sign - from] === 'open');
+  return open ? open.nodes - 1 : null;
+}
+
+const UNKNOWN = { before: null, after: null, starts: [], cells: null } as const;
+
+function placed(
+  { chart, fabric, cloth, record }: Look,
+  passes: readonly Box[],
+  gap: number | null,
+  line: number,
+): Pick<ChartUse, 'before' | 'after' | 'starts' | 'cells'> {
+  // The post matters only to tell a lacet's low stitch from it: any tall one will do.
+  const found = gap === null ? null : meshRow(fabric, cloth, record, { post: 'w1', gap });
+  if (!found) return UNKNOWN;
+  const width = (chart.rows[line] ?? []).filter((cell) => cell !== 'none').length;
+  const starts = passes.map(({ first }) => columnOf(found, first));
+  const end = (starts.at(-1) ?? 0) + width;
+  const { cells } = found;
+  if (end > cells.length) return UNKNOWN;
+  return {
+    before: besideOf(cells.slice(0, starts[0])),
+    after: besideOf(cells.slice(end)),
+    starts,
+    cells,
+  };
+}
+
+/** The box that a node begins: behind the last post before it, or that it is itself. */
+function columnOf({ posts, at }: MeshRow, node: number): number {
+  const post = posts.findLastIndex((one) => one <= node);
+  return at[post] ?? 0;
+}
+
+function besideOf(cells: readonly Cell[]): Beside {
+  const alike = (kind: Cell): boolean => cells.every((cell) => cell === kind);
+  const kind = alike('open') ? 'open' : alike('filled') ? 'filled' : 'mixed';
+  return { boxes: [cells.length], kind };
+}

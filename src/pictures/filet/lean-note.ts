@@ -1,9 +1,8 @@
 /** One sentence beneath a chart: how far the start of round has wandered where the chart begins. */
-import type { Fabric } from '../../fabric/index.ts';
+import type { ChartUse, Fabric } from '../../fabric/index.ts';
 import { leanBefore } from '../../figures/index.ts';
 import type { Working } from '../../filet/index.ts';
 import type { Manuscript } from '../../manuscript/index.ts';
-import type { ChartUse } from './uses.ts';
 
 export function leanNotes(
   uses: readonly (ChartUse | null)[],

@@ -8,7 +8,7 @@ import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts } from './label-cuts.ts';
-import { afterBullet, isLabelAlone, isPageNumber, isRule } from './line-shapes.ts';
+import { afterBullet, isLabelAlone, isPageNumber, isRule, isSplitLabel } from './line-shapes.ts';
 import { takeCount, takeNamed } from './named-lines.ts';
 import {
   addProse,
@@ -210,12 +210,19 @@ const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */
 function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   const waits = scan.open?.kind === 'instruction' && scan.open.bare;
-  if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
+  if (isSplitLabel(scan.text, at, at.next)) openSplitLabel(scan, at);
+  else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
   else if (waits) extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
   else if (continues(scan, at, starts)) extend(scan, at);
   else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
   else addProse(scan, at);
+}
+
+function openSplitLabel(scan: Scan, { from, to }: Stretch): void {
+  openBlock(scan, { kind: 'instruction', from, to, section: scan.section });
+  scan.sawWork = true;
+  if (scan.open) scan.open.bare = true;
 }
 
 function openInstruction(scan: Scan, { from, to }: Stretch, starts: Starts): void {

@@ -39,11 +39,19 @@ const PLAIN_NAME = new RegExp(
   'i',
 );
 
+/** "Cosy - With 4 mm hook, ch 6": the piece begins. */
+const LEADS_WORK = /^(?:with|using)\s/i;
+
+/** "2nd Round - …" below a list of abbreviations that nothing closes. */
+const ROW_NAME =
+  /^(?:\d{1,3}(?:st|nd|rd|d|th)?[ -]?(?:rows?|rnds?|rounds?|rds?)|(?:rows?|rnds?|rounds?|rds?|r)[ .#]*\d)/i;
+
 /** Whether a line opens a definition in this section; what it says is read later. */
 export function opensDefinition(text: string, from: number, to: number, section: Section): boolean {
   const found = SHAPE.exec(text.slice(from, Math.min(to, from + 80)));
   if (!found) return false;
   const [, name = '', short = '', sign = ''] = found;
+  if (ROW_NAME.test(name) || LEADS_WORK.test(text.slice(from + found[0].length, to))) return false;
   if (PLAIN_NAME.test(name.trim()) || name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;
   if (section === 'materials' || section === 'comments') return false;

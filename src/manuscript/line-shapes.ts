@@ -68,11 +68,21 @@ const LABEL_LINE = new RegExp(
 export const isLabelAlone = (text: string, from: number, to: number): boolean =>
   to - from <= 60 && LABEL_LINE.test(text.slice(from, to));
 
+/** "Round" with its number on the line below, as narrow columns break it. */
+export function isSplitLabel(text: string, { from, to }: Span, next: number): boolean {
+  if (to - from > 6 || !/^(?:rows?|rounds?|rnds?|rds?)$/i.test(text.slice(from, to))) return false;
+  return /^\s*\d{1,3}(?:st|nd|rd|th)?\s*[:.)–—-]/i.test(text.slice(next, next + 16));
+}
+
+const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/;
+/** "… turn. 41 (45, 49) hdc.": the count is a sentence of its own. */
+const COUNT_SENTENCE =
+  /[.:]\s+\d{1,3}(?:\s?[([][\d,;:\s-]{1,24}[)\]])?\s?(?:sts?|stitches|[a-z]{0,2}[dst][cr])[.\s]*$/i;
+
 /** Whether the work so far ends with a stated count: what follows a count begins anew. */
 export function endsWithCount(text: string, from: number, to: number): boolean {
-  return /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/.test(
-    text.slice(Math.max(from, to - 50), to),
-  );
+  const end = text.slice(Math.max(from, to - 50), to);
+  return COUNT_IN_BRACKETS.test(end) || COUNT_SENTENCE.test(end);
 }
 
 /**

@@ -3,7 +3,7 @@ import type { startsInstruction } from '../notation/index.ts';
 import type { LineStarts, Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import type { Cut } from './label-cuts.ts';
-import { isWrapped } from './line-shapes.ts';
+import { isLabelAlone, isWrapped } from './line-shapes.ts';
 import type { Section } from './sections.ts';
 
 export interface BlockOptions {
@@ -95,7 +95,8 @@ export function extend(scan: Scan, { from, to }: Span): void {
   if (!scan.open) return;
   scan.open.to = to;
   scan.open.lineFrom = from;
-  scan.open.bare = false;
+  // "Round", and its number on the line below, may wait still.
+  scan.open.bare &&= isLabelAlone(scan.text, scan.open.from, to);
 }
 
 export function addProse(scan: Scan, { from, to }: Span): void {

@@ -13,7 +13,7 @@ import { isSizesLine } from './sizes.ts';
 
 /** Among notes a label needs its colon: "Rnd 4 is worked in back loops" is a remark. */
 const hasLabelEnd = (text: string, from: number, to: number): boolean =>
-  /^(?:[^,;]{1,40}?[:.)|=–—]|(?:row|rnd|round|rd) ?\d{1,3} ?- ?[\da-z(*])/i.test(
+  /^(?:[^,;]{1,40}?[:.)|=–—]|(?:(?:row|rnd|round|rd) ?\d{1,3}|\d{1,3}(?:st|nd|rd|d|th) (?:row|rnd|round|rd)s?) ?- ?[\da-z(*])/i.test(
     text.slice(from, Math.min(to, from + 44)),
   );
 
@@ -67,8 +67,24 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
   if (scan.afterBlank) return false;
   const counted = endsWithCount(text, open.from, open.to);
   if (counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
-  return (options.layout === 'written' && options.titles === 'headings') || goesOnAt(scan, from);
+  if (options.layout === 'written' && options.titles === 'headings') return true;
+  return goesOnAt(scan, from) || dangles(text, open.to) || (!counted && isTail(text, from));
 }
+
+/** "… hdc in first ch, join to": no row ends with such a word. */
+const dangles = (text: string, to: number): boolean =>
+  DANGLING.test(text.slice(Math.max(0, to - 9), to));
+
+const DANGLING = /(?:,|[\s,;](?:in|into|to|of|the|an?|and|from|with|over|next|each|from \*))$/i;
+
+/** "around (12)" below "2 sc in each st": the end of a clause, in small letters. */
+const isTail = (text: string, from: number): boolean =>
+  isSmall(text.charCodeAt(from)) && TAIL.test(text.slice(from, from + 12));
+
+const isSmall = (code: number): boolean => code >= 97 && code <= 122;
+
+const TAIL =
+  /^(?:around|across|sts?|stitch(?:es)?|sp|sps|from|to|times|more|next|in|into|each|of|rounds?|rows?|rnds?)\b/;
 
 /** Words that refer to the work above and say nothing alone. */
 const REFERS = /^(?:rep|repeat|rpt|end|ending|then|skip|join|turn)\b/i;

@@ -226,6 +226,7 @@ const goesRound = (r: Reader): boolean =>
 function worksOn(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
   if ((sense === W.in && !isWord(r, W.all, 1)) || inSame(r)) return true;
+  if (sense === W.between && (isWord(r, W.next, 1) || isWord(r, W.each, 1))) return true;
   if (sense === W.all && isWord(r, W.in, 1)) return true;
   if (isTimesSign(r, r.at) || sense === W.once || sense === W.twice) return run.aside === false;
   return false;
@@ -304,7 +305,8 @@ function groupOrRepeat(r: Reader, b: Bracket, steps: Step[]): Step {
   if (steps.length === 1 && only?.kind === 'rows-again' && times.kind === 'times')
     return { ...only, times: only.times ?? times.n, from, to: order.to };
   // "(dc, ch 1) twice in next st": all passes go into one place.
-  const common = times.kind === 'times' && isWord(r, W.in) ? readPlaceAfterPreposition(r) : null;
+  const placed = isWord(r, W.in) || (isWord(r, W.all) && isWord(r, W.in, 1));
+  const common = times.kind === 'times' && placed ? readPlaceAfterPreposition(r) : null;
   if (common) {
     const timed = repeatOf(
       markOf(r, b),

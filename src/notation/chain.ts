@@ -104,11 +104,13 @@ function lengthBehind(r: Reader): Numbers | null {
 
 /** "ch 50+1", "ch 12 + 1" */
 function plus(r: Reader): number {
-  if (kindAt(r) !== T.plus && !isWord(r, W.plus)) return 0;
-  if (kindAt(r, 1) !== T.number) return 0;
-  if (mayBeStitch(wordAt(r, 2))) return 0;
-  const more = valueAt(r, 1);
-  r.at += 2;
+  // "ch 140, + 3 to count as dc"
+  const k = kindAt(r) === T.comma && kindAt(r, 1) === T.plus ? 1 : 0;
+  if (kindAt(r, k) !== T.plus && !isWord(r, W.plus)) return 0;
+  if (kindAt(r, k + 1) !== T.number) return 0;
+  if (mayBeStitch(wordAt(r, k + 2))) return 0;
+  const more = valueAt(r, k + 1);
+  r.at += k + 2;
   if (isWord(r, W.ch) && kindAt(r, 1) !== T.number) r.at++;
   return more;
 }

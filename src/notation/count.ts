@@ -2,7 +2,18 @@
 import { formOf, PROSE } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
 import { opensDashed, readNumbers, sizeList } from './numbers.ts';
-import { fromOf, isWord, kindAt, type Reader, spelled, toOf, valueAt, wordAt } from './reader.ts';
+import {
+  endsInS,
+  fromOf,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { CountUnit, Noun, Numbers, StatedCount } from './tree.ts';
@@ -82,6 +93,7 @@ const EXTENT = new Set([W.count, W.not, W.include, W.excluding]);
 /** One number with its unit. */
 export function countItem(r: Reader): StatedCount | null {
   const start = r.at;
+  if (isSizeOfGroup(r)) return null;
   const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
   if (!n) return null;
   const draft: Draft = {
@@ -98,6 +110,14 @@ export function countItem(r: Reader): StatedCount | null {
   readUnit(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "(2dc grouping)", "(3-dc group)": what one group is made of. */
+function isSizeOfGroup(r: Reader): boolean {
+  if (kindAt(r) !== T.number || !isGlued(r)) return false;
+  const k = kindAt(r, 1) === T.dash ? 2 : 1;
+  if (formOf(wordAt(r, k)) === null || !isWord(r, W.group, k + 1)) return false;
+  return !endsInS(r, r.at + k + 1) && valueAt(r) > 1;
 }
 
 /** "(33, 41, 49)" as a count of its own, one number a size. */
@@ -205,6 +225,10 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     const row = isWord(r, W.row, 1) || isWord(r, W.round, 1);
     draft.partial ||= !row;
     r.at = Math.min(end, r.at + 2);
+    return true;
+  } else if (sense === W.after) {
+    // "(11 sts after last repeat)"
+    restOfClause(r, end);
     return true;
   } else if (sense === W.not || sense === W.excluding || sense === W.count || sense === W.include) {
     draft.startChainIncluded = sense === W.include || sense === W.count;

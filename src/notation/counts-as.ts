@@ -54,6 +54,9 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
     } else if (kindAt(r) === T.equals) {
       r.at++;
       return said;
+    } else if (kindAt(r) === T.open) {
+      // "(ch 3 (counts as dc), 2 dc) in sp": what the inner bracket says is the chain's.
+      return null;
     } else if (kindAt(r) === T.word && (sense === 0 || readStitchHere(r))) return null;
     r.at++;
   }

@@ -8,7 +8,7 @@ import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './re
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { Place, Step } from './tree.ts';
+import type { Place, RepeatStep, Step } from './tree.ts';
 
 /** Folds the steps before the last work step into its place when they read as one group. */
 export function looseGroup(run: Run): void {
@@ -103,12 +103,26 @@ export function placeFirst(r: Reader, run: Run): boolean {
   return true;
 }
 
-/** "1 dc (US sc) in next st": the place of the stitch before the remark. */
+/** "(2 dc, ch 2, 2 dc)" with nothing behind that says how often or where. */
+const isOpenBracket = (step: Step): step is RepeatStep =>
+  step.kind === 'repeat' && step.times.kind === 'missing' && step.order.from === step.order.to;
+
+/**
+ * "1 dc (US sc) in next st", "(2 dc, ch 1, 2 dc) (shell made) in corner": the place of what stands
+ * before the remark.
+ */
 function placeBehindAside(r: Reader, run: Run, place: Place, start: number): boolean {
   const { out } = run;
   const work = out.at(-2);
   const aside = r.kind[start - 1] === T.close && out.at(-1)?.kind === 'remark';
-  if (!aside || work?.kind !== 'work' || work.place || work.until) return false;
+  if (!aside) return false;
+  if (work && isOpenBracket(work)) {
+    out.length -= 2;
+    const { steps, from } = work;
+    out.push({ kind: 'group', steps, place, loose: false, from, to: toOf(r) });
+    return true;
+  }
+  if (work?.kind !== 'work' || work.place || work.until) return false;
   out.length -= 2;
   out.push({ ...work, place, to: toOf(r) });
   return true;
@@ -137,11 +151,7 @@ function closesGroup(r: Reader, run: Run, place: Place, start: number): boolean 
   const { out } = run;
   if (!ends || out.length === 0) return false;
   const last = out.at(-1);
-  if (
-    last?.kind === 'repeat' &&
-    last.times.kind === 'missing' &&
-    last.order.from === last.order.to
-  ) {
+  if (last && isOpenBracket(last)) {
     out[out.length - 1] = {
       kind: 'group',
       steps: last.steps,

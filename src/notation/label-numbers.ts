@@ -46,7 +46,9 @@ function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): bo
   while (kindAt(r, k) === T.comma && (kindAt(r, k + 1) === kind || isWord(r, W.and, k + 1))) k++;
   const range =
     kindAt(r, k) === T.dash || isWord(r, W.to, k) || isWord(r, W.through, k) || isWord(r, W.a, k);
-  const and = isWord(r, W.and, k) || isWord(r, W.or, k) || kindAt(r, k) === T.slash;
+  // "7-12 rows / 6 rows": behind the word a bar parts how many they are.
+  const slash = kindAt(r, k) === T.slash && k === 0;
+  const and = isWord(r, W.and, k) || isWord(r, W.or, k) || slash;
   if (!range && !and && (k === 0 || kindAt(r, k - 1) !== T.comma)) return false;
   if (range || and) k++;
   while (isWord(r, W.the, k)) k++;

@@ -4,7 +4,7 @@ import { isNumberWord } from './scan.ts';
 import { W } from './senses.ts';
 
 /** First words of `label.ts` that have a sense of their own there. */
-const SENSES = new Set([W.row, W.round, W.r, W.size, W.rs, W.ws, W.to]);
+const SENSES = new Set([W.row, W.round, W.r, W.size, W.all, W.rs, W.ws, W.to]);
 /** First words that it tells by their letters. */
 const WORDS = new Set(
   [

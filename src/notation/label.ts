@@ -3,6 +3,7 @@
  * "Set-up row", "Row 2 and all even rows", "Size 5 only: 11th round:".
  */
 
+import { PROSE } from './dictionary.ts';
 import { readLabelNumbers } from './label-numbers.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -83,7 +84,8 @@ const isRowWord = (r: Reader, ahead = 0): boolean =>
 
 /** "Size M only:", "Sizes L and XL:", "Small:"; needs a colon before the row or the work. */
 function sizesHere(r: Reader): string {
-  if (!isWord(r, W.size)) return '';
+  const all = isWord(r, W.all) && isWord(r, W.size, 1);
+  if (!isWord(r, W.size) && !all) return '';
   const start = r.at;
   for (let k = 1; k < 12; k++) {
     const kind = kindAt(r, k);
@@ -143,14 +145,15 @@ function ordinal(r: Reader, draft: LabelDraft): boolean {
   return true;
 }
 
-/** "1 row:", "9-14 row:", "4 - 8 rows:", "1. row:" as many languages number. */
+/** "1 row:", "9-14 row:", "4 - 8 rows / 5 rows /", "1. row:" as many languages number. */
 function numberFirst(r: Reader, draft: LabelDraft): boolean {
   if (kindAt(r) !== T.number) return false;
   const start = r.at;
   const read = readLabelNumbers(r, draft);
   if (read && kindAt(r) === T.stop && isRowWord(r, 1)) r.at++;
   const closes = read && isRowWord2(r) ? kindAt(r, 1) : T.end;
-  if (closes !== T.colon && closes !== T.stop && closes !== T.dash && closes !== T.close) {
+  const sign = closes === T.colon || closes === T.stop || closes === T.dash;
+  if (!sign && closes !== T.close && closes !== T.slash) {
     r.at = start;
     draft.numbers = [];
     return false;
@@ -183,7 +186,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
   if (row) {
     // "Last open box of a row:" tells of a box.
     for (let i = 1; i < k; i++) if (isWord(r, W.of, i)) return false;
-    if (!NAMERS.test(spelled(r, start))) return false;
+    if (!NAMERS.test(spelled(r, start)) && !isNameOfRow(r, k)) return false;
     // "Last row of each side": only a label when a colon or a stop closes it.
     r.at += k + 1;
     if (!closesSoon(r)) return undo(r, start);
@@ -200,6 +203,12 @@ function named(r: Reader, draft: LabelDraft): boolean {
     r.at++;
     return true;
   }
+  // "Row: 6 inc (12)": a list that lost the number.
+  if (isRowWord2(r) && kindAt(r, 1) === T.colon && r.at === FIRST) {
+    draft.word = isWord(r, W.round) ? 'round' : 'row';
+    r.at++;
+    return true;
+  }
   const single = SINGLES.test(spelled(r, start));
   const chain = isWord(r, W.ch) && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
   if ((single || chain) && kindAt(r, 1) === T.colon) {
@@ -208,6 +217,13 @@ function named(r: Reader, draft: LabelDraft): boolean {
   }
   return draft.sizes !== '';
 }
+
+/** "Armhole row:", "First half round:": a name of up to three words, told by its colon. */
+const isNameOfRow = (r: Reader, k: number): boolean =>
+  k <= 3 &&
+  kindAt(r, k + 1) === T.colon &&
+  kindAt(r) === T.word &&
+  (wordAt(r) <= 0 || wordAt(r) === PROSE);
 
 const NAMERS =
   /^(next|set|setup|foundation|base|last|final|first|edging|border|increase|decrease|inc|dec|eyelet|beading|finishing|all|every|each|joining|starting|beginning|pattern|body|handle|strap|ruffle|picot|shell|following|short|plain)$/;
@@ -396,11 +412,23 @@ function closeLabel(r: Reader, draft: LabelDraft): void {
     else if (draft.side === null) {
       const before = r.at;
       sideBehind(r, draft);
-      if (r.at === before) return;
-    } else return;
+      if (r.at === before) break;
+    } else break;
   }
+  rowNameBehind(r);
+}
+
+/** "Row 5 (WS): - Decrease row - ch 1": what the row is, behind its number. */
+function rowNameBehind(r: Reader): void {
+  let k = kindAt(r) === T.dash ? 1 : 0;
+  if (kindAt(r, k) !== T.word || !NAMERS.test(spelled(r, r.at + k))) return;
+  const from = k;
+  while (k < from + 4 && kindAt(r, k) === T.word && !isRowWord2at(r, k)) k++;
+  const sign = kindAt(r, k + 1);
+  if (k > from && isRowWord2at(r, k) && (sign === T.dash || sign === T.colon)) r.at += k + 2;
 }
 
 function labelText(r: Reader, first: number): string {
-  return r.text.slice(r.base + fromOf(r, first), r.base + toOf(r)).trim();
+  const text = r.text.slice(r.base + fromOf(r, first), r.base + toOf(r)).trim();
+  return text.includes('\n') ? text.replace(/\s+/g, ' ') : text;
 }

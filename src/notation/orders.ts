@@ -307,6 +307,8 @@ export function readSpiral(r: Reader): Step | null {
     else if (!SPIRAL_WORDS.has(sense)) break;
     r.at++;
   }
+  // "in spiral working the first hdc in …": the order ends before the next verb.
+  while (isWord(r, W.working, -1) || isWord(r, W.the, -1)) r.at--;
   if (!spiral || (!rows && !isSpiralWord(r, start))) {
     r.at = start;
     return null;

@@ -186,13 +186,20 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
   if (eatWord(r, W.of) || (slip && eatWord(r, W.in))) eatThe(r);
   if (/its|these/i.test(shortWord(r))) r.at++;
   const sense = wordAt(r);
-  if (sense === W.next || sense === W.last || sense === W.remaining || kindAt(r) === T.ordinal) {
+  const previous = sense === W.previous && kindAt(r, 1) === T.number;
+  if (
+    sense === W.next ||
+    sense === W.last ||
+    sense === W.remaining ||
+    previous ||
+    kindAt(r) === T.ordinal
+  ) {
     const before = r.at;
     r.at++;
     draft.pick =
       sense === W.last
         ? 'last'
-        : sense === W.next
+        : sense === W.next || previous
           ? 'next'
           : sense === W.remaining
             ? 'each'

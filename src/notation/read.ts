@@ -2,6 +2,7 @@
 import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
+import { settleListTimes } from './list-times.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
 import type { Instruction, RowLabel, StandingOrder, StatedCount, Step } from './tree.ts';
@@ -23,7 +24,7 @@ export function readInstruction(
   ringFirst(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
-  const settled = settleJoins(steps);
+  const settled = settleJoins(settleListTimes(steps, counts));
   const orders = r.orders.length === 0 ? NO_ORDERS : r.orders;
   if (!mayNamePiece(r)) return { label, steps: settled, counts, orders };
   const words = text.slice(from, to);

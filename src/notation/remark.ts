@@ -6,7 +6,7 @@
 
 import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
-import { mayBeStitch, PROSE } from './dictionary.ts';
+import { mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
@@ -34,6 +34,8 @@ export function opensRemark(r: Reader): boolean {
   const word = spelled(r, r.at);
   if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
   if (word === 'do') return isWord(r, W.not, 1);
+  // "Fasten the eyes between rows 7 and 8"
+  if (word === 'fasten') return isWord(r, W.the, 1) || isProse(r, 1);
   if (word === 'working' || word === 'making') return tellsHow(r);
   if (/^(starting|beginning|beg|commencing)$/.test(word)) return tellsWhere(r);
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
@@ -42,6 +44,9 @@ export function opensRemark(r: Reader): boolean {
   if (word === 'last') return mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2);
   return OPENERS.has(word);
 }
+
+const isProse = (r: Reader, ahead: number): boolean =>
+  kindAt(r, ahead) === T.word && wordAt(r, ahead) === PROSE;
 
 /** "working last sc in top of tch": tells where a stitch named before goes, and adds none. */
 const tellsHow = (r: Reader): boolean => {
@@ -135,15 +140,54 @@ export function leftOver(r: Reader, run: Run): void {
  * or one with a number or a stitch in it, might be work.
  */
 function isProseSentence(r: Reader, run: Run, start: number): boolean {
-  const begins =
-    r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length;
-  if (!begins || r.at - start < 3 || !(kindAt(r) === T.stop || kindAt(r) === T.end)) return false;
+  if (!beginsSentence(r, run, start) || r.at - start < 3) return false;
+  const ends = kindAt(r) === T.stop || kindAt(r) === T.end;
+  if (!ends && kindAt(r) !== T.comma) return false;
+  let strange = 0;
+  let talk = 0;
   for (let i = start; i < r.at; i++) {
-    const sense = r.value[i] ?? 0;
-    if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
+    const sense = r.word[i] ?? 0;
+    if (r.kind[i] !== T.word ? !tellsRow(r, i) : mayBeStitch(sense)) return false;
+    if (ORDERS.has(sense) && !isRowWord(sense)) return false;
+    if (sense === 0) strange++;
+    else if (TALK.has(sense)) talk++;
   }
+  if (talk === 0 || (talk + strange) * 3 < r.at - start) return false;
+  if (!ends) run.aside = true;
   return true;
 }
+
+/** Behind a full stop, or behind the count that closes the row. */
+const beginsSentence = (r: Reader, run: Run, start: number): boolean =>
+  (r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length) ||
+  (r.kind[start - 1] === T.close && r.counts.at(-1)?.from === run.out.length) ||
+  r.kind[start - 1] === T.star;
+
+/** Words of sentences; rows have none of them, however they are misspelt. */
+const TALK: ReadonlySet<SenseId> = new Set([
+  PROSE,
+  W.you,
+  W.is,
+  W.have,
+  W.measures,
+  W.there,
+  W.so,
+  W.like,
+]);
+
+const isRowWord = (sense: SenseId): boolean =>
+  sense === W.row || sense === W.round || sense === W.work;
+
+/** "round 13", "20 cm": a number that counts no stitches. */
+function tellsRow(r: Reader, token: number): boolean {
+  if (r.kind[token] !== T.number) return false;
+  const before = r.word[token - 1] ?? 0;
+  const after = r.word[token + 1] ?? 0;
+  if (before === W.row || before === W.round) return true;
+  return after === W.row || after === W.round || LENGTHS.has(after);
+}
+
+const LENGTHS: ReadonlySet<number> = new Set([W.cm, W.mm, W.inch, W.metre]);
 
 /** "Motif. Ch 6, join": the name of the piece before its first row, up to three words and no number. */
 function isTitle(r: Reader, run: Run, start: number): boolean {

@@ -40,10 +40,27 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 function isRow(r: Reader, label: RowLabel): boolean {
   const sure = label.word !== '' && label.numbers.length > 0;
   if (sure && labelReads(r, label.text)) return true;
-  const rest = share(r);
   const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
-  if (!capital || rest.words === 0 || rest.share < 0.5) return false;
-  return rest.stitches > 0 || isEnding(r) || isWord(r, W.repeat);
+  if (!capital) return false;
+  return tellsWork(r, share(r)) || (isWord(r, W.repeat) && tellsWork(r, share(r, sentenceEnd(r))));
+}
+
+const tellsWork = (r: Reader, { words, share: part, stitches }: Share): boolean =>
+  words > 0 &&
+  part >= 0.5 &&
+  (stitches > 0 || isEnding(r) || isWord(r, W.repeat) || isUnchanged(r));
+
+/** "16. Rep row 15. (This row may be …)": where the order ends. */
+function sentenceEnd(r: Reader): number {
+  let at = r.at;
+  while (at < r.count && r.kind[at] !== T.stop && r.kind[at] !== T.open) at++;
+  return at;
+}
+
+/** "13.-15. (3 rows) unchanged" */
+function isUnchanged(r: Reader): boolean {
+  for (let i = r.at; i < r.count; i++) if (r.word[i] === W.unchanged) return true;
+  return false;
 }
 
 /** "Ch = chain", "sc - single crochet", "Dc: double crochet": a name and what it stands for. */
@@ -55,6 +72,7 @@ function isAbbreviation(r: Reader): boolean {
   const sign = kindAt(r, k);
   if (k === from || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
   if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
+  if (isWord(r, W.row, k - 1) || isWord(r, W.round, k - 1)) return false;
   // "ch-2, turn" has its hyphen inside a chain.
   if (kindAt(r, k + 1) === T.number && sign === T.dash) return false;
   const named = mayBeStitch(wordAt(r)) || wordAt(r) > 0 || kindAt(r) === T.word;
@@ -127,12 +145,12 @@ interface Share {
   readonly share: number;
 }
 
-/** Counts words from here on: all, those that are notation, and those that name stitches. */
-function share(r: Reader): Share {
+/** Counts words from here to a token: all, those that are notation, and those that name stitches. */
+function share(r: Reader, to = r.count): Share {
   let words = 0;
   let notation = 0;
   let stitches = 0;
-  for (let i = r.at; i < r.count; i++) {
+  for (let i = r.at; i < to; i++) {
     const kind = r.kind[i];
     if (kind === T.number || kind === T.ordinal) {
       words++;

@@ -295,7 +295,7 @@ function invisibleJoin(r: Reader): Step | null {
 export function changesRows(r: Reader, run: Run): boolean {
   if (run.out.at(-1)?.kind !== 'rows-again' || run.sentence === run.out.length) return false;
   if (
-    !/^(making|having|working|but|except|using|with|only|increasing|decreasing|and|changing)$/.test(
+    !/^(making|having|working|but|except|using|with|only|increasing|decreasing|and|changing|however|instead|replacing)$/.test(
       spelled(r, r.at),
     )
   )
@@ -336,9 +336,10 @@ function endsWith(r: Reader): boolean {
   if (isWord(r, W.round, k) || isWord(r, W.row, k)) k++;
   if (isWord(r, W.the, k) && (isWord(r, W.round, k + 1) || isWord(r, W.row, k + 1))) k += 2;
   if (isWord(r, W.last, k) && isWord(r, W.repeat, k + 1)) k += 2;
-  if (isWord(r, W.by, k)) k++;
+  const by = isWord(r, W.by, k);
+  if (by) k++;
   if (isWord(r, W.with, k)) k++;
-  else if (!isWord(r, W.ending)) return false;
+  else if (!isWord(r, W.ending) && !(by && isWord(r, W.ch, k))) return false;
   const start = r.at;
   r.at += k;
   while (isWord(r, W.a) || isWord(r, W.the)) r.at++;

@@ -158,7 +158,12 @@ function fixLegs(draft: Draft): void {
 function readBehind(r: Reader, draft: Draft): void {
   if (clauseEnds(r)) return;
   if (draft.n === null && !isWord(r, W.in)) readNumberBehind(r, draft);
-  if (draft.n !== null && draft.numberAfter) while (isWord(r, W.st)) r.at++;
+  if (draft.n !== null && draft.numberAfter) {
+    if (isWord(r, W.more) && isWord(r, W.st, 1)) r.at++;
+    while (isWord(r, W.st)) r.at++;
+    // "increasing 20 more sts. evenly": the stop belongs to the short form, or is a comma.
+    if (isWord(r, W.evenly, 1) && isWord(r, W.st, -1) && clauseEnds(r)) r.at++;
+  }
   if (eatWord(r, W.evenly)) draft.evenly = true;
   draft.place = placeBehind(r, draft);
   loopOnly(draft);

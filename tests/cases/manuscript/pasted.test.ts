@@ -232,3 +232,34 @@ describe('parts of pasted text', () => {
     expect(parts(text)).toEqual(['']);
   });
 });
+
+describe('narrow columns', () => {
+  test('a label broken behind its word, and a clause before its end', () => {
+    const text = 'Round\n1:\n6 sc in ring (6)\nRound\n2:\n2 sc in each st\naround (12)\nRnd 3: ch 3, join to\nstarting chain. (5)';
+    expect(instructions(text)).toEqual([
+      'Round\n1:\n6 sc in ring (6)',
+      'Round\n2:\n2 sc in each st\naround (12)',
+      'Rnd 3: ch 3, join to\nstarting chain. (5)',
+    ]);
+    expect(instructions('Rnd 1: 6 sc in ring (6)\n\nRound\n\nlike a ball')).toHaveLength(1);
+  });
+
+  test('rows with a hyphen below a list of abbreviations that nothing closes', () => {
+    const text = [
+      'Abbreviations',
+      'sc - single crochet',
+      'Bobble (bob) - 5 dc in same st',
+      '',
+      '1st Round - Ch 4, 12 dc in 4th ch from hook',
+      '2nd Round - ch3, 2dc in each dc to end, sl st to top of ch3',
+    ].join('\n');
+    expect(instructions(text)).toHaveLength(2);
+    expect(read(text).specials.map(({ name }) => name)).toEqual(['Bobble']);
+  });
+
+  test('a count that is a sentence of its own ends its row', () => {
+    const text = 'Row 1: Hdc in each st, turn. 41 (45, 49) hdc.\nRep row 1 until piece measures 30 cm.';
+    expect(instructions(text)).toHaveLength(2);
+    expect(instructions('Row 1: 5 sc, inc, 5 sc\nTurn.')).toHaveLength(1);
+  });
+});

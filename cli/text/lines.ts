@@ -22,8 +22,11 @@ export interface TableLine {
 export function tableLines(
   rows: readonly RowAccount[],
   sizes: readonly string[],
+  text: string,
 ): readonly TableLine[] {
-  return foldRanges(besideEachOther(rows, sizes).map((row) => ({ row, line: lineOf(row, sizes) })));
+  return foldRanges(
+    besideEachOther(rows, sizes).map((row) => ({ row, line: lineOf(row, sizes, text) })),
+  );
 }
 
 /** A row in each of the sizes; `null` where a size has no such row. */
@@ -75,14 +78,14 @@ function inOrder(followers: ReadonlyMap<SizedRow | null, readonly SizedRow[]>): 
   return ordered;
 }
 
-function lineOf({ first, bySize }: SizedRow, sizes: readonly string[]): TableLine {
+function lineOf({ first, bySize }: SizedRow, sizes: readonly string[], text: string): TableLine {
   const worst = gravest(bySize.map((row) => row?.verdict ?? 'omitted'));
   const concerned = sizes.filter((_, at) => (bySize[at]?.verdict ?? 'omitted') === worst);
   const isForAll = concerned.length === sizes.length || worst === 'proven';
   return {
     part: first.part,
     instance: first.instance,
-    label: first.label,
+    label: first.label === '' ? opening(text.slice(first.from, first.to)) : first.label,
     used: sized(bySize.map((row) => (isWorked(row) ? row.used : null))),
     made: sized(bySize.map((row) => (isWorked(row) ? row.made : null))),
     beside: withUnits(bySize.map((row) => (row === null ? [] : besideStitches(row)))),
@@ -90,6 +93,13 @@ function lineOf({ first, bySize }: SizedRow, sizes: readonly string[]): TableLin
     verdict: isForAll ? worst : `${worst} (${concerned.join(', ')})`,
     worst,
   };
+}
+
+/** Of a row without a label its first words, such as "Join A to first …". */
+function opening(words: string): string {
+  const all = words.trim().split(/\s+/);
+  const some = all.slice(0, 4).join(' ');
+  return all.length > 4 ? `${some.replace(/[,;:]$/, '')} …` : some;
 }
 
 function isWorked(row: RowAccount | null): row is RowAccount {
@@ -135,8 +145,16 @@ const tradeWords: Readonly<Record<string, readonly [one: string, many: string]>>
 };
 
 function inTradeWords({ n, unit }: Amount): Amount {
-  const [one = unit, many = unit] = tradeWords[unit ?? ''] ?? [];
+  const [one = unit, many = pluralOf(unit)] = tradeWords[unit ?? ''] ?? [];
   return { n, unit: n === 1 ? one : many };
+}
+
+/** "8 picots", "16 popcorns"; names of stitches, short or long, keep their form: "8 dc", "8 treble". */
+function pluralOf(unit: string | null): string | null {
+  if (unit === null || !/[a-z]{5,}$/.test(unit) || /(?:s|crochet|double|treble)$/.test(unit)) {
+    return unit;
+  }
+  return /(?:ch|sh|x)$/.test(unit) ? `${unit}es` : `${unit}s`;
 }
 
 /** Amounts unit by unit, the sizes of each together: "20 (24, 28) sc, 4 ch-2 sps". */
@@ -184,6 +202,8 @@ function isNextOf(before: Unfolded, next: Unfolded): boolean {
 function rangeLabel(first: string, last: string): string {
   const [, word = '', from] = /^(.*?)\s*(\d+)$/.exec(first) ?? [];
   const [, , to] = /^(.*?)\s*(\d+)$/.exec(last) ?? [];
-  if (from === undefined || to === undefined || word === '') return `${first} – ${last}`;
+  if (from === undefined || to === undefined) return `${first} – ${last}`;
+  // "R6-8" and "6-8" are written so; words take the plural.
+  if (word === '' || word === 'R') return `${word}${from}-${to}`;
   return `${word}${word.endsWith('s') ? '' : 's'} ${from}-${to}`;
 }

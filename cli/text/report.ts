@@ -8,6 +8,7 @@ import {
   wrap,
 } from '../../src/index.ts';
 import type { CheckedFile } from '../checked.ts';
+import { followers } from './followers.ts';
 import {
   addTotals,
   assumptions,
@@ -27,11 +28,11 @@ export interface ReportLayout {
 
 /** The report on a file that was checked by itself. */
 export function report(checked: CheckedFile, layout: ReportLayout): string {
-  const { width, paint } = layout;
+  const { paint } = layout;
   const sections = [
     [head(checked, paint)],
     ...findings(checked, layout),
-    ...(layout.table === 'shown' ? [table(checked.rows, checked.sizes, { width, paint })] : []),
+    rounds(checked, layout),
     assumed(checked, layout),
     notChecked(checked, layout),
     [...rowsSummary(checked).slice(0, -1), verdict(checked, rowsSummary(checked).at(-1), paint)],
@@ -49,11 +50,9 @@ export interface ShortReport {
 }
 
 export function shortReport(checked: CheckedFile, layout: ReportLayout): ShortReport {
-  const { width, paint } = layout;
-  const rounds =
-    layout.table === 'shown' ? table(checked.rows, checked.sizes, { width, paint }) : [];
+  const { paint } = layout;
   const line = `${paint('strong', printableText(checked.file))}  ${verdict(checked, rowsInShort(checked), paint)}`;
-  const told = [...findings(checked, layout), rounds, notChecked(checked, layout)];
+  const told = [...findings(checked, layout), rounds(checked, layout), notChecked(checked, layout)];
   const rest = told.filter((lines) => lines.length > 0).map((lines) => lines.join('\n'));
   return { line, rest: rest.join('\n\n') };
 }
@@ -95,8 +94,16 @@ function findings(checked: CheckedFile, { width, color }: ReportLayout): readonl
   return checked.findings.map((finding) => [formatFinding(finding, checked, { width, color })]);
 }
 
+function rounds(checked: CheckedFile, layout: ReportLayout): readonly string[] {
+  if (layout.table === 'left-out') return [];
+  const { width, paint } = layout;
+  const { rows, sizes, text } = checked;
+  const led = followers(checked, width);
+  return [...table(rows, sizes, { width, paint, text }), ...(led.length > 0 ? ['', ...led] : [])];
+}
+
 function assumed(checked: CheckedFile, { width, paint }: ReportLayout): readonly string[] {
-  const lines = assumptions(checked.conventions);
+  const lines = assumptions(checked);
   if (lines.length === 0) return [];
   const title = 'Taken for granted. A sentence among the notes would state it:';
   return [paint('strong', title), ...lines.flatMap((line) => wrap('  - ', line, width))];

@@ -1,6 +1,7 @@
 /**
  * How an open question was settled, as the sentence that would settle it if it stood in the notes.
- * Keys are the engine's names of the questions; `#` stands for the number in the name.
+ * Keys are the engine's names of the questions; `#` stands for the number in the name, `{row}` for what
+ * the pattern calls its courses.
  */
 
 interface Sentences {
@@ -15,8 +16,16 @@ const sentences: Readonly<Record<string, Sentences>> = {
   'start-chain': {
     tellsCustom: true,
     readings: {
-      counts: 'The ch # at the start of a row counts as a stitch.',
-      'does not count': 'The ch # at the start of a row does not count as a stitch.',
+      counts: 'The ch # at the start of a {row} counts as a stitch.',
+      'does not count': 'The ch # at the start of a {row} does not count as a stitch.',
+    },
+  },
+  'start-chain at the edge': {
+    tellsCustom: true,
+    readings: {
+      counts: 'The ch # at the start of a {row} stands for its first stitch and adds no boxes.',
+      'adds boxes':
+        'The ch # at the start of a {row} is the foundation of boxes added at the edge.',
     },
   },
   'skipped chains': {
@@ -37,8 +46,8 @@ const sentences: Readonly<Record<string, Sentences>> = {
   'slip stitches': {
     tellsCustom: false,
     readings: {
-      'not counted': 'Slip stitches along a row do not count as stitches.',
-      counted: 'Slip stitches along a row count as stitches.',
+      'not counted': 'Slip stitches along a {row} do not count as stitches.',
+      counted: 'Slip stitches along a {row} count as stitches.',
     },
   },
   'space stood in': {
@@ -102,7 +111,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
   'repeat without a number': {
     tellsCustom: false,
     readings: {
-      'to the end': 'A repeat without a number goes on to the end of the row.',
+      'to the end': 'A repeat without a number goes on to the end of the {row}.',
       once: 'Brackets without a number are worked once.',
     },
   },
@@ -124,10 +133,11 @@ const sentences: Readonly<Record<string, Sentences>> = {
 };
 
 /** The sentence; the engine's own words where this table has none. */
-export function sentenceFor(what: string, reading: string): string {
+export function sentenceFor(what: string, reading: string, course: 'row' | 'round'): string {
   const { name, number } = split(what);
   const sentence = sentences[name]?.readings[reading];
-  return sentence === undefined ? `${what}: ${reading}` : sentence.replace('#', number);
+  if (sentence === undefined) return `${what}: ${reading}`;
+  return sentence.replace('#', number).replace('{row}', course);
 }
 
 /** Whether a reading that custom decided is worth a line. */
@@ -135,10 +145,10 @@ export function tellsCustom(what: string): boolean {
   return sentences[split(what).name]?.tellsCustom ?? true;
 }
 
-/** "start-chain 3" is the question about start chains, of three. */
+/** "start-chain 3" is the question about start chains, of three; "start-chain 6 at the edge" has it within. */
 function split(what: string): { readonly name: string; readonly number: string } {
   // "bare 2" is a name as it stands.
   if (what in sentences) return { name: what, number: '' };
-  const [, name = what, number = ''] = /^(.*?) (\d+)$/.exec(what) ?? [];
-  return { name, number };
+  const [, before = what, number = '', after = ''] = /^(.*?) (\d+)( .*)?$/.exec(what) ?? [];
+  return { name: before + after, number };
 }

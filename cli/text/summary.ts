@@ -1,5 +1,5 @@
 /** What a check came to, in a sentence or two. */
-import type { ConventionAccount, Finding, TotalsAccount } from '../../src/index.ts';
+import type { Finding, RowAccount, TotalsAccount } from '../../src/index.ts';
 import type { Checked, CheckedFile } from '../checked.ts';
 import { sentenceFor, tellsCustom } from './sentences.ts';
 
@@ -51,19 +51,30 @@ export function findingsSummary(findings: readonly Pick<Finding, 'severity'>[]):
 }
 
 /** Readings that no words of the pattern state, each once with the parts that it holds for. */
-export function assumptions(conventions: readonly ConventionAccount[]): readonly string[] {
+export function assumptions({
+  conventions,
+  rows: worked,
+}: Pick<Checked, 'conventions' | 'rows'>): readonly string[] {
   const parts = new Map<string, Set<string>>();
   for (const { what, reading, part, because } of conventions) {
     const isTold = because === 'count' || (because === 'custom' && tellsCustom(what));
     if (!isTold) continue;
     const why = because === 'custom' ? 'by custom' : 'the counts ask for it';
-    const key = `${sentenceFor(what, reading)} (${why}`;
+    const key = `${sentenceFor(what, reading, coursesOf(part, worked))} (${why}`;
     parts.set(key, (parts.get(key) ?? new Set()).add(part));
   }
   return [...parts].map(([key, names]) => {
     const named = [...names].filter((name) => name !== '');
     return `${key}${named.length > 0 ? `; ${named.join(', ')}` : ''})`;
   });
+}
+
+/** "round" for a part whose rows are all labelled so, else "row". */
+function coursesOf(part: string, worked: readonly RowAccount[]): 'row' | 'round' {
+  const labels = worked.filter((row) => row.part === part && row.label !== '');
+  return labels.length > 0 && labels.every(({ label }) => /^(?:rnd|round)/i.test(label))
+    ? 'round'
+    : 'row';
 }
 
 /**

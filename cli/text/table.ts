@@ -15,6 +15,8 @@ import { type TableLine, tableLines } from './lines.ts';
 export interface TableLayout {
   readonly width: number;
   readonly paint: Paint;
+  /** The pattern, for the first words of rows without a label. */
+  readonly text: string;
 }
 
 export function table(
@@ -22,7 +24,7 @@ export function table(
   sizes: readonly string[],
   layout: TableLayout,
 ): readonly string[] {
-  const lines = tableLines(rows, sizes);
+  const lines = tableLines(rows, sizes, layout.text);
   if (lines.length === 0) return [];
   const columns = columnsFor(lines, layout.width);
   const head = columns.map(({ title }) => title);
@@ -47,7 +49,7 @@ interface Column {
 /** Nothing made beside the stitches, nothing stated: such columns are left out. */
 function columnsFor(lines: readonly TableLine[], width: number): readonly Column[] {
   const all: readonly Omit<Column, 'width'>[] = [
-    { title: '', of: (line) => printableText(labelOf(line)), isNumber: false },
+    { title: '', of: (line) => printableText(line.label), isNumber: false },
     { title: 'used', of: (line) => line.used, isNumber: true },
     { title: 'made', of: (line) => line.made, isNumber: true },
     { title: 'also', of: (line) => line.beside, isNumber: false },
@@ -61,11 +63,6 @@ function columnsFor(lines: readonly TableLine[], width: number): readonly Column
       width: Math.max(...lines.map((line) => widthOf(column.of(line))), column.title.length),
     }));
   return narrowed(columns, width - 2);
-}
-
-/** A row before the first label, such as a foundation chain. */
-function labelOf(line: TableLine): string {
-  return line.label === '' ? '(no label)' : line.label;
 }
 
 /** Takes what the terminal lacks from the columns with free text, from the widest of them first. */

@@ -117,10 +117,13 @@ function rowAccount(row: RowRecord, size: string, words: ReadonlyMap<string, str
     spaces: tally.spaces,
     boxes: tally.boxes,
     byKind,
-    stated: row.stated.map(({ n, unit, word }) => ({ n, unit: unit === 'stem' ? word : unit })),
+    stated: row.stated.map(({ n, unit, word }) => ({ n, unit: namedByWord(unit) ? word : unit })),
     verdict,
   };
 }
+
+/** "6 dc", "8 picots": the word of the pattern says what was counted. */
+const namedByWord = (unit: string | null): boolean => unit === 'stem' || unit === 'group';
 
 function totalsOf(size: string, rows: readonly RowAccount[]): TotalsAccount {
   const count = (verdict: Verdict): number => rows.filter((row) => row.verdict === verdict).length;

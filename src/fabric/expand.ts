@@ -335,12 +335,14 @@ function labelled(sources: readonly Source[], plan: Plan): Task[] {
   });
 }
 
-const WORDS = { row: 'Row', round: 'Rnd', '': '' } as const;
+const WORDS = { row: 'Row', round: 'Rnd' } as const;
 
 export function labelText(label: RowLabel | null, number: number | null): string {
   if (!label) return '';
   if (number === null) return label.text;
-  return `${WORDS[label.word]} ${number}`.trim();
+  if (label.word !== '') return `${WORDS[label.word]} ${number}`;
+  // "R1" is a row to some and a round to others: it stays as written.
+  return /^r/i.test(label.text) ? `R${number}` : String(number);
 }
 
 function taskFor(

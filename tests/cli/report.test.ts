@@ -1,10 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { followers } from '../../cli/text/followers.ts';
 import { closing, report, shortReport } from '../../cli/text/report.ts';
 import { sentenceFor } from '../../cli/text/sentences.ts';
 import { assumptions, rowsSummary, statusOf } from '../../cli/text/summary.ts';
 import { countMismatch, noun } from '../../src/finding/index.ts';
-import { plain } from '../../src/index.ts';
+import { plain, type RowAccount } from '../../src/index.ts';
 import { checked, row, total } from './sample.ts';
 
 const layout = { width: 80, color: false, paint: plain, table: 'shown' } as const;
@@ -20,7 +21,7 @@ test('the report on one file, whole', () => {
         row('Rnd 1', { used: 0 }),
         row('Rnd 2', { made: 12, stated: [{ n: 10, unit: 'sc' }], verdict: 'mismatch' }),
       ],
-      findings: [countMismatch(at, words, { sum: '6 increases make 12.' })],
+      findings: [countMismatch(at, words, { sum: '6 increases make 12.', rows: ['/Rnd 2/'] })],
       conventions: [
         {
           what: 'start-chain 2',
@@ -50,13 +51,28 @@ error[count-mismatch]  Round 2 makes 12 sc; the pattern says 10.
 > Rnd 2     6    12  10 sc   mismatch
 
 Taken for granted. A sentence among the notes would state it:
-  - The ch 2 at the start of a row does not count as a stitch. (by custom)
+  - The ch 2 at the start of a round does not count as a stitch. (by custom)
 
 Not checked:
   - How the eyes are placed.
 
 2 rows: 1 proven, 1 with a count that differs. 1 error.
 `);
+});
+
+test('marked rows of which no error speaks are told to follow from one that has', () => {
+  const bad = (label: string, at: number) =>
+    row(label, { from: at, to: at + 9, verdict: 'mismatch' });
+  const at = { from: 10, to: 12 };
+  const words = { row: 'round 2', made: 12, unit: noun('sc'), stated: 10 };
+  const of = (rows: readonly RowAccount[]) =>
+    followers(checked({ rows, findings: [countMismatch(at, words)] }), 200);
+  expect(of([row('Rnd 1'), bad('Rnd 2', 9)])).toEqual([]);
+  expect(of([bad('Rnd 2', 9), bad('Rnd 3', 20)])).toEqual([
+    'Rnd 3 is marked and has no error of its own. It may be right: it leans on a row that has one. Mend that first, then check again.',
+  ]);
+  const many = of([2, 3, 4, 5, 6, 7].map((n) => bad(`Rnd ${n}`, 9 + 20 * (n - 2))));
+  expect(many.join()).toMatch(/^Rnd 3, Rnd 4, Rnd 5, Rnd 6 and 1 more are marked/);
 });
 
 test('of a good file among many there is one line', () => {
@@ -112,16 +128,19 @@ describe('readings taken for granted', () => {
   });
 
   test('are those that the pattern does not state, each told once', () => {
-    const told = assumptions([
+    const conventions = [
       one('start-chain 3', 'counts', 'note', 'A'),
       one('start-chain 2', 'does not count', 'custom', 'B'),
       one('start-chain 2', 'does not count', 'custom', 'C'),
       one('rep from * n times', 'n in all', 'count', 'D'),
       one('gaps', 'passed', 'custom', 'D'),
       one('gaps', 'one', 'count', 'D'),
-    ]);
+    ];
+    const rows = [row('Rnd 1', { part: 'B' }), row('Row 1', { part: 'C' })];
+    const told = assumptions({ conventions, rows });
     expect(told).toEqual([
-      'The ch 2 at the start of a row does not count as a stitch. (by custom; B, C)',
+      'The ch 2 at the start of a round does not count as a stitch. (by custom; B)',
+      'The ch 2 at the start of a row does not count as a stitch. (by custom; C)',
       '"Rep from * 5 times" means 5 times in all. (the counts ask for it; D)',
       '"St" means a stitch or a chain space. (the counts ask for it; D)',
     ]);
@@ -135,14 +154,15 @@ describe('readings taken for granted', () => {
       .map((name) => readFileSync(new URL(name, folder), 'utf8'))
       .join('\n');
     const questions = [
-      ...code.matchAll(/doubt: (?:'([^']+)'|`([^`$]+)\$\{[^`]*`),([^}]*?)local:/g),
+      ...code.matchAll(/doubt: (?:'([^']+)'|`([^`$]+)\$\{[^}`]*\}([^`]*)`),([^}]*?)local:/g),
     ];
     expect(questions.length).toBeGreaterThan(5);
-    for (const [, plainName, numbered, rest = ''] of questions) {
-      const what = plainName ?? `${numbered}2`;
+    for (const [, plainName, numbered, after, rest = ''] of questions) {
+      const what = plainName ?? `${numbered}2${after}`;
       const readings = [...rest.matchAll(/[:[?,] '([^']+)'/g)].map(([, reading = '']) => reading);
       for (const reading of readings) {
-        expect(sentenceFor(what, reading), `${what}, ${reading}`).not.toBe(`${what}: ${reading}`);
+        const sentence = sentenceFor(what, reading, 'row');
+        expect(sentence, `${what}, ${reading}`).not.toBe(`${what}: ${reading}`);
       }
     }
   });

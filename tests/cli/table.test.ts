@@ -4,7 +4,7 @@ import { plain, widthOf } from '../../src/index.ts';
 import { row, rowsOfRange } from './sample.ts';
 
 const shown = (rows: Parameters<typeof table>[0], sizes: readonly string[] = [''], width = 100) =>
-  `\n${table(rows, sizes, { width, paint: plain }).join('\n')}\n`;
+  `\n${table(rows, sizes, { width, paint: plain, text: '' }).join('\n')}\n`;
 
 test('rows alike under one label are one line, parts have headings, the faulty row is marked', () => {
   const rows = [
@@ -85,6 +85,31 @@ test('copies alike are shown once, others each', () => {
   expect(shown([ear(1, 6), ear(2, 7)])).toMatch(/\nEar\n {2}Rnd 1 .*\nEar, number 2\n {2}Rnd 1/);
 });
 
+test('a row without a label is called by its first words, one with "R" alone as it is written', () => {
+  const text = 'Join A to first\nskipped st, ch 1.';
+  const rows = [row('', { to: text.length }), ...rowsOfRange(6, 8)].map((one) => ({
+    ...one,
+    label: one.label.replace('Rnd ', 'R'),
+  }));
+  const lines = table(rows, [''], { width: 80, paint: plain, text });
+  expect(lines[1]).toMatch(/^ {2}Join A to first … {2}/);
+  expect(lines[2]).toMatch(/^ {2}R6-8 /);
+});
+
+test('groups stand in the plural, names of stitches do not', () => {
+  const stated = [
+    { n: 8, unit: 'picot' },
+    { n: 1, unit: 'popcorn' },
+    { n: 2, unit: 'stitch' },
+    { n: 3, unit: 'dc' },
+    { n: 4, unit: 'treble crochet' },
+    { n: 5, unit: 'V-stitch' },
+  ];
+  expect(shown([row('Rnd 1', { stated })])).toContain(
+    '8 picots, 1 popcorn, 2 sts, 3 dc, 4 treble crochet, 5 V-stitches',
+  );
+});
+
 test('two rows with one label are both shown', () => {
   const lines = shown([row('Rnd 2', { made: 6 }), row('Rnd 2', { made: 12 })])
     .trim()
@@ -102,7 +127,7 @@ test('long and wide labels are cut to the terminal, and the verdict never is', (
     verdict: 'unchecked',
   });
   for (const width of [60, 80]) {
-    for (const line of table([long], [''], { width, paint: plain })) {
+    for (const line of table([long], [''], { width, paint: plain, text: '' })) {
       expect(widthOf(line)).toBeLessThanOrEqual(width);
     }
     expect(shown([long], [''], width)).toContain('unchecked');
@@ -110,12 +135,12 @@ test('long and wide labels are cut to the terminal, and the verdict never is', (
 });
 
 test('no rows, no table', () => {
-  expect(table([], [''], { width: 80, paint: plain })).toEqual([]);
+  expect(table([], [''], { width: 80, paint: plain, text: '' })).toEqual([]);
 });
 
 test('ten thousand rows in one column take no time that grows with their square', () => {
   const rows = Array.from({ length: 10_000 }, (_, at) => row(`Row ${at + 1}`, { from: at }));
   const started = performance.now();
-  expect(table(rows, [''], { width: 80, paint: plain })).toHaveLength(10_001);
+  expect(table(rows, [''], { width: 80, paint: plain, text: '' })).toHaveLength(10_001);
   expect(performance.now() - started).toBeLessThan(5000);
 });

@@ -43,6 +43,34 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'n in all': '"Rep from * 5 times" means 5 times in all.',
     },
   },
+  'ring of chain': {
+    tellsCustom: true,
+    readings: {
+      'into the ring': 'Stitches told with no place after a ring of chain go into the ring.',
+      'along the chain': 'Stitches told with no place after a ring of chain go along its chains.',
+    },
+  },
+  'no beginning': {
+    tellsCustom: true,
+    readings: { 'a ring': 'The first round is worked into a magic ring.' },
+  },
+  'first chains': {
+    tellsCustom: false,
+    readings: {
+      'worked from the first': 'The first row is worked into every chain.',
+      'passed to turn':
+        'The first row passes the chains that turn, as many as its stitch is high.',
+      'passed, and a stitch':
+        'The first row passes the chains that turn; they count as its first stitch.',
+    },
+  },
+  'n in next n': {
+    tellsCustom: false,
+    readings: {
+      'one in each': '"2 dc in next 2 sts" means 1 dc in each of them.',
+      'n in each': '"2 dc in next 2 sts" means 2 dc in each of them.',
+    },
+  },
   'slip stitches': {
     tellsCustom: false,
     readings: {

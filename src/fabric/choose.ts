@@ -65,7 +65,7 @@ function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need
   if (misfits) {
     for (const asked of run.asked.values()) {
       for (const reading of asked.alternatives)
-        open.push({ doubt: asked.doubt, reading, local: asked.local });
+        open.push({ ...asked, reading });
     }
   }
   for (const need of open) {

@@ -96,6 +96,8 @@ export interface Hands {
   kindsOf: Map<StitchTerm, KindMemo>;
   /** Repeats within which the hands are. */
   repeats: number;
+  /** Places used when this pass of a repeat began: "second stitch" is the second of the pass. */
+  usedAtPass: number;
   /** Nested specials, to stop one that is made of itself. */
   depth: number;
   /** Lengths of the chains that this row makes. */
@@ -210,6 +212,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     originOf: new Map(),
     kindsOf: new Map(),
     repeats: 0,
+    usedAtPass: 0,
     depth: 0,
     chainLengths: new Set(),
     unread: false,
@@ -271,6 +274,7 @@ export function beginRow(
   hands.filled = 0;
   hands.originOf = new Map();
   hands.kindsOf = new Map();
+  hands.usedAtPass = 0;
   hands.unread = false;
   hands.loose = false;
   hands.partly = false;

@@ -5,6 +5,7 @@
  */
 import type { Part, PlacedInstruction } from '../manuscript/index.ts';
 import type { StandingOrder } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
 import { type Attempted, attemptRow } from './attempt.ts';
 import type { Charts } from './charts.ts';
 import { bareEdge } from './edge.ts';
@@ -60,7 +61,7 @@ export interface PartRun {
 }
 
 /** A row that needed another reading. */
-export interface Need {
+export interface Need extends Span {
   readonly doubt: string;
   readonly reading: string;
   readonly local: boolean;
@@ -259,7 +260,8 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
 
 function noteNeeds(run: Run, attempted: Attempted): void {
   for (const { asked, reading } of attempted.exceptions) {
-    run.needs.push({ doubt: asked.doubt, reading, local: asked.local });
+    const { doubt, local, from, to } = asked;
+    run.needs.push({ doubt, reading, local, from, to });
   }
 }
 

@@ -139,8 +139,10 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
   if (nounOf(place).kind === 'chain' && !place.of && startChainEntry(hands) !== null) {
     return takeStartChain(hands);
   }
+  // "Sc in first st, 2 sc in second st": the words count along, and the second is simply the next.
+  const along = !place.of && nth > 1 && hands.used - hands.usedAtPass === nth - 1;
   let target = takeNext(hands, place, at);
-  for (let i = 1; i < nth; i++) target = takeNext(hands, place, at);
+  for (let i = 1; i < nth && !along; i++) target = takeNext(hands, place, at);
   return target;
 }
 

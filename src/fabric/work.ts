@@ -194,11 +194,14 @@ function workOnce(
 
 function noteConventions(shop: Shop, run: PartRun, choices: Choices, partIndex: number): void {
   for (const asked of run.asked.values()) {
-    if (asked.local) continue;
-    const { doubt, from, to, custom, alternatives } = asked;
-    const reading = choices.get(doubt) ?? custom;
+    const { doubt, custom, alternatives, local } = asked;
+    // Where only one row's words are in doubt, the reading that its sums asked for is told.
+    const need = local ? run.needs.find((other) => other.doubt === doubt) : undefined;
+    const reading = choices.get(doubt) ?? need?.reading ?? custom;
+    if (local && reading === custom) continue;
     const because = reading === custom ? 'custom' : 'count';
     const others = [custom, ...alternatives].filter((other) => other !== reading);
+    const { from, to } = need ?? asked;
     put(shop, { doubt, partIndex, reading, alternatives: others, because, from, to });
   }
   for (const [doubt, settled] of run.settled) put(shop, { doubt, partIndex, ...settled });

@@ -19,12 +19,14 @@ import { trailing } from '../shape.ts';
 import { makeChains, makeStartChain, readStartChain } from '../start-chain.ts';
 import { beginsWithMore } from './box-more.ts';
 import { leadsToPiece } from './piece.ts';
+import { startsInRing } from './ring.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
   if (here.top && leadsToPiece(hands, here)) return makeBridge(hands, step);
   if (startsPiece(hands) || startsAgain(hands, step, row)) {
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
-    const intoRing = row.shape.usesRing && !closesFirst(here);
+    const intoRing =
+      !closesFirst(here) && (row.shape.usesRing || (here.top && startsInRing(hands, step, row)));
     if (!intoRing) return makeFoundationChain(hands, step);
     hands.edge = bareEdge('into', makeRing(hands));
   }

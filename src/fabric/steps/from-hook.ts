@@ -54,19 +54,22 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const mesh = Math.floor((passed - height) / 2);
   const gap = counts === WITH_SPACE ? passed - height : hands.chainLengths.has(mesh) ? mesh : 0;
   const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
-  const origin = originFor(hands, step);
   // A space said in words has as many chains beneath it, where that many were passed.
   const under = said > 0 && passed - height >= 2 * said ? said : gap;
   const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, under));
-  for (let i = 0; i < n; i++) {
-    const node = hands.edge.node[Math.max(0, base)] ?? -1;
-    make(hands, kindOf(hands.bench.kinds, 'start', stem), origin, {
-      node,
-      space: false,
-      entry: -1,
-    });
-  }
-  if (said + gap > 0) makeChains(hands, said || gap, origin);
+  for (let i = 0; i < n; i++) standFor(hands, step, { stem, chain: Math.max(0, base) });
+  if (said + gap > 0) makeChains(hands, said || gap, originFor(hands, step));
+}
+
+/** Chains that are passed stand for a stitch, whose foot is the chain `chain` of the edge (from 0). */
+export function standFor(
+  hands: Hands,
+  step: WorkStep,
+  as: { readonly stem: StemId; readonly chain: number },
+): void {
+  const node = hands.edge.node[as.chain] ?? -1;
+  const kind = kindOf(hands.bench.kinds, 'start', as.stem);
+  make(hands, kind, originFor(hands, step), { node, space: false, entry: -1 });
 }
 
 function passedCount(

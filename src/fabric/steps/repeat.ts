@@ -73,11 +73,13 @@ function missingTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to 
 
 /** One pass; the last one ends as the words say. */
 function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {
-  const outer = hands.into;
+  const { into: outer, usedAtPass } = hands;
   // "*2 sc in same st; rep from * to end": the same for each pass, not for all of them.
   if (step.steps.every(staysInPlace) && hands.into === null && !hands.standing) hands.last = null;
   hands.repeats++;
+  hands.usedAtPass = hands.used;
   row.walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
+  hands.usedAtPass = usedAtPass;
   hands.repeats--;
   hands.into = outer;
 }

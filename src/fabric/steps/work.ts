@@ -25,11 +25,13 @@ import { isSlip, moveAt } from '../shape.ts';
 import { takeStitch } from '../take.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
+import { passFirstChains } from './first-chain.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
 import { isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { onOnePiece } from './piece.ts';
+import { worksIntoRing } from './ring.ts';
 import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
 
@@ -86,6 +88,7 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
   if (hands.pieces && place && nounOf(place).kind === 'chain') toBridge(hands);
   if (place && startsInFirstChain(hands, step, place)) hands.pos = hands.edge.n - 1;
+  passFirstChains(hands, step, place);
   if (until && place === null && fillsRow(hands, step)) return workAlong(hands, step, null, here);
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
     return workAllRound(hands, step, { place, until }, here);
@@ -162,8 +165,7 @@ function workAlong(hands: Hands, step: WorkStep, place: Place | null, _here: Her
   const n = numberFor(hands, step.n);
   if (n === 0 || (step.n && n === null) || place) return;
   const legs = step.stitch.shape === 'increase' ? (step.stitch.legs ?? 2) : 1;
-  if (hands.edge.kind === 'into' || hands.edge.kind === 'none') {
-    // "Rnd 1: 6 sc (6)": with nothing to work into, a ring is understood.
+  if (worksIntoRing(hands, step)) {
     return stitches(hands, step, ringTarget(hands), (n ?? 1) * legs);
   }
   if (bareIncrease(hands, step, n)) {
@@ -198,8 +200,7 @@ function bareIncrease(hands: Hands, step: WorkStep, n: number | null): boolean {
 
 /** "in next 5 sts", "in each of next 5": the number in front is for each place, unless they agree. */
 function workNext(hands: Hands, step: WorkStep, place: Place, many: number): void {
-  const n = numberFor(hands, step.n);
-  const inEach = place.each || n === null || n !== many ? perPlace(hands, step) : 1;
+  const inEach = oneInEach(hands, step, place, many) ? 1 : perPlace(hands, step);
   const single: Place = { ...place, n: null };
   if (place.pick === 'last') openLast(hands, place, many);
   const picked: Place = place.pick === 'last' ? { ...single, pick: 'next' } : single;
@@ -210,6 +211,27 @@ function workNext(hands: Hands, step: WorkStep, place: Place, many: number): voi
     else stitches(hands, step, takeBelow(hands, i === 0 ? picked : rest, step, null), inEach);
   }
 }
+
+/**
+ * "5 sc in next 5 sts" is one in each. So is "2 sc in next 2 sts" as a rule; some mean two in each of
+ * two, and the row's count or end tells.
+ */
+function oneInEach(hands: Hands, step: WorkStep, place: Place, many: number): boolean {
+  const n = numberFor(hands, step.n);
+  if (place.each || n === null || n !== many || step.stitch.shape === 'increase') return false;
+  if (n > MOST_IN_ONE) return true;
+  const reading = ask(hands.readings, {
+    doubt: 'n in next n',
+    custom: 'one in each',
+    alternatives: ['n in each'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'one in each';
+}
+
+/** More stitches than three stand in one of several places only in words that say "each". */
+const MOST_IN_ONE = 3;
 
 /** Next stitches by no name in particular: nothing has to be looked at but whether they are there. */
 const isPlain = (hands: Hands, place: Place, step: WorkStep): boolean =>

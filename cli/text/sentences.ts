@@ -58,8 +58,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
     tellsCustom: false,
     readings: {
       'worked from the first': 'The first row is worked into every chain.',
-      'passed to turn':
-        'The first row passes the chains that turn, as many as its stitch is high.',
+      'passed to turn': 'The first row passes the chains that turn, as many as its stitch is high.',
       'passed, and a stitch':
         'The first row passes the chains that turn; they count as its first stitch.',
     },
@@ -69,6 +68,27 @@ const sentences: Readonly<Record<string, Sentences>> = {
     readings: {
       'one in each': '"2 dc in next 2 sts" means 1 dc in each of them.',
       'n in each': '"2 dc in next 2 sts" means 2 dc in each of them.',
+    },
+  },
+  'closing chain': {
+    tellsCustom: false,
+    readings: {
+      made: 'A round of loops is closed by a last chain, and the join stands for its stitch.',
+      'not made': 'The chain of a repeat is not made again before the join.',
+    },
+  },
+  'last pass': {
+    tellsCustom: false,
+    readings: {
+      whole: 'Repeats to the end are worked in whole passes.',
+      'as far as it goes': 'The last repeat of a row stops where the row ends.',
+    },
+  },
+  'same space': {
+    tellsCustom: false,
+    readings: {
+      'the space ahead': '"Same space" after a join is the space beside it.',
+      'the stitch of the join': '"Same space" after a join is the stitch that was joined to.',
     },
   },
   'slip stitches': {

@@ -8,7 +8,8 @@ const scoreOf = (run: PartRun): number => {
   let score = 0;
   for (const row of run.rows)
     if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
-  for (const need of run.needs) score += need.local ? 1 : 10;
+  // A count that is met speaks as loudly as a row that does not come out.
+  for (const need of run.needs) score += need.local ? 1 : need.proven ? 1000 : 10;
   return score;
 };
 
@@ -64,8 +65,7 @@ function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need
   const open: Need[] = [...run.needs];
   if (misfits) {
     for (const asked of run.asked.values()) {
-      for (const reading of asked.alternatives)
-        open.push({ ...asked, reading });
+      for (const reading of asked.alternatives) open.push({ ...asked, reading, proven: false });
     }
   }
   for (const need of open) {

@@ -77,6 +77,7 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
   if (hands.standing) standOrPass(hands, at);
   if (hands.edge.spaces === 0) {
     // "In next sp" where no chain stands between: the gap between groups, or "space" for stitch.
+    if (chains !== null && isStartChainOf(hands, chains)) return takeStartChain(hands);
     if (chains !== null) return noPlace(hands, at);
     return takeGap(hands);
   }
@@ -202,6 +203,12 @@ export function startChainEntry(hands: Hands): number | null {
     return edge.run[i] === 0 && (kind?.class === 'start' || kind?.class === 'low');
   });
   return entry < 0 ? null : entry;
+}
+
+/** "In ch-3 sp", where the only ch 3 is the one that began the row beneath. */
+function isStartChainOf(hands: Hands, chains: number): boolean {
+  const node = hands.edge.node[startChainEntry(hands) ?? -1] ?? -1;
+  return hands.startChains.get(node)?.n === chains;
 }
 
 /** Before the turning chain, and before the space that it holds beside its stitch. */

@@ -65,6 +65,8 @@ export interface Need extends Span {
   readonly doubt: string;
   readonly reading: string;
   readonly local: boolean;
+  /** Its stated count is met in that reading. */
+  readonly proven: boolean;
 }
 
 export interface PartSetting {
@@ -261,7 +263,8 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
 function noteNeeds(run: Run, attempted: Attempted): void {
   for (const { asked, reading } of attempted.exceptions) {
     const { doubt, local, from, to } = asked;
-    run.needs.push({ doubt, reading, local, from, to });
+    const proven = attempted.result.verdict === 'proven';
+    run.needs.push({ doubt, reading, local, proven, from, to });
   }
 }
 
@@ -320,7 +323,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     ready: false,
     open:
       stated === null &&
-      (hands.unread ||
+      ((hands.unread && hands.statedStitches !== result.tally.stitches) ||
         (result.edge.open && hands.statedStitches < 0) ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,

@@ -4,6 +4,7 @@ import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './hands.ts';
 import { ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
 import { gapsOf, nounOf } from './noun.ts';
+import { ask } from './readings.ts';
 import { edgeOfRun, skippedRun } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
 import {
@@ -58,8 +59,23 @@ function takeSame(hands: Hands, place: Place, at: { from: number; to: number }):
   if (hands.edge.kind === 'into') return ringTarget(hands);
   const noun = nounOf(place);
   // After a join the hook is on the first stitch: that one is "the same".
-  if (noun.kind === 'space' && hands.edge.spaces > 0) return takeNext(hands, place, at);
+  if (noun.kind === 'space' && hands.edge.spaces > 0 && meansSpace(hands, place)) {
+    return takeNext(hands, place, at);
+  }
   return takeStitch(hands, 'passed');
+}
+
+/** "Space" in "same space" very often means stitch (survey 5.3): one with its chains named does not. */
+function meansSpace(hands: Hands, place: Place): boolean {
+  if (nounOf(place).chains !== null || nounOf(place).corner) return true;
+  const reading = ask(hands.readings, {
+    doubt: 'same space',
+    custom: 'the space ahead',
+    alternatives: ['the stitch of the join'],
+    local: true,
+    ...spanAt(hands, place),
+  });
+  return reading === 'the space ahead';
 }
 
 /** "In previous dtr" at a row's end, where the row is longer than the one beneath: what was made last. */

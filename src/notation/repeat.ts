@@ -11,6 +11,7 @@ import {
   kindAt,
   MAX_DEPTH,
   type Reader,
+  spelled,
   toOf,
   valueAt,
   wordAt,
@@ -213,35 +214,70 @@ export function readLooseOrder(r: Reader, run: Run): void {
   const named = namesStar(r);
   r.at = start;
   const { times, ending, order } = readOrder(r);
-  const from = order.from;
   const former = lastRepeat(run, named);
   if (former >= 0 && onlyRemarks(run, former)) return again(run, former, { times, ending, order });
   if (former >= 0 && named) {
     const old = run.out[former] as RepeatStep;
-    const mark = '*';
-    const steps = passage(old.steps);
-    run.out.push({
-      kind: 'repeat',
-      mark,
-      steps,
-      times,
-      ending,
-      again: true,
-      order,
-      from,
-      to: toOf(r),
-    });
+    const steps = passage(old.steps, endMark(r, start));
+    putAgain(r, run, steps, { times, ending, order });
     return;
   }
   wrapSentence(r, run, { times, ending, order }, named ? '*' : '');
   if (run.out.length === 0) putWords(r, run, start, 'unread');
 }
 
-/** "rep from * to ** once more" after a bracket that holds both marks: what stands between. */
-function passage(steps: readonly Step[]): readonly Step[] {
+/** Steps of a repeat that was worked before, once more. */
+function putAgain(r: Reader, run: Run, steps: readonly Step[], order: RepeatOrder): void {
+  const span = { from: order.order.from, to: toOf(r) };
+  run.out.push({ ...repeatOf('*', steps, order, span), again: true });
+}
+
+/** "…, then from * to ** once more": a repeat is worked again, up to the mark in it. */
+export function readFromStar(r: Reader, run: Run): boolean {
+  const former = lastRepeat(run, true);
+  const repeat = run.out[former];
+  if (repeat?.kind !== 'repeat' || !isWord(r, W.from) || kindAt(r, 1) !== T.star) return false;
+  const start = r.at;
+  r.at++;
+  eatMarks(r);
+  const end = endMark(r, start);
+  const times = readTimes(r, null) ?? onceAgain(r);
+  if (end === '' || !times) {
+    r.at = start;
+    return false;
+  }
+  const order = { from: fromOf(r, start), to: toOf(r) };
+  putAgain(r, run, passage(repeat.steps, end), { times, ending: readEnding(r), order });
+  return true;
+}
+
+/** "again" is once; so is silence at a clause's end. */
+function onceAgain(r: Reader): Times | null {
+  if (spelled(r, r.at) === 'again') r.at++;
+  if (!clauseEnds(r)) return null;
+  const at = toOf(r);
+  const n = { from: at, to: at, values: [1] };
+  return { kind: 'times', n, more: false, from: at, to: at };
+}
+
+/** The mark up to which an order goes: the "**" of "from * to **", read from token `start` on. */
+function endMark(r: Reader, start: number): string {
+  for (let i = start; i < r.at; i++) {
+    if (r.kind[i] === T.star && r.kind[i - 1] === T.word && r.value[i - 1] === W.to)
+      return markOf(r.value[i] ?? 1);
+  }
+  return '';
+}
+
+/**
+ * "rep from * to ** once more": what stands before the second mark, and after the first where that
+ * stands inside the repeat too.
+ */
+function passage(steps: readonly Step[], end: string): readonly Step[] {
   const first = steps.findIndex((step) => step.kind === 'mark' && step.mark === '*');
-  const last = steps.findIndex((step) => step.kind === 'mark' && step.mark === '**');
-  return first >= 0 && last > first ? steps.slice(first + 1, last) : steps;
+  const last = steps.findIndex((step) => step.kind === 'mark' && step.mark === (end || '**'));
+  if (last <= first) return steps;
+  return first >= 0 || end !== '' ? steps.slice(first + 1, last) : steps;
 }
 
 /** Whether the order to repeat here names a star. */

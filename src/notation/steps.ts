@@ -10,7 +10,14 @@ import { countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import { isWord, kindAt, type Reader, type RunEnd, wordAt } from './reader.ts';
 import { leftOver, opensRemark, remarkClause } from './remark.ts';
-import { holdsWork, isRepeatOrder, readLooseOrder, readStar, sentenceTimes } from './repeat.ts';
+import {
+  holdsWork,
+  isRepeatOrder,
+  readFromStar,
+  readLooseOrder,
+  readStar,
+  sentenceTimes,
+} from './repeat.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { endSentence, newRun, putWords, type Run } from './run.ts';
 import { forgetScan } from './scan.ts';
@@ -131,6 +138,7 @@ function wordStep(r: Reader, run: Run): void {
   } else {
     if (changesRows(r, run)) return;
     if (isRepeatOrder(r)) return readLooseOrder(r, run);
+    if (sense === W.from && readFromStar(r, run)) return;
     const step = readOrder(r, run);
     if (step === 'done') return;
     if (step) return putStep(r, run, step);

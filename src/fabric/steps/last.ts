@@ -5,7 +5,7 @@ import { COUNTED } from '../edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt } from '../hands.ts';
 import { startChainLimit } from '../next.ts';
 import { nounOf } from '../noun.ts';
-import { takeStitch } from '../take.ts';
+import { nextSpace, takeStitch } from '../take.ts';
 
 /** "In last 3 sts": what stands before them would be left over. */
 export function openLast(hands: Hands, place: Place, many: number): void {
@@ -22,8 +22,11 @@ export function openLast(hands: Hands, place: Place, many: number): void {
 /** Entry before which "each st to end" stops, since words that follow name what is there. */
 export function reserved(hands: Hands, here: Here): number {
   const limit = namesStartChain(here) ? startChainLimit(hands) : hands.edge.n;
-  const next = here.steps.slice(here.i + 1).find((step) => step.kind !== 'remark');
+  const next = here.steps
+    .slice(here.i + 1)
+    .find((step) => step.kind !== 'remark' && step.kind !== 'mark');
   const place = next?.kind === 'work' || next?.kind === 'group' ? next.place : null;
+  if (place && goesToSpace(place) && overStitches(here)) return beforeSpace(hands, place, limit);
   if (place?.pick !== 'last' || nounOf(place).kind === 'space') return limit;
   // "Hdc in each to end. 6 hdc in last": the last one is not in "each".
   let left = numberFor(hands, place.n) ?? 1;
@@ -31,6 +34,30 @@ export function reserved(hands: Hands, here: Here): number {
     if (hands.edge.type[i] === COUNTED && --left === 0) return Math.min(limit, i);
   }
   return limit;
+}
+
+/** The words at hand go over stitches alone, and to no end that they name. */
+function overStitches(here: Here): boolean {
+  const step = here.steps[here.i];
+  if (step?.kind !== 'work') return false;
+  const until = step.place?.until ?? step.until;
+  const { kind } = nounOf(step.place);
+  const stitchesOnly =
+    (step.place?.nouns.length ?? 0) <= 1 && (kind === 'stitch' || kind === 'stem');
+  return stitchesOnly && (until === null || until.kind === 'end');
+}
+
+const goesToSpace = (place: Place): boolean =>
+  (place.pick === 'next' || place.pick === 'this') &&
+  (nounOf(place).kind === 'space' || nounOf(place).kind === 'corner');
+
+/** "Dc in each dc across side, (dc, ch 2, dc) in corner sp": the side ends where the space is. */
+function beforeSpace(hands: Hands, place: Place, limit: number): number {
+  const noun = nounOf(place);
+  if (hands.edge.spaces === 0) return limit;
+  const corner = noun.kind === 'corner' || noun.corner;
+  const entry = nextSpace(hands, numberFor(hands, noun.chains), corner);
+  return entry > hands.pos ? Math.min(limit, entry) : limit;
 }
 
 /** "…in each st across, dc in top of tch": the chain's top is left for what names it. */

@@ -1,10 +1,19 @@
 /** Repeats: so many times, or to the end, or as often as the row holds. */
 import type { Ending, RepeatStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { fact, type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../hands.ts';
+import {
+  countedSince,
+  fact,
+  type Hands,
+  numberFor,
+  remaining,
+  remainingSpaces,
+  spanAt,
+} from '../hands.ts';
 import { limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
+import { cutShort } from './last-pass.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
 export function doRepeat(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
@@ -133,6 +142,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   hands.limit = Math.min(hands.limit, limitOf(hands, until));
   const have = remaining(hands);
   const usedBefore = hands.used;
+  const madeBefore = countedSince(hands, hands.rowFrom) > 0;
   const passes = workPasses(hands, step, row);
   const finish = (): void => {
     hands.limit = outerLimit;
@@ -141,6 +151,9 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   const tail = hands.limit === outerLimit;
   if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, used: usedBefore });
   const candidates = [mark(hands), ...[...passes.before].reverse()];
+  if (passes.count > 0 && cutShort(hands, step, row, { here, madeBefore })) {
+    candidates.unshift(mark(hands));
+  }
   bestFinish(hands, candidates, () => {
     if (step.ending) onePass(hands, step, row, true);
     finish();

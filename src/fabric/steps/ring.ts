@@ -49,7 +49,8 @@ function understood(hands: Hands, step: ChainStep | WorkStep): true {
 export function startsInRing(hands: Hands, step: ChainStep, row: RowContext): boolean {
   const { firstWork, join } = row.shape;
   const n = numberFor(hands, step.n);
-  if (n === null || n > MOST_START || !firstWork || firstWork.place || firstWork.until) return false;
+  if (n === null || n > MOST_START || !firstWork || firstWork.place || firstWork.until)
+    return false;
   const first = numberFor(hands, firstWork.n);
   if (first === null || (join === null && first <= n)) return false;
   return understood(hands, step);

@@ -1,0 +1,101 @@
+/**
+ * A last pass of a repeat that does not go through: in a round of lace its chains are made and its
+ * last stitch is the join; elsewhere a stated count may show that it stops half-way.
+ */
+import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
+import type { Here, RowContext } from '../context.ts';
+import { type Hands, numberFor, remaining, spanAt } from '../hands.ts';
+import { mark, restore } from '../mark.ts';
+import { ask } from '../readings.ts';
+
+const WORKS: ReadonlySet<string> = new Set([
+  'work',
+  'group',
+  'repeat',
+  'chain',
+  'skip',
+  'boxes',
+  'chart',
+  'even',
+]);
+
+/** Works such a pass as far as it goes; false, and nothing done, where none is meant. */
+export function cutShort(
+  hands: Hands,
+  step: RepeatStep,
+  row: RowContext,
+  at: { readonly here: Here; readonly madeBefore: boolean },
+): boolean {
+  const { here, madeBefore } = at;
+  if (!here.top || step.ending || hands.into || hands.edge.kind !== 'row') return false;
+  if (here.steps.slice(here.i + 1).some((next) => WORKS.has(next.kind))) return false;
+  return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row);
+}
+
+/**
+ * "Sc in first sp, *ch 5, sc in next sp; rep from * around, join": the round is closed by a last ch 5,
+ * and the join stands for the stitch after it.
+ */
+function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
+  if (!hands.edge.ring || row.shape.join === null) return false;
+  const last = step.steps.findLastIndex((inner) => WORKS.has(inner.kind));
+  const before = step.steps.slice(0, last);
+  const chain = before.findLast((inner) => inner.kind === 'chain');
+  const closing = step.steps[last];
+  if (!chain || (closing?.kind !== 'work' && closing?.kind !== 'group')) return false;
+  // Small gaps are as often left out: there the words are taken as they stand.
+  const loops = (numberFor(hands, chain.n) ?? 1) >= 3 || before.length > 1;
+  const reading = ask(hands.readings, {
+    doubt: 'closing chain',
+    custom: loops ? 'made' : 'not made',
+    alternatives: [loops ? 'not made' : 'made'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'made' && tryOut(hands, () => row.walk(hands, before, row));
+}
+
+/** Asked only where a count is stated: only that can show it. */
+function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext): boolean {
+  if (hands.statedStitches < 0 || remaining(hands) === 0) return false;
+  const reading = ask(hands.readings, {
+    doubt: 'last pass',
+    custom: 'whole',
+    alternatives: ['as far as it goes'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  if (reading === 'whole') return false;
+  let some = false;
+  for (const inner of step.steps) {
+    if (remaining(hands) === 0) break;
+    if (!tryOut(hands, () => row.walk(hands, [inner], row))) {
+      const rest = restOf(hands, inner);
+      return rest ? tryOut(hands, () => row.walk(hands, [rest], row)) : some;
+    }
+    some = true;
+  }
+  return some;
+}
+
+/** "Sc in next 4 sts" over the two that are left. */
+function restOf(hands: Hands, step: Step): WorkStep | null {
+  if (step.kind !== 'work' || step.stitch.shape !== 'one') return null;
+  const n = { from: step.from, to: step.to, values: [remaining(hands)] };
+  if (step.place === null) return { ...step, n };
+  return step.place.pick === 'next' && step.place.n
+    ? { ...step, place: { ...step.place, n } }
+    : null;
+}
+
+/** Works on trial: taken back where a place is lacking. */
+function tryOut(hands: Hands, work: () => void): boolean {
+  const start = mark(hands);
+  const { missing } = hands;
+  const facts = hands.facts.length;
+  work();
+  const lacks = hands.facts.slice(facts).some((what) => what.kind === 'no-place');
+  if (hands.missing === missing && !lacks) return true;
+  restore(hands, start);
+  return false;
+}

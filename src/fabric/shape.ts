@@ -84,7 +84,9 @@ function readShape(steps: readonly Step[]): RowShape {
   const after = firstWorky < 0 ? [] : steps.slice(firstWorky + 1);
   const turn = after.findLast((step) => step.kind === 'turn');
   const joins = after.filter((step) => step.kind === 'join' && step.yarn === null);
-  const places = works.flatMap((work) => [work.place, ...work.alsoIn]);
+  const places = all.flatMap((step) =>
+    step.kind === 'work' ? [step.place, ...step.alsoIn] : step.kind === 'group' ? [step.place] : [],
+  );
   const nouns = places.flatMap((place) => (place ? [...place.nouns] : []));
   return {
     steps,

@@ -1,0 +1,181 @@
+/**
+ * Words with more than one reading, where the count, the row's end or the next row settles which: the
+ * row is proven, and the reading is told. Beside each stands a near miss: with a number changed no
+ * reading fits, and the row is complained about. Sums beside each; common practice.
+ */
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { sentenceFor } from '../../../cli/text/sentences.ts';
+import { complaints, worked } from './worked.ts';
+
+const piece = (...lines: readonly string[]): string => `Sample (US terms)\n\n${lines.join('\n')}\n`;
+
+/** Readings that were told, as their sentences. */
+const told = (text: string): string[] =>
+  compile(text, { fixes: false })
+    .conventions.filter(({ because }) => because === 'count' || because === 'custom')
+    .map(({ what, reading }) => sentenceFor(what, reading));
+
+describe('the chain next to the hook, where the words name none', () => {
+  it('is passed where the count says so: 21 - 1', () => {
+    const text = piece('Ch 21.', 'Row 1: Sc across. (20 sc)', 'Row 2: Ch 1, turn, sc across. (20)');
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 proven', 'Row 2 20 proven']);
+    expect(complaints(text)).toEqual([]);
+    expect(told(text)).toContain(
+      'The first row passes the chains that turn, as many as its stitch is high.',
+    );
+  });
+  it('stands for a stitch where a later count says so: 22 - 3 + 1', () => {
+    const text = piece('Ch 22.', 'Row 1: Dc in each ch across.', 'Row 2: Ch 3, turn, dc across. (20)');
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 unstated', 'Row 2 20 proven']);
+  });
+  it('is worked where that is the count', () => {
+    const text = piece('Ch 20.', 'Row 1: Sc across. (20 sc)');
+    expect(complaints(text)).toEqual([]);
+    expect(told(text)).toEqual([]);
+  });
+  it('near miss: no reading makes 18 of 21', () => {
+    expect(complaints(piece('Ch 21.', 'Row 1: Sc across. (18 sc)'))).toEqual(['4 count-mismatch']);
+  });
+});
+
+describe('first, second, third inside a repeat', () => {
+  const rows = (last: number): string =>
+    piece(
+      'Rnd 1: 18 sc in ring. (18)',
+      'Rnd 2: *1 sc in first stitch, 1 sc in second stitch, 2 sc in next; rep from * around. (24)',
+      `Rnd 3: *1 sc in first st, 1 sc in second st, 1 sc in third st, 2 sc in fourth st; rep from * around. (${last})`,
+    );
+  it('are the next ones of each pass: 6 x 4, 6 x 5', () => {
+    expect(worked(rows(30), 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 24 proven', 'Rnd 3 30 proven']);
+  });
+  it('near miss: a wrong count is found', () => {
+    expect(complaints(rows(32))).toEqual(['5 count-mismatch']);
+  });
+});
+
+describe('stitches with no place', () => {
+  it('go into a small ring of chain: 3 + 3 x 3', () => {
+    const text = piece(
+      'Ch 5, join.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc, *2 ch, 3 dc; rep from * twice, 2 ch, join. (9 dc, 3 sps)',
+    );
+    const four = text.replace('twice', '3 times').replace('(9 dc, 3', '(12 dc, 4');
+    expect(worked(four, 'Rnd 1')).toEqual(['Rnd 1 12 proven']);
+    expect(told(four)).toContain(
+      'Stitches told with no place after a ring of chain go into the ring.',
+    );
+  });
+  it('go along a long one', () => {
+    const text = piece('Ch 48, join.', 'Rnd 1: Ch 1, 48 sc, join. (48)');
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 48 proven']);
+  });
+  it('go into a ring where nothing was made: 4 x 3', () => {
+    const text = piece(
+      'Rnd 1: Ch 3, 2 dc, ch 2, *3 dc, ch 2; rep from * 3 times, join to top of ch 3. (12 sts, 4 ch-spaces)',
+    );
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 12 proven']);
+    expect(told(text)).toContain('The first round is worked into a magic ring.');
+    expect(complaints(text.replace('12 sts', '13 sts'))).toEqual(['3 count-mismatch']);
+  });
+});
+
+describe('2 in the next 2', () => {
+  const rows = (count: number): string =>
+    piece(
+      'Rnd 1: 15 hdc in ring. (15)',
+      `Rnd 2: 2 hdc in first 2 sts, 1 hdc in next 8, 2 hdc in next 5 sts. (${count})`,
+    );
+  it('is two in each where the count says so: 4 + 8 + 10', () => {
+    expect(worked(rows(22), 'Rnd 2')).toEqual(['Rnd 2 22 proven']);
+    expect(told(rows(22))).toContain('"2 dc in next 2 sts" means 2 dc in each of them.');
+  });
+  it('is one in each where the count says so: 2 + 8 + 10', () => {
+    expect(worked(rows(20), 'Rnd 2')).toEqual(['Rnd 2 20 proven']);
+    expect(told(rows(20))).not.toContain('"2 dc in next 2 sts" means 2 dc in each of them.');
+  });
+  it('near miss: neither makes 21', () => {
+    expect(complaints(rows(21))).toEqual(['4 count-mismatch']);
+  });
+});
+
+describe('the last pass', () => {
+  const lace = (sps: number): string =>
+    piece(
+      'Rnd 1: Ch 3 (counts as dc), 15 dc in ring, join. (16 dc)',
+      'Rnd 2: Ch 1, sc in first st, *ch 5, sk 1, sc in next st; rep from * around, join. (8 sps)',
+      `Rnd 3: Sl st in next sp, sc in same sp, *ch 6, sc in next sp; rep from * around, join. (${sps} sps)`,
+    );
+  it('of a round of loops ends with its chain: 8 loops on 16 stitches, and 8 on 8', () => {
+    expect(worked(lace(8), 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 8 proven', 'Rnd 3 8 proven']);
+  });
+  it('near miss: nine loops are not to be had', () => {
+    expect(complaints(lace(9))).toEqual(['5 count-mismatch']);
+  });
+  const offset = (count: number): string =>
+    piece(
+      'Rnd 1: 16 hdc in ring, join. (16)',
+      `Rnd 2: Ch 1, 2 hdc in same st, *hdc in next st, 2 hdc in next st; rep from * around, join. (${count})`,
+    );
+  it('stops half-way where the count says so: 2 + 7 x 3 + 1', () => {
+    expect(worked(offset(24), 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+    expect(told(offset(24))).toContain('The last repeat of a row stops where the row ends.');
+  });
+  it('near miss: with no such count the repeat does not divide', () => {
+    expect(complaints(offset(25))).toEqual(['4 repeat-remainder']);
+    expect(complaints(offset(24).replace('. (24)', '.'))).toEqual(['4 repeat-remainder']);
+  });
+  it('"from * to ** again" is worked: 5 x 3 + 2', () => {
+    const text = piece(
+      'Ch 18.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (17)',
+      'Row 2: Ch 1, turn, *sc in next st, dc in next st**, hdc in next st; rep from * 4 times more, then from * to ** once more. (17)',
+    );
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 17 proven']);
+    expect(complaints(text.replace(' 4 times', ' 3 times'))).toEqual(['5 stitches-left']);
+  });
+});
+
+describe('where a space is meant, or is not', () => {
+  const square = (count: number): string =>
+    piece(
+      'Rnd 1: Ch 5 (counts as dc, ch 2), (3 dc in ring, ch 2) 3 times, 2 dc in ring, join. (12 dc)',
+      `Rnd 2: Sl st in next sp, ch 1, *(2 dc, ch 2, 2 dc) in same sp, dc in each dc across; rep from * around, join. (${count} dc)`,
+    );
+  it('a side ends where the corner that follows is: 4 x (3 + 2 + 2)', () => {
+    const text = square(28).replace(
+      '*(2 dc, ch 2, 2 dc) in same sp, dc in each dc across; rep from * around',
+      '(2 dc, ch 2, 2 dc) in same sp, *dc in each dc across, (2 dc, ch 2, 2 dc) in next sp; rep from * 2 more times, dc in each dc across',
+    );
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 28 proven']);
+    expect(complaints(text.replace('28 dc', '27 dc'))).toEqual(['4 count-mismatch']);
+  });
+  it('"same space" may be the stitch of the join: 16 + 16', () => {
+    const text = piece(
+      'Rnd 1: Ch 4 (counts as dc, ch 1), (dc, ch 1) in ring 15 times, join in 3rd ch. (16 dc)',
+      'Rnd 2: Ch 1, sc in same space, *sc in next ch-1 space, sc in next dc; rep from * around, ending with sc in next ch-1 space, join. (32 sc)',
+    );
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 32 proven']);
+    expect(complaints(text.replace('32 sc', '34 sc'))).toEqual(['4 count-mismatch']);
+  });
+});
+
+it('a row that is not understood, but makes what it states, is gone on from', () => {
+  const text = piece(
+    'Rnd 1: 6 sc in ring. (6)',
+    'Rnd 2: 2 sc in each st bumblewise. (12)',
+    'Rnd 3: Sc in each st around. (12)',
+  );
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 12 proven']);
+});
+
+it('rows whose counts are met are not outvoted by rows that state none', () => {
+  const text = piece(
+    'Rnd 1: Ch 2, 10 dc in ring, sl st in top of first dc. (10)',
+    'Rnd 2: Ch 2, 2 dc in each st around, join. (20)',
+    'Rnd 3: Ch 2, *2 dc in next st, dc in next 4 sts; rep from * around, join. (24)',
+    'Rnds 4-8: Rep rnd 3.',
+  );
+  // Only the fourth round does not divide: 24 / 5.
+  expect(complaints(text)).toEqual(['6 repeat-remainder']);
+});

@@ -129,7 +129,11 @@ const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
-  if (sense === W.work ? kindAt(r, 1) === T.star || kindAt(r, 1) === T.open : sense === W.repeat && holdsWork(r, 1)) {
+  if (
+    sense === W.work
+      ? kindAt(r, 1) === T.star || kindAt(r, 1) === T.open
+      : sense === W.repeat && holdsWork(r, 1)
+  ) {
     r.at++;
     return;
   }

@@ -22,7 +22,12 @@ export function measureCommand(): Command {
       collect,
       [],
     )
-    .option('--yarn <put-up>', 'another put-up for all yarns: "100 g / 200 m"')
+    .option(
+      '--yarn <put-up>',
+      'another put-up for all yarns: "100 g / 200 m", or for one: "A: 100 g / 200 m"',
+      collect,
+      [],
+    )
     .addOption(
       new Option('--units <units>', 'units to print')
         .choices(['metric', 'us', 'both'])

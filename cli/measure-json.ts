@@ -26,8 +26,11 @@ export function measureJson(sheet: Sheet, file: string): string {
       unit: record.unit,
       unitWidthMm: record.unitWidthMm === null ? null : tidy(record.unitWidthMm),
       rowHeightMm: record.rowHeightMm === null ? null : tidy(record.rowHeightMm),
+      widthSpread: tidy(record.widthSpread),
+      heightSpread: tidy(record.heightSpread),
       worked: record.worked,
       blocking: record.blocking,
+      beforeBlocking: record.before,
       swatches: record.counts.map(({ words }) => words),
     })),
     sizes: sheet.sizes.map(sizeJson),
@@ -60,6 +63,8 @@ function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeS
       because: need.because,
       metres: amountJson(need.metres),
       grams: need.grams && amountJson(need.grams),
+      foundationMetres: tidy(need.foundation),
+      joinMetres: tidy(need.joins),
       tailMetres: tidy(need.tails),
       seamMetres: tidy(need.seams),
       margin: {
@@ -68,6 +73,7 @@ function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeS
         because: need.margin.because,
       },
       balls: need.balls,
+      cautions: need.cautions,
     })),
     hours: {
       from: Number(hours.from.toFixed(1)),
@@ -86,16 +92,31 @@ function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeS
       because: lean.because,
       remedies: remedies.map((remedy) => ({ ...remedy, leavesUpTo: tidy(remedy.leavesUpTo) })),
     })),
-    otherCounts: refits.map(({ name, count, wantedMm, sameCountMm, demands, others }) => ({
+    otherCounts: refits.map(({ name, count, wantedMm, sameCountMm, demands, ...rest }) => ({
       name,
       count,
       wantedMm: Math.round(wantedMm),
       sameCountMm: Math.round(sameCountMm),
       kept: demands.map(({ because }) => because),
-      counts: others.map((other) => ({ ...other, mm: Math.round(other.mm) })),
+      counts: rest.others.map(countJson),
+      nearest: rest.nearest && countJson(rest.nearest),
+      rows: rest.rows.map(({ name: part, first, last, rows, wantedMm: wanted, more, mm }) => ({
+        part,
+        first,
+        last,
+        rows,
+        wantedMm: Math.round(wanted),
+        more,
+        mm: Math.round(mm),
+      })),
     })),
   };
 }
+
+const countJson = (other: SizeSheet['refits'][number]['others'][number]) => ({
+  ...other,
+  mm: Math.round(other.mm),
+});
 
 /** Sizes that are only assumed are left out: there is nothing to measure by. */
 const measuresJson = (measures: Readonly<Record<string, Figure>>): Record<string, unknown> =>

@@ -7,7 +7,9 @@ import {
   type FindingSource,
   formatFinding,
   gaugeFromWords,
+  type MeasureOptions,
   measure,
+  type PutUp,
   plain,
   putUpFromWords,
   type Sheet,
@@ -22,7 +24,8 @@ import { sheetText } from './text/sheet.ts';
 
 export interface MeasureAsked {
   readonly gauge: readonly string[];
-  readonly yarn?: string;
+  /** Put-ups in place of the yarns' own, each for all or for one: "A: 100 g / 200 m". */
+  readonly yarn: readonly string[];
   readonly units: Units;
   readonly format: 'text' | 'json';
   readonly terms: 'US' | 'UK' | 'auto';
@@ -49,13 +52,11 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
     const why = 'hold no count over a length, such as "16 sts x 18 rnds = 10 cm in sc"';
     return complain('--gauge', `the words "${unread.words}" ${why}`);
   }
-  const ball = asked.yarn === undefined ? undefined : putUpFromWords(asked.yarn);
-  if (ball === null) {
-    return complain('--yarn', `"${asked.yarn}" holds no put-up, such as "50 g / 110 m"`);
-  }
+  const substitutes = substitutesFrom(asked.yarn, compiled.fabric.yarns);
+  if (typeof substitutes === 'string') return complain('--yarn', substitutes);
   const sheet = measure(compiled.manuscript, compiled.fabric, {
     ...(counts.length > 0 && { gauge: counts.flatMap(({ count }) => count ?? []) }),
-    ...(ball && { ball }),
+    substitutes,
   });
   const name = file === '-' ? 'stdin' : file;
   if (asked.schematic !== undefined) {
@@ -69,6 +70,26 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
         errorsSaid(compiled.findings, { text, lines: compiled.lines, file: name }),
     );
   return compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+/** The put-ups asked for, or what is wrong with the words. */
+function substitutesFrom(
+  asked: readonly string[],
+  yarns: readonly string[],
+): NonNullable<MeasureOptions['substitutes']> | string {
+  const found: { yarn: string | null; ball: PutUp }[] = [];
+  for (const words of asked) {
+    const [, name = null, putUp = words] = /^\s*([^:]{1,40}?)\s*:(.*)$/.exec(words) ?? [];
+    const ball = putUpFromWords(putUp);
+    if (!ball) return `"${words}" holds no put-up, such as "50 g / 110 m"`;
+    if (name !== null && !yarns.includes(name)) {
+      const known = yarns.filter((yarn) => yarn !== '');
+      const instead = known.length > 0 ? `it has ${known.join(', ')}` : 'it names no yarns';
+      return `the pattern works with no yarn "${name}": ${instead}`;
+    }
+    found.push({ yarn: name, ball });
+  }
+  return found;
 }
 
 /** One file a size: "bag.svg", or "hat-child.svg" for a pattern in sizes. `null`: all is written. */

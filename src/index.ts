@@ -61,7 +61,9 @@ export {
 } from './finding/index.ts';
 export {
   boxSize,
+  type GaugeRecord,
   gaugeFromWords,
+  type PutUp,
   putUpFromWords,
   readGauges,
   runningLength,

@@ -1,6 +1,5 @@
 /** The sheet of `loopwright measure` as text: what a designer pins above her desk. */
 import {
-  type Amount,
   type Figure,
   type MeasureName,
   type Paint,
@@ -11,11 +10,12 @@ import {
   type Units,
   usHookLabel,
   wrap,
-  type YarnNeed,
 } from '../../src/index.ts';
+import { gaugeLines } from './gauge.ts';
 import { leanLines } from './lean.ts';
 import { refitLines } from './refit.ts';
 import { sizesTable } from './sizes-table.ts';
+import { yarnLines } from './yarn.ts';
 
 export interface SheetLayout {
   readonly units: Units;
@@ -29,6 +29,7 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
   const lines = [
     layout.paint('strong', sheet.title ?? 'Untitled'),
     ...materials(sheet),
+    ...titled('Gauge', gaugeLines(sheet, layout.units, layout.width), layout.paint),
     ...titled('Sizes', sizesTable(sheet, layout.units, WORDS), layout.paint),
     ...blocks,
     '',
@@ -45,6 +46,8 @@ const titled = (title: string, lines: readonly string[], paint: Paint): readonly
   lines.length === 0 ? [] : ['', paint('strong', title), ...lines];
 
 interface Context extends SheetLayout {
+  /** Words for the measures; default those of a part. */
+  readonly words?: Readonly<Record<MeasureName, string>>;
   /** Reasons, each once, in the order of their numbers. */
   readonly notes: string[];
 }
@@ -69,11 +72,13 @@ function sizeBlocks(size: SizeSheet, context: Context): string[] {
     paint('strong', `Size by gauge${name}`),
     ...size.pieces.flatMap(({ parts, whole, copies }) => [
       ...parts.flatMap((part) => partLines(part, copies, context)),
-      ...measureLines('In all, above the base', whole, context),
+      ...measureLines('In all', whole, { ...context, words: WHOLE }),
     ]),
     '',
     paint('strong', `Yarn${name}`),
-    ...size.yarns.flatMap((yarn) => yarnLines(yarn, context)),
+    ...size.yarns.flatMap((yarn) =>
+      yarnLines(yarn, { ...context, refs: (because) => refs(because, context) }),
+    ),
     '',
     paint('strong', `Time${name}`),
     ...hanging(
@@ -104,7 +109,10 @@ const WORDS: Readonly<Record<MeasureName, string>> = {
   'last edge': 'at the last edge',
   strap: 'each strap',
   opening: 'each opening',
+  'middle to edge': 'from the middle of the base to the last round',
 };
+
+const WHOLE: typeof WORDS = { ...WORDS, high: 'high above the base' };
 
 function partLines(part: PartSize, copies: number, context: Context): string[] {
   const copied = copies > 1 ? `, ${copies} alike` : '';
@@ -120,7 +128,7 @@ function measureLines(name: string, measures: PartSize['measures'], context: Con
     ...hanging(name, context.width),
     ...known.map(([what, figure]) => {
       const sure = figure.how === 'swatch' ? '' : ' estimate';
-      const said = `${WORDS[what]} ${printFigure(figure, context.units)}${sure}`;
+      const said = `${(context.words ?? WORDS)[what]} ${printFigure(figure, context.units)}${sure}`;
       return `      ${said} ${refs(figure.because, context)}`;
     }),
   ];
@@ -133,58 +141,4 @@ function refs(because: readonly string[], { notes }: Context): string {
     return notes.indexOf(note) + 1;
   });
   return numbers.length > 0 ? `[${numbers.join(', ')}]` : '';
-}
-
-/** Two figures at most, since no yardage is known better. */
-function amountSaid({ value, spread }: Amount, unit: string): string {
-  const from = roundedTo(value * (1 - spread), value);
-  const to = roundedTo(value * (1 + spread), value);
-  const range = from === to ? '' : ` (${from}-${to})`;
-  return `${roundedTo(value, value)} ${unit}${range}`;
-}
-
-function roundedTo(value: number, size: number): number {
-  const step = size < 20 ? 1 : size < 200 ? 5 : size < 1000 ? 10 : 50;
-  return Math.round(value / step) * step;
-}
-
-const YARD_M = 0.9144;
-const OUNCE_G = 28.349523125;
-
-function lengths(amount: Amount, units: Units): string {
-  const metric = amountSaid(amount, 'm');
-  const us = amountSaid({ ...amount, value: amount.value / YARD_M }, 'yd');
-  return units === 'metric' ? metric : units === 'us' ? us : `${metric}, ${us}`;
-}
-
-function weights(amount: Amount, units: Units): string {
-  const metric = amountSaid(amount, 'g');
-  const ounces = Math.round((amount.value / OUNCE_G) * 4) / 4;
-  return units === 'metric' ? metric : units === 'us' ? `${ounces} oz` : `${metric}, ${ounces} oz`;
-}
-
-function yarnLines(need: YarnNeed, context: Context): string[] {
-  const { units } = context;
-  const name = need.name === '' ? 'Yarn' : need.name;
-  const sure = need.how === 'swatch' ? '' : ' estimate';
-  const grams = need.grams ? `; ${weights(need.grams, units)}` : '';
-  const parts = [
-    `${name}: ${lengths(need.metres, units)}${grams}${sure} ${refs(need.because, context)}`,
-    `      of it ${extras(need, units)}`,
-    `      margin ${Math.round(need.margin.share * 100)} % (${need.margin.because}): ${lengths({ value: need.margin.metres, spread: 0 }, units)} more`,
-  ];
-  return [...hanging(parts[0]!, context.width), ...parts.slice(1), ballsSaid(need)];
-}
-
-function extras({ tails, seams }: YarnNeed, units: Units): string {
-  const tail = `tails ${lengths({ value: Math.max(1, tails), spread: 0 }, units)}`;
-  return seams > 0 ? `${tail}, seams about ${lengths({ value: seams, spread: 0 }, units)}` : tail;
-}
-
-function ballsSaid({ balls }: YarnNeed): string {
-  if (!balls) return '      balls: not known without a put-up such as 50 g / 110 m';
-  const { ball, likely, atMost } = balls;
-  const each = `${ball.grams} g / ${Math.round(ball.metres)} m`;
-  const more = atMost > likely ? `, up to ${atMost} if the estimate is short` : '';
-  return `      with it ${likely} ${likely === 1 ? 'ball' : 'balls'} of ${each}${more}`;
 }

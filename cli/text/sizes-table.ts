@@ -6,8 +6,9 @@ import {
   shortFigure,
   type Units,
 } from '../../src/index.ts';
+import { yarnsOfSizes } from './yarn.ts';
 
-/** Lines of the table; none for a pattern of one size. */
+/** Lines of the table; none for a pattern of one size. A part that a size has not is a dash. */
 export function sizesTable(
   sheet: Sheet,
   units: Units,
@@ -15,40 +16,59 @@ export function sizesTable(
 ): string[] {
   const { sizes } = sheet;
   if (sizes.length < 2) return [];
-  const rows = new Map<string, (Figure | undefined)[]>();
+  const lines = [...rowsOf(sheet, words)].flatMap(([key, figures]) => {
+    const known = figures.flatMap((figure) => figure ?? []);
+    if (known.length === 0 || known.some(({ how }) => how === 'assumed')) return [];
+    return [`  ${key} ${UNITS_SAID[units].map((unit) => listSaid(figures, unit)).join(', ')}`];
+  });
+  const names = sizes.map(({ size }) => size);
+  return lines.length === 0 ? [] : [`  ${inList(names)}`, ...lines, ...yarnsOfSizes(sizes, units)];
+}
+
+const UNITS_SAID: Readonly<Record<Units, readonly ('cm' | 'in')[]>> = {
+  metric: ['cm'],
+  us: ['in'],
+  both: ['cm', 'in'],
+};
+
+type Row = (Figure | undefined)[];
+
+/** Figures of each size by the name of part and measure; two parts of one name are two rows. */
+function rowsOf({ sizes }: Sheet, words: Readonly<Record<string, string>>): Map<string, Row> {
+  const rows = new Map<string, Row>();
   sizes.forEach(({ pieces }, at) => {
-    for (const part of pieces.flatMap(({ parts }) => parts)) {
-      for (const [what, figure] of Object.entries(part.measures)) {
-        const key = `${nameOf(part)}${words[what] ?? what}`;
-        const row = rows.get(key) ?? [];
-        // The first part of a name speaks for it: a crown's rounds before its even ones.
+    const put = (name: string, measures: PartSize['measures']): void => {
+      for (const [what, figure] of Object.entries(measures)) {
+        const key = `${name}${words[what] ?? what}`;
+        const row = rows.get(key) ?? sizes.map(() => undefined);
         row[at] ??= figure;
         rows.set(key, row);
       }
+    };
+    for (const { name: piece, parts, whole } of pieces) {
+      const seen = new Map<string, number>();
+      for (const part of parts) {
+        const name = nameOf(part);
+        const nth = (seen.get(name) ?? 0) + 1;
+        seen.set(name, nth);
+        put(nth === 1 ? `${name}: ` : `${name} (${nth}): `, part.measures);
+      }
+      // A height of the whole is told apart from that of a part.
+      put(pieces.length > 1 ? `${piece}, in all: ` : 'In all: ', whole);
     }
   });
-  const names = sizes.map(({ size }) => size);
-  const unitsSaid =
-    units === 'us'
-      ? (['in'] as const)
-      : units === 'metric'
-        ? (['cm'] as const)
-        : (['cm', 'in'] as const);
-  const lines = [...rows].flatMap(([key, figures]) => {
-    const all = sizes.flatMap((_, at) => figures[at] ?? []);
-    if (all.length < sizes.length || all.some(({ how }) => how === 'assumed')) return [];
-    return [`  ${key} ${unitsSaid.map((unit) => listSaid(all, unit)).join(', ')}`];
-  });
-  return lines.length === 0 ? [] : [`  ${inList(names)}`, ...lines];
+  return rows;
 }
 
-const nameOf = ({ name, form }: PartSize): string => `${name === '' ? '' : `${name}, `}${form}: `;
+const nameOf = ({ name, form }: PartSize): string => `${name === '' ? '' : `${name}, `}${form}`;
 
 const inList = ([first = '', ...others]: readonly string[]): string =>
   others.length === 0 ? first : `${first} (${others.join(', ')})`;
 
-const listSaid = (figures: readonly Figure[], unit: 'cm' | 'in'): string => {
+const listSaid = (figures: readonly (Figure | undefined)[], unit: 'cm' | 'in'): string => {
   const units = unit === 'cm' ? 'metric' : 'us';
-  const values = figures.map((figure) => shortFigure(figure, units).slice(0, -` ${unit}`.length));
+  const values = figures.map((figure) =>
+    figure ? shortFigure(figure, units).slice(0, -` ${unit}`.length) : '-',
+  );
   return `${inList(values)} ${unit}`;
 };

@@ -4,8 +4,9 @@
  * is least squares without negative unknowns, in which the model counts as one observation a kind.
  */
 import type { Had } from '../gauge/index.ts';
+import { type Terms, wordFor } from '../notation/index.ts';
 import { type Matrix, nonNegativeLeastSquares } from './nnls.ts';
-import { PATH_SPREAD, ratioOf, type YarnKey } from './yarn-path.ts';
+import { PATH_FACTOR, PATH_SPREAD, ratioOf, type YarnKey } from './yarn-path.ts';
 
 /** Stitches and the metres that they took. */
 export interface Observation {
@@ -30,6 +31,7 @@ const HAND = 0.04;
 export function yarnPerStitch(
   scMetres: number,
   observations: readonly Observation[],
+  terms: Terms = 'US',
 ): YarnPerStitch {
   const modelled = (key: YarnKey): number => scMetres * ratioOf(key);
   if (observations.length === 0) {
@@ -37,8 +39,7 @@ export function yarnPerStitch(
       metresOf: modelled,
       weighed: 0,
       how: 'estimate',
-      because:
-        'Nothing is weighed: yarn for a stitch is estimated from its size by our model of its path.',
+      because: `Nothing is weighed: by our model of its path the yarn of one ${wordFor('w0', terms)} is ${PATH_FACTOR} times as long as the stitch is wide and high together, and that of other stitches in proportion.`,
       spread: PATH_SPREAD,
     };
   }

@@ -53,7 +53,7 @@ export function hoursFor(tallies: readonly YarnTally[], pace: unknown, terms: Te
     isOwnPace: own !== null,
     because: own
       ? `Your pace: ${own.perMinute} ${wordFor(own.stem, terms)} a minute; 40 % on top for counting and joins.`
-      : `Usual paces: 12 to 15 ${wordFor('w0', terms)}, 8 to 10 ${wordFor('w1', terms)} a minute; 40 % on top for counting and joins.`,
+      : `Usual paces: 12 to 15 ${wordFor('w0', terms)}, 8 to 10 ${wordFor('w1', terms)} a minute; 40 % on top for counting and joins. Makers differ, from about 5 to 20 a minute all told: give yours (pace: 14 ${wordFor('w0', terms)} a minute).`,
   };
 }
 

@@ -8,7 +8,6 @@ import {
   type GaugeCount,
   type Gauges,
   gaugesWith,
-  type PutUp,
   readGauges,
   runningLength,
   type Yarn,
@@ -21,6 +20,7 @@ import { type PieceSize, pieceSizes } from './part-size.ts';
 import { type Refit, refit } from './refit.ts';
 import { seamMetres } from './seams.ts';
 import { type YarnTally, yarnTallies } from './stitch-tally.ts';
+import { bought, type Substitute } from './substitute.ts';
 import { readWeighings, type Weighings } from './weighed.ts';
 import { type YarnNeed, yarnNeed } from './yarn-need.ts';
 import { metresPerSc } from './yarn-path.ts';
@@ -28,8 +28,8 @@ import { metresPerSc } from './yarn-path.ts';
 export interface MeasureOptions {
   /** Counts that stand in place of the pattern's own gauge of the same fabric. */
   readonly gauge?: readonly GaugeCount[];
-  /** Another put-up in place of every yarn's own. */
-  readonly ball?: PutUp;
+  /** Other put-ups in place of the yarns' own. */
+  readonly substitutes?: readonly Substitute[];
 }
 
 export interface SizeSheet {
@@ -62,12 +62,12 @@ export function measure(
   const gauges = options.gauge ? gaugesWith(own, options.gauge) : own;
   const weighings = readWeighings(manuscript);
   const names = manuscript.head.sizes.length > 0 ? manuscript.head.sizes : [''];
-  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric));
+  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric, manuscript));
   const scene: Scene = {
     manuscript,
     gauges,
     names,
-    ball: options.ball ?? null,
+    substitutes: options.substitutes ?? [],
     perStitch: perStitchOf({ weighings, tallies, gauges, own, names }),
   };
   const sizes = fabric.cloths.map((cloth, at) =>
@@ -90,7 +90,7 @@ interface Scene {
   readonly manuscript: Manuscript;
   readonly gauges: Gauges;
   readonly names: readonly string[];
-  readonly ball: PutUp | null;
+  readonly substitutes: readonly Substitute[];
   readonly perStitch: YarnPerStitch;
 }
 
@@ -103,15 +103,15 @@ interface Made {
 
 function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {
   const { pieces, tallies, leans, refits } = made;
-  const { manuscript, gauges, perStitch, ball } = scene;
+  const { manuscript, gauges, perStitch, substitutes } = scene;
   const seams = seamMetres(manuscript.text, pieces);
   const gauge = fabricGauge(gauges, 'w0');
   const yarns = tallies.map((tally, at) => {
     const named = yarnNamed(gauges.yarns, tally.name, at);
-    const yarn = ball ? substitute(named, ball) : named;
+    const { yarn, cautions } = bought(named, tally.name, substitutes);
     // The yarn worked with most sews the pieces together, as makers do.
     const sews = tallies.every(({ stitches }) => stitches <= tally.stitches);
-    return yarnNeed(tally, { perStitch, yarn, seams: sews ? seams : 0, gauge });
+    return yarnNeed(tally, { perStitch, yarn, cautions, seams: sews ? seams : 0, gauge });
   });
   return {
     size,
@@ -127,15 +127,6 @@ function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {
 const yarnNamed = (yarns: readonly Yarn[], name: string, at: number): Yarn | null =>
   yarns.find((yarn) => yarn.name === name) ?? yarns[at] ?? yarns[0] ?? null;
 
-const substitute = (yarn: Yarn | null, ball: PutUp): Yarn => ({
-  name: yarn?.name ?? '',
-  weightClass: yarn?.weightClass ?? null,
-  fibre: yarn?.fibre ?? null,
-  wrapsPerInch: null,
-  span: yarn?.span ?? { from: 0, to: 0 },
-  ball,
-});
-
 interface Calibration {
   readonly weighings: Weighings;
   readonly tallies: readonly (readonly YarnTally[])[];
@@ -148,8 +139,9 @@ interface Calibration {
 /** The model, drawn to what was weighed at the pattern's gauge, then scaled to the gauge asked for. */
 function perStitchOf(calibration: Calibration): YarnPerStitch {
   const { gauges, own } = calibration;
-  const atOwn = yarnPerStitch(metresPerSc(fabricGauge(own, 'w0')), observationsOf(calibration));
-  const scale = metresPerSc(fabricGauge(gauges, 'w0')) / metresPerSc(fabricGauge(own, 'w0'));
+  const scMetres = metresPerSc(fabricGauge(own, 'w0'));
+  const atOwn = yarnPerStitch(scMetres, observationsOf(calibration), own.terms);
+  const scale = metresPerSc(fabricGauge(gauges, 'w0')) / scMetres;
   return { ...atOwn, metresOf: (key) => scale * atOwn.metresOf(key) };
 }
 

@@ -21,7 +21,8 @@ export type Form =
 
 /**
  * around: a circumference; flat: half of it, as the piece lies; high: along the work, standing up;
- * across: a diameter or the distance between sides; strap, opening: of one handle.
+ * across: a diameter or the distance between sides; strap, opening: of one handle. middle to edge:
+ * along the fabric from the middle of a round base, as the depth of a hat is measured.
  */
 export type MeasureName =
   | 'around'
@@ -33,7 +34,8 @@ export type MeasureName =
   | 'first edge'
   | 'last edge'
   | 'strap'
-  | 'opening';
+  | 'opening'
+  | 'middle to edge';
 
 export type Measures = Partial<Record<MeasureName, Figure>>;
 
@@ -69,7 +71,7 @@ export function pieceSize(piece: Piece, table: SizeTable): PieceSize {
   const filled = ballOf(piece, phases);
   if (filled) return { name, copies, parts: [filled], whole: {} };
   const parts = phases.map((phase, at) => ringPart(phase, { piece, table, isFirst: at === 0 }));
-  return { name, copies, parts, whole: wholeOf(phases) };
+  return { name, copies, parts, whole: wholeOf(piece, phases) };
 }
 
 const labelsOf = (piece: Pick<Phase, 'rows'>): string => {
@@ -177,13 +179,16 @@ function ballOf(piece: Piece, phases: readonly Phase[]): PartSize | null {
   };
 }
 
-/** Height above the base. */
-function wholeOf(phases: readonly Phase[]): Measures {
+/** Height above the base, and from the middle of a round base down to the last row but straps. */
+function wholeOf({ start }: Piece, phases: readonly Phase[]): Measures {
   const standing = phases.filter(
     (phase, at) => at > 0 || (phase.growth !== 'grows' && phase.growth !== 'straps'),
   );
-  if (standing.length < 2) return {};
-  return { high: sumOf(standing.map(riseOf)) };
+  const high = standing.length < 2 ? {} : { high: sumOf(standing.map(riseOf)) };
+  const cloth = phases.filter(({ growth }) => growth !== 'straps');
+  const isCrown = start === 'ring' && cloth.length > 1 && phases[0]!.growth === 'grows';
+  if (!isCrown) return high;
+  return { ...high, 'middle to edge': sumOf(cloth.map(({ along }) => along)) };
 }
 
 /**

@@ -6,16 +6,11 @@
 import type { Cloth, Fabric } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
-import { chartOver } from './chart-row.ts';
+import { type Demand, demandsOf, leastFor } from './demands.ts';
 import { phasesOf, type SizedRow } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
+import { type PartRows, partRows } from './refit-rows.ts';
 import { newSizeTable, rowSize } from './row-size.ts';
-
-/** One thing that the count must keep, as a step and a sentence. */
-export interface Demand {
-  readonly step: number;
-  readonly because: string;
-}
 
 export interface OtherCount {
   readonly count: number;
@@ -32,10 +27,14 @@ export interface Refit {
   /** Size that the same count gives at the other gauge. */
   readonly sameCountMm: number;
   readonly demands: readonly Demand[];
-  /** The least count that holds the motif; 0 where there is none. */
+  /** The least count that holds the motif as the pattern does; 0 where there is none. */
   readonly least: number;
   /** Nearest below and above the size wanted, nearest first; empty: none is within a tenth. */
   readonly others: readonly OtherCount[];
+  /** Where none is: the nearest all the same; `null` where none holds the motif. */
+  readonly nearest: OtherCount | null;
+  /** Parts whose height changes by half a row and more, with the rows that would keep it. */
+  readonly rows: readonly PartRows[];
 }
 
 /** A count further off than this makes another piece (ours). */
@@ -55,7 +54,13 @@ export function refit(
     const at = typicalRow(piece, sized[0]);
     if (at === null) return [];
     return [
-      refitPiece(piece, { manuscript, rows: sized[0], mine: sized[0][at]!, theirs: sized[1][at]! }),
+      refitPiece(piece, {
+        manuscript,
+        rows: sized[0],
+        theirRows: sized[1],
+        mine: sized[0][at]!,
+        theirs: sized[1][at]!,
+      }),
     ];
   });
 }
@@ -78,24 +83,25 @@ function typicalRow(piece: Piece, rows: readonly SizedRow[]): number | null {
 interface Context {
   readonly manuscript: Manuscript;
   readonly rows: readonly SizedRow[];
+  readonly theirRows: readonly SizedRow[];
   readonly mine: SizedRow;
   readonly theirs: SizedRow;
 }
 
-function refitPiece(piece: Piece, { manuscript, rows, mine, theirs }: Context): Refit {
+function refitPiece(piece: Piece, context: Context): Refit {
+  const { manuscript, rows, mine, theirs } = context;
   const count = mine.size.places;
-  const demands = demandsOf(piece, rows, manuscript);
+  const demands = demandsOf(piece, rows, { manuscript, count });
   const step = demands.reduce((sum, demand) => leastCommon(sum, demand.step), 1);
   const perStitch = theirs.size.width.mm / count;
   const least = leastFor(rows, manuscript);
   const wantedMm = mine.size.width.mm;
-  const others = nearest({ count, step, least, wanted: wantedMm / perStitch })
-    .map((other) => ({
-      count: other,
-      mm: other * perStitch,
-      chains: chainsFor(piece, other - count),
-    }))
-    .filter(({ mm }) => Math.abs(mm / wantedMm - 1) <= FURTHEST);
+  const found = nearest({ count, step, least, wanted: wantedMm / perStitch }).map((other) => ({
+    count: other,
+    mm: other * perStitch,
+    chains: chainsFor(piece, other - count),
+  }));
+  const others = found.filter(({ mm }) => Math.abs(mm / wantedMm - 1) <= FURTHEST);
   return {
     name: piece.name,
     count,
@@ -104,6 +110,8 @@ function refitPiece(piece: Piece, { manuscript, rows, mine, theirs }: Context): 
     demands,
     least,
     others,
+    nearest: others.length === 0 ? (found[0] ?? null) : null,
+    rows: partRows(piece, { mine: context.rows, theirs: context.theirRows, manuscript }),
   };
 }
 
@@ -124,73 +132,4 @@ function nearest(ladder: { count: number; step: number; least: number; wanted: n
 function chainsFor(piece: Piece, more: number): number | null {
   if (piece.start === 'oval') return piece.foundation + more / 2;
   return piece.start === 'chain' || piece.start === 'loop' ? piece.foundation + more : null;
-}
-
-function demandsOf(
-  piece: Piece,
-  rows: readonly SizedRow[],
-  manuscript: Manuscript,
-): readonly Demand[] {
-  const demands: Demand[] = [];
-  const isRing = rows[0]!.row.ring;
-  const perBox = boxStitches(rows);
-  if (perBox > 1)
-    demands.push({ step: perBox, because: `a box of the mesh is ${perBox} stitches` });
-  const hasChart = rows.some(({ row }) => chartOver(row, manuscript) !== null);
-  const straps = rows.find(({ size }) => size.straps > 0);
-  if (isRing && (hasChart || straps)) {
-    demands.push({ step: 2 * perBox, because: 'front and back are alike' });
-  }
-  if (hasChart) {
-    const faces = isRing ? 2 : 1;
-    demands.push({
-      step: 2 * faces * perBox,
-      because: 'the motif stays as near the middle as it is',
-    });
-  }
-  if (straps) {
-    demands.push({ step: 2 * straps.size.straps, because: 'both ends of each handle stand alike' });
-  }
-  const growth = growthOf(piece, rows);
-  if (growth > 1) demands.push({ step: growth, because: `the base grows by ${growth} a round` });
-  if (piece.start === 'oval')
-    demands.push({ step: 2, because: 'both sides of the chain are alike' });
-  const repeat = repeatSaid(manuscript.text);
-  if (repeat > 1)
-    demands.push({ step: repeat, because: `the pattern repeats over ${repeat} stitches` });
-  return demands;
-}
-
-/** Stitches that the boxes of a mesh take; 1 without a mesh. */
-function boxStitches(rows: readonly SizedRow[]): number {
-  const mesh = rows.filter(({ size }) => size.isMesh);
-  const gaps = mesh.flatMap(({ row }) => row.tally.spaces.map(({ chains }) => chains + 1));
-  return gaps.length === 0 ? 1 : Math.min(...gaps);
-}
-
-/** A face must hold the motif and a box on either side. */
-function leastFor(rows: readonly SizedRow[], manuscript: Manuscript): number {
-  let widest = 0;
-  for (const { row } of rows) widest = Math.max(widest, chartOver(row, manuscript) ?? 0);
-  if (widest === 0) return 0;
-  return (rows[0]!.row.ring ? 2 : 1) * (widest + 2) * boxStitches(rows);
-}
-
-/** A round base that grows by the same number a round: a round more or less is such a step. */
-function growthOf(piece: Piece, rows: readonly SizedRow[]): number {
-  if (piece.start !== 'ring') return 1;
-  const growths: number[] = [];
-  for (let at = 1; at < rows.length; at++) {
-    const by = rows[at]!.size.places - rows[at - 1]!.size.places;
-    if (by <= 0) break;
-    growths.push(by);
-  }
-  const [first = 1] = growths;
-  return growths.every((by) => by === first) ? first : 1;
-}
-
-/** "Multiple of 14 plus 2" in the notes. */
-function repeatSaid(text: string): number {
-  const found = /\bmultiples? of (\d{1,3})\b/i.exec(text.slice(0, 100_000));
-  return found ? Number(found[1]) : 1;
 }

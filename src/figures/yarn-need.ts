@@ -13,6 +13,9 @@ export interface Amount {
 export interface YarnNeed {
   readonly name: string;
   readonly stitches: Amount;
+  /** Metres of `stitches` in the foundation and in slip stitches that close rounds. */
+  readonly foundation: number;
+  readonly joins: number;
   /** Metres that are no stitches: tails at every start and end, seams. */
   readonly tails: number;
   readonly seams: number;
@@ -25,6 +28,8 @@ export interface YarnNeed {
   readonly balls: { readonly ball: PutUp; readonly likely: number; readonly atMost: number } | null;
   readonly how: How;
   readonly because: readonly string[];
+  /** Sentences: what a substitute may change. */
+  readonly cautions: readonly string[];
 }
 
 /** 15 cm at each start and each end: common practice. */
@@ -46,6 +51,7 @@ function marginFor(tally: YarnTally, weighed: number): { share: number; because:
 export interface NeedOptions {
   readonly perStitch: YarnPerStitch;
   readonly yarn: Yarn | null;
+  readonly cautions: readonly string[];
   /** Metres sewn with this yarn. */
   readonly seams: number;
   /** Spread of the gauge that the model of the yarn's path rests on. */
@@ -53,7 +59,7 @@ export interface NeedOptions {
 }
 
 export function yarnNeed(tally: YarnTally, options: NeedOptions): YarnNeed {
-  const { perStitch, yarn, seams, gauge } = options;
+  const { perStitch, yarn, cautions, seams, gauge } = options;
   const inStitches = [...tally.amounts].reduce(
     (sum, [key, n]) => sum + n * perStitch.metresOf(key),
     0,
@@ -69,6 +75,8 @@ export function yarnNeed(tally: YarnTally, options: NeedOptions): YarnNeed {
   return {
     name: tally.name,
     stitches: { value: inStitches, spread },
+    foundation: tally.foundation * perStitch.metresOf('chain'),
+    joins: tally.joins * perStitch.metresOf('slip'),
     tails,
     seams,
     metres,
@@ -80,6 +88,7 @@ export function yarnNeed(tally: YarnTally, options: NeedOptions): YarnNeed {
     balls: yarn?.ball ? ballsFor(yarn.ball, metres, share) : null,
     how: perStitch.weighed > 0 ? 'swatch' : weaker('estimate', gauge.how),
     because: [perStitch.because, ...(run && run.how !== 'swatch' ? [run.because] : [])],
+    cautions,
   };
 }
 

@@ -57,6 +57,12 @@ export interface GaugeCount {
   readonly words: string;
 }
 
+/** What the fabric measured on the hook; `null` for a side that was not counted. */
+export interface BeforeBlocking {
+  readonly unitWidthMm: number | null;
+  readonly rowHeightMm: number | null;
+}
+
 /** Everything the pattern says of one fabric's gauge. */
 export interface GaugeRecord {
   /** As written: "sc", "hdc ripple", "mesh"; '' where the pattern names no fabric. */
@@ -75,8 +81,8 @@ export interface GaugeRecord {
   readonly blocking: Blocking;
   /** Counts that went into the means. */
   readonly counts: readonly GaugeCount[];
-  /** Counts in the other state of blocking, kept apart. */
-  readonly otherState: readonly GaugeCount[];
+  /** Means of counts before blocking, where others are after it; `null`: one state is given. */
+  readonly before: BeforeBlocking | null;
   readonly span: Span;
 }
 

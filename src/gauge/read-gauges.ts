@@ -4,7 +4,7 @@ import type { StemId, Terms } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { locate, memberOf, pairsOf, wordsOf } from './entries.ts';
 import { fabricNamed, stitchNamesSource } from './fabric-name.ts';
-import type { GaugeCount, GaugeRecord, Gauges } from './gauge.ts';
+import type { BeforeBlocking, GaugeCount, GaugeRecord, Gauges } from './gauge.ts';
 import { gaugeFromWords } from './gauge-words.ts';
 import { readHooks, readYarns } from './read-yarns.ts';
 import { meanSize } from './swatches.ts';
@@ -133,10 +133,18 @@ function recordOf(group: readonly Stated[], terms: Terms, unnamed: StemId | null
     heightSpread: height?.spread ?? 0,
     blocking: counts[0]?.blocking ?? 'unsaid',
     counts,
-    otherState: all.filter(isOther),
+    before: beforeOf(all.filter(isOther)),
     span: first!.span,
   };
 }
+
+const beforeOf = (counts: readonly GaugeCount[]): BeforeBlocking | null =>
+  counts.length === 0
+    ? null
+    : {
+        unitWidthMm: meanSize(counts, 'across')?.mm ?? null,
+        rowHeightMm: meanSize(counts, 'up')?.mm ?? null,
+      };
 
 /** The stitch that the pattern names most: what a gauge that names no stitch is taken to mean. */
 function commonStitch(text: string, terms: Terms): StemId | null {

@@ -5,7 +5,14 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { runMeasure } from '../../cli/measure.ts';
 
-const asked = { gauge: [], units: 'metric', format: 'text', terms: 'auto', color: false } as const;
+const asked = {
+  gauge: [],
+  yarn: [],
+  units: 'metric',
+  format: 'text',
+  terms: 'auto',
+  color: false,
+} as const;
 const bag = 'examples/low-tide-errand-bag.pattern.md';
 
 function listened() {
@@ -32,7 +39,7 @@ describe('measure', () => {
     expect(await runMeasure(bag, asked)).toBe(0);
     const text = out.join('');
     expect(text).toContain('around 65 cm (63-67) [1]');
-    expect(text).toContain('high 23.5 cm');
+    expect(text).toContain('high above the base 23.5 cm');
     expect(text).toContain('[1] Gauge in sc: 16 sts x 18 rnds = 10 cm.');
   });
 
@@ -72,7 +79,8 @@ describe('measure', () => {
 
   test.each([
     [{ gauge: ['nonsense'] }, 'hold no count over a length'],
-    [{ yarn: 'nonsense' }, 'holds no put-up'],
+    [{ yarn: ['nonsense'] }, 'holds no put-up'],
+    [{ yarn: ['C: 50 g / 110 m'] }, 'no yarn "C": it has A'],
     [{ schematic: '/nowhere/at/all.svg' }, 'no such file or folder'],
   ])('says what is wrong with %j', async (option, said) => {
     const { err } = listened();

@@ -64,7 +64,9 @@ describe('figures', () => {
   test('another put-up gives other balls of the same metres', () => {
     const { manuscript, fabric } = compile(band(40), { fixes: false });
     const own = measure(manuscript, fabric).sizes[0]!.yarns[0]!;
-    const other = measure(manuscript, fabric, { ball: { grams: 100, metres: 55 } }).sizes[0]!.yarns[0]!;
+    const other = measure(manuscript, fabric, {
+      substitutes: [{ yarn: null, ball: { grams: 100, metres: 55 } }],
+    }).sizes[0]!.yarns[0]!;
     expect(other.metres).toEqual(own.metres);
     expect(other.balls!.likely).toBe(Math.ceil((own.metres.value * 1.1) / 55));
     expect(other.grams!.value).toBeCloseTo((own.metres.value * 100) / 55, 6);

@@ -1,0 +1,85 @@
+/** Yarn of whole patterns: what is counted, by colour and size, and other put-ups. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { compile, type MeasureOptions, measure } from '../../../src/index.ts';
+import { metresPerSc } from '../../../src/figures/yarn-path.ts';
+import { fabricGauge, readGauges } from '../../../src/gauge/index.ts';
+
+const sheetOf = (text: string, options: MeasureOptions = {}) => {
+  const { manuscript, fabric } = compile(text, { fixes: false });
+  return measure(manuscript, fabric, options);
+};
+const exampleOf = (name: string, options?: MeasureOptions) =>
+  sheetOf(readFileSync(`examples/${name}.pattern.md`, 'utf8'), options);
+
+const HEAD = 'terms: US\nyarn: { A: { ball: 50 g / 110 m }, B: { ball: 50 g / 110 m } }\ngauge: { sc: 16 sts x 18 rnds = 10 cm }';
+const TUBE = `---\n${HEAD}\n---\nWith A, ch 40; join with sl st in first ch.\n\nRnd 1: Ch 1, sc in each ch around; join. (40 sc)\n\nRnds 2-10: Ch 1, sc in each st around; join. (40 sc)\n`;
+
+describe('what is counted', () => {
+  const { manuscript } = compile(TUBE, { fixes: false });
+  const sc = metresPerSc(fabricGauge(readGauges(manuscript), 'w0'));
+  const [need] = sheetOf(TUBE).sizes[0]!.yarns;
+
+  test('the foundation: 40 chains of 0.48 sc', () => {
+    expect(need!.foundation).toBeCloseTo(40 * 0.48 * sc, 9);
+  });
+
+  test('the joins: ten slip stitches of 0.55 sc', () => {
+    expect(need!.joins).toBeCloseTo(10 * 0.55 * sc, 9);
+  });
+
+  test('and both are part of the whole: 400 sc, 10 start chains, tails', () => {
+    const stitches = 400 * sc + 10 * 0.48 * sc + need!.foundation + need!.joins;
+    expect(need!.stitches.value).toBeCloseTo(stitches, 6);
+    expect(need!.metres.value).toBeCloseTo(stitches + 0.3, 6);
+  });
+
+  test('rounds that are not joined have no joins', () => {
+    expect(sheetOf(TUBE.replaceAll('around; join.', 'around.')).sizes[0]!.yarns[0]!.joins).toBe(0);
+  });
+
+  test('seams where pieces are sewn, a margin that is not in the metres', () => {
+    const otter = exampleOf('estuary-otter').sizes[0]!.yarns[0]!;
+    expect(otter.seams).toBeGreaterThan(0.5);
+    expect(otter.metres.value).toBeCloseTo(otter.stitches.value + otter.tails + otter.seams, 6);
+    expect(otter.margin.metres).toBeCloseTo(otter.metres.value * 0.1, 9);
+  });
+});
+
+describe('colours and sizes', () => {
+  test('each colour by itself, and together as much as one yarn', () => {
+    const striped = TUBE.replace('Rnds 2-10: Ch 1', 'Rnds 2-10: With B, ch 1');
+    const [a, b] = sheetOf(striped).sizes[0]!.yarns;
+    const [one] = sheetOf(TUBE).sizes[0]!.yarns;
+    expect([a!.name, b!.name]).toEqual(['A', 'B']);
+    expect(a!.stitches.value + b!.stitches.value).toBeCloseTo(one!.stitches.value, 6);
+  });
+
+  test('larger sizes take more', () => {
+    const metres = exampleOf('weather-watch-hat').sizes.map(({ yarns }) => yarns[0]!.metres.value);
+    expect([...metres].sort((x, y) => x - y)).toEqual(metres);
+    expect(new Set(metres).size).toBe(4);
+  });
+});
+
+describe('another put-up', () => {
+  const substitutes = [{ yarn: 'B', ball: { grams: 50, metres: 55 } }];
+  const own = exampleOf('estuary-otter').sizes[0]!.yarns;
+  const other = exampleOf('estuary-otter', { substitutes }).sizes[0]!.yarns;
+
+  test('for one colour leaves the others', () => {
+    expect(other[0]).toEqual(own[0]);
+    expect(other[1]!.metres).toEqual(own[1]!.metres);
+    expect(other[1]!.grams!.value).toBeCloseTo(2 * own[1]!.grams!.value, 6);
+  });
+
+  test('of another thickness is said to need a swatch', () => {
+    expect(other[1]!.cautions[0]).toContain('This yarn is thicker (110 m to 100 g in place of 220)');
+  });
+
+  test('of the same thickness is not', () => {
+    const alike = [{ yarn: null, ball: { grams: 100, metres: 230 } }];
+    const needs = exampleOf('estuary-otter', { substitutes: alike }).sizes[0]!.yarns;
+    expect(needs.map(({ cautions }) => cautions)).toEqual([[], []]);
+  });
+});

@@ -1,0 +1,130 @@
+/** What stands on the sheet, as a designer reads it. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { sheetText } from '../../cli/text/sheet.ts';
+import {
+  compile,
+  gaugeFromWords,
+  type MeasureOptions,
+  measure,
+  plain,
+  type Units,
+} from '../../src/index.ts';
+
+function said(text: string, units: Units = 'metric', options: MeasureOptions = {}): string {
+  const { manuscript, fabric } = compile(text, { fixes: false });
+  return sheetText(measure(manuscript, fabric, options), { units, width: 200, paint: plain });
+}
+
+const example = (name: string): string => readFileSync(`examples/${name}.pattern.md`, 'utf8');
+
+const band = (gauge: string): string =>
+  `---\nterms: US\nyarn: { A: { ball: 50 g / 110 m } }\ngauge: { sc: ${gauge} }\n---\nCh 41.\n\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (40 sc)\n\nRows 2-20: Ch 1, sc in each st across, turn. (40 sc)\n`;
+
+describe('the gauge', () => {
+  test('is told over 10 cm and 4 in, whatever it was counted over', () => {
+    const sheet = said(band('12 sts x 13 rows = 7.5 cm'), 'both');
+    expect(sheet).toContain(
+      'sc: 16 sts x 17.3 rows to 10 cm, 16.3 sts x 17.6 rows to 4 in, give or take 3 %; one swatch.',
+    );
+  });
+
+  test('is the mean of several swatches', () => {
+    const sheet = said(
+      band('[16 sts x 18 rows = 10 cm, 17 sts x 18 rows = 10 cm, 16 sts x 19 rows = 10 cm]'),
+    );
+    expect(sheet).toContain('sc: 16.3 sts x 18.3 rows to 10 cm');
+    expect(sheet).toContain('the mean of 3 swatches');
+  });
+
+  test('tells what blocking makes of a length', () => {
+    const sheet = said(
+      band('{ before: 18 sts x 20 rows = 10 cm, after: 16 sts x 18 rows = 10 cm }'),
+    );
+    // 18 / 16 and 20 / 18 of ten.
+    expect(sheet).toContain(
+      'after blocking. What measures 10 on the hook becomes 11.3 across and 11.1 up.',
+    );
+    expect(sheet).toContain('wide 25 cm');
+  });
+
+  test('says so where blocking is not known', () => {
+    expect(said(band('16 sts x 18 rows = 10 cm before blocking'))).toContain(
+      'before blocking: what blocking does is not known',
+    );
+  });
+});
+
+describe('sizes side by side', () => {
+  const sheet = said(example('weather-watch-hat'));
+
+  test("keep a crown's even rounds, with a dash where a size has none", () => {
+    expect(sheet).toContain('Crown, tube: high 2.7 (1.3, 1.3, -) cm');
+  });
+
+  test('measure a hat from the middle of its crown, as the pattern states it', () => {
+    expect(example('weather-watch-hat')).toContain('18.5 (20, 21.5, 22.5) cm');
+    expect(sheet).toContain(
+      'from the middle of the base to the last round 18.5 (20, 21.5, 22.5) cm',
+    );
+  });
+
+  test('have their yarn and balls', () => {
+    expect(sheet).toMatch(/Yarn A: 80 \(95, 110, 125\) m; balls with margin 1 \(1, 1, 1\)/);
+  });
+});
+
+describe('yarn', () => {
+  test('of a small colour is never nought', () => {
+    const sheet = said(example('tidepool-square'), 'both');
+    expect(sheet).not.toMatch(/\b0 (?:m|yd|oz|g)\b/);
+    expect(sheet).toContain('under ¼ oz');
+  });
+
+  test('has its margin on a line of its own, and what is not stitches', () => {
+    const sheet = said(example('low-tide-errand-bag'));
+    expect(sheet).toContain('of it foundation 1 m; joins of rounds 1 m; tails 1 m\n');
+    expect(sheet).toMatch(/\n {6}margin 10 % \(usual\): 19 m more\n/);
+  });
+});
+
+describe('the lean', () => {
+  const sheet = said(example('low-tide-errand-bag'));
+
+  test('is told at the motif and at the handles, remedies of the whole piece once', () => {
+    expect(sheet).toContain(
+      'Base, where the motif begins (Rnd 12): 3 to 5 stitches (1.9 cm to 2.8 cm) to the right',
+    );
+    expect(sheet).toContain('Base, where the handles begin (Rnd 25): 4 to 7 stitches');
+    expect(sheet.match(/Turn, leaves hardly anything/g)).toHaveLength(1);
+    expect(sheet.match(/Move the start once/g)).toHaveLength(2);
+  });
+
+  test('of a toy is one sentence', () => {
+    expect(said(example('estuary-otter'))).toContain(
+      'Where no motif or handle shows it: Head 6 to 9 stitches',
+    );
+  });
+});
+
+describe('counts at another gauge', () => {
+  test('keep mesh, faces, word and handles, and say so', () => {
+    const gauge = ['15 sts x 17 rnds = 10 cm in sc', '7.5 boxes x 7 rnds = 10 cm'].map(
+      (words) => gaugeFromWords(words)!,
+    );
+    const sheet = said(example('low-tide-errand-bag'), 'metric', { gauge });
+    expect(sheet).toContain("Base: 104 stitches, 65 cm at the pattern's gauge, come to 70 cm.");
+    expect(sheet).toContain('Kept: a box of the mesh is 2 stitches; front and back are alike;');
+    expect(sheet).toContain('96 stitches: 64 cm, on a chain of 38 worked stitches');
+    expect(sheet).toContain('104 stitches as written: 70 cm\n');
+    expect(sheet).toContain('come to 21.5 cm; 2 rounds of sc fewer make 20.5 cm.');
+  });
+
+  test('say when there are none, and why', () => {
+    const gauge = [gaugeFromWords('6 boxes x 6 rows = 10 cm')!];
+    const sheet = said(example('harbour-name-banner'), 'metric', { gauge });
+    expect(sheet).toContain(
+      'No count within a tenth of the size keeps all of that. The motif needs 88.',
+    );
+  });
+});

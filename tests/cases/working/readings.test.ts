@@ -14,7 +14,7 @@ const piece = (...lines: readonly string[]): string => `Sample (US terms)\n\n${l
 const told = (text: string): string[] =>
   compile(text, { fixes: false })
     .conventions.filter(({ because }) => because === 'count' || because === 'custom')
-    .map(({ what, reading }) => sentenceFor(what, reading));
+    .map(({ what, reading }) => sentenceFor(what, reading, 'row'));
 
 describe('the chain next to the hook, where the words name none', () => {
   it('is passed where the count says so: 21 - 1', () => {

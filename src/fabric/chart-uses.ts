@@ -3,6 +3,7 @@
  * the origin of the stitches that it made, so the fabric itself tells what the words meant: "Work
  * chart Tide", "follow chart".
  */
+import { unitsOf } from '../filet/index.ts';
 import type { Cell, Chart } from '../manuscript/index.ts';
 import type { Cloth, Fabric, RowRecord } from './fabric.ts';
 import { type MeshRow, meshRow } from './mesh-rows.ts';
@@ -31,6 +32,8 @@ export interface ChartUse {
   readonly after: Beside | null;
   /** First box of each pass in the order of work, from 0; empty where the row is not mesh. */
   readonly starts: readonly number[];
+  /** Boxes of the chart before the join, where it runs across; `null` where it does not. */
+  readonly acrossJoin: number | null;
   /** All boxes of the row in the order of work; `null` where it is not mesh all along. */
   readonly cells: readonly Cell[] | null;
 }
@@ -79,7 +82,7 @@ function useIn(look: Look): ChartUse | null {
     times: passes.length,
     gap,
     yarn: cloth.nodes.yarn[first.first] ?? 255,
-    ...placed(look, passes, gap, line),
+    ...placed(look, boxes, { passes, gap, line }),
   };
 }
 
@@ -106,29 +109,49 @@ function gapOf({ chart }: Look, boxes: readonly Box[], line: number): number | n
   return open ? open.nodes - 1 : null;
 }
 
-const UNKNOWN = { before: null, after: null, starts: [], cells: null } as const;
+const UNKNOWN = { before: null, after: null, starts: [], cells: null, acrossJoin: null } as const;
 
 function placed(
   { chart, fabric, cloth, record }: Look,
-  passes: readonly Box[],
-  gap: number | null,
-  line: number,
-): Pick<ChartUse, 'before' | 'after' | 'starts' | 'cells'> {
+  boxes: readonly Box[],
+  { passes, gap, line }: { passes: readonly Box[]; gap: number | null; line: number },
+): Pick<ChartUse, 'before' | 'after' | 'starts' | 'cells' | 'acrossJoin'> {
   // The post matters only to tell a lacet's low stitch from it: any tall one will do.
   const found = gap === null ? null : meshRow(fabric, cloth, record, { post: 'w1', gap });
   if (!found) return UNKNOWN;
-  const width = (chart.rows[line] ?? []).filter((cell) => cell !== 'none').length;
-  const starts = passes.map(({ first }) => columnOf(found, first));
-  const end = (starts.at(-1) ?? 0) + width;
+  const drawn = chart.rows[line] ?? [];
   const { cells } = found;
+  const columns = boxes.map(({ first }) => columnOf(found, first));
+  const units = unitsOf(drawn, 0, drawn.length).length;
+  const jumps = columns.flatMap((column, i) => (isJump(columns, i) ? [column] : []));
+  if (boxes.length !== passes.length * units || jumps.length >= passes.length) {
+    const [behind = null] = jumps;
+    return { ...UNKNOWN, ...inParts(found, { columns, behind, record }), cells };
+  }
+  const starts = passes.map(({ first }) => columnOf(found, first));
+  const end = (starts.at(-1) ?? 0) + drawn.filter((cell) => cell !== 'none').length;
   if (end > cells.length) return UNKNOWN;
-  return {
-    before: besideOf(cells.slice(0, starts[0])),
-    after: besideOf(cells.slice(end)),
-    starts,
-    cells,
-  };
+  const before = besideOf(cells.slice(0, starts[0]));
+  return { before, after: besideOf(cells.slice(end)), starts, cells, acrossJoin: null };
 }
+
+/** Parts of the chart at both ends of a round: it begins before the join and goes on behind it. */
+function inParts(
+  { cells }: MeshRow,
+  {
+    columns,
+    behind,
+    record,
+  }: { columns: readonly number[]; behind: number | null; record: RowRecord },
+): Pick<ChartUse, 'starts' | 'acrossJoin'> {
+  const ends = columns[0] === 0 && (columns.at(-1) ?? 0) >= cells.length - 2;
+  if (!record.ring || behind === null || !ends) return { starts: [], acrossJoin: null };
+  return { starts: [behind], acrossJoin: cells.length - behind };
+}
+
+/** Other boxes lie between this one and the one before it; a lacet is two wide. */
+const isJump = (columns: readonly number[], i: number): boolean =>
+  i > 0 && (columns[i] ?? 0) > (columns[i - 1] ?? 0) + 2;
 
 /** The box that a node begins: behind the last post before it, or that it is itself. */
 function columnOf({ posts, at }: MeshRow, node: number): number {

@@ -1,7 +1,7 @@
 /** Charts as the hands use them: rows in the order of work, boxes in the order of work. */
 import { type Reads, widthOfCell } from '../filet/index.ts';
 import type { Cell, Chart } from '../manuscript/index.ts';
-import type { BoxStep } from '../notation/index.ts';
+import type { BoxStep, ChartStep } from '../notation/index.ts';
 
 export type Charts = readonly Chart[];
 
@@ -10,6 +10,30 @@ export function chartNamed(charts: Charts, name: string): Chart | null {
   const wanted = name.trim().toLowerCase();
   const found = charts.find((chart) => chart.name.toLowerCase() === wanted);
   return found ?? (wanted === '' && charts.length === 1 ? (charts[0] ?? null) : null);
+}
+
+/** What tells which row of a chart comes next. */
+export interface ChartTold {
+  /** How many rows were worked from each chart so far, by its name. */
+  readonly done: ReadonlyMap<string, number>;
+  /** As the label numbers the row at hand, and the label's range. */
+  readonly number: number | null;
+  readonly range: { readonly from: number; readonly to: number; readonly nth: number } | null;
+}
+
+/**
+ * The row of the chart to work, from 0 at the bottom: the row named; in a range that goes on, so many
+ * further; else the one after the last. Where nothing was worked from it yet and the range ends with
+ * the chart's last row by number ("Rows 4-20" of 20), the rows before it were written out.
+ */
+export function chartRowNext(chart: Chart, step: ChartStep, told: ChartTold): number {
+  const done = told.done.get(chart.name) ?? 0;
+  const { range, number } = told;
+  if (step.row !== null) return step.row - 1 + (step.onwards ? (range?.nth ?? 1) - 1 : 0);
+  const whole = range !== null && range.from > 1 && range.to === chart.rows.length;
+  const begun = range !== null && done > 0 && done < range.to;
+  if (whole && number !== null && !begun) return number - 1;
+  return done;
 }
 
 export interface Unit {
@@ -32,14 +56,19 @@ export interface ShapedRow {
  * Row `nth` of a chart (from 0, the last line of the picture first) as it is worked: the picture
  * shows the right side, so right-side rows run from right to left for right-handers.
  */
-export function chartRow(chart: Chart, nth: number, reads: Reads): ShapedRow | null {
+export function chartRow(
+  chart: Chart,
+  nth: number,
+  { reads, part = null }: { readonly reads: Reads; readonly part?: ChartStep['part'] },
+): ShapedRow | null {
   const line = chart.rows.length - 1 - nth;
   const span = chart.rowSpans[line];
   const row = chart.rows[line];
   if (!row || !span) return null;
   const step = row.length > 0 ? (span.to - span.from) / row.length : 1;
   const columns = row.map((cell, i) => ({ cell, at: span.from + Math.floor(i * step) }));
-  const worked = reads === 'right-to-left' ? columns.reverse() : columns;
+  const inWork = reads === 'right-to-left' ? columns.reverse() : columns;
+  const worked = part ? partOf(inWork, part, reads) : inWork;
   const units: Unit[] = [];
   for (let i = 0; i < worked.length; i++) {
     const { cell, at } = worked[i] as (typeof worked)[number];
@@ -48,9 +77,23 @@ export function chartRow(chart: Chart, nth: number, reads: Reads): ShapedRow | n
     // A lacet or a bar stands as two neighbours of its kind.
     if (worked[i + 1]?.cell === cell) i += widthOfCell(cell) - 1;
   }
-  const width = row.filter((cell) => cell !== 'none').length;
-  return { units, width, ...changes(row, chart.rows[line + 1], reads) };
+  const width = worked.filter(({ cell }) => cell !== 'none').length;
+  const ends = part ? { starts: 0, ends: 0 } : changes(row, chart.rows[line + 1], reads);
+  return { units, width, ...ends };
 }
+
+/**
+ * Columns are counted from where the first chart row begins, at the right: rows that are read the
+ * other way meet them from the last on.
+ */
+const partOf = <T>(
+  inWork: readonly T[],
+  { from, to }: NonNullable<ChartStep['part']>,
+  reads: Reads,
+): readonly T[] =>
+  reads === 'right-to-left'
+    ? inWork.slice(from - 1, to)
+    : inWork.slice(inWork.length - to, inWork.length - from + 1);
 
 function changes(
   row: readonly Cell[],

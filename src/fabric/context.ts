@@ -1,7 +1,7 @@
 /** What a row's steps are given to know: the row they stand in, and their place in its words. */
 import type { Reads } from '../filet/index.ts';
 import type { StandingOrder, Step } from '../notation/index.ts';
-import type { Charts } from './charts.ts';
+import type { Charts, ChartTold } from './charts.ts';
 import type { Hands } from './hands.ts';
 import type { RowShape } from './shape.ts';
 
@@ -17,8 +17,7 @@ export interface RowContext {
   readonly shape: RowShape;
   readonly orders: readonly StandingOrder[];
   readonly charts: Charts;
-  /** How many rows were worked from each chart so far, by its name. */
-  readonly chartRows: ReadonlyMap<string, number>;
+  readonly chartTold: ChartTold;
   /** The piece is worked round, as far as is known. */
   round: boolean;
   /** Works a list of steps: handed in, since the constructs and the walk need each other. */

@@ -7,7 +7,7 @@ import type { Part, PlacedInstruction } from '../manuscript/index.ts';
 import type { StandingOrder } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { type Attempted, attemptRow } from './attempt.ts';
-import type { Charts } from './charts.ts';
+import { type Charts, chartNamed, chartRowNext } from './charts.ts';
 import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
@@ -27,7 +27,7 @@ import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
-import { shapeOf } from './shape.ts';
+import { allSteps, shapeOf } from './shape.ts';
 import type { Task } from './task.ts';
 
 /** Where the work on a piece stands between rows and between parts that go on. */
@@ -308,13 +308,15 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     !hands.tookSpace;
   const stated = statedInstead(result, task, hands);
   const chartRows = new Map(before.chartRows);
-  for (const step of task.instruction.steps) {
+  for (const step of allSteps(task.instruction.steps)) {
     if (step.kind !== 'chart') continue;
-    const name =
-      run.setting.charts.find((c) => c.name.toLowerCase() === step.name.toLowerCase())?.name ??
-      run.setting.charts[0]?.name ??
-      '';
-    chartRows.set(name, step.row ?? (chartRows.get(name) ?? 0) + 1);
+    const chart = chartNamed(run.setting.charts, step.name);
+    if (!chart) continue;
+    const { number, range } = task;
+    chartRows.set(
+      chart.name,
+      chartRowNext(chart, step, { done: before.chartRows, number, range }) + 1,
+    );
   }
   progress.before = {
     row: { from: result.from, to: result.to, ring, joined: ring && shape.join !== null },

@@ -89,7 +89,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     shape,
     orders: setting.orders,
     charts: setting.charts,
-    chartRows: before.chartRows,
+    chartTold: { done: before.chartRows, number: task.number, range: task.range },
     round: setting.round,
     walk,
     reads: side === 'RS' ? 'right-to-left' : 'left-to-right',

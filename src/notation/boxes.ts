@@ -1,4 +1,4 @@
-/** Boxes of mesh and charts: "52 open boxes", "5 sps, 2 bls", "work chart Tide over next 21 boxes". */
+/** Boxes of mesh: "52 open boxes", "5 sps, 2 bls". */
 
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
@@ -12,12 +12,11 @@ import {
   type Reader,
   spelled,
   toOf,
-  valueAt,
   wordAt,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
-import type { BoxStep, ChartStep, Numbers } from './tree.ts';
+import type { BoxStep, Numbers } from './tree.ts';
 import { readUntil } from './until.ts';
 
 /** A run of boxes, or `null`, which leaves the reader where it was. */
@@ -67,7 +66,7 @@ function overSame(r: Reader): void {
   else r.at = start;
 }
 
-const isBox = (r: Reader): boolean =>
+export const isBox = (r: Reader): boolean =>
   isWord(r, W.box) ||
   isWord(r, W.mesh) ||
   isWord(r, W.block) ||
@@ -97,73 +96,4 @@ function boxKind(r: Reader, n: Numbers | null): BoxStep['box'] | null {
   if (sense === W.letter_m && !/^m$/.test(spelled(r, r.at))) return null;
   r.at++;
   return box;
-}
-
-/** "work chart Tide over next 21 boxes", "follow chart row 3", "work row 1 of chart". */
-export function readChart(r: Reader): ChartStep | null {
-  const start = r.at;
-  let row: number | null = null;
-  for (let guard = 0; guard < 12 && !isWord(r, W.chart); guard++) {
-    const rowHere = (isWord(r, W.row) || isWord(r, W.round)) && kindAt(r, 1) === T.number;
-    if (rowHere) row = valueAt(r, 1);
-    if (kindAt(r) !== T.word && !(kindAt(r) === T.number && r.value[r.at - 1] === W.row)) break;
-    if (STOPS.has(wordAt(r))) break;
-    r.at++;
-  }
-  if (!isWord(r, W.chart)) {
-    r.at = start;
-    return null;
-  }
-  r.at++;
-  const name = chartName(r);
-  if (isWord(r, W.row) && kindAt(r, 1) === T.number) {
-    row = valueAt(r, 1);
-    r.at += 2;
-  }
-  const { n, fromBox, toBox } = span(r);
-  return { kind: 'chart', name, n, fromBox, toBox, row, from: fromOf(r, start), to: toOf(r) };
-}
-
-const STOPS = new Set([W.ch, W.turn, W.join, W.skip]);
-
-/** A known name, or a capitalised word or letter behind "chart". */
-function chartName(r: Reader): string {
-  if (kindAt(r) !== T.word && kindAt(r) !== T.number) return '';
-  const word = r.text.slice(r.base + fromOf(r, r.at), r.base + (r.to[r.at] ?? 0));
-  for (const name of r.known.charts) {
-    if (name.toLowerCase() === word.toLowerCase()) return eatName(r, name, 1);
-    const words = name.split(/\s+/).length;
-    const end = r.to[r.at + words - 1] ?? 0;
-    const here = r.text.slice(r.base + fromOf(r, r.at), r.base + end).replace(/\s+/g, ' ');
-    if (words > 1 && here.toLowerCase() === name.toLowerCase()) return eatName(r, name, words);
-  }
-  return /^[A-Z]/.test(word) && wordAt(r) !== W.row ? eatName(r, word, 1) : '';
-}
-
-function eatName(r: Reader, name: string, words: number): string {
-  r.at += words;
-  return name;
-}
-
-/** "over next 21 boxes", "over boxes 3-23". */
-function span(r: Reader): { n: Numbers | null; fromBox: number | null; toBox: number | null } {
-  const none = { n: null, fromBox: null, toBox: null };
-  if (!isWord(r, W.over) && !isWord(r, W.across) && !isWord(r, W.for)) return none;
-  const start = r.at++;
-  eatThe(r);
-  eatWord(r, W.next);
-  eatWord(r, W.centre);
-  const n = readNumbers(r);
-  if (n) {
-    if (isBox(r) || isWord(r, W.st)) r.at++;
-    return { n, fromBox: null, toBox: null };
-  }
-  if (isBox(r) && kindAt(r, 1) === T.number && kindAt(r, 3) === T.number) {
-    const fromBox = valueAt(r, 1);
-    const toBox = valueAt(r, 3);
-    r.at += 4;
-    return { n: null, fromBox, toBox };
-  }
-  r.at = start;
-  return none;
 }

@@ -317,6 +317,10 @@ export interface ChartStep extends Span {
   readonly toBox: number | null;
   /** "chart row 3", else the rows follow the label. */
   readonly row: number | null;
+  /** "rows 4-20 of chart", "from row 4": the label's later rows go on from there. */
+  readonly onwards: boolean;
+  /** "boxes 11-46 of chart Tide": only these of its columns, counted as `fromBox` is. */
+  readonly part: { readonly from: number; readonly to: number } | null;
 }
 
 /** Rows worked again: "Rep rnd 4", "as row 2", "rep rows 2 and 3 until …", "rep last 2 rows". */

@@ -2,9 +2,10 @@
  * Orders by the word that opens them. A word may open several: they are tried in the order of this
  * table, and each leaves the reader alone when it is not meant.
  */
-import { readBoxes, readChart, readSlippedBoxes } from './boxes.ts';
+import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { startsChain } from './chain.ts';
+import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, type SenseId, senseOfWord } from './dictionary.ts';
 import { readEven } from './even.ts';

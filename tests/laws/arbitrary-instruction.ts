@@ -452,6 +452,14 @@ const oval: fc.Arbitrary<Instruction> = fc
     };
   });
 
+/** Which row, or which columns, of a chart. */
+const CHART_PARTS = [
+  { row: null, onwards: false, part: null },
+  { row: 3, onwards: false, part: null },
+  { row: 4, onwards: true, part: null },
+  { row: null, onwards: false, part: { from: 11, to: 46 } },
+] as const;
+
 /** Boxes and charts. */
 const filet = (sizes: number): fc.Arbitrary<Instruction> =>
   fc
@@ -462,8 +470,9 @@ const filet = (sizes: number): fc.Arbitrary<Instruction> =>
         maxLength: 5,
       }),
       fc.option(several(sizes, 2, 40), { nil: null }),
+      fc.constantFrom(...CHART_PARTS),
     )
-    .map(([head, runs, over]) => {
+    .map(([head, runs, over, told]) => {
       const boxes = runs.map(
         ([n, box]): Step => ({
           ...NOWHERE,
@@ -481,7 +490,7 @@ const filet = (sizes: number): fc.Arbitrary<Instruction> =>
         n: over,
         fromBox: null,
         toBox: null,
-        row: null,
+        ...told,
       };
       const steps = over === null ? boxes : [...boxes, chart];
       return { label: head, steps: [...steps, join({})], counts: [], orders: [] };

@@ -1,6 +1,6 @@
 /** How many boxes the words of a row ask for, as far as the words alone can tell. */
 import type { ChartStep, RepeatStep, Step } from '../../notation/index.ts';
-import { chartNamed } from '../charts.ts';
+import { chartNamed, chartRowNext } from '../charts.ts';
 import type { RowContext } from '../context.ts';
 import { type Hands, numberFor } from '../hands.ts';
 import { type Box, boxesWide } from './box-work.ts';
@@ -60,7 +60,8 @@ function inChart(hands: Hands, step: ChartStep, row: RowContext): number | null 
   const given = boxesGiven(hands, step);
   if (step.fromBox !== null) return null;
   const chart = chartNamed(row.charts, step.name);
-  const nth = step.row !== null ? step.row - 1 : (row.chartRows.get(chart?.name ?? '') ?? 0);
+  if (step.part) return step.part.to - step.part.from + 1;
+  const nth = chart ? chartRowNext(chart, step, row.chartTold) : 0;
   const cells = chart?.rows[chart.rows.length - 1 - nth];
   // A shaped chart has rows of several widths; only its first is as wide as what lies beneath.
   if (!cells || (nth > 0 && chart?.rows.some((some) => some.includes('none')))) return given;

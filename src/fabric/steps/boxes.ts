@@ -1,7 +1,7 @@
 /** Filet told in boxes: "7 open boxes, 1 filled box", "work chart Tide over next 21 boxes". */
 import type { Mesh } from '../../filet/index.ts';
 import type { BoxStep, ChartStep } from '../../notation/index.ts';
-import { chartNamed, chartRow, type ShapedRow } from '../charts.ts';
+import { chartNamed, chartRow, chartRowNext, type ShapedRow } from '../charts.ts';
 import type { Here, RowContext } from '../context.ts';
 import { atStart, fact, type Hands, numberFor, originFor, spanAt } from '../hands.ts';
 import { limitOf } from '../limit.ts';
@@ -57,8 +57,8 @@ export function doChart(hands: Hands, step: ChartStep, row: RowContext, here: He
     hands.loose = true;
     return fact(hands, { kind: 'chart-missing', name: step.name, ...spanAt(hands, step) });
   }
-  const nth = step.row !== null ? step.row - 1 : (row.chartRows.get(chart.name) ?? 0);
-  const shaped = chartRow(chart, nth, row.reads);
+  const nth = chartRowNext(chart, step, row.chartTold);
+  const shaped = chartRow(chart, nth, { reads: row.reads, part: step.part });
   if (!shaped) {
     hands.loose = true;
     const [name, rows] = [chart.name, chart.rows.length];

@@ -4,9 +4,12 @@ import { isMany, writeNumbers } from './numbers.ts';
 import type { Voice } from './voice.ts';
 
 export function writeChart(step: ChartStep, voice: Voice): string {
-  const row = step.row === null ? '' : `row ${step.row} of `;
-  const name = step.name === '' ? 'chart' : `chart ${step.name}`;
-  return `work ${row}${name}${over(step, voice)}`;
+  const { part, onwards, row, name } = step;
+  const columns = part === null ? '' : `boxes ${part.from}-${part.to} of `;
+  const before = row === null || onwards ? '' : `row ${row} of `;
+  const behind = row !== null && onwards ? ` from row ${row}` : '';
+  const chart = name === '' ? 'chart' : `chart ${name}`;
+  return `work ${before}${columns}${chart}${behind}${over(step, voice)}`;
 }
 
 function over(step: ChartStep, voice: Voice): string {

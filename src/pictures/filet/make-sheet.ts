@@ -223,7 +223,20 @@ function useNotes(all: readonly ChartUse[], firsts: readonly (ChartUse | null)[]
           `No row of the pattern works chart row${missing.length > 1 ? 's' : ''} ${missing.join(', ')}, counted from the bottom.`,
         ]
       : []),
+    ...joinNote(firsts),
     ...(more.length > 0 ? [`The chart is worked again in ${listed(more)}.`] : []),
+  ];
+}
+
+/** A chart that begins at a round's end and goes on behind the join. */
+function joinNote(firsts: readonly (ChartUse | null)[]): string[] {
+  const use = firsts.find((one) => one?.acrossJoin);
+  if (!use?.acrossJoin) return [];
+  const n = use.acrossJoin;
+  const [first, last] =
+    n === 1 ? ['box 1 is', 'the others'] : [`boxes 1 to ${n} are`, 'the others'];
+  return [
+    `The chart runs across the join: ${first} worked at the round\u2019s end, ${last} at its start.`,
   ];
 }
 

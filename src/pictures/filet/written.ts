@@ -45,6 +45,7 @@ export function writtenUses(
     before: null,
     after: null,
     starts: [0],
+    acrossJoin: null,
     cells: cells?.cells ?? null,
   }));
 }

@@ -1,61 +1,40 @@
 /** Charts of which the upper rows are never worked. */
+import { type ChartUse, usesOf } from '../../fabric/index.ts';
 import { chartRowsLeft, type Finding } from '../../finding/index.ts';
-import type { Chart } from '../../manuscript/index.ts';
-import type { ChartStep } from '../../notation/index.ts';
+import type { PlacedInstruction } from '../../manuscript/index.ts';
 import { chartName } from '../names.ts';
-import type { Scene } from '../scene.ts';
-import { absolute, instructionsOf, type Placed, stepsIn } from './rows.ts';
-
-interface Use {
-  readonly row: Placed;
-  readonly step: ChartStep;
-}
+import { askedBy, type Scene } from '../scene.ts';
+import { absolute, stepsIn } from './rows.ts';
 
 export function chartRows(scene: Scene): Finding[] {
+  const cloth = scene.fabric.cloths[0];
+  if (!cloth) return [];
   return scene.manuscript.charts.flatMap((chart) => {
-    const uses = usesOf(scene, chart);
+    const uses = usesOf(chart, scene.fabric, cloth).filter(({ record }) => record.instance === 1);
     const last = uses.at(-1);
-    if (!last || uses.some((use) => isOpen(use))) return [];
-    const used = rowsWorked(scene, uses);
+    if (!last || uses.some((use) => isOpen(scene, use))) return [];
+    const used = Math.max(...uses.map(({ row }) => row + 1));
     const have = chart.rows.length;
-    if (used === 0 || used >= have) return [];
+    if (used >= have) return [];
     const top = chart.rowSpans[have - 1 - used];
     const labels = top ? [{ ...top, text: 'from here up' }] : [];
     const words = { used, chart: chartName(chart.name), have };
-    return [chartRowsLeft(absolute(last.row.placed, last.step), words, { labels })];
+    return [chartRowsLeft(placeOf(scene, last), words, { labels })];
   });
 }
 
-function usesOf(scene: Scene, chart: Chart): Use[] {
-  const name = chart.name.toLowerCase();
-  const isOnly = scene.manuscript.charts.length === 1;
-  return [...instructionsOf(scene)].flatMap((row) =>
-    [...stepsIn(row.placed.instruction.steps)].flatMap((step) => {
-      if (step.kind !== 'chart') return [];
-      const said = step.name.toLowerCase();
-      return said === name || (said === '' && isOnly) ? [{ row, step }] : [];
-    }),
-  );
-}
-
 /** "Follow the chart" without a number of rows may mean all of them. */
-const isOpen = ({ row }: Use): boolean => {
-  const { label } = row.placed.instruction;
+function isOpen(scene: Scene, { record }: ChartUse): boolean {
+  const label = askedBy(scene, record)?.instruction.label;
   return !label || label.openEnd || label.numbers.length === 0;
-};
-
-/** Chart rows worked in one copy and one size: the highest, where rows are named, or how many. */
-function rowsWorked({ fabric }: Scene, uses: readonly Use[]): number {
-  const rows = fabric.cloths[0]?.rows ?? [];
-  let count = 0;
-  let highest = 0;
-  for (const { row, step } of uses) {
-    const worked = rows.filter(
-      (one) =>
-        one.instance === 1 && one.partIndex === row.partIndex && one.instruction === row.index,
-    );
-    count += worked.length;
-    if (step.row !== null) highest = Math.max(highest, step.row);
-  }
-  return Math.max(count, highest);
 }
+
+/** The order to work the chart, else the row that repeats it. */
+function placeOf(scene: Scene, { record }: ChartUse) {
+  const placed = askedBy(scene, record);
+  const step = placed && chartStepIn(placed);
+  return step ? absolute(placed, step) : { from: record.from, to: record.to };
+}
+
+const chartStepIn = ({ instruction }: PlacedInstruction) =>
+  [...stepsIn(instruction.steps)].find(({ kind }) => kind === 'chart');

@@ -99,6 +99,7 @@ function firstUse(chart: Chart, { fabric }: Scene, cloth: Cloth): ChartUse | nul
 /** Once or twice in its row, with something beside it; flat, open boxes at both sides. */
 function isPlaced(chart: Chart, use: ChartUse): boolean {
   const { record, starts, cells, before, after } = use;
+  if (use.acrossJoin !== null && cells) return true;
   if (record.verdict === 'mismatch' || !cells || !before || !after || starts.length > 2)
     return false;
   if (cells.length <= (chart.rows[0]?.length ?? 0)) return false;

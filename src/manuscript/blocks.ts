@@ -8,7 +8,14 @@ import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts } from './label-cuts.ts';
-import { afterBullet, isLabelAlone, isPageNumber, isRule, isSplitLabel } from './line-shapes.ts';
+import {
+  afterBullet,
+  isDigitCode,
+  isLabelAlone,
+  isPageNumber,
+  isRule,
+  isSplitLabel,
+} from './line-shapes.ts';
 import { takeCount, takeNamed } from './named-lines.ts';
 import {
   addProse,
@@ -29,6 +36,7 @@ import {
   continues,
   goesOnSurely,
   isLabelled,
+  isSurelyProse,
   mayBeWork,
   mayHoldRow,
   startsOf,
@@ -182,11 +190,13 @@ function take(scan: Scan, stretch: Stretch): void {
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
 }
 
-/** Inside a row only a label is looked for: nothing else would end it. */
+/** Inside a row or a paragraph only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {
   if (isNextInList(scan, at)) return 'label';
-  if (!goesOnSurely(scan, at)) return startsOf(scan, at);
-  return isLabelled(scan.text, at.from, at.to) ? 'label' : 'likely';
+  const row = goesOnSurely(scan, at);
+  if (!row && !isSurelyProse(scan)) return startsOf(scan, at);
+  if (isLabelled(scan.text, at.from, at.to)) return 'label';
+  return row ? 'likely' : null;
 }
 
 /**
@@ -194,7 +204,7 @@ function startsHere(scan: Scan, at: Stretch): Starts {
  * whatever its words are; taken for prose or a title, it would be lost in silence.
  */
 function isNextInList({ text, open, section }: Scan, { from, to }: Span): boolean {
-  if (section !== 'work' || to - from > 200) return false;
+  if (section !== 'work' || to - from > 200 || !isDigitCode(text.charCodeAt(from))) return false;
   if (!COUNTED.test(text.slice(Math.max(from, to - 24), to))) return false;
   const here = LISTED.exec(text.slice(from, from + 24));
   if (here?.[1] === '1' && STARTS.test(text.slice(from, to))) return true;

@@ -1,4 +1,5 @@
 /** Lines that define a stitch: "Shell (sh): 5 dc in same st", "puff = (yo, …) 3 times". */
+import { isDigitCode, isLetterCode } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
 import type { Section } from './sections.ts';
 
@@ -48,15 +49,29 @@ const ROW_NAME =
 
 /** Whether a line opens a definition in this section; what it says is read later. */
 export function opensDefinition(text: string, from: number, to: number, section: Section): boolean {
+  if (section === 'materials' || section === 'comments' || !mayBeNamed(text, from, to))
+    return false;
   const found = SHAPE.exec(text.slice(from, Math.min(to, from + 80)));
   if (!found) return false;
   const [, name = '', short = '', sign = ''] = found;
   if (ROW_NAME.test(name) || LEADS_WORK.test(text.slice(from + found[0].length, to))) return false;
   if (PLAIN_NAME.test(name.trim()) || name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;
-  if (section === 'materials' || section === 'comments') return false;
   if ((sign !== ':' && sign !== '=') || NO_STITCH.test(name)) return false;
   return STITCH_NAME.test(name) || STITCH_NAME.test(short);
+}
+
+/** Most lines go on with a comma where a name would have its bracket or its sign. */
+function mayBeNamed(text: string, from: number, to: number): boolean {
+  const most = Math.min(to, from + 80);
+  for (let at = from; at < most; at++) {
+    const code = text.charCodeAt(at);
+    if (isLetterCode(code) || isDigitCode(code)) continue;
+    const sign = text[at] ?? '';
+    if (sign === '-' && text[at - 1] === ' ') return true;
+    if (!" -./'’".includes(sign)) return code > 127 || code < 32 || '([:='.includes(sign);
+  }
+  return false;
 }
 
 const SPECIALS_LEAD = /^special\s+stitch(?:es)?(?:\s+used)?\s*[:–—-]\s*(?=\S)/i;

@@ -4,6 +4,7 @@
  */
 import { startsWithLabel } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
+import { isDigitCode } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
 
 export interface Cut {
@@ -30,7 +31,7 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   WORD.lastIndex = from;
   for (let found = WORD.exec(text); found; found = WORD.exec(text)) {
     const labelTo = found.index + found[0].length;
-    const isNumbered = isDigit(text.charCodeAt(labelTo - 1));
+    const isNumbered = isDigitCode(text.charCodeAt(labelTo - 1));
     const at = isNumbered ? found.index : ordinalBefore(text, found.index, from);
     const before = at === null ? -1 : lastInk(text, at, from);
     if (at !== null && before >= 0 && isCut(text, { from: at, to: labelTo }, before)) {
@@ -71,8 +72,6 @@ function foundations(text: string, from: number, cuts: Cut[]): void {
     FOUNDATION.lastIndex = found.index + 1;
   }
 }
-
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 const ORDINALS = /(?:\b\d{1,3}(?:st|nd|rd|d|th)(?:\s?(?:,|and|to|&|-|–)\s?|\s))+$/i;
 

@@ -16,7 +16,12 @@ export function afterBullet(text: string, from: number, to: number): number {
   return at;
 }
 
+/** A typed bullet: "o Rnd 3: …". */
+const O = 111;
+
 function isBullet(text: string, at: number, to: number): boolean {
+  const code = text.charCodeAt(at);
+  if (isDigitCode(code) || (isLetterCode(code) && code !== O)) return false;
   const sign = text[at] ?? '';
   // "* Rnd 3: …" is a list; "* dc in next st; rep from *" is not.
   if (sign === '*' || sign === 'o') return LISTED_LABEL.test(text.slice(at, Math.min(to, at + 24)));
@@ -26,6 +31,19 @@ function isBullet(text: string, at: number, to: number): boolean {
 }
 
 const LISTED_LABEL = /^[*o][ \t]{1,4}(?:rnds?|rounds?|rows?|rds?|r\s?\d|\d{1,3}(?:st|nd|rd|th)\b)/i;
+
+export const isLetterCode = (code: number): boolean => {
+  const small = code | 32;
+  return small >= 97 && small <= 122;
+};
+
+export const isDigitCode = (code: number): boolean => code >= 48 && code <= 57;
+
+/** Whether a capital stands here. */
+export function opensSentence(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  return code < 128 ? code >= 65 && code <= 90 : /\p{Lu}/u.test(text[at] ?? '');
+}
 
 /** "(24 sts)", "[24]", "= 24 sc", "– 24 –": a stated count with a line of its own. */
 const COUNT_LINE = new RegExp(
@@ -37,8 +55,9 @@ const COUNT_LINE = new RegExp(
   'i',
 );
 
+/** Only lines that begin with a sign or a figure are held against the pattern. */
 export const isCountLine = (text: string, from: number, to: number): boolean =>
-  to - from <= 80 && COUNT_LINE.test(text.slice(from, to));
+  to - from <= 80 && !isLetterCode(text.charCodeAt(from)) && COUNT_LINE.test(text.slice(from, to));
 
 /** A rule, or the underline of a heading: three or more of one sign. */
 export function isRule(text: string, from: number, to: number): boolean {

@@ -7,7 +7,7 @@ import {
   startsWithLabel,
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
-import { endsWithCount } from './line-shapes.ts';
+import { endsWithCount, opensSentence } from './line-shapes.ts';
 import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
 import { isSizesLine } from './sizes.ts';
 
@@ -42,9 +42,9 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (open.kind === 'prose') return false;
   if (open.kind === 'definition') return definitionGoesOn(scan, open, from, starts);
   if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
-  const counted = endsWithCount(text, open.from, open.to);
-  if (counted && NAMED_LINE.test(text.slice(from, from + 40))) return false;
-  if (starts === 'command' && counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
+  if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
+    if (starts === 'command' || NAMED_LINE.test(text.slice(from, from + 40))) return false;
+  }
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
@@ -65,10 +65,10 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
   if (open?.kind !== 'instruction') return false;
   if (open.bare) return true;
   if (scan.afterBlank) return false;
-  const counted = endsWithCount(text, open.from, open.to);
-  if (counted && /\p{Lu}/u.test(text[from] ?? '')) return false;
+  if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) return false;
   if (options.layout === 'written' && options.titles === 'headings') return true;
-  return goesOnAt(scan, from) || dangles(text, open.to) || (!counted && isTail(text, from));
+  if (goesOnAt(scan, from) || dangles(text, open.to)) return true;
+  return isTail(text, from) && !endsWithCount(text, open.from, open.to);
 }
 
 /** "… hdc in first ch, join to": no row ends with such a word. */
@@ -86,6 +86,13 @@ const isSmall = (code: number): boolean => code >= 97 && code <= 122;
 const TAIL =
   /^(?:around|across|sts?|stitch(?:es)?|sp|sps|from|to|times|more|next|in|into|each|of|rounds?|rows?|rnds?)\b/;
 
+/**
+ * Whether a line that begins with no label goes on with the paragraph above: where headings name the
+ * parts and blank lines end the paragraphs, `takeWords` and `mayBeWork` ask for nothing more.
+ */
+export const isSurelyProse = ({ open, options }: Scan): boolean =>
+  open?.kind === 'prose' && options.layout === 'written' && options.titles === 'headings';
+
 /** Words that refer to the work above and say nothing alone. */
 const REFERS = /^(?:rep|repeat|rpt|end|ending|then|skip|join|turn)\b/i;
 
@@ -93,7 +100,7 @@ const REFERS = /^(?:rep|repeat|rpt|end|ending|then|skip|join|turn)\b/i;
 function readsOn(text: string, from: number, to: number): boolean {
   const share = readsAsWork(text, from, to);
   if (share < SOME) return false;
-  const isClause = !/\p{Lu}/u.test(text[from] ?? '');
+  const isClause = !opensSentence(text, from);
   if (share >= LIKELY && (isClause || REFERS.test(text.slice(from, from + 8)))) return true;
   const work = workIn(text, { from, to });
   return work.steps > 0 && work.lost < 1 / 3;

@@ -192,7 +192,9 @@ export function compare(
 ): Compared {
   let compared = 0;
   let differs = false;
+  const apart = chainToldApart(hands, row);
   for (const stated of row.counts) {
+    if (stated === apart) continue;
     const value = numberFor(hands, stated.n);
     if (value === null || stated.partial || !TOTALS.has(stated.unit)) continue;
     // "(2 sps, 8 blocks)": beside spaces, boxes are the filled ones.
@@ -201,6 +203,7 @@ export function compare(
     const may = meanings(hands, tally, stated, row.shape);
     if (may.length === 0) continue;
     compared++;
+    if (apart && stated.unit === 'stem' && may[0] !== undefined) may.push(may[0] - 1);
     if (may.includes(value) || excused(stated, value, may[0] ?? 0)) continue;
     differs = true;
     fact(hands, {
@@ -214,6 +217,18 @@ export function compare(
     });
   }
   return { compared, differs };
+}
+
+/** "(60 tr + 3 ch)": the start chain told beside the stitches, one of which it is. */
+function chainToldApart(
+  hands: Hands,
+  row: { counts: readonly StatedCount[]; shape: RowShape },
+): StatedCount | null {
+  if (row.counts.length < 2 || !row.shape.chainsAtStart) return null;
+  const first = row.shape.steps.find((step) => step.kind === 'chain');
+  const length = first?.n ? numberFor(hands, first.n) : null;
+  const chains = row.counts.find((count) => count.unit === 'chain' && !count.chains);
+  return chains && length !== null && numberFor(hands, chains.n) === length ? chains : null;
 }
 
 /** "(27, not counting the ch)": the words themselves explain one stitch of difference. */

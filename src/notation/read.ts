@@ -5,6 +5,7 @@ import { readLabel } from './label.ts';
 import { settleListTimes } from './list-times.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { readRun } from './steps.ts';
+import { T } from './tokens.ts';
 import type { Instruction, RowLabel, StandingOrder, StatedCount, Step } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
@@ -22,6 +23,7 @@ export function readInstruction(
   const label = readLabel(r);
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
+  noteAlone(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
   const settled = settleJoins(settleListTimes(steps, counts));
@@ -73,6 +75,18 @@ function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
   if (r.text.slice(r.base + first.from, r.base + first.to).toUpperCase() !== 'MC') return;
   steps[0] = { kind: 'ring', from: first.from, to: first.to };
 }
+
+/** "US terms. Ch 3 counts as dc throughout.": a sentence about chains makes none. */
+function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
+  if (label || !steps.every((step) => step.kind === 'remark' || isTold(step))) return;
+  // "Ch 3 (counts as dc)" is worked.
+  for (let i = 0; i < r.count; i++) if (r.kind[i] === T.open) return;
+  steps.forEach((step, i) => {
+    if (isTold(step)) steps[i] = { kind: 'remark', from: step.from, to: step.to };
+  });
+}
+
+const isTold = (step: Step): boolean => step.kind === 'chain' && step.countsAs !== null;
 
 /**
  * Counts stand at the end, or before the last join, turn or chain. A number that work follows was a

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { table } from '../../cli/text/table.ts';
 import { plain, widthOf } from '../../src/index.ts';
+import { processorMs } from '../processor-time.ts';
 import { row, rowsOfRange } from './sample.ts';
 
 const shown = (rows: Parameters<typeof table>[0], sizes: readonly string[] = [''], width = 100) =>
@@ -140,7 +141,8 @@ test('no rows, no table', () => {
 
 test('ten thousand rows in one column take no time that grows with their square', () => {
   const rows = Array.from({ length: 10_000 }, (_, at) => row(`Row ${at + 1}`, { from: at }));
-  const started = performance.now();
-  expect(table(rows, [''], { width: 80, paint: plain, text: '' })).toHaveLength(10_001);
-  expect(performance.now() - started).toBeLessThan(5000);
+  const ms = processorMs(() => {
+    expect(table(rows, [''], { width: 80, paint: plain, text: '' })).toHaveLength(10_001);
+  });
+  expect(ms).toBeLessThan(5000);
 });

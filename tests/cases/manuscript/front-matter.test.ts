@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readFrontMatter } from '../../../src/manuscript/index.ts';
+import { processorMs } from '../../processor-time.ts';
 import { codesOf, instructions, markedBy, read } from './read.ts';
 
 const ROW = 'Rnd 1: 6 sc in magic ring. (6)';
@@ -107,9 +108,8 @@ describe('front matter', () => {
     'a: 1\n'.repeat(30_000),
   ])('hostile YAML costs little and loses no row (%#)', (yaml) => {
     const text = `---\nx: 1\n${yaml}\n---\n${ROW}`;
-    const started = performance.now();
-    expect(instructions(text)).toEqual([ROW]);
-    expect(performance.now() - started).toBeLessThan(6000);
+    const ms = processorMs(() => expect(instructions(text)).toEqual([ROW]));
+    expect(ms).toBeLessThan(6000);
   });
 
   test('a key of an object prototype is data like any other', () => {

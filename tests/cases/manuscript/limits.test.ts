@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readManuscript } from '../../../src/manuscript/index.ts';
+import { processorMs } from '../../processor-time.ts';
 import { codesOf, instructions } from './read.ts';
 
 // DESIGN's limits: 4 MB a file, 256 kB a line.
@@ -41,9 +42,10 @@ describe('limits', () => {
     ['US terms ', 30_000],
     ['HEAD\n\n', 30_000],
   ])('%j many times', (piece, times) => {
-    const started = performance.now();
-    readManuscript(piece.repeat(times));
-    readManuscript(piece.repeat(times / 100).concat('\n', piece).repeat(100));
-    expect(performance.now() - started).toBeLessThan(12_000);
+    const ms = processorMs(() => {
+      readManuscript(piece.repeat(times));
+      readManuscript(piece.repeat(times / 100).concat('\n', piece).repeat(100));
+    });
+    expect(ms).toBeLessThan(12_000);
   });
 });

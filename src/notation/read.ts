@@ -79,8 +79,8 @@ function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
 /** "US terms. Ch 3 counts as dc throughout.": a sentence about chains makes none. */
 function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
   if (label || !steps.every((step) => step.kind === 'remark' || isTold(step))) return;
-  // "Ch 3 (counts as dc)" is worked.
-  for (let i = 0; i < r.count; i++) if (r.kind[i] === T.open) return;
+  // "Ch 3 (counts as dc)" and "ch 140, + 3 to count as dc" are worked.
+  for (let i = 0; i < r.count; i++) if (r.kind[i] === T.open || r.kind[i] === T.plus) return;
   steps.forEach((step, i) => {
     if (isTold(step)) steps[i] = { kind: 'remark', from: step.from, to: step.to };
   });

@@ -80,7 +80,7 @@ describe('rows of published patterns, worked', () => {
   test('rows of a table with the letter R', () => {
     const text =
       '| R1 | 12 dc in magic ring, sl st in first dc (12) |\n| R2-R3 | ch 3 (counts as dc), dc in each dc around (12) |';
-    expect(verdicts(text)).toEqual(['1 proven', '2 proven', '3 proven']);
+    expect(verdicts(text)).toEqual(['R1 proven', 'R2 proven', 'R3 proven']);
   });
 
   test('"work 5 sc across" from the hook is five', () => {

@@ -45,7 +45,7 @@ function normalAt(
 }
 
 /** Height of the half ellipse of this half width and length; halving an interval 40 times. */
-function riseFor(half: number, length: number): number {
+export function riseFor(half: number, length: number): number {
   let low = 0;
   let high = length;
   for (let n = 0; n < 40; n++) {

@@ -19,7 +19,7 @@ export interface Bends {
 const BENDING = 0.02;
 
 /** Along the rows and along the columns; straight but for rounds, which keep their curve. */
-export function bendsOf({ graph, at, isRound }: Layout): Bends {
+export function bendsOf({ graph, at, keepsCurve }: Layout): Bends {
   const nodes: number[] = [];
   for (let i = 0; i < graph.n; i++) {
     const [before, after] = [graph.before[i]!, graph.after[i]!];
@@ -33,7 +33,7 @@ export function bendsOf({ graph, at, isRound }: Layout): Bends {
   for (let k = 0; k < n; k++) {
     const [p, q, r] = [nodes[3 * k]!, nodes[3 * k + 1]!, nodes[3 * k + 2]!];
     // What was grown row by row has creases that nobody means: it is smoothed, not kept.
-    if (!isRound[q] || !isRound[r]) continue;
+    if (!keepsCurve[q] || !keepsCurve[r]) continue;
     for (let c = 0; c < 3; c++)
       rest[3 * k + c] = at[3 * p + c]! - 2 * at[3 * q + c]! + at[3 * r + c]!;
   }

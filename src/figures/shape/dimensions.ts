@@ -1,5 +1,6 @@
 /** How large a relaxed piece is, and how it stands or lies. */
 import { cos, PI, sin, sqrt } from '../../units/index.ts';
+import { flatRowsTo } from './flat-rows.ts';
 import type { StitchGraph } from './stitch-graph.ts';
 
 /** flat: lies on the table. standing: its first round is at the bottom. hanging: at the top, as a hat. */
@@ -23,7 +24,8 @@ export function dimensionsOf(graph: StitchGraph, at: Float64Array, isHung: boole
   const low = extent(at, 2, graph);
   const widest = Math.max(...graph.widthMm);
   const isFlat = low.size <= 2 * widest;
-  const turn = isFlat ? smallestBox(at, graph) : 0;
+  // Rows tell which way is up; rounds do not.
+  const turn = isFlat && flatRowsTo(graph) === 0 ? smallestBox(at, graph) : 0;
   const { width, depth } = box(at, graph, turn);
   return {
     pose: isFlat ? 'flat' : isHung ? 'hanging' : 'standing',

@@ -1,6 +1,6 @@
 /**
  * Where the stitches are before the springs pull: rounds as a solid of revolution as far as they go round
- * on each other, everything else grown row by row out of what it is worked into.
+ * on each other, flat rows in the plane, everything else grown row by row out of what it is worked into.
  *
  * Axes: a base lies in z = 0 with its right side down and the piece above it; a flat piece lies in
  * z = 0 too, right side down, its rows towards +y. So the right side is seen from -z, and nothing is
@@ -8,6 +8,7 @@
  */
 
 import { PI } from '../../units/index.ts';
+import { flatRowsTo, layFlatRows } from './flat-rows.ts';
 import { type RoundGirth, straightMm } from './flatness.ts';
 import { growRow, settleRow } from './grow.ts';
 import { pointOn } from './outline.ts';
@@ -25,8 +26,8 @@ export interface Layout {
   /** Share of the way round, for nodes of rounds laid as a solid of revolution. */
   readonly share: Float64Array;
   readonly isPlaced: Uint8Array;
-  /** Laid as part of a solid of revolution. */
-  readonly isRound: Uint8Array;
+  /** Laid in a curve that is meant, and not only grown. */
+  readonly keepsCurve: Uint8Array;
   /** Who was worked into a chain last, to tell its other side. */
   readonly user: Int32Array;
 }
@@ -44,15 +45,18 @@ export function layOut(graph: StitchGraph, springs: PieceSprings, traits: Layout
     way: new Float64Array(3 * graph.n),
     share: new Float64Array(graph.n),
     isPlaced: new Uint8Array(graph.n),
-    isRound: new Uint8Array(graph.n),
+    keepsCurve: new Uint8Array(graph.n),
     user: new Int32Array(graph.n).fill(-1),
   };
+  const flatTo = flatRowsTo(graph);
+  if (flatTo > 0) layFlatRows(layout, flatTo);
   const { girths } = traits;
   const rounds = profileOf(girths, straightMm(graph), traits.isFilled);
   let isRegular = true;
   let next = 0;
   for (const [r, row] of graph.rows.entries()) {
     const girth = girths[next];
+    if (r < flatTo) continue;
     if (!row.record && r === 0) placeFoundation(layout);
     else if (isRegular && girth?.row === row && girth.arches === 0) {
       placeRound(layout, row, rounds[next]!, straightMm(graph));

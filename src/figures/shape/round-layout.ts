@@ -25,7 +25,7 @@ export function placeRound(
     at.set([x, y, round.upMm + round.waveMm * sin(2 * PI * WAVES * t)], 3 * i);
     way.set([round.out * nx, round.out * ny, round.up], 3 * i);
     isPlaced[i] = 1;
-    layout.isRound[i] = 1;
+    layout.keepsCurve[i] = 1;
     const foot = firstAnchorOf(graph, i);
     if (foot >= 0) layout.user[foot] = i;
   }

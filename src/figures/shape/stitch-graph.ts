@@ -46,6 +46,8 @@ export interface GraphRow {
   readonly isRing: boolean;
   /** Runs the other way than the first row, as turned rows do: its wrong side is the piece's right side. */
   readonly isTurned: boolean;
+  /** Chains that lengthen the row beneath, made by the row that stands on them (more boxes, "5 fdc"). */
+  readonly isExtension: boolean;
 }
 
 /** Width and height of stitches and chains, from the gauge of the row's fabric. */

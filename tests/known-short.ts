@@ -12,7 +12,6 @@ export const knownShort = {
     '14-shell-blanket.txt',
     '22-emoji-steps-headband.txt',
     '26-puff-headband-slash-sizes.txt',
-    '27-pineapple-runner-vintage.txt',
     '28-dog-sweater-sizes.txt',
     '33-parlour-pine-run-on.txt',
     '35-puff-mandala-stars.txt',

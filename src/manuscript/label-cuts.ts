@@ -108,7 +108,7 @@ const REFERS = new RegExp(
   String.raw`\b(?:(?:rep|rpt|foll)\.|${oneOf(`
     rep | repeat | rpt | as | of | work | like | from | to | in | and | or | last | next | per
     | until | end | with | see | for | on | after | before | through | follow | between | at
-  `)})$`,
+  `)})(?: the)?$`,
   'i',
 );
 
@@ -118,7 +118,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (!tail) return false;
   const sign = text[before] ?? '';
   if ('(,-–&/"“\''.includes(sign)) return false;
-  if (REFERS.test(text.slice(Math.max(0, before - 10), before + 1))) return false;
+  if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
   return startsWithLabel(text, at, lineEndFrom(text, at));
 }

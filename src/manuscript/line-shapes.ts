@@ -90,7 +90,7 @@ export const isLabelAlone = (text: string, from: number, to: number): boolean =>
 /** "Round" with its number on the line below, as narrow columns break it. */
 export function isSplitLabel(text: string, { from, to }: Span, next: number): boolean {
   if (to - from > 6 || !/^(?:rows?|rounds?|rnds?|rds?)$/i.test(text.slice(from, to))) return false;
-  return /^\s*\d{1,3}(?:st|nd|rd|th)?\s*[:.)–—-]/i.test(text.slice(next, next + 16));
+  return /^\s*\d{1,3}(?:\s*[:.)–—-]|\s+\S)/.test(text.slice(next, next + 16));
 }
 
 const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/;

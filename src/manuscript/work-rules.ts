@@ -50,8 +50,8 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   return readsOn(text, from, to);
 }
 
-/** "Top fold: sc in each st": a row by name instead of a number. */
-const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}: /u;
+/** "Top fold: sc in each st", "First arm - ch 10": a row by name instead of a number. */
+const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?::| [–—-]) /u;
 
 /** The row above is not over before the yarn is cut. */
 const ENDS_ROW = /^(?:fasten off|finish off|f\.?o\.?\b)/i;

@@ -92,7 +92,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
     return true;
   }
   if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
-  eatWord(r, W.work);
+  if (eatWord(r, W.work) && kindAt(r) === T.comma) r.at++;
   if (kindAt(r) === T.colon) r.at++;
   const steps = kindAt(r) === T.open && !timesBehind(r) ? bracketSteps(r) : listSteps(r);
   if (!steps || steps.length === 0) {

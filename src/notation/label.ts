@@ -80,7 +80,9 @@ const labelBehind = (r: Reader): boolean =>
 const isRowWord = (r: Reader, ahead = 0): boolean =>
   isWord(r, W.row, ahead) ||
   isWord(r, W.round, ahead) ||
-  (isWord(r, W.r, ahead) && kindAt(r, ahead + 1) === T.number);
+  (isWord(r, W.r, ahead) &&
+    (kindAt(r, ahead + 1) === T.number ||
+      (kindAt(r, ahead + 1) === T.colon && kindAt(r, ahead + 2) === T.number)));
 
 /** "Size M only:", "Sizes L and XL:", "Small:"; needs a colon before the row or the work. */
 function sizesHere(r: Reader): string {
@@ -116,6 +118,8 @@ function numbered(r: Reader, draft: LabelDraft): boolean {
   draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);
   r.at++;
   if (kindAt(r) === T.stop || isWord(r, W.no)) r.at++;
+  // "R: 1 – ch 5"
+  if (kindAt(r) === T.colon && kindAt(r, 1) === T.number && kindAt(r, 2) === T.dash) r.at++;
   if (kindAt(r) === T.open && kindAt(r, 1) === T.word) skipBracket(r);
   if (kindAt(r) === T.dash && isGlued(r)) r.at++;
   if (!readLabelNumbers(r, draft)) {

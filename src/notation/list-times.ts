@@ -2,6 +2,7 @@
  * "2 sc, inc x 6 (24)": whether the number belongs to the whole list or to its last stitch is told
  * by the count alone. Both are written; the list is meant where only it gives the count.
  */
+import { repeatOf } from './repeat-step.ts';
 import type { StatedCount, Step, WorkStep } from './tree.ts';
 
 /** The steps, with the list made into a repeat where the count says so. */
@@ -21,17 +22,10 @@ export function settleListTimes(steps: readonly Step[], counts: readonly StatedC
   const n = last.n!;
   const order = { from: last.stitch.to, to: last.to };
   out.length = first;
-  out.push({
-    kind: 'repeat',
-    mark: '',
-    steps: [...list.slice(0, -1), { ...last, n: null, numberAfter: false, to: last.stitch.to }],
-    times: { kind: 'times', n, more: false, ...order },
-    ending: null,
-    again: false,
-    order,
-    from: list[0]!.from,
-    to: last.to,
-  });
+  const passed = [...list.slice(0, -1), { ...last, n: null, numberAfter: false, to: order.from }];
+  const span = { from: list[0]!.from, to: last.to };
+  const told = { kind: 'times', n, more: false, ...order } as const;
+  out.push(repeatOf('', passed, { times: told, ending: null, order }, span));
   return out;
 }
 

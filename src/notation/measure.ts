@@ -1,7 +1,8 @@
 /** Lengths in orders: "until piece measures 30 cm", "for 4 in", "12\"", "to desired length". */
 
 import { sinceOf } from './measure-since.ts';
-import { isWord, kindAt, type Reader, valueAt, wordAt } from './reader.ts';
+import { sizeList } from './numbers.ts';
+import { isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Measure } from './tree.ts';
@@ -48,7 +49,11 @@ export function readMeasure(r: Reader): Measure | null {
   let open = false;
   for (let guard = 0; guard < 16; guard++) {
     r.at++;
+    // "for desired length ending with row 3"
+    if (open && (isWord(r, W.ending) || isWord(r, W.end))) return { mm: null, since: null };
     const kind = kindAt(r);
+    if (kind === T.open && passAside(r)) continue;
+    if (kind === T.number && lengthsBySize(r, open || r.at === start + 1)) return { mm: null, since: null };
     if (kind === T.number || kind === T.dash) {
       const mm = kind === T.number ? readLength(r) : null;
       if (mm !== null) {
@@ -58,13 +63,43 @@ export function readMeasure(r: Reader): Measure | null {
       if (kind === T.number && !open) break;
     } else if (kind !== T.word && kind !== T.open) break;
     const sense = wordAt(r);
-    open ||= sense === W.measures || sense === W.long || sense === W.desired;
+    open ||= sense === W.measures || sense === W.long || sense === W.desired || tellsSize(r);
     // "until work measures" speaks of the piece; "to work 5 sc" of work to do.
     if ((sense === W.work && !isWord(r, W.measures, 1)) || sense === W.turn) break;
   }
   if (open) return { mm: null, since: null };
   r.at = start;
   return null;
+}
+
+/** "until you reach the size you want", "until it is wide enough" */
+const tellsSize = (r: Reader): boolean =>
+  kindAt(r) === T.word && /^(size|width|height|depth|enough)$/.test(spelled(r, r.at));
+
+/** "until ribbing (slightly stretched) measures": the reader stops on the closing bracket. */
+function passAside(r: Reader): boolean {
+  const close = r.partner[r.at] ?? -1;
+  if (close < 0 || close - r.at > 10) return false;
+  for (let i = r.at + 1; i < close; i++) if (r.kind[i] === T.number) return false;
+  r.at = close;
+  return true;
+}
+
+/**
+ * "13 (14-15-16)" [33 (35.5-38-40.5) cm]": a length for each size, in one unit or two. An inch mark
+ * behind a bracket is no token; `isMeasured`: the words before tell that lengths follow.
+ */
+function lengthsBySize(r: Reader, isMeasured: boolean): boolean {
+  const start = r.at++;
+  const found: (number | null)[] = [];
+  if (isMeasured && kindAt(r) === T.open && sizeList(r, found)) {
+    if (unitFactor(r) > 0) r.at++;
+    const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+    if (close > 0 && kindAt(r, 1) === T.number) r.at = close + 1;
+    return true;
+  }
+  r.at = start;
+  return false;
 }
 
 /** "/ 12 in", "(12 in)", "[12 in]", "or 12 in" behind the first; "from beg" and so on stay. */

@@ -263,7 +263,8 @@ function chainLength(r: Reader): Numbers | null {
   }
   // "in next ch 2 sc": the number is the next stitch's.
   const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
-  if (!n || (taken && !isSpaceWord(wordAt(r)))) {
+  // "1 plain in the 3 chain 4 times"
+  if (!n || isWord(r, W.times) || (taken && !isSpaceWord(wordAt(r)))) {
     r.at = start;
     return null;
   }
@@ -327,6 +328,12 @@ function readTail(r: Reader, draft: Draft): void {
     draft.corner = true;
     r.at++;
   } else if (draft.kind === 'corner' && (sense === W.st || isSpaceWord(sense))) r.at++;
+  // "ch-3 turning ch"
+  if (draft.chains && (sense === W.turning || sense === W.beginning) && isWord(r, W.ch, 1)) {
+    draft.kind = 'start-chain';
+    draft.word = '';
+    r.at += 2;
+  }
   if (isWord(r, W.made)) r.at++;
 }
 

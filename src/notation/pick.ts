@@ -77,6 +77,11 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
     return ordinalPick(r, draft);
   }
+  if (sense === W.end && (isWord(r, W.ch, 1) || isWord(r, W.st, 1))) {
+    draft.pick = 'last';
+    r.at++;
+    return true;
+  }
   if (sense === W.a) {
     draft.pick = 'next';
     r.at++;

@@ -97,9 +97,18 @@ function placeHere(r: Reader, start: number): Place | null {
   if (!something) return null;
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
   if (beside) draft.nouns = draft.nouns.map((noun) => ({ ...noun, kind: 'row-end' as const }));
+  if (r.word[start] === W.under) underChain(draft);
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "2 tr under next 3 chain": the space that three chains make, not each of them. */
+function underChain(draft: PlaceDraft): void {
+  const [noun] = draft.nouns;
+  if (noun?.kind !== 'chain' || !draft.n || draft.nouns.length > 1) return;
+  draft.nouns = [{ ...noun, kind: 'space', chains: draft.n, word: '' }];
+  draft.n = null;
 }
 
 function takeLoop(r: Reader, draft: PlaceDraft): boolean {

@@ -33,6 +33,7 @@ export function opensRemark(r: Reader): boolean {
   if (kindAt(r) !== T.word) return false;
   const word = spelled(r, r.at);
   if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
+  if (word === 'color' || word === 'colour') return isWord(r, W.change, 1);
   if (word === 'do') return isWord(r, W.not, 1);
   // "Fasten the eyes between rows 7 and 8"
   if (word === 'fasten') return isWord(r, W.the, 1) || isProse(r, 1);
@@ -100,10 +101,13 @@ function chainHere(r: Reader): boolean {
 
 /** "pull ring taut – 12 sc" */
 const countHere = (r: Reader): boolean =>
-  (kindAt(r) === T.dash || kindAt(r) === T.equals) &&
   kindAt(r, 1) === T.number &&
-  (isWord(r, W.st, 2) || mayBeStitch(wordAt(r, 2))) &&
-  (clauseEnds(r, 3) || kindAt(r, 3) === T.end);
+  (kindAt(r) === T.equals
+    ? kindAt(r, 2) === T.end || isUnit(r)
+    : kindAt(r) === T.dash && isUnit(r));
+
+const isUnit = (r: Reader): boolean =>
+  (isWord(r, W.st, 2) || mayBeStitch(wordAt(r, 2))) && clauseEnds(r, 3);
 
 /** A bracket of work ends the remark; one that tells more of it does not. */
 function workBracketHere(r: Reader): boolean {
@@ -152,7 +156,8 @@ function isProseSentence(r: Reader, run: Run, start: number): boolean {
     if (sense === 0) strange++;
     else if (TALK.has(sense)) talk++;
   }
-  if (talk === 0 || (talk + strange) * 3 < r.at - start) return false;
+  const least = r.kind[start - 1] === T.stop ? 1 : 2;
+  if (talk < least || (talk + strange) * 3 < r.at - start) return false;
   if (!ends) run.aside = true;
   return true;
 }
@@ -161,7 +166,8 @@ function isProseSentence(r: Reader, run: Run, start: number): boolean {
 const beginsSentence = (r: Reader, run: Run, start: number): boolean =>
   (r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length) ||
   (r.kind[start - 1] === T.close && r.counts.at(-1)?.from === run.out.length) ||
-  r.kind[start - 1] === T.star;
+  r.kind[start - 1] === T.star ||
+  (run.out.length === 0 && run.end === 'text');
 
 /** Words of sentences; rows have none of them, however they are misspelt. */
 const TALK: ReadonlySet<SenseId> = new Set([

@@ -196,7 +196,7 @@ function readPart(r: Reader, draft: Draft): boolean {
   if (!isWord(r, W.of) && !isWord(r, W.for) && !isWord(r, W.from)) return false;
   const k = isWord(r, W.the, 1) ? 2 : 1;
   if (kindAt(r, k) !== T.word || isWord(r, W.a, k) || isWord(r, W.pattern, k)) return false;
-  if (isWord(r, W.beginning, k) || isWord(r, W.total, k)) return false;
+  if (isWord(r, W.beginning, k) || isWord(r, W.total, k) || isWord(r, W.desired, k)) return false;
   const from = r.from[r.at + k] ?? 0;
   const start = r.at;
   r.at += k;

@@ -38,7 +38,8 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 
 /** Whether work, or nothing, stands behind the label. */
 function isRow(r: Reader, label: RowLabel): boolean {
-  const sure = label.word !== '' && label.numbers.length > 0;
+  const lettered = /^r\d+(?:[-–—]\d+)?$/i.test(label.text) && kindAt(r, -1) === T.colon;
+  const sure = lettered || (label.word !== '' && label.numbers.length > 0);
   if (sure && labelReads(r, label.text)) return true;
   const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
   if (!capital) return false;

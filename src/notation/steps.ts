@@ -1,14 +1,15 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
-import { formOf, mayBeStitch, phrasesOf } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE, phrasesOf } from './dictionary.ts';
 import { readEven } from './even.ts';
+import { readGoOn } from './go-on.ts';
 import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
-import { isWord, kindAt, type Reader, type RunEnd, wordAt } from './reader.ts';
+import { isWord, kindAt, type Reader, type RunEnd, spelled, wordAt } from './reader.ts';
 import { leftOver, opensRemark, remarkClause } from './remark.ts';
 import {
   holdsWork,
@@ -22,6 +23,7 @@ import { readRowsAgain } from './rows-again.ts';
 import { endSentence, newRun, putWords, type Run } from './run.ts';
 import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
+import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
@@ -126,8 +128,18 @@ function endingEnds(r: Reader, run: Run): boolean {
 /** Words that only link clauses. */
 const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 
+/** "Place 2 dc in first sp", "put 3 sc in corner": the verb says no more than "work". */
+const putsStitches = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number &&
+  mayBeStitch(wordAt(r, 2)) &&
+  (isWord(r, W.place) || /^(put|do)$/.test(spelled(r, r.at)));
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  if ((sense === W.place || sense === PROSE) && putsStitches(r)) {
+    r.at++;
+    return;
+  }
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
   if (
     sense === W.work
@@ -140,7 +152,7 @@ function wordStep(r: Reader, run: Run): void {
   if (!opensOrder(sense) && mayBeStitch(sense)) {
     if (stitchStep(r, run)) return;
   } else {
-    if (changesRows(r, run)) return;
+    if (changesRows(r, run) || readGoOn(r, run)) return;
     if (isRepeatOrder(r)) return readLooseOrder(r, run);
     if (sense === W.from && readFromStar(r, run)) return;
     const step = readOrder(r, run);
@@ -153,6 +165,7 @@ function wordStep(r: Reader, run: Run): void {
     if (startsChain(r)) return putStep(r, run, readChain(r));
     if (mayWork(r) && stitchStep(r, run)) return;
   }
+  if ((sense <= 0 || sense === W.each) && readSeparated(r, run)) return;
   if (placeFirst(r, run)) return;
   const any = startsAnywhere(r, run);
   if (any) return putStep(r, run, any);

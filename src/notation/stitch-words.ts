@@ -19,7 +19,8 @@ export interface StitchForm {
 /** Stem, then the ways it is written, separated by bars. Plurals with "s" are added. */
 export const STEM_NAMES: Readonly<Record<StemWord, string>> = {
   ss: 'ss|slst|sl st|slip stitch|slip st|sl stitch|slipstitch|slp st|sl|slip|sst|s st|slstitch',
-  sc: 'sc|s c|single crochet|single|singles|singlecrochet|sing crochet',
+  // "se", "dce" and "ine" are scanners' slips.
+  sc: 'sc|se|s c|single crochet|single|singles|singlecrochet|sing crochet',
   hdc: 'hdc|h d c|s d c|half double crochet|half dc|hf dc|half double|halfdouble|half d c|sdc',
   dc: 'dc|d c|double crochet|double|doubles|dbl crochet|dble crochet|dbl|doublecrochet',
   htr: 'htr|half treble|half treble crochet|half tr|half trebles|short treble|h tr',
@@ -53,8 +54,8 @@ export const SHAPE_NAMES: readonly {
   readonly stem?: StemWord;
   readonly names: string;
 }[] = [
-  { shape: 'increase', names: 'inc|increase|incr|increases|incs|increasing|icn' },
-  { shape: 'together', names: 'dec|decrease|decr|decreases|decs|decreasing' },
+  { shape: 'increase', names: 'inc|ine|increase|incr|increases|incs|increasing|icn' },
+  { shape: 'together', names: 'dec|dce|decrease|decr|decreases|decs|decreasing' },
   {
     shape: 'together',
     manner: 'invisible',

@@ -39,6 +39,7 @@ import {
 import { readRowsAgain } from './rows-again.ts';
 import { lastWork, putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
+import { readSeparated } from './separated.ts';
 import { T } from './tokens.ts';
 import type { Place, Step } from './tree.ts';
 import { readWork } from './work.ts';
@@ -90,6 +91,7 @@ opens((r) => readTurn(r, false, r.at), W.turn);
 opens((r) => readUnworked(r), W.leave);
 opens((r) => readChange(r), W.change);
 opens((r) => readDrop(r), W.drop, W.pick, W.carry);
+opens((r, run) => done(readSeparated(r, run)), W.with);
 opens((r) => readWithYarn(r), W.using, W.with);
 opens((r) => goesOnWith(r), W.continue);
 opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
@@ -204,7 +206,7 @@ function toTurn(r: Reader): Step | null {
 
 /** "Beginning in 2nd ch from hook, sc in each ch across": the first of the places that follow. */
 function startsIn(r: Reader): Step | null {
-  if (!isWord(r, W.in, 1)) return null;
+  if (!isWord(r, W.in, 1)) return isWord(r, W.on, 1) ? startsOn(r) : null;
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
   if (place && kindAt(r) === T.comma) r.at++;
@@ -218,6 +220,18 @@ function startsIn(r: Reader): Step | null {
     return null;
   }
   return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
+}
+
+/** "Commence on centre of 3 tr; …": where the row is taken up. */
+function startsOn(r: Reader): Step | null {
+  const start = r.at++;
+  const place = readPlaceAfterPreposition(r);
+  if (place && (place.nouns.length > 0 || place.of) && clauseEnds(r)) {
+    const span = { from: fromOf(r, start), to: toOf(r) };
+    return { kind: 'join', place, with: null, ring: false, yarn: 'yarn', ...span };
+  }
+  r.at = start;
+  return null;
 }
 
 /**

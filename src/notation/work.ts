@@ -1,6 +1,6 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
 import { readCountsAs } from './counts-as.ts';
-import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
@@ -90,6 +90,7 @@ function leadingNumber(r: Reader): Numbers | null {
 /** Charts in letters: x or X is sc, v increase, a decrease, each as a clause of its own. */
 function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   const sense = wordAt(r);
+  if (sense === W.letter_p) return letterPicot(r);
   const single = sense === W.x || sense === W.v || sense === W.a;
   if (!single) return null;
   const kind = kindAt(r, 1);
@@ -111,6 +112,16 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   term.to = toOf(r);
   if (sense === W.x) term.stem = 'sc';
   else term.shape = sense === W.v ? 'increase' : 'together';
+  return term;
+}
+
+/** Old leaflets' "1 p, 1 s c in next", "make p and s c". */
+function letterPicot(r: Reader): StitchTerm | null {
+  if (!clauseEnds(r, 1) && !isWord(r, W.and, 1)) return null;
+  const term = emptyTerm(r);
+  r.at++;
+  term.to = toOf(r);
+  term.shape = 'picot';
   return term;
 }
 
@@ -167,6 +178,8 @@ function readBehind(r: Reader, draft: Draft): void {
   if (eatWord(r, W.evenly)) draft.evenly = true;
   draft.place = placeBehind(r, draft);
   loopOnly(draft);
+  // "sc dec next 2 sts tog"
+  if (draft.stitch.shape === 'together' && wordAt(r) === TOGETHER) r.at++;
   if (draft.place) {
     countsAsBetween(r, draft);
     readAlsoIn(r, draft);
@@ -198,9 +211,9 @@ function alongSide(r: Reader): boolean {
 
 /** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
 function aroundIt(r: Reader): boolean {
-  if (!isWord(r, W.around) && !isWord(r, W.along)) return false;
+  if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
   let k = 1;
-  while (isWord(r, W.the, k) || isWord(r, W.all, k)) k++;
+  while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k)) k++;
   if (!isWord(r, W.side, k)) return false;
   const from = k;
   while (k < from + 5 && !clauseEnds(r, k)) {
@@ -291,12 +304,17 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
     sense === W.last ||
     sense === W.every ||
     kindAt(r) === T.ordinal ||
-    (sense === W.all && !isWord(r, W.around, 1) && !isWord(r, W.across, 1)) ||
+    (sense === W.all && !isWord(r, W.around, 1) && !isWord(r, W.across, 1) && !isTheWay(r)) ||
+    (sense === W.top && !isWord(r, W.of, 2)) ||
     (sense === W.the && (isWord(r, W.next, 1) || isWord(r, W.same, 1) || isWord(r, W.last, 1)));
   if (!bare) return null;
   if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) return null;
   return readPlace(r);
 }
+
+/** "all the way around" */
+const isTheWay = (r: Reader): boolean =>
+  isWord(r, W.the, 1) && kindAt(r, 2) === T.word && spelled(r, r.at + 2) === 'way';
 
 /** A slip stitch goes "to" a place; any other stitch goes on until it. */
 function slipTo(r: Reader, draft: Draft): Place | null {
@@ -325,7 +343,8 @@ function countsAsBetween(r: Reader, draft: Draft): void {
 function readAlsoIn(r: Reader, draft: Draft): void {
   for (let guard = 0; guard < 8; guard++) {
     const start = r.at;
-    if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
+    const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);
+    if (listed) r.at++;
     const counted = kindAt(r, 2) === T.dash || kindAt(r, 2) === T.equals;
     const ends = clauseEnds(r, 2) || counted;
     if (isWord(r, W.and) && isWord(r, W.across, 1) && ends && draft.place?.fromHook) {
@@ -339,6 +358,8 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       return;
     }
     if (kindAt(r) === T.comma) r.at++;
+    // "dc into the next, and the next 18 sts"
+    if (listed && isWord(r, W.the) && isWord(r, W.next, 1)) r.at++;
     if (!startsPlace(r, 0, false)) {
       r.at = start;
       return;

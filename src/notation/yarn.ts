@@ -41,6 +41,9 @@ function andHook(r: Reader): void {
 function hookEnd(r: Reader, ahead: number): number {
   let k = ahead;
   if (isWord(r, W.a, k)) k++;
+  if (isWord(r, W.size, k)) k++;
+  // "E hook", "size H hook"
+  if (kindAt(r, k) === T.word && isWord(r, W.hook, k + 1)) return isOneLetter(r, k) ? k + 2 : 0;
   if (kindAt(r, k) !== T.number) return 0;
   k++;
   while (kindAt(r, k) === T.stop || kindAt(r, k) === T.number) k++;
@@ -48,6 +51,9 @@ function hookEnd(r: Reader, ahead: number): number {
   if (isWord(r, W.work, k)) k++;
   return isWord(r, W.hook, k) ? k + 1 : 0;
 }
+
+const isOneLetter = (r: Reader, ahead: number): boolean =>
+  (r.to[r.at + ahead] ?? 0) - (r.from[r.at + ahead] ?? 0) === 1;
 
 /** "change to B", "change color", "switch to MC in last st". */
 export function readChange(r: Reader): Step | null {

@@ -66,3 +66,49 @@ describe('labels of many manners', () => {
     expect(starts('Sale row: the shops on the left are closed')).toBe(null);
   });
 });
+
+describe('a list that goes on by itself', () => {
+  test.each([
+    ['sc in 1st st, 2 sc in next st, around (18 st)', '<sc @next st; 2 sc @next st> ->end = 18 stitch'],
+    ['1 sc in first sc, 2 sc in second sc, and continue this way to end (24 sc)', '<1 sc @next sc; 2 sc @next sc> ->end = 24 sc'],
+    ['2 sc tog, to the end (8 sc)', '<sc2tog> ->end = 8 sc'],
+    // Near misses: what goes on by itself, and what goes on otherwise.
+    ['sc in each st, around (18 st)', 'sc @each st; "around" = 18 stitch'],
+    ['sc in each st to end, around', 'sc @each st ->end; "around"'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});
+
+describe('chains told behind the stitches that they part', () => {
+  test.each([
+    ['2 tr separated by 3 ch in next sp', '{tr; ch 3; tr} @next space'],
+    ['3 dc in next sp with a ch 1 between, ch 2', '{dc; ch 1; dc; ch 1; dc} @next space; ch 2'],
+    ['1 sc in each of next 4 tr with ch 3 between each', '(<sc @next tr; ch 3> x3; sc @next tr'],
+    ['two trebles separated by two chain under next three chain', '{tr; ch 2; tr} @next space3'],
+    ['2 dc in next sp with RS facing', '2 dc @next space; "with RS facing"'],
+    ['sc in next st with A', 'sc @next st; yarn with A'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});
+
+describe('places and lengths in other words', () => {
+  test.each([
+    ['4 double crochet in end chain', '4 dc @last chain'],
+    ['dc into the next, and the next 18 sts', 'dc @next & @next 18 sts'],
+    ['sl st top beg sc, ch-1, turn', 'join @top sc; ch 1; turn'],
+    ['2 dc all the way around', '2 dc ->end'],
+    ['(Miss 1, 3 sc in the 3 chain 4 times)', '(<skip @next 1; 3 sc @next 3 chain> x4'],
+    ['1 p, 1 s c in next', '1 picot; 1 sc @next'],
+    ['place 2 dc into the first sp', '2 dc @first space'],
+    ['place marker in 3rd st', '"place marker in 3rd st"'],
+    ['With Teal and E hook ch-16', 'yarn with Teal; ch 16'],
+    ['Repeat rows 2 and 3 for desired length ending with row 3', 'rows 2,3 to ? mm ending 3'],
+    ['Rep last row until cuff (slightly stretched) measures 13 (14-15)" [33 (35.5-38) cm]', 'last 1 rows to ? mm'],
+    ['Work even until you reach the size you want.', 'even to ? mm'],
+    ['16 sc – color change = 16', '16 sc; "color change" = 16'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});

@@ -53,7 +53,8 @@ export function readMeasure(r: Reader): Measure | null {
     if (open && (isWord(r, W.ending) || isWord(r, W.end))) return { mm: null, since: null };
     const kind = kindAt(r);
     if (kind === T.open && passAside(r)) continue;
-    if (kind === T.number && lengthsBySize(r, open || r.at === start + 1)) return { mm: null, since: null };
+    if (kind === T.number && lengthsBySize(r, open || r.at === start + 1))
+      return { mm: null, since: null };
     if (kind === T.number || kind === T.dash) {
       const mm = kind === T.number ? readLength(r) : null;
       if (mm !== null) {

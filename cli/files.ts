@@ -80,7 +80,28 @@ export async function readText(file: string): Promise<string> {
     length += chunk.length;
     if (length >= mostBytes) break;
   }
-  return decode(Buffer.concat(chunks).subarray(0, mostBytes));
+  const bytes = Buffer.concat(chunks).subarray(0, mostBytes);
+  const why = whyNoText(bytes);
+  if (why !== null) throw new Error(why);
+  return decode(bytes);
+}
+
+/** How files begin that hold a pattern and are no plain text; the marks are those of their formats. */
+const documents: readonly (readonly [begins: string, what: string])[] = [
+  ['%PDF-', 'a PDF'],
+  ['PK\u0003\u0004', 'a packed document, such as word processors save'],
+  ['\u00d0\u00cf\u0011\u00e0', 'a document of an older word processor'],
+  ['{\\rtf', 'a rich-text document'],
+  ['\u0089PNG', 'a picture'],
+  ['\u00ff\u00d8\u00ff', 'a picture'],
+];
+
+/** Read as text, such a file would be told to have no rows, and nobody would know why. */
+function whyNoText(bytes: Buffer): string | null {
+  const start = bytes.subarray(0, 8).toString('latin1');
+  const [, what] = documents.find(([begins]) => start.startsWith(begins)) ?? [];
+  if (what === undefined) return null;
+  return `this is ${what}. Save its words as plain text (.txt), or copy and paste them: loopwright check -`;
 }
 
 async function chunksOf(file: string) {

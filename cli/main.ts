@@ -16,6 +16,14 @@ const { version } = createRequire(import.meta.url)('loopwright/package.json') as
   version: string;
 };
 
+const beginnings = `
+Begin with:
+  loopwright check my-pattern.md      is every count right, and where is it not?
+  loopwright measure my-pattern.md    how large it comes out, and what yarn it takes
+  loopwright check -                  paste a pattern, end with Ctrl-D
+
+docs/writing.md tells how a pattern is written, and what may stand at its head.`;
+
 const examples = `
 Examples:
   loopwright check shawl.pattern.md            one pattern, with its table of rounds
@@ -37,15 +45,17 @@ const program = new Command('loopwright')
   .version(version, '-V, --version', 'print the version')
   .helpOption('-h, --help', 'print this help')
   .helpCommand('help [command]', 'print help on a command')
+  .addHelpText('after', beginnings)
   .showHelpAfterError('(loopwright --help tells what can be asked)')
+  .configureOutput({ outputError: (words, print) => print(withCheckOffered(words)) })
   .exitOverride();
 program.addCommand(checkCommand());
+program.addCommand(measureCommand());
+program.addCommand(chartCommand());
+program.addCommand(shapeCommand(version));
 program.addCommand(letterCommand());
 program.addCommand(traceCommand());
 program.addCommand(placeCommand());
-program.addCommand(measureCommand());
-program.addCommand(shapeCommand(version));
-program.addCommand(chartCommand());
 program.addCommand(spaceCommand());
 await run();
 
@@ -77,6 +87,13 @@ function checkCommand(): Command {
 
 interface Asked extends Pick<CheckOptions, 'format' | 'rounds' | 'color'> {
   readonly terms: 'us' | 'uk' | 'auto';
+}
+
+/** Who names a pattern and no command most likely wants it checked. */
+function withCheckOffered(words: string): string {
+  const [, file] = /^error: unknown command '(.+)'/.exec(words) ?? [];
+  if (file === undefined || !/[./\\]/.test(file)) return words;
+  return `${words.trimEnd()}\nTo check that pattern: loopwright check ${file}\n`;
 }
 
 function termsOf(asked: Asked['terms']): CheckOptions['terms'] {

@@ -10,7 +10,12 @@ Examples:
                                                           at another maker's gauge
   loopwright measure bag.pattern.md --yarn "100 g / 200 m"
                                                           in balls of another yarn
-  loopwright measure bag.pattern.md --format json         for a program; docs/measure-json.md`;
+  loopwright measure bag.pattern.md --format json         for a program; docs/measure-json.md
+
+Exit status:
+  0  the figures are told, and the pattern has no error
+  1  they are told, and the pattern has an error; loopwright check tells more
+  2  something could not be run: a file that cannot be read, an option that does not exist`;
 
 export function measureCommand(): Command {
   return new Command('measure')
@@ -20,7 +25,6 @@ export function measureCommand(): Command {
       '--gauge <words>',
       "a gauge in place of the pattern's; may be given for each fabric",
       collect,
-      [],
     )
     .option(
       '--yarn <put-up>',
@@ -48,15 +52,24 @@ export function measureCommand(): Command {
     .showHelpAfterError('(loopwright measure --help tells what can be asked)')
     .exitOverride()
     .action(async (file: string, asked: Asked) => {
-      process.exitCode = await runMeasure(file, { ...asked, terms: termsOf(asked.terms) });
+      process.exitCode = await runMeasure(file, {
+        ...asked,
+        gauge: asked.gauge ?? [],
+        terms: termsOf(asked.terms),
+      });
     });
 }
 
-interface Asked extends Omit<MeasureAsked, 'terms'> {
+interface Asked extends Omit<MeasureAsked, 'terms' | 'gauge'> {
+  readonly gauge?: readonly string[];
   readonly terms: 'us' | 'uk' | 'auto';
 }
 
 const termsOf = (asked: Asked['terms']): MeasureAsked['terms'] =>
   asked === 'auto' ? 'auto' : asked === 'us' ? 'US' : 'UK';
 
-const collect = (words: string, before: readonly string[]): readonly string[] => [...before, words];
+/** No default is handed to the option: its help would print it as "[]". */
+const collect = (words: string, before: readonly string[] = []): readonly string[] => [
+  ...before,
+  words,
+];

@@ -10,7 +10,12 @@ Examples:
   loopwright shape bag.pattern.md -o bag.glb         in three dimensions (glTF), stitch by stitch
   loopwright shape hat.pattern.md --size "adult S"   another size than the first
   loopwright shape otter.pattern.md --part head      one piece alone
-  loopwright shape bag.pattern.md --gauge "14 sts x 16 rnds = 10 cm in sc"`;
+  loopwright shape bag.pattern.md --gauge "14 sts x 16 rnds = 10 cm in sc"
+
+Exit status:
+  0  the shape is told, and the pattern has no error
+  1  it is told, and the pattern has an error; loopwright check tells more
+  2  something could not be run: a file that cannot be read, an option that does not exist`;
 
 /** `version`: of the program, for the head of a glTF file. */
 export function shapeCommand(version: string): Command {
@@ -23,8 +28,8 @@ export function shapeCommand(version: string): Command {
     .option(
       '--gauge <words>',
       "a gauge in place of the pattern's; may be given for each fabric",
-      (words: string, before: readonly string[]) => [...before, words],
-      [] as readonly string[],
+      // No default is handed over: the help would print it as "[]".
+      (words: string, before: readonly string[] = []) => [...before, words],
     )
     .addOption(
       new Option('--units <units>', 'units to print')
@@ -41,11 +46,17 @@ export function shapeCommand(version: string): Command {
     .showHelpAfterError('(loopwright shape --help tells what can be asked)')
     .exitOverride()
     .action(async (file: string, asked: Asked) => {
-      process.exitCode = await runShape(file, { ...asked, terms: termsOf(asked.terms), version });
+      process.exitCode = await runShape(file, {
+        ...asked,
+        gauge: asked.gauge ?? [],
+        terms: termsOf(asked.terms),
+        version,
+      });
     });
 }
 
-interface Asked extends Omit<ShapeAsked, 'terms' | 'version'> {
+interface Asked extends Omit<ShapeAsked, 'terms' | 'version' | 'gauge'> {
+  readonly gauge?: readonly string[];
   readonly terms: 'us' | 'uk' | 'auto';
 }
 

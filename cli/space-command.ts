@@ -8,7 +8,11 @@ Examples:
   loopwright space 186 178                 from 186 stitches to 178, evenly
   loopwright space 72,80,88 64,72,80       one row for three sizes
   loopwright space 80 72 --times 3         three such rounds, set between each other
-  loopwright space 41 45 --rows --stitch dc`;
+  loopwright space 41 45 --rows --stitch dc
+
+Exit status:
+  0  the row is written, and proven
+  2  it cannot be done: more than doubled or halved, numbers that are none`;
 
 interface Asked {
   readonly stitch?: string;

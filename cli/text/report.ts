@@ -73,7 +73,7 @@ export function closing(outcomes: readonly Outcome[], faults: number, paint: Pai
       ? [bad + faults === 0 ? 'all come out' : `${good} ${good === 1 ? 'comes' : 'come'} out`]
       : []),
     ...(bad > 0
-      ? [good === 0 && faults === 0 ? 'none comes out' : `${bad} ${bad === 1 ? 'does' : 'do'} not`]
+      ? [good === 0 && faults === 0 ? 'none comes out' : `${bad} ${notComing(bad, good)}`]
       : []),
     ...(faults > 0 ? [`${faults} could not be checked`] : []),
   ];
@@ -82,6 +82,11 @@ export function closing(outcomes: readonly Outcome[], faults: number, paint: Pai
   const first = `${outcomes.length + faults} files: ${files.join(', ')}.`;
   const ink = bad + faults === 0 ? 'strong' : 'error';
   return `${paint(ink, first)} ${rowsSummary({ totals }).join(' ')} ${sentence(found)}\n`;
+}
+
+/** "does not", behind "3 come out"; alone the verb is told. */
+function notComing(bad: number, good: number): string {
+  return `${bad === 1 ? 'does' : 'do'} not${good === 0 ? ' come out' : ''}`;
 }
 
 function head({ file, terms, sizes }: CheckedFile, paint: Paint): string {

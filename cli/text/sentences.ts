@@ -181,7 +181,11 @@ const sentences: Readonly<Record<string, Sentences>> = {
 };
 
 /** The sentence; the engine's own words where this table has none. */
-export function sentenceFor(what: string, reading: string, course: 'row' | 'round'): string {
+export function sentenceFor(
+  what: string,
+  reading: string,
+  course: 'row' | 'round' = 'row',
+): string {
   const { name, number } = split(what);
   const sentence = sentences[name]?.readings[reading];
   if (sentence === undefined) return `${what}: ${reading}`;

@@ -64,6 +64,7 @@ describe('what cannot be run is told on standard error', () => {
     [['check', '--fast', 'good.pattern.md'], "unknown option '--fast'"],
     [['check', '--terms', 'fr', 'good.pattern.md'], 'us, uk, auto'],
     [['cheque', 'good.pattern.md'], 'check'],
+    [['good.pattern.md'], 'To check that pattern: loopwright check good.pattern.md'],
   ])('%s', (args, told) => {
     const { stdout, stderr } = loopwright(args);
     expect(stderr).toContain(told);

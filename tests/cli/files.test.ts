@@ -73,6 +73,18 @@ describe('the text of a file', () => {
     expect(await read(bytes)).toBe(text);
   });
 
+  // The first bytes of the formats: ISO 32000 (PDF), PKWARE's .ZIP note, the rich-text specification.
+  test.each([
+    ['a PDF', '%PDF-1.7\n'],
+    ['a packed document', 'PK\u0003\u0004'],
+    ['a rich-text document', '{\\rtf1'],
+  ])('that is %s is told to be none', async (what, begins) => {
+    const file = join(folder, 'document');
+    writeFileSync(file, begins, 'latin1');
+    await expect(readText(file)).rejects.toThrow(`this is ${what}`);
+    await expect(readText(file)).rejects.toThrow('plain text');
+  });
+
   test('is cut far behind the limit, and not inside a sign', async () => {
     const text = await read(Buffer.from('×'.repeat(9_000_000)));
     expect(text).toBe('×'.repeat(8 * 1024 * 1024));

@@ -87,6 +87,11 @@ describe('what many files came to', () => {
   test.each([
     [[good, good], 0, '2 files: all come out. 6 rows, all proven. Nothing found.\n'],
     [[good, bad], 0, '2 files: 1 comes out, 1 does not. 6 rows, all proven. 1 error.\n'],
+    [
+      [bad],
+      1,
+      '2 files: 1 does not come out, 1 could not be checked. 3 rows, all proven. 1 error.\n',
+    ],
     [[bad, bad], 0, '2 files: none comes out. 6 rows, all proven. 2 errors.\n'],
     [
       [good],

@@ -53,8 +53,8 @@ const CAUTION =
 export function cautions({ manuscript }: Scene): Finding[] {
   const { head, parts, text } = manuscript;
   if (!head.span || CAUTION.test(text)) return [];
-  const purpose = typeof head.data.for === 'string' ? head.data.for : '';
-  const about = [head.title ?? '', purpose, ...parts.map(({ name }) => name)].join('\n');
+  const purpose = [head.data.purpose, head.data.for].filter((words) => typeof words === 'string');
+  const about = [head.title ?? '', ...purpose, ...parts.map(({ name }) => name)].join('\n');
   const hazard = HAZARDS.find(({ sign }) => sign.test(about));
   if (!hazard || hazard.given.test(text)) return [];
   const { what, hazard: risk } = hazard;

@@ -78,10 +78,24 @@ const sentences: Readonly<Record<string, Sentences>> = {
     },
   },
   'last pass': {
-    tellsCustom: false,
+    tellsCustom: true,
     readings: {
       whole: 'Repeats to the end are worked in whole passes.',
       'as far as it goes': 'The last repeat of a row stops where the row ends.',
+    },
+  },
+  'same in a pass': {
+    tellsCustom: false,
+    readings: {
+      'the place worked last': '"In same st" at the start of a repeat is the stitch worked last.',
+      'one place for each pass': '"In same st" at the start of a repeat is the next stitch.',
+    },
+  },
+  'around behind next': {
+    tellsCustom: false,
+    readings: {
+      'the whole sentence': '"Sc in next st, 2 sc in next st around" repeats both.',
+      'the last clause': '"Sc in next st, 2 sc in next st around" repeats the 2 sc only.',
     },
   },
   'same space': {

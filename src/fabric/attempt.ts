@@ -85,14 +85,8 @@ type Tried = { readonly attempted: Omit<Attempted, 'beneath'> };
 
 function once(trial: Trial, beneath: 'made' | 'stated', row: Choices): Omit<Attempted, 'beneath'> {
   const { hands, task, before, setting } = trial;
-  const { part, charts, orders, round } = setting;
-  const result = workRow(hands, task, before, {
-    charts,
-    orders,
-    round,
-    beneath,
-    choices: { part, row },
-  });
+  const { part, ...given } = setting;
+  const result = workRow(hands, task, before, { ...given, beneath, choices: { part, row } });
   return { result, asked: [...hands.readings.asked.values()], exceptions: [] };
 }
 

@@ -8,8 +8,8 @@ const scoreOf = (run: PartRun): number => {
   let score = 0;
   for (const row of run.rows)
     if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
-  // A count that is met speaks as loudly as a row that does not come out.
-  for (const need of run.needs) score += need.local ? 1 : need.proven ? 1000 : 10;
+  // A count that is met only otherwise speaks louder than a row that does not come out.
+  for (const need of run.needs) score += need.local ? 1 : need.proven ? 3000 : 10;
   return score;
 };
 

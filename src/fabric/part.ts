@@ -240,6 +240,7 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
     charts: run.setting.charts,
     orders: task.orders,
     round: progress.round,
+    turnsNext: turnsNext(run, task),
     part: choices,
   });
   for (const asked of attempted.asked)
@@ -258,6 +259,13 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
   if (finishes && attempted.result.facts.length + facts.length === 0) return;
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
   run.rows.push(recordOf(run, { task, attempted, facts }));
+}
+
+/** Does the row behind this one open with a turn? */
+function turnsNext({ setting }: Run, task: Task): boolean {
+  const next = setting.part.instructions[task.index + 1];
+  const last = task.range === null || task.range.nth > task.range.to - task.range.from;
+  return last && next !== undefined && shapeOf(next.instruction).turnsAtStart;
 }
 
 function noteNeeds(run: Run, attempted: Attempted): void {
@@ -288,7 +296,9 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
   const { result } = attempted;
   const shape = shapeOf(task.instruction);
   const { before } = progress;
-  const ring = closes(result, shape, task);
+  // "Hdc in next 11 sts", and the next row turns: the round was left, and is worked back on.
+  const left = !result.misfit && hands.pos < hands.limit && turnsNext(run, task);
+  const ring = closes(result, shape, task) && !(left && shape.join === null && !shape.spiral);
   progress.round = ring;
   hands.history.push({
     part: run.setting.partIndex,

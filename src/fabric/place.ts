@@ -51,7 +51,9 @@ export function takePlace(
 }
 
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {
+  const stoodIn = hands.standing;
   hands.standing = false;
+  if (!stoodIn && opensPass(hands, place)) return takeStitch(hands, 'passed');
   if (place.of?.pick === 'first' && hands.first) return takeOff(hands, hands.first);
   const made = place.pick === 'previous' ? justMade(hands, place) : null;
   if (made) return takeOff(hands, made);
@@ -63,6 +65,20 @@ function takeSame(hands: Hands, place: Place, at: { from: number; to: number }):
     return takeNext(hands, place, at);
   }
   return takeStitch(hands, 'passed');
+}
+
+/** "(3 sc in the same stitch, 2 sc) x 4": three in one stitch, and each pass has another. */
+function opensPass(hands: Hands, place: Place): boolean {
+  const first = hands.repeats > 0 && hands.used === hands.usedAtPass && hands.last !== null;
+  if (!first || place.of || place.pick !== 'same' || nounOf(place).kind !== 'stitch') return false;
+  const reading = ask(hands.readings, {
+    doubt: 'same in a pass',
+    custom: 'the place worked last',
+    alternatives: ['one place for each pass'],
+    local: true,
+    ...spanAt(hands, place),
+  });
+  return reading !== 'the place worked last';
 }
 
 /** "Space" in "same space" very often means stitch (survey 5.3): one with its chains named does not. */

@@ -53,6 +53,8 @@ export interface RowSetting {
   readonly charts: Charts;
   readonly orders: readonly StandingOrder[];
   readonly round: boolean;
+  /** The next row opens with a turn. */
+  readonly turnsNext: boolean;
   /** Which of the two counts the row beneath is taken to have. */
   readonly beneath: 'made' | 'stated';
   readonly choices: { readonly part: Choices; readonly row: Choices };
@@ -98,7 +100,8 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   startWithPending(hands, row);
   if (atStart(hands)) alongLastChain(hands, row);
   walk(hands, task.instruction.steps, row, { from: 0, top: true });
-  return { ...conclude(hands, task, { shape, row, available, turned }), side };
+  const turns = shape.turnsAtEnd ?? setting.turnsNext;
+  return { ...conclude(hands, task, { shape, row, available, turned, turns }), side };
 }
 
 /** A first row may say its side; later rows go by the turns. */
@@ -210,7 +213,7 @@ function startWithPending(hands: Hands, row: RowContext): void {
 function conclude(
   hands: Hands,
   task: Task,
-  end: { shape: RowShape; row: RowContext; available: number; turned: boolean },
+  end: { shape: RowShape; row: RowContext; available: number; turned: boolean; turns: boolean },
 ): Omit<RowResult, 'side'> {
   const { shape, row } = end;
   const chains = chainsLeft(hands);
@@ -221,7 +224,10 @@ function conclude(
   const tally = tallyOf(hands, hands.rowFrom);
   const compared = compare(hands, tally, { counts: task.asks.counts, shape });
   if (chains > 0) noteLeft(hands, chains);
-  else noteEnd(hands, shape, compared.compared > 0 && !compared.differs);
+  else {
+    const agrees = compared.compared > 0 && !compared.differs;
+    noteEnd(hands, shape, { agrees, turns: end.turns });
+  }
   noteRowTotal(hands, task);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
@@ -258,7 +264,11 @@ function verdictOf(
 }
 
 /** Did the walk end where the row ends? */
-function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
+function noteEnd(
+  hands: Hands,
+  shape: RowShape,
+  { agrees, turns }: { agrees: boolean; turns: boolean },
+): void {
   const { edge } = hands;
   if (edge.open || edge.kind === 'into' || edge.kind === 'none' || hands.loose || shape.idle)
     return;
@@ -283,7 +293,7 @@ function noteEnd(hands: Hands, shape: RowShape, agrees: boolean): void {
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && left <= hands.longestSkip && endsWithSpace(hands)) return;
-  if (meantToLeave(hands, shape, { left, agrees })) return;
+  if (meantToLeave(hands, { left, agrees, turns })) return;
   noteLeft(hands, left);
 }
 
@@ -299,14 +309,13 @@ const endsWithSpace = (hands: Hands): boolean => {
 };
 
 /**
- * Short rows: a row that says "turn" after a stated or plain number of stitches leaves the rest
+ * Short rows: a row that says "turn", or the row behind it that does so first, after a stated or plain number of stitches leaves the rest
  * on purpose. One or two stitches left are more likely a slip.
  */
 const meantToLeave = (
   hands: Hands,
-  shape: RowShape,
-  end: { left: number; agrees: boolean },
-): boolean => shape.turnsAtEnd === true && end.left > 2 && end.agrees && hands.edge.kind === 'row';
+  end: { left: number; agrees: boolean; turns: boolean },
+): boolean => end.turns && end.left > 2 && end.agrees && hands.edge.kind === 'row';
 
 /** "(4 rows)" against the label's range. */
 function noteRowTotal(hands: Hands, task: Task): void {

@@ -50,7 +50,7 @@ function returnFromAside(hands: Hands): void {
  * After several stitches in the last chain of a foundation the hands go on along its other side,
  * whether the words say so or not ("3 sc in last ch, sc in next 5").
  */
-function roundTheEnd(hands: Hands): boolean {
+export function roundTheEnd(hands: Hands): boolean {
   const { edge, foundation, nodes, first } = hands;
   if (edge.kind !== 'foundation' || edge.ring || !foundation || !first) return false;
   if (hands.pieces) return false;

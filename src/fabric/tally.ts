@@ -71,6 +71,13 @@ function sums(hands: Hands, byIndex: Uint32Array): Counts {
 
 const spaceCount = (tally: RowTally): number => tally.spaces.reduce((sum, s) => sum + s.n, 0);
 
+/** "28 sts": stitches, and the gaps that stand for stitches; the one wide space of a corner is none. */
+function withoutCorner(tally: RowTally): number[] {
+  const [gaps, corner] = tally.spaces;
+  const lone = tally.spaces.length === 2 && gaps && corner?.n === 1 && gaps.n > 1;
+  return lone ? [tally.stitches + gaps.n] : [];
+}
+
 /** What a stated count may mean, most likely first. Empty: it cannot be compared. */
 function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: RowShape): number[] {
   const { stitches, chains, slips } = tally;
@@ -78,6 +85,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
   const uses = [...tally.groups.values()].reduce((sum, n) => sum + n, 0);
   // Special stitches may be counted as one each, alone or with the stitches beside them.
   const groups = uses > 0 ? [uses, stitches - hands.inGroups + uses] : [];
+  const alike = withoutCorner(tally);
   const slipped = shape.onlySlips ? [slips] : [];
   switch (stated.unit) {
     case null:
@@ -86,6 +94,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
         stitches,
         stitches + spaces,
         stitches + chains,
+        ...alike,
         ...(tally.boxes ? [tally.boxes] : []),
         ...(stitches === 0 ? [chains, spaces] : []),
         ...groups,
@@ -96,6 +105,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
         stitches,
         stitches + spaces,
         stitches + chains,
+        ...alike,
         ...(stitches === 0 ? [chains] : []),
       ];
     case 'stem':

@@ -11,6 +11,7 @@ import { doOtherSide } from './steps/other-side.ts';
 import { doPiece } from './steps/piece.ts';
 import { doRepeat } from './steps/repeat.ts';
 import { doRing } from './steps/ring.ts';
+import { sentenceAround } from './steps/sentence-around.ts';
 import { doSkip } from './steps/skip.ts';
 import { doSpecial } from './steps/special.ts';
 import { doTurn } from './steps/turn.ts';
@@ -27,6 +28,8 @@ export function walk(
     const step = steps[i];
     if (!step) continue;
     const here: Here = { steps, i, top: at.top };
+    const around = sentenceAround(hands, steps, here);
+    if (around) return walk(hands, around, row, { from: i, top: at.top });
     if (--hands.bench.limit.moves < 0) throw TOO_MANY;
     hands.at = step;
     hands.atBase = hands.base;

@@ -1,6 +1,6 @@
 /** Works a whole manuscript: every size, every part, every copy. */
 import type { Manuscript, Part } from '../manuscript/index.ts';
-import type { SpecialStitch, StandingOrder } from '../notation/index.ts';
+import type { Instruction, SpecialStitch, StandingOrder } from '../notation/index.ts';
 import { workPart } from './choose.ts';
 import { bareEdge } from './edge.ts';
 import { type KnownRows, newKnownRows } from './expand.ts';
@@ -105,7 +105,7 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
 
 /** A part that goes on keeps edge and numbering; any other begins with nothing in hand. */
 function startPart(hands: Hands, part: Part, progress: Progress): Progress {
-  if (part.continues) return progress;
+  if (part.continues && !goesToNewChain(part, progress)) return progress;
   // A foundation or ring that nothing was worked into yet waits for this part's first row.
   const waits = progress.before.row === null && hands.edge.kind !== 'none';
   if (waits && !makesItsStart(part)) return progress;
@@ -119,6 +119,12 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   hands.foundation = null;
   hands.stem = 'w0';
   return newProgress();
+}
+
+/** Rows counted from 1 again, on a chain of their own: another piece, though no heading says so. */
+function goesToNewChain({ instructions }: Part, { before }: Progress): boolean {
+  const first = instructions.find(({ instruction }) => instruction.steps.length > 0)?.instruction;
+  return before.row !== null && first !== undefined && opensWithChain(first);
 }
 
 /** Which piece is on the hook: one that goes on, or this part's own. */
@@ -153,12 +159,19 @@ function startsAnew(part: Part): boolean {
     if (shape.idle && chains) return true;
     const { firstWork } = shape;
     if (shape.idle || !firstWork) continue;
+    if (opensWithChain(instruction)) return true;
     const { place, stitch } = firstWork;
     if (stitch.foundation || place?.fromHook) return true;
     if (!place) return firstWork.n !== null && firstWork.until === null && !chains;
     return place.nouns[0]?.kind === 'chain';
   }
   return true;
+}
+
+/** "Row 1: 8 ch, …": longer than a turning chain of its stitch, it is what the row is worked on. */
+function opensWithChain({ label, steps }: Instruction): boolean {
+  const [first] = steps;
+  return first?.kind === 'chain' && label?.numbers[0] === 1 && (first.n?.values[0] ?? 0) > 6;
 }
 
 function workOnce(

@@ -12,9 +12,15 @@ export function plainText(text: string): string {
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, '$1 $2 ');
+  if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "+ hdc in next st, ch 1 + repeat from + to + around": a line in which plus signs do as stars. */
+const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;
+
+const plusAsStar = (line: string): string => line.replace(/(?<=^|\s)\+(?=\s)/g, '*');
 
 /** 5 “petals”: quotation marks around one word; those of inches stand behind a figure. */
 const QUOTED = /(^|[\s(,])["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;

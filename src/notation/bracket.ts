@@ -24,6 +24,7 @@ import { isRepeatOrder, namesStar, readOrder, wrapSentence } from './repeat.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
+import { STAR, starRole } from './star.ts';
 import { STEMS } from './stems.ts';
 import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
@@ -228,7 +229,9 @@ function worksOn(r: Reader, run: Run): boolean {
   if ((sense === W.in && !isWord(r, W.all, 1)) || inSame(r)) return true;
   if (sense === W.between && (isWord(r, W.next, 1) || isWord(r, W.each, 1))) return true;
   if (sense === W.all && isWord(r, W.in, 1)) return true;
-  if (isTimesSign(r, r.at) || sense === W.once || sense === W.twice) return run.aside === false;
+  const multiplied = kindAt(r) === T.star && starRole(r, r.at) === STAR.times;
+  if (multiplied || isTimesSign(r, r.at) || sense === W.once || sense === W.twice)
+    return run.aside === false;
   return false;
 }
 

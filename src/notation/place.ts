@@ -268,7 +268,12 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     r.at++;
     return;
   }
-  if (sense === W.next && draft.rowsBelow > 0 && draft.pick === 'this') return belowNext(r, draft);
+  if (draft.rowsBelow > 0 && draft.pick === 'this') {
+    if (sense === W.next) return belowNext(r, draft);
+    if (sense === W.skipped || (sense === W.the && isWord(r, W.skipped, 1))) {
+      return belowSkipped(r, draft);
+    }
+  }
   if (belowAfter(r, draft)) return;
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
@@ -284,6 +289,14 @@ function belowNext(r: Reader, draft: PlaceDraft): void {
   if (!next) return;
   draft.pick = 'next';
   draft.n = next.n;
+}
+
+/** "around sc below skipped st": below the one that this row just passed. */
+function belowSkipped(r: Reader, draft: PlaceDraft): void {
+  eatThe(r);
+  const skipped = readPlace(r);
+  const [noun] = draft.nouns;
+  if (skipped && noun) draft.nouns = [{ ...noun, skipped: true }];
 }
 
 /** "third stitch in beginning chain" */

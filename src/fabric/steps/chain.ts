@@ -30,6 +30,7 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
     if (!intoRing) return makeFoundationChain(hands, step);
     hands.edge = bareEdge('into', makeRing(hands));
   }
+  if (lengthens(hands, here)) return lengthen(hands, step);
   if (here.top && trailing(here.steps, here.i)) {
     if ((numberFor(hands, step.n) ?? 1) > TALLEST_TURN) return widen(hands, step);
     hands.pending = step;
@@ -39,6 +40,32 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
   if (beginsRow(hands, here)) return beginWithChain(hands, step, row);
   const n = numberFor(hands, step.n) ?? 1;
   makeChains(hands, n, originFor(hands, step));
+}
+
+/** "Ch 22. Ch 1, sc in 2nd ch from hook": the second chain goes on from the first. */
+function lengthens(hands: Hands, here: Here): boolean {
+  const next = here.steps[here.i + 1];
+  return (
+    hands.edge.kind === 'foundation' &&
+    !hands.edge.ring &&
+    hands.first === null &&
+    hands.foundation?.to === hands.nodes.n &&
+    next?.kind === 'work' &&
+    next.place?.fromHook === true &&
+    next.place.nth === (numberFor(hands, (here.steps[here.i] as ChainStep).n) ?? 1) + 1
+  );
+}
+
+function lengthen(hands: Hands, step: ChainStep): void {
+  const { foundation, edge } = hands;
+  if (!foundation) return;
+  makeChains(hands, numberFor(hands, step.n) ?? 1, originFor(hands, step));
+  const to = hands.nodes.n;
+  hands.foundation = { ...foundation, to };
+  const traits = { ring: false, reversed: true, open: edge.open };
+  hands.edge = foundationEdge(foundation.from, to, traits);
+  hands.limit = hands.edge.n;
+  hands.rowFrom = to;
 }
 
 /** A chain from one piece to another. */

@@ -8,6 +8,8 @@ import { type Hands, numberFor, remaining, spanAt } from '../hands.ts';
 import { mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 
+const SHORT = 'as far as it goes';
+
 const WORKS: ReadonlySet<string> = new Set([
   'work',
   'group',
@@ -24,12 +26,12 @@ export function cutShort(
   hands: Hands,
   step: RepeatStep,
   row: RowContext,
-  at: { readonly here: Here; readonly madeBefore: boolean },
+  at: { readonly here: Here; readonly madeBefore: boolean; readonly rounds: boolean },
 ): boolean {
-  const { here, madeBefore } = at;
+  const { here, madeBefore, rounds } = at;
   if (!here.top || step.ending || hands.into || hands.edge.kind !== 'row') return false;
   if (here.steps.slice(here.i + 1).some((next) => WORKS.has(next.kind))) return false;
-  return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row);
+  return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row, rounds);
 }
 
 /**
@@ -55,14 +57,19 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
   return reading === 'made' && tryOut(hands, () => row.walk(hands, before, row));
 }
 
-/** Asked only where a count is stated: only that can show it. */
-function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext): boolean {
-  if (hands.statedStitches < 0 || remaining(hands) === 0) return false;
+/**
+ * Asked only where a count is stated, for only that can show it; or where what stands before the
+ * repeat and what is left behind it are a pass together: "2 sc in same st, *sc in next st, 2 sc in
+ * next st; rep from * around" goes round evenly when it stops half-way.
+ */
+function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: boolean): boolean {
+  if ((hands.statedStitches < 0 && !rounds) || remaining(hands) === 0) return false;
+  const custom = rounds ? SHORT : 'whole';
   const reading = ask(hands.readings, {
     doubt: 'last pass',
-    custom: 'whole',
-    alternatives: ['as far as it goes'],
-    local: true,
+    custom,
+    alternatives: [rounds ? 'whole' : SHORT],
+    local: !rounds,
     ...spanAt(hands, step),
   });
   if (reading === 'whole') return false;

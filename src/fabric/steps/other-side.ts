@@ -14,6 +14,8 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   const places = onFoundation(hands, step) ?? underGap(hands);
   if (!places) {
     hands.loose = true;
+    // Of a chain that was not understood nothing is known, and nothing is missing.
+    if (hands.rowEdge.kind === 'none') return;
     return fact(hands, { kind: 'no-place', what: 'other side of a chain', ...spanAt(hands, step) });
   }
   hands.edge = edgeOfPlaces(places, true, 'foundation');

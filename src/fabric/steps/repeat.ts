@@ -150,8 +150,9 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   };
   const tail = hands.limit === outerLimit;
   if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, used: usedBefore });
+  const rounds = hands.edge.ring && usedBefore > 0 && usedBefore + remaining(hands) === passes.per;
   const candidates = [mark(hands), ...[...passes.before].reverse()];
-  if (passes.count > 0 && cutShort(hands, step, row, { here, madeBefore })) {
+  if (passes.count > 0 && cutShort(hands, step, row, { here, madeBefore, rounds })) {
     candidates.unshift(mark(hands));
   }
   bestFinish(hands, candidates, () => {

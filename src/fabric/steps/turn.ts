@@ -3,6 +3,7 @@ import type { Step } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { edgeOf } from '../edge.ts';
 import type { Hands } from '../hands.ts';
+import { roundTheEnd } from '../take.ts';
 
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'skip'];
 
@@ -11,7 +12,10 @@ export function doTurn(hands: Hands, step: Step & { kind: 'turn' }, here: Here):
   const begun = here.steps.slice(0, here.i).some((before) => WORKS.includes(before.kind));
   if (step.not || !begun || !here.top) return;
   const more = here.steps.slice(here.i + 1).some((next) => WORKS.includes(next.kind));
-  if (more) workOn(hands, true);
+  if (!more) return;
+  // "4 sc in last ch, turn, sc in next 20 ch": the work is turned about its end, and goes on round.
+  if (hands.pos >= hands.edge.n && roundTheEnd(hands)) return;
+  workOn(hands, true);
 }
 
 /** What was made so far becomes the edge for the rest of the instruction. */

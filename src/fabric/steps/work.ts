@@ -75,12 +75,11 @@ const takesSeveralPlaces = (step: WorkStep): boolean =>
     (step.place.n?.values[0] ?? 1) > 1);
 
 function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here): void {
-  const place = written && ofEach(written);
+  const place = written && ofEach(eachToEnd(written, step));
   const until =
     place?.until ?? (place === null ? (step.until ?? sideUntil(hands, step, here)) : null);
-  if (place?.fromHook && hands.edge.kind === 'foundation') {
-    return workFromHook(hands, step, place);
-  }
+  const hooked = place && fromHookOn(hands, place);
+  if (hooked) return workFromHook(hands, step, hooked);
   if (place?.fromHook && onWidening(hands)) {
     hands.inner = (place.nth ?? 1) - 1;
     return stitches(hands, step, takeStitch(hands, 'chains'), perPlaceIn(hands, step));
@@ -100,6 +99,21 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   }
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
+}
+
+/** "Sc in each of the next sc around": as many as there are. */
+const eachToEnd = (place: Place, step: WorkStep): Place =>
+  place.each && place.pick === 'next' && place.n === null && step.until?.kind === 'end'
+    ? { ...place, pick: 'each', until: step.until }
+    : place;
+
+/** Counted from the hook; so is "in last ch" of a chain into which nothing is worked yet. */
+function fromHookOn(hands: Hands, place: Place): Place | null {
+  const { edge } = hands;
+  if (edge.kind !== 'foundation') return null;
+  if (place.fromHook && place.pick !== 'last') return place;
+  const last = place.pick === 'last' && place.n === null && hands.first === null && hands.pos === 0;
+  return last && !edge.ring ? { ...place, pick: 'nth', nth: edge.n, fromHook: true } : null;
 }
 
 const onSide = (here: Here): boolean => here.steps[here.i - 1]?.kind === 'other-side';

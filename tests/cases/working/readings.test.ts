@@ -121,9 +121,16 @@ describe('the last pass', () => {
     expect(worked(offset(24), 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
     expect(told(offset(24))).toContain('The last repeat of a row stops where the row ends.');
   });
-  it('near miss: with no such count the repeat does not divide', () => {
-    expect(complaints(offset(25))).toEqual(['4 repeat-remainder']);
-    expect(complaints(offset(24).replace('. (24)', '.'))).toEqual(['4 repeat-remainder']);
+  it('and where the first stitches and the rest make one pass, as rounds are often begun', () => {
+    const silent = offset(24).replace('. (24)', '.');
+    expect(worked(silent, 'Rnd 2')).toEqual(['Rnd 2 24 unstated']);
+    expect(told(silent)).toContain('The last repeat of a row stops where the row ends.');
+  });
+  it('near miss: another count, or a rest that is no part of a pass begun', () => {
+    expect(complaints(offset(25))).toEqual(['4 count-mismatch']);
+    expect(complaints(offset(24).replace('hdc in next st, 2', 'hdc in next 5 sts, 2'))).toEqual([
+      '4 repeat-remainder',
+    ]);
   });
   it('"from * to ** again" is worked: 5 x 3 + 2', () => {
     const text = piece(
@@ -178,4 +185,93 @@ it('rows whose counts are met are not outvoted by rows that state none', () => {
   );
   // Only the fourth round does not divide: 24 / 5.
   expect(complaints(text)).toEqual(['6 repeat-remainder']);
+});
+
+describe('in the next st around', () => {
+  const rows = (count: number): string =>
+    piece(
+      'Rnd 1: 16 sc in ring, join. (16)',
+      `Rnd 2: Ch 1, sc in same st, 2 sc in next st around, join. (${count})`,
+    );
+  it('repeats the clauses before it too: 8 x 3', () => {
+    expect(worked(rows(24), 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+  });
+  it('or is told of its own clause alone: 1 + 15 x 2', () => {
+    expect(worked(rows(31), 'Rnd 2')).toEqual(['Rnd 2 31 proven']);
+    expect(told(rows(31))).toContain('"Sc in next st, 2 sc in next st around" repeats the 2 sc only.');
+  });
+  it('near miss: neither makes 25', () => {
+    expect(complaints(rows(25))).toEqual(['4 count-mismatch']);
+  });
+});
+
+describe('same st at the start of a repeat', () => {
+  const rows = (count: number): string =>
+    piece(
+      'Rnd 1: 6 sc in ring. (6)',
+      'Rnd 2: Inc x 6. (12)',
+      `Rnd 3: (3 sc in the same st, 2 sc) x 4. (${count})`,
+    );
+  it('is another in each pass where the count says so: 4 x 5', () => {
+    expect(worked(rows(20), 'Rnd 3')).toEqual(['Rnd 3 20 proven']);
+  });
+  it('near miss: 21 is not to be had', () => {
+    expect(complaints(rows(21))).toEqual(['5 stitches-left']);
+  });
+});
+
+describe('where one piece ends and the next begins', () => {
+  it('a long chain in a row 1 begins another piece: 2 + 5 + 4 + 5 + 2', () => {
+    const text = piece(
+      'Rnd 1: 8 sc in ring. (8)',
+      'Rnd 2: Inc x 8. (16)',
+      'Legs',
+      '1st row: 8 ch, 1 inc, 5 sc, 4 sc in last, 5 sc, 1 inc. (18)',
+    );
+    expect(complaints(text)).toEqual([]);
+  });
+  it('a second chain goes on from the first: 3 + 20 + 4 + 20 on 22', () => {
+    const text = piece(
+      'Rnd 1: Ch 22.',
+      'Ch 1, sc x 3 in 2nd ch from hook',
+      'Sc in next 20 ch',
+      'Sc x 4 in last ch, turn',
+      'Sc in next 20 ch (on opposite side)',
+      'Rnd 2: Sc in next 47 sts. (47)',
+    );
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 47 proven']);
+    expect(complaints(text.replace('Ch 22', 'Ch 23'))).not.toEqual([]);
+  });
+  it('a round that rows follow may leave stitches: 12 of 16', () => {
+    const text = piece(
+      'Rnd 1: 16 hdc in ring. (16)',
+      'Row 2: Ch 2, hdc in next 12 sts. (12)',
+      'Row 3: Ch 2, turn, hdc in next 12 sts. (12)',
+    );
+    expect(complaints(text)).toEqual([]);
+    expect(complaints(text.replace('Ch 2, turn, ', ''))).toEqual(['4 stitches-left']);
+  });
+});
+
+it('gaps stand for stitches in a count, and the lone space of a corner for none: 10 + 8', () => {
+  const text = piece(
+    'Ch 4, join.',
+    'Row 1: Ch 3 (counts as dc), (4 dc, ch 2, 5 dc) in ring, turn. (10 dc)',
+    'Row 2: Ch 3 (counts as dc), (ch 1, sk 1, dc in next st) twice, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in next st, (ch 1, sk 1, dc in next st) twice, turn. (14 sts)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('14 sts', '13 sts'))).toEqual(['5 count-mismatch']);
+});
+
+it('plus signs may stand for stars, where the words repeat from them', () => {
+  const text = piece(
+    'Rnd 1: 16 hdc in ring, join. (16)',
+    'Rnd 2: Ch 3 (counts as hdc, ch 1), sk 1, + hdc in next st, ch 1, sk 1 + repeat from + to + around, join. (8 ch-1 sps)',
+  );
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 8 proven']);
+});
+
+it('a bracket of numbers with a star and a number behind it is work: 8 x 3', () => {
+  const text = piece('R1: 8sc in MR (8)', 'R2: 8inc (16)', 'R3: (1sc, 1inc) * 8 (24)');
+  expect(complaints(text)).toEqual([]);
 });

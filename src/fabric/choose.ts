@@ -5,6 +5,7 @@ import type { Choices } from './readings.ts';
 
 /** Fewer rows that do not come out is better; then fewer that read otherwise than their sisters. */
 const scoreOf = (run: PartRun): number => {
+  if (run.isCut) return Number.POSITIVE_INFINITY;
   let score = 0;
   for (const row of run.rows)
     if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
@@ -41,7 +42,7 @@ export function workPart(
   const tried = new Set<string>();
   for (
     let candidate = nextCandidate(run, choices, tried);
-    candidate && score > 0 && runs < MOST_RUNS;
+    candidate && score > 0 && runs < MOST_RUNS && !run.isCut;
     runs++
   ) {
     const trial = new Map(choices).set(candidate.doubt, candidate.reading);

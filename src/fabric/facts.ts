@@ -12,6 +12,8 @@ export type Fact =
       readonly left: number;
       readonly have: number;
       readonly used: number;
+      /** Chains of the chain that this row itself begins on, not stitches of the row beneath. */
+      readonly ofOwnChain?: true;
     } & Span)
   /** A repeat of `per` places goes `passes` times into the `have` that it may use; `left` remain. */
   | ({

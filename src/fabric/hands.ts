@@ -65,8 +65,8 @@ export interface Hands {
   tookSpace: boolean;
   /** A stitch was taken by "next" or "each". */
   tookStitch: boolean;
-  /** Most places that one "skip" in this row passes: the last of them may be left to the join. */
-  longestSkip: number;
+  /** How many places each "skip" of this row passes: the last of them may be left to the join. */
+  skips: ReadonlySet<number>;
   /** Places left on purpose: "leave rem sts unworked", slip stitches at a flat row's start. */
   leave: boolean;
   /** How many places the words leave: "leave last 4 sts unworked". */
@@ -174,6 +174,8 @@ export interface Worked {
   readonly edge: Edge;
 }
 
+const NO_SKIPS: ReadonlySet<number> = new Set();
+
 export function newHands(bench: Bench, sizeIndex: number): Hands {
   return {
     bench,
@@ -193,7 +195,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     passed: 0,
     tookSpace: false,
     tookStitch: false,
-    longestSkip: 0,
+    skips: NO_SKIPS,
     leave: false,
     leaveSaid: null,
     yarn: 255,
@@ -261,7 +263,7 @@ export function beginRow(
   hands.passed = 0;
   hands.tookSpace = false;
   hands.tookStitch = false;
-  hands.longestSkip = 0;
+  hands.skips = NO_SKIPS;
   hands.leave = false;
   hands.leaveSaid = null;
   hands.loop = null;

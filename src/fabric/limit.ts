@@ -2,7 +2,7 @@
 import type { Place, Until } from '../notation/index.ts';
 import { COUNTED, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
-import { isCornerStitch, startChainLimit } from './next.ts';
+import { checkSize, isCornerStitch, startChainLimit } from './next.ts';
 import { nounOf } from './noun.ts';
 import { type Gaps, nextSpace, seek } from './take.ts';
 
@@ -31,6 +31,7 @@ export function limitOf(hands: Hands, until: Until | null): number {
       : noun.kind === 'corner'
         ? seek(hands, (i) => isCornerStitch(hands, i))
         : -1;
+  if (entry >= 0 && noun.kind === 'space') checkSize(hands, entry, noun, until);
   return entry < 0 ? hands.limit : entry;
 }
 

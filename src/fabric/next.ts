@@ -21,6 +21,7 @@ import {
   nextGroup,
   nextGroupGap,
   nextSpace,
+  noteStray,
   passOver,
   seek,
   takeChain,
@@ -66,7 +67,10 @@ export function takeNext(
 /** "next dc or ch-1 sp": whichever comes, provided that it is one of them. */
 function takeEither(hands: Hands, place: Place): Target {
   const wants = (kind: string): boolean => place.nouns.some((noun) => noun.kind === kind);
-  return takeStitch(hands, wants('chain') ? 'chains' : wants('space') ? 'one' : 'passed');
+  const target = takeStitch(hands, wants('chain') ? 'chains' : wants('space') ? 'one' : 'passed');
+  const space = place.nouns.find((noun) => noun.kind === 'space');
+  if (target.space && space && target.entry >= 0) checkSize(hands, target.entry, space, place);
+  return target;
 }
 
 function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
@@ -83,11 +87,21 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
   }
   const entry = nextSpace(hands, chains, noun.corner);
   if (entry < 0) return lack(hands);
-  const found = hands.edge.run[entry] ?? 0;
-  if (chains !== null && found !== chains) {
-    fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
-  }
+  checkSize(hands, entry, noun, at);
   return takeSpaceAt(hands, entry);
+}
+
+/** "Ch-3 sp": has the space as many chains as its name says? */
+export function checkSize(
+  hands: Hands,
+  entry: number,
+  noun: AnyNoun,
+  at: { from: number; to: number },
+): void {
+  const chains = numberFor(hands, noun.chains);
+  const found = hands.edge.run[entry] ?? 0;
+  if (chains === null || found === chains) return;
+  fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
 }
 
 /** "Sl st in first sp, ch 1, *3 sc in next sp": the next one, or the one stood in? */
@@ -228,12 +242,18 @@ export function takeStartChain(hands: Hands): Target {
   const { edge } = hands;
   const entry = startChainEntry(hands) ?? -1;
   if (entry >= 0) {
+    if (!endsWithChain(hands)) noteStray(hands, entry, placeOfStep(hands));
     if (edge.type[entry] === COUNTED) return takeStitchAt(hands, entry);
     passOver(hands, entry);
     hands.pos = entry + 1;
     return takeOff(hands, { node: edge.node[entry] ?? -1, space: false, entry });
   }
   return takeStitch(hands, 'passed');
+}
+
+/** A chain just made spans what it passes, said or not: "ch 1, dc in top of tch". */
+function endsWithChain({ nodes, bench }: Hands): boolean {
+  return bench.kinds.kinds[nodes.kind[nodes.n - 1] ?? 0]?.class === 'chain';
 }
 
 function takeNamed(hands: Hands): Target {

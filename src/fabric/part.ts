@@ -12,7 +12,7 @@ import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
-import type { Hands } from './hands.ts';
+import { type Hands, TOO_MANY } from './hands.ts';
 import {
   type LengthPlan,
   lengthAsked,
@@ -57,6 +57,8 @@ export interface PartRun {
   readonly asked: ReadonlyMap<string, Asked>;
   readonly needs: readonly Need[];
   readonly settled: Hands['settled'];
+  /** The million was reached: rows from there on were not worked. */
+  isCut: boolean;
   progress: Progress;
 }
 
@@ -105,9 +107,15 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     orders: [...setting.orders],
     seen: new Map(),
     measured: newMeasured(),
+    isCut: false,
   };
   hands.bench.limit.moves = MOST_MOVES;
-  for (const index of setting.part.instructions.keys()) workInstruction(run, index);
+  try {
+    for (const index of setting.part.instructions.keys()) workInstruction(run, index);
+  } catch (problem) {
+    if (problem !== TOO_MANY) throw problem;
+    run.isCut = true;
+  }
   return run;
 }
 

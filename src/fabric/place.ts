@@ -2,7 +2,7 @@
 import { type Place, stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './hands.ts';
-import { ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
+import { checkSize, ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
 import { gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import { edgeOfRun, skippedRun } from './skipped.ts';
@@ -20,12 +20,21 @@ import {
   takeStitchAt,
 } from './take.ts';
 
-/** One place, however it is picked. */
+/** One place, however it is picked. A space that is not as long as its name says is noticed. */
 export function takePlace(
   hands: Hands,
   place: Place | null,
   at: { from: number; to: number },
 ): Target {
+  const target = placeFor(hands, place, at);
+  const noun = nounOf(place?.of ?? place);
+  if (place && target.space && target.entry >= 0 && noun.kind === 'space') {
+    checkSize(hands, target.entry, noun, at);
+  }
+  return target;
+}
+
+function placeFor(hands: Hands, place: Place | null, at: { from: number; to: number }): Target {
   if (hands.into) return takeOff(hands, hands.into);
   if (!place) return takeStitch(hands, gapsOf(hands, null, at));
   const noun = nounOf(place);
@@ -44,7 +53,7 @@ export function takePlace(
     case 'centre':
       return takeCentre(hands, place, at);
     case 'top':
-      return takeNext(hands, place.of ?? place, at);
+      return takeTop(hands, place.of ?? place, at);
     default:
       return takeNext(hands, place, at);
   }
@@ -146,6 +155,16 @@ function leaveOver(hands: Hands, left: number, at: { from: number; to: number })
   if (hands.edge.open) return;
   const have = hands.edge.counted;
   fact(hands, { kind: 'left', left, have, used: have - left, ...spanAt(hands, at) });
+}
+
+/** "In top of beg ch-3": a chain of that length. */
+function takeTop(hands: Hands, place: Place, at: { from: number; to: number }): Target {
+  const target = takeNext(hands, place, at);
+  const noun = nounOf(place);
+  if (noun.kind !== 'start-chain') return target;
+  const of = numberFor(hands, noun.chains);
+  checkNamedChain(hands, target.node, { nth: null, of }, spanAt(hands, place));
+  return target;
 }
 
 /** "2nd ch from hook", "3rd ch of next ch-5 sp", "3rd ch of beg ch-4", "2nd st". */

@@ -125,7 +125,8 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
     // A long uncounted chain before single crochet is a loop of lace: the next row may work in it.
     if (n >= 3 && reading.stem === 'w0') return makeChains(hands, n, origin);
     const into = hands.into ?? hands.last;
-    make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
+    const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
+    hands.startChains.set(low, { n, height: n });
     return;
   }
   const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');
@@ -145,11 +146,11 @@ export function checkNamedChain(
   // Numbers of nodes that were taken back are given again: only a starting chain is looked up.
   const chain = hands.startChains.get(node);
   const kind = hands.bench.kinds.kinds[hands.nodes.kind[node] ?? 0];
-  if (!chain || node >= hands.nodes.n || kind?.class !== 'start') return;
+  if (!chain || node >= hands.nodes.n || (kind?.class !== 'start' && kind?.class !== 'low')) return;
   const { n, height } = chain;
   if (said.of !== null && said.of !== n) {
     fact(hands, { kind: 'space-size', named: said.of, found: n, ...at });
-  } else if (said.nth !== null && said.nth !== height) {
+  } else if (said.nth !== null && said.nth !== height && kind.class === 'start') {
     const what = `chain ${said.nth} of the starting ch ${n}, whose stitch ends in chain ${height}`;
     fact(hands, { kind: 'no-place', what, ...at });
   }

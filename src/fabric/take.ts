@@ -1,4 +1,6 @@
 /** Taking places off the edge: the next stitch, the next space, the next single chain. */
+
+import type { Span } from '../source/index.ts';
 import {
   COUNTED,
   chainAt,
@@ -10,7 +12,7 @@ import {
   rotated,
   SPACE,
 } from './edge.ts';
-import { type Hands, placeOfStep, type Target } from './hands.ts';
+import { fact, type Hands, placeOfStep, type Target } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 import { goesOnElsewhere } from './pieces.ts';
 
@@ -82,9 +84,35 @@ export const spaceTarget = (edge: Edge, entry: number): Target => ({
 /** Leaves a space of which some chains were taken one by one. */
 function leaveInner(hands: Hands): void {
   if (hands.inner > 0) {
+    noteChainsLeft(hands);
     hands.inner = 0;
     hands.pos++;
   }
+}
+
+/** A row that begins along a chain, which widens the piece, works it to its end. */
+function noteChainsLeft(hands: Hands): void {
+  const { edge, first, inner, pos } = hands;
+  const have = edge.run[pos] ?? 0;
+  const beginsHere = pos === 0 && edge.kind === 'row' && !edge.ring && first?.entry === 0;
+  if (!beginsHere || first.space || inner >= have) return;
+  const at = placeOfStep(hands);
+  fact(hands, { kind: 'left', left: have - inner, have, used: inner, ofOwnChain: true, ...at });
+}
+
+/**
+ * Passing stitches on the way from one stitch to the next place that the words name takes a "skip".
+ * From a space or behind a group it does not: the stitches beside it are passed as a matter of course.
+ */
+export function noteStray(hands: Hands, entry: number, at: Span): void {
+  const { edge, last, pos } = hands;
+  if (edge.open || edge.kind !== 'row' || hands.inner > 0) return;
+  if (!last || last.space || last.entry < 0 || last.entry !== pos - 1) return;
+  let left = 0;
+  for (let i = pos; i < entry; i++) if (edge.type[i] === COUNTED) left++;
+  if (left === 0) return;
+  const have = edge.counted;
+  fact(hands, { kind: 'left', left, have, used: have - left, ...at });
 }
 
 /** The next place for "st". */

@@ -91,6 +91,7 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
         takeUp(hands, part, { partIndex, progress });
         const run = workOnce(shop, hands, { part, partIndex, instance, progress, otherParts });
         rows.push(...run.rows);
+        if (run.isCut) throw TOO_MANY;
         progress = run.progress;
         park(hands, part, progress, keyOf(partIndex, instance));
         otherParts.set(part.name.toLowerCase(), { ...progress.known, elsewhere: true });

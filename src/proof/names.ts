@@ -5,7 +5,7 @@ import type { RowLabel } from '../notation/index.ts';
 import { askedBy, type Scene, type Sighting, wordsAt } from './scene.ts';
 
 export const STITCHES: Noun = noun('stitches');
-const CHAINS: Noun = noun('chains');
+export const CHAINS: Noun = noun('chains');
 
 /** "round 4", "row 12"; the label as written where it has no number; else the row's first words. */
 export function rowName(scene: Scene, row: RowRecord): string {

@@ -4,6 +4,7 @@ import type { RowContext } from '../context.ts';
 import { COUNTED, rotated, SPACE } from '../edge.ts';
 import { type Hands, make, numberFor, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
+import { checkSize } from '../next.ts';
 import { nounOf } from '../noun.ts';
 import { isSpace, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
 
@@ -46,7 +47,9 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
   if (wantsSpace(hands, place)) {
     const noun = nounOf(place?.of ?? place);
     const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
-    return entry < 0 ? undefined : standIn(hands, entry);
+    if (entry < 0) return;
+    if (place) checkSize(hands, entry, noun, place);
+    return standIn(hands, entry);
   }
   if (nounOf(place).kind === 'chain' && edge.spaces > 0) {
     // Along the chains of a loop towards its middle: the loop is where the work begins.

@@ -149,7 +149,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     row.walk(hands, here.steps, row, { from: here.i + 1, top: here.top });
   };
   const tail = hands.limit === outerLimit;
-  if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, used: usedBefore });
+  if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, tail });
   const rounds = hands.edge.ring && usedBefore > 0 && usedBefore + remaining(hands) === passes.per;
   const candidates = [mark(hands), ...[...passes.before].reverse()];
   if (passes.count > 0 && cutShort(hands, step, row, { here, madeBefore, rounds })) {
@@ -159,7 +159,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     if (step.ending) onePass(hands, step, row, true);
     finish();
   });
-  if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, used: usedBefore });
+  if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, tail });
   return true;
 }
 
@@ -219,12 +219,12 @@ function bestFinish(hands: Hands, candidates: readonly Mark[], finish: () => voi
 function noteRemainder(
   hands: Hands,
   step: RepeatStep,
-  passes: { count: number; per: number; have: number; used: number },
+  passes: { count: number; per: number; have: number; tail: boolean },
 ): void {
   const left = remaining(hands);
   if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
   // "*Sk 1, dc in next, ch 2; rep from * around": what is skipped before the join is left for it.
-  if (hands.edge.ring && left <= skippedInPass(hands, step)) {
+  if (passes.tail && hands.edge.ring && isSkippedInPass(hands, step, left)) {
     hands.leave = true;
     return;
   }
@@ -240,12 +240,17 @@ function noteRemainder(
   hands.leave = true;
 }
 
-/** Places that one pass skips in words. */
-const skippedInPass = (hands: Hands, step: RepeatStep): number =>
-  step.steps.reduce(
-    (sum, inner) => sum + (inner.kind === 'skip' ? (numberFor(hands, inner.place.n) ?? 1) : 0),
-    0,
-  );
+/** Is it what one skip of a pass takes, or all of them? */
+function isSkippedInPass(hands: Hands, step: RepeatStep, left: number): boolean {
+  let sum = 0;
+  for (const inner of step.steps) {
+    if (inner.kind !== 'skip') continue;
+    const n = numberFor(hands, inner.place.n) ?? 1;
+    if (n === left) return true;
+    sum += n;
+  }
+  return sum === left;
+}
 
 /** Works into "the same" place, or nowhere. */
 const staysInPlace = (step: Step): boolean =>

@@ -1,12 +1,13 @@
 /** Skips: places left behind on purpose. They count as used and stay reachable by name. */
-import type { SkipStep } from '../../notation/index.ts';
+import type { Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
-import { type Hands, numberFor } from '../hands.ts';
+import { type Hands, numberFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
-import { takeStitch } from '../take.ts';
+import { nextSpace, noteStray, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
+import { openLast } from './last.ts';
 
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   const { place } = step;
@@ -20,12 +21,13 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     while (hands.pos < limit) takeStitch(hands, 'one');
   } else {
     const n = numberFor(hands, place.n) ?? 1;
-    hands.longestSkip = Math.max(hands.longestSkip, n);
+    if (!hands.skips.has(n)) hands.skips = new Set([...hands.skips, n]);
+    if (place.pick === 'last') openLast(hands, place, n);
     const gaps = gapsOf(hands, place, step);
     const generic = noun.kind === 'stitch' || noun.kind === 'join';
     for (let i = 0; i < n; i++) {
       if (generic) takeStitch(hands, gaps);
-      else if (hasNext(hands, place, gaps)) takeNext(hands, { ...place, n: null }, step);
+      else if (hasNext(hands, place, gaps)) skipNamed(hands, { ...place, n: null }, step);
       else takeStitch(hands, 'passed');
     }
   }
@@ -33,4 +35,14 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   hands.skippedHere = hands.last;
   hands.last = last;
   hands.first = first;
+}
+
+/** "Sk next ch-2 sp": the space that comes next, with no stitch before it. */
+function skipNamed(hands: Hands, place: Place, step: SkipStep): void {
+  const noun = nounOf(place);
+  if (noun.kind === 'space' && hands.edge.spaces > 0) {
+    const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
+    if (entry >= 0) noteStray(hands, entry, spanAt(hands, step));
+  }
+  takeNext(hands, place, step);
 }

@@ -1,10 +1,11 @@
 /** The stated count is not what the words make. */
 import { countMismatch, type Finding, type Label, type Noun, noun } from '../../finding/index.ts';
 import type { StatedCount } from '../../notation/index.ts';
+import { sumOf } from '../amounts.ts';
 import { propose } from '../fixes/proposals.ts';
 import { countFixes } from '../fixes/row-fixes.ts';
 import { growth } from '../growth.ts';
-import { rowName, STITCHES } from '../names.ts';
+import { beneathLabels, rowName, STITCHES } from '../names.ts';
 import { askedBy, type Scene, type Sightings } from '../scene.ts';
 import { madeSum } from '../sums.ts';
 import { chainList } from '../text/sizes-lengths.ts';
@@ -27,7 +28,8 @@ export function count(scene: Scene, found: Sightings<'count'>): Finding | null {
     stated: fact.value,
     unit: unitOf(fact.stated),
   };
-  const more = { sum, labels: workLabel(scene, found), rows, sizes };
+  const labels = [...workLabel(scene, found), ...openLabels(scene, found)];
+  const more = { sum, labels, rows, sizes };
   return propose(countMismatch(at, words, more), countFixes(scene, first));
 }
 
@@ -63,6 +65,12 @@ function spacesSum({ first }: Sightings<'count'>): string {
     ({ chains, n }) => `${n} of ${chains} ${chains === 1 ? 'chain' : 'chains'}`,
   );
   return `The row makes ${stitches} stitches, and spaces: ${parts.join(', ')}.`;
+}
+
+/** "Sc in each ch across": the number comes from what lies beneath. */
+function openLabels(scene: Scene, { first }: Sightings<'count'>): Label[] {
+  const steps = askedBy(scene, first.row)?.instruction.steps ?? [];
+  return sumOf(steps, first.row.sizeIndex).made === null ? beneathLabels(scene, first) : [];
 }
 
 /** The work that makes the number, where it stands on its own beside the count. */

@@ -1,14 +1,40 @@
 /** Rows that send to rows: to none that is there, or back to themselves. */
+
 import { type Finding, rowReferenceLoop, rowReferenceMissing } from '../../finding/index.ts';
+import type { PlacedInstruction } from '../../manuscript/index.ts';
 import { rowName } from '../names.ts';
 import { orderAt } from '../order.ts';
 import { askedBy, type Scene, type Sighting, type Sightings } from '../scene.ts';
 
 export function rowMissing(scene: Scene, found: Sightings<'row-missing'>): Finding {
   const { first, rows, sizes } = found;
-  const words = { row: rowName(scene, first.row), wanted: wantedOf(scene, first) };
-  return rowReferenceMissing(orderAt(scene, first, 'rows-again'), words, { rows, sizes });
+  const at = orderAt(scene, first, 'rows-again');
+  const row = rowName(scene, first.row);
+  const wanted = wantedOf(scene, first);
+  if (leadsBack(scene, first))
+    return rowReferenceLoop(at, { row, through: wanted }, { rows, sizes });
+  return rowReferenceMissing(at, { row, wanted }, { rows, sizes });
 }
+
+/** Does the row that is wanted, which stands further down, repeat this one, at once or by others? */
+function leadsBack(scene: Scene, { fact, row }: Sighting<'row-missing'>): boolean {
+  const { instructions = [] } = scene.manuscript.parts[row.partIndex] ?? {};
+  const seen = new Set<number>();
+  const queue = [Number(fact.row)];
+  for (const n of queue) {
+    if (n === row.number) return true;
+    if (seen.has(n)) continue;
+    seen.add(n);
+    queue.push(...rowsRepeatedBy(instructions, n));
+  }
+  return false;
+}
+
+const rowsRepeatedBy = (all: readonly PlacedInstruction[], n: number): readonly number[] =>
+  all
+    .filter(({ instruction }) => instruction.label?.numbers.includes(n))
+    .flatMap(({ instruction }) => instruction.steps)
+    .flatMap((step) => (step.kind === 'rows-again' && step.part === null ? step.rows : []));
 
 export function rowLoop(scene: Scene, found: Sightings<'row-loop'>): Finding | null {
   const { first, rows, sizes } = found;

@@ -2,7 +2,7 @@
 import { type Finding, stitchesLeft } from '../../finding/index.ts';
 import { propose } from '../fixes/proposals.ts';
 import { passFixes } from '../fixes/row-fixes.ts';
-import { beneathLabels, beneathName, beneathUnit, rowName } from '../names.ts';
+import { beneathLabels, beneathName, beneathUnit, CHAINS, rowName } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
 import { usedSum } from '../sums.ts';
@@ -14,15 +14,15 @@ export function left(scene: Scene, found: Sightings<'left'>): Finding {
   const used = have - fact.left;
   const words = {
     row: rowName(scene, row),
-    before: beneathName(scene, first),
-    unit: beneathUnit(first),
+    before: fact.ofOwnChain ? 'the chain at its start' : beneathName(scene, first),
+    unit: fact.ofOwnChain ? CHAINS : beneathUnit(first),
     have,
     used,
     left: fact.left,
   };
-  const reckoned = usedSum(scene, row, { cloth, needed: used });
+  const reckoned = fact.ofOwnChain ? '' : usedSum(scene, row, { cloth, needed: used });
   const sum = `${reckoned ? `${reckoned} ` : ''}${have} - ${used} leaves ${fact.left}.`;
-  const labels = beneathLabels(scene, first);
+  const labels = fact.ofOwnChain ? [] : beneathLabels(scene, first);
   const more = { sum, labels, rows, sizes };
   return propose(
     stitchesLeft(askedTimes(scene, first, at), words, more),

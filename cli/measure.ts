@@ -59,16 +59,16 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
     substitutes,
   });
   const name = file === '-' ? 'stdin' : file;
-  if (asked.schematic !== undefined) {
-    const fault = await saveSchematic(sheet, asked.schematic, asked.units);
-    if (fault) return complain(asked.schematic, fault);
-  }
   if (asked.format === 'json') await write(measureJson(sheet, name));
   else
     await write(
       sheetText(sheet, layoutFor(asked)) +
         errorsSaid(compiled.findings, { text, lines: compiled.lines, file: name }),
     );
+  if (asked.schematic !== undefined) {
+    const fault = await saveSchematic(sheet, asked.schematic, asked.units);
+    if (fault) return complain(asked.schematic, fault);
+  }
   return compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 
@@ -97,7 +97,7 @@ async function saveSchematic(sheet: Sheet, path: string, units: Units): Promise<
   for (const size of sheet.sizes) {
     const title = sheet.title ?? 'Untitled';
     const drawing = drawSchematic(size, { title, units });
-    if (!drawing) return 'nothing can be drawn: no part has two known lengths';
+    if (!drawing) return 'nothing can be drawn: no part has an outline that is known';
     const part = size.size.toLowerCase().replace(/[^a-z0-9]+/g, '-');
     const to = sheet.sizes.length === 1 ? path : path.replace(/(\.svg)?$/i, `-${part}.svg`);
     try {

@@ -12,6 +12,7 @@ export {
   type Figure,
   type Form,
   leanBefore,
+  leanFigures,
   type MeasureName,
   type MeasureOptions,
   measure,

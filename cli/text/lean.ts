@@ -1,6 +1,6 @@
 /** The lean of the start of round on the sheet: where it matters first, with remedies compared. */
 import {
-  type Figure,
+  leanFigures,
   type Paint,
   type PieceLean,
   type Remedy,
@@ -36,22 +36,12 @@ export function leanLines({ leans }: SizeSheet, layout: LeanLayout): string[] {
 const hanging = (text: string, width: number): readonly string[] =>
   wrap('  ', text, Math.max(40, width), '      ');
 
-const bare = (mm: number): Figure => ({
-  mm: Math.abs(mm),
-  spread: 0.03,
-  how: 'estimate',
-  because: [],
-});
-
-type Range = { readonly from: number; readonly to: number };
-
-/** "3 to 5 stitches (1.9 to 2.8 cm)", whole stitches. */
-function rangeSaid({ stitches, mm }: { stitches: Range; mm: Range }, units: Units): string {
-  const [low, high] = [stitches.from, stitches.to].map((n) => Math.abs(Math.round(n))) as [
-    number,
-    number,
-  ];
-  const [from, to] = [shortFigure(bare(mm.from), units), shortFigure(bare(mm.to), units)];
+/** "3 to 5 stitches (1.9 cm to 2.8 cm)", whole stitches. */
+function rangeSaid(one: PieceLean, units: Units): string {
+  const { stitches } = one.lean;
+  const [low, high] = [Math.round(Math.abs(stitches.from)), Math.round(Math.abs(stitches.to))];
+  const figures = leanFigures(one);
+  const [from, to] = [shortFigure(figures.from, units), shortFigure(figures.to, units)];
   if (low === high) return `about ${low} ${low === 1 ? 'stitch' : 'stitches'} (${from})`;
   return `${low} to ${high} stitches (${from} to ${to})`;
 }
@@ -73,7 +63,7 @@ function placedSaid(one: PieceLean, units: Units): string {
     lean.unknownRounds > 0
       ? ` For ${lean.unknownRounds} more ${lean.unknownRounds === 1 ? 'round' : 'rounds'} only your own swatch knows (lean: { mesh: 0.1 } in front matter, in stitches a round).`
       : '';
-  return `${name || 'Piece'}, where ${WHERE[what]} (${at}): ${rangeSaid(lean, units)} ${wayOf(one)}, over ${lean.knownRounds} rounds from ${from} on. ${lean.because}${unknown} Placed by count alone, the ${what === 'motif' ? 'motif stands' : 'handles stand'} off the middle by so much.`;
+  return `${name || 'Piece'}, where ${WHERE[what]} (${at}): ${rangeSaid(one, units)} ${wayOf(one)}, over ${lean.knownRounds} rounds from ${from} on. ${lean.because}${unknown} Placed by count alone, the ${what === 'motif' ? 'motif stands' : 'handles stand'} off the middle by so much.`;
 }
 
 const remedyLines = (remedies: readonly Remedy[], width: number): string[] =>
@@ -90,7 +80,7 @@ function leftSaid(stitches: number): string {
 /** Pieces where nothing has a place of its own: told shortly, and the cures once. */
 function otherLines(others: readonly PieceLean[], { units, width }: LeanLayout): string[] {
   const said = others.map(
-    (one) => `${one.name || 'the piece'} ${rangeSaid(one.lean, units)} by ${one.until}`,
+    (one) => `${one.name || 'the piece'} ${rangeSaid(one, units)} by ${one.until}`,
   );
   const [first] = others;
   return [

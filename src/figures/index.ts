@@ -2,7 +2,7 @@ export type { Figure } from './figure.ts';
 export { figureFindings } from './findings.ts';
 export type { Hours } from './hours.ts';
 export type { Remedy } from './lean-remedies.ts';
-export { leanBefore, type PieceLean } from './leans.ts';
+export { leanBefore, leanFigures, type PieceLean } from './leans.ts';
 export { type MeasureOptions, measure, type Sheet, type SizeSheet } from './measure.ts';
 export type {
   Form,
@@ -12,6 +12,7 @@ export type {
   PieceSize,
 } from './part-size.ts';
 export { printFigure, type Rounded, rounded, shortFigure, type Units } from './print.ts';
+export type { RowSpan } from './row-outline.ts';
 export type { Dimensions, Pose } from './shape/dimensions.ts';
 export type { Lies, RoundGirth } from './shape/flatness.ts';
 export { lieFlatFindings } from './shape/lie-flat.ts';

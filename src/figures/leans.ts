@@ -6,10 +6,11 @@ import type { Cloth, Fabric, RowRecord } from '../fabric/index.ts';
 import { type Gauges, readGauges } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { chartOver } from './chart-row.ts';
+import type { Figure } from './figure.ts';
 import { isJoined } from './joins.ts';
 import { type Lean, leanOf, readLean } from './lean.ts';
 import { LEAST_LEAN, type LeanPlace, type Remedy, remediesFor } from './lean-remedies.ts';
-import type { SizedRow } from './phases.ts';
+import { phasesOf, type SizedRow } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
 import { newSizeTable, rowSize } from './row-size.ts';
 
@@ -22,9 +23,24 @@ export interface PieceLean {
   readonly until: string;
   /** Label of the first round counted. */
   readonly from: string;
+  /** From the rim of the base up to it. */
+  readonly upMm: number;
   readonly lean: Lean;
   readonly remedies: readonly Remedy[];
 }
+
+/** The lean as lengths that are printed: no finer than stitches are known. */
+export const leanFigures = ({ lean: { mm } }: PieceLean): { from: Figure; to: Figure } => ({
+  from: leanFigure(mm.from),
+  to: leanFigure(mm.to),
+});
+
+const leanFigure = (mm: number): Figure => ({
+  mm: Math.abs(mm),
+  spread: 0.03,
+  how: 'estimate',
+  because: [],
+});
 
 export interface LeanScene {
   readonly manuscript: Manuscript;
@@ -125,7 +141,16 @@ function leanAt(piece: Piece, { rows, what, from, before, scene }: MarkAt): Piec
     at: place.at,
     from: beneath[0]!.row.label,
     until: last.row.label,
+    upMm: upTo(piece, rows, before),
     lean,
     remedies: remediesFor(lean, place),
   };
+}
+
+/** Height of the rows beneath that stand up: those of a base lie. */
+function upTo(piece: Piece, rows: readonly SizedRow[], before: number): number {
+  const sizes = rows.map(({ size }) => size);
+  const [base] = phasesOf(piece, sizes);
+  const from = base?.growth === 'grows' ? base.rows.length : 0;
+  return sizes.slice(from, before).reduce((mm, { height }) => mm + height.mm, 0);
 }

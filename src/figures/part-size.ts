@@ -1,9 +1,10 @@
 /** The measures of every part: what a maker would lay the tape to. */
-import type { Cloth, Fabric } from '../fabric/index.ts';
+import type { Cloth, Fabric, KindTable } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
 import { agreeing, type Figure, sumOf, times } from './figure.ts';
 import { acrossRound, liesFlat, type Phase, phasesOf, riseOf } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
+import { type RowSpan, rowOutline } from './row-outline.ts';
 import { newSizeTable, type RowSize, rowSize, type SizeTable, stitchSize } from './row-size.ts';
 
 export type Form =
@@ -16,6 +17,7 @@ export type Form =
   | 'ball'
   | 'flat piece'
   | 'shaped piece'
+  | 'centre-out piece'
   | 'edging'
   | 'straps';
 
@@ -46,6 +48,8 @@ export interface PartSize {
   /** "Rnds 4-24", by the pattern's own labels. */
   readonly labels: string;
   readonly measures: Measures;
+  /** Of a shaped piece: its rows above each other, the first at the bottom. */
+  readonly outline?: readonly RowSpan[];
 }
 
 export interface PieceSize {
@@ -59,14 +63,15 @@ export interface PieceSize {
 /** Sizes of all pieces in one size of the pattern. */
 export function pieceSizes(cloth: Cloth, fabric: Fabric, gauges: Gauges): readonly PieceSize[] {
   const table = newSizeTable(gauges, fabric.kinds);
-  return piecesOf(cloth, fabric.kinds).map((piece) => pieceSize(piece, table));
+  return piecesOf(cloth, fabric.kinds).map((piece) => pieceSize(piece, table, cloth));
 }
 
-export function pieceSize(piece: Piece, table: SizeTable): PieceSize {
+function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
   const sizes = piece.rows.map((row) => rowSize(row, table));
   const { name, copies } = piece;
   if (piece.start === 'edge') return { name, copies, parts: [edging(piece, sizes)], whole: {} };
-  if (piece.start === 'chain') return { name, copies, parts: [flat(piece, sizes)], whole: {} };
+  if (piece.start === 'chain')
+    return { name, copies, parts: [flat(piece, sizes, { cloth, kinds: table.kinds })], whole: {} };
   const phases = phasesOf(piece, sizes);
   const filled = ballOf(piece, phases);
   if (filled) return { name, copies, parts: [filled], whole: {} };
@@ -217,7 +222,7 @@ function typicalWidth(sizes: readonly RowSize[]): Figure {
 /** Rows that differ by no more than this are edges that wave, not shaping (ours). */
 const SHAPED = 1.08;
 
-function flat(piece: Piece, sizes: readonly RowSize[]): PartSize {
+function flat(piece: Piece, sizes: readonly RowSize[], ground: Ground): PartSize {
   const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
   const counts = sizes.map(({ places }) => places);
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
@@ -227,13 +232,17 @@ function flat(piece: Piece, sizes: readonly RowSize[]): PartSize {
     return { ...rest, form: 'flat piece', measures: { wide: typicalWidth(sizes), long } };
   }
   const widest = sizes.reduce((a, b) => (b.places > a.places ? b : a)).width;
-  const measures = {
-    'first edge': sizes[0]!.width,
-    wide: widest,
-    'last edge': sizes.at(-1)!.width,
-    long,
-  };
-  return { ...rest, form: 'shaped piece', measures };
+  const [first, last] = [sizes[0]!.width, sizes.at(-1)!.width];
+  const { rows: outline, isFan } = rowOutline(rows, ground);
+  // Laid out, a fan is as wide as its corner is open: only its edge and its depth are known.
+  if (isFan) return { ...rest, form: 'centre-out piece', measures: { 'last edge': last, long } };
+  const measures = { 'first edge': first, wide: widest, 'last edge': last, long };
+  return { ...rest, form: 'shaped piece', measures, outline };
+}
+
+interface Ground {
+  readonly cloth: Cloth;
+  readonly kinds: KindTable;
 }
 
 function edging(piece: Piece, sizes: readonly RowSize[]): PartSize {

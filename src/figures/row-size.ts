@@ -67,7 +67,7 @@ export function rowSize(row: RowRecord, table: SizeTable): RowSize {
   const strapChains = long.reduce((sum, { chains, n }) => sum + chains * n, 0);
   const gap = mainGap(short);
   const isMesh = isMeshRow(row, stem, short);
-  const places = stitches + shortChains + strapChains;
+  const places = boxPlaces(row, gap) ?? stitches + shortChains + strapChains;
   const rest = {
     places,
     strapChains,
@@ -98,6 +98,14 @@ export function rowSize(row: RowRecord, table: SizeTable): RowSize {
     width: figureOf(places * gauge.stitchWidthMm, loose(gauge.width)),
     height: figureOf(gauge.rowHeightMm + loopMm, loose(gauge.height)),
   };
+}
+
+/** Lacets and bars have more chains than they are wide: there the boxes are counted. */
+function boxPlaces({ tally, ring }: RowRecord, gap: number): number | null {
+  if (tally.boxes === 0) return null;
+  const places = tally.boxes * (gap + 1) + (ring ? 0 : 1);
+  const made = tally.stitches + tally.spaces.reduce((sum, { chains, n }) => sum + chains * n, 0);
+  return Math.abs(made / places - 1) <= MIXED_SPREAD ? places : null;
 }
 
 type Spaces = RowRecord['tally']['spaces'];

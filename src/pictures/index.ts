@@ -24,6 +24,6 @@ export { faintDesigns } from './filet/legible.ts';
 export type { Paper } from './filet/paper.ts';
 export { type GltfOptions, toGlb } from './gltf.ts';
 export { drawPieces, type PieceDrawingOptions } from './piece.ts';
-export { drawSchematic, type SchematicOptions } from './schematic.ts';
+export { drawSchematic, type SchematicOptions } from './schematic/schematic.ts';
 export { toSvg } from './svg.ts';
 export { type Measure, measureText, points, SMALLEST_TYPE_MM, wrapText } from './text.ts';

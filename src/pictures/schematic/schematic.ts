@@ -1,0 +1,194 @@
+/**
+ * The schematic: every piece in outline, all to one scale, with its lengths. The numbers are those of
+ * the sheet, printed by the same function, so that drawing and text cannot differ.
+ */
+import {
+  type Figure,
+  type PieceSize,
+  type SizeSheet,
+  shortFigure,
+  type Units,
+} from '../../figures/index.ts';
+import type { Drawing, Mark, Point } from '../drawing.ts';
+import { measureText, points, wrapText } from '../text.ts';
+import { lyingSketch, titleOf } from './lying.ts';
+import type { Note, Sketch } from './sketch.ts';
+import { standingSketch } from './standing.ts';
+
+export interface SchematicOptions {
+  readonly title: string;
+  readonly units: Units;
+  /** BCP 47 tag; default "en". */
+  readonly language?: string;
+}
+
+const PAGE_MM = 180;
+const MARGIN_MM = 8;
+const GAP_MM = 10;
+/** The longest side of the largest outline on paper, and the room for words beside one. */
+const LARGEST_MM = 90;
+const TYPE_MM = points(9);
+const LINE_MM = 1.35 * TYPE_MM;
+
+/** `null` where nothing has an outline that is known, or sizes are only assumed. */
+export function drawSchematic(sheet: SizeSheet, options: SchematicOptions): Drawing | null {
+  const said = (figure: Figure): string => shortFigure(figure, options.units);
+  const sketches = sheet.pieces
+    .filter(isMeasured)
+    .flatMap((piece) => sketchesOf(piece, sheet, said));
+  if (sketches.length === 0) return null;
+  const longest = Math.max(...sketches.map(({ widthMm, heightMm }) => Math.max(widthMm, heightMm)));
+  const scale = LARGEST_MM / longest;
+  const size = sheet.size === '' ? '' : `, ${sheet.size}`;
+  const { marks, heightMm } = laidOut(sketches, scale);
+  const foot = footOf(sheet, scale).flatMap((line) =>
+    wrapText(line, PAGE_MM - 2 * MARGIN_MM, { sizeMm: TYPE_MM }),
+  );
+  const below = heightMm + MARGIN_MM;
+  return {
+    id: 'schematic',
+    widthMm: PAGE_MM,
+    heightMm: below + foot.length * LINE_MM,
+    title: `${options.title}${size}: schematic`,
+    description: [...footOf(sheet, scale), ...sketches.map(inWords)].join('\n'),
+    language: options.language ?? 'en',
+    marks: [
+      label(`${options.title}${size}`, [MARGIN_MM, MARGIN_MM + TYPE_MM], 'bold'),
+      ...marks,
+      ...foot.map((line, at) => label(line, [MARGIN_MM, below + at * LINE_MM])),
+    ],
+  };
+}
+
+const isMeasured = ({ parts }: PieceSize): boolean =>
+  parts.every(({ measures }) => Object.values(measures).every(({ how }) => how !== 'assumed'));
+
+function sketchesOf(piece: PieceSize, { leans }: SizeSheet, said: (figure: Figure) => string) {
+  const standing = standingSketch(piece, leans, said);
+  return [
+    ...piece.parts.flatMap((part) => lyingSketch(part, said) ?? []),
+    ...(standing ? [standing] : []),
+  ];
+}
+
+/** A sketch for those who cannot see it. */
+const inWords = ({ title, beneath, notes }: Sketch): string =>
+  `${title}: ${[beneath?.text ?? '', ...notes.flatMap(({ lines }) => lines)].filter(Boolean).join('; ')}.`;
+
+/** The scale, how it is drawn, and what is not. */
+function footOf({ pieces }: SizeSheet, scale: number): readonly string[] {
+  const missing = pieces.flatMap(({ parts }) =>
+    parts.filter(({ form }) => form === 'edging' || form === 'centre-out piece').map(titleOf),
+  );
+  const isLarger = scale > 1.05;
+  const ratio = isLarger ? `${short(scale)} : 1, larger than life` : `1 : ${short(1 / scale)}`;
+  const isRound = pieces.some(({ parts }) => parts.some(({ measures }) => measures.around));
+  const rounds = isRound ? ' Rounds are laid flat.' : '';
+  return [
+    `All outlines to one scale, ${ratio}. First rows are at the bottom.${rounds}`,
+    ...(missing.length > 0 ? [`Not drawn: ${missing.join(', ')}.`] : []),
+  ];
+}
+
+const short = (n: number): string => String(Number(n.toPrecision(2)));
+
+/** Outlines side by side, wrapped like words. */
+function laidOut(
+  sketches: readonly Sketch[],
+  scale: number,
+): { readonly marks: readonly Mark[]; readonly heightMm: number } {
+  const marks: Mark[] = [];
+  let x = MARGIN_MM;
+  let y = 2 * MARGIN_MM + LINE_MM;
+  let rowMm = 0;
+  for (const sketch of sketches) {
+    const cell = cellOf(sketch, scale);
+    if (x > MARGIN_MM && x + cell.widthMm > PAGE_MM - MARGIN_MM) {
+      x = MARGIN_MM;
+      y += rowMm + GAP_MM;
+      rowMm = 0;
+    }
+    marks.push({ kind: 'group', at: [x, y], marks: cell.marks });
+    x += cell.widthMm + GAP_MM;
+    rowMm = Math.max(rowMm, cell.heightMm);
+  }
+  return { marks, heightMm: y + rowMm };
+}
+
+interface Cell {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly marks: readonly Mark[];
+}
+
+const THIN = { stroke: { ink: 'soft', widthMm: 0.2 } } as const;
+/** Viewers with another face run a tenth wider. */
+const widthOfText = (text: string): number => 1.1 * measureText(text, TYPE_MM);
+
+function cellOf(sketch: Sketch, scale: number): Cell {
+  const [w, h] = [sketch.widthMm * scale, sketch.heightMm * scale];
+  const top = 1.8 * LINE_MM;
+  const notes = noteColumn(sketch.notes, { scale, top, left: w + 2 });
+  const y = top + h + 2;
+  const isWide = widthOfText(sketch.beneath?.text ?? '') > w + 2;
+  // Words wider than their outline go beneath those beside it.
+  const textY = Math.max(y + LINE_MM, isWide ? notes.bottomMm + LINE_MM / 2 : 0);
+  const under = sketch.beneath ? underOf(sketch.beneath, { scale, y, textY }) : null;
+  const widths = [sketch.title, under?.text ?? ''].map(widthOfText);
+  return {
+    widthMm: Math.max(...widths, w + 2 + notes.widthMm),
+    heightMm: Math.max(under ? textY : top + h, notes.bottomMm),
+    marks: [
+      label(sketch.title, [0, TYPE_MM], 'bold'),
+      ...sketch.marks([0, top], scale),
+      ...(under?.marks ?? []),
+      ...notes.marks,
+    ],
+  };
+}
+
+function underOf(
+  { fromMm, toMm, text }: NonNullable<Sketch['beneath']>,
+  { scale, y, textY }: { readonly scale: number; readonly y: number; readonly textY: number },
+): { readonly text: string; readonly marks: readonly Mark[] } {
+  const [from, to] = [fromMm * scale, toMm * scale];
+  return {
+    text,
+    marks: [{ kind: 'line', from: [from, y], to: [to, y], ...THIN }, label(text, [from, textY])],
+  };
+}
+
+/** Words beside the outline, moved down where they would run into each other, with a line to their place. */
+function noteColumn(
+  notes: readonly Note[],
+  { scale, top, left }: { readonly scale: number; readonly top: number; readonly left: number },
+): { readonly marks: readonly Mark[]; readonly widthMm: number; readonly bottomMm: number } {
+  const marks: Mark[] = [];
+  const room = PAGE_MM - 2 * MARGIN_MM - left - 4;
+  let free = top - LINE_MM;
+  let widthMm = 0;
+  for (const { fromMm, toMm, lines } of notes) {
+    const [from, to] = [top + fromMm * scale, top + toMm * scale];
+    const middle = (from + to) / 2;
+    const words = lines.flatMap((line) => wrapText(line, room, { sizeMm: 1.1 * TYPE_MM }));
+    const tall = words.length * LINE_MM;
+    const y = Math.max(free, middle - tall / 2);
+    if (to > from) marks.push({ kind: 'line', from: [left, from], to: [left, to], ...THIN });
+    marks.push({ kind: 'line', from: [left, middle], to: [left + 3, y + tall / 2], ...THIN });
+    words.forEach((line, at) => {
+      marks.push(label(line, [left + 4, y + at * LINE_MM + TYPE_MM]));
+      widthMm = Math.max(widthMm, 4 + widthOfText(line));
+    });
+    free = y + tall + 0.4 * LINE_MM;
+  }
+  return { marks, widthMm, bottomMm: free };
+}
+
+const label = (text: string, at: Point, weight: 'regular' | 'bold' = 'regular'): Mark => ({
+  kind: 'text',
+  at,
+  text,
+  sizeMm: TYPE_MM,
+  weight,
+  align: 'start',
+});

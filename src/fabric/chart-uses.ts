@@ -3,7 +3,7 @@
  * the origin of the stitches that it made, so the fabric itself tells what the words meant: "Work
  * chart Tide", "follow chart".
  */
-import { unitsOf } from '../filet/index.ts';
+import { unitsOf, widthOfCell } from '../filet/index.ts';
 import type { Cell, Chart } from '../manuscript/index.ts';
 import type { Cloth, Fabric, RowRecord } from './fabric.ts';
 import { type MeshRow, meshRow } from './mesh-rows.ts';
@@ -32,6 +32,11 @@ export interface ChartUse {
   readonly after: Beside | null;
   /** First box of each pass in the order of work, from 0; empty where the row is not mesh. */
   readonly starts: readonly number[];
+  /**
+   * Columns that the row works of it, where it is not all of them; counted from where the chart's
+   * first row begins, from 1.
+   */
+  readonly part: { readonly from: number; readonly to: number } | null;
   /** Boxes of the chart before the join, where it runs across; `null` where it does not. */
   readonly acrossJoin: number | null;
   /** All boxes of the row in the order of work; `null` where it is not mesh all along. */
@@ -93,12 +98,20 @@ function boxesIn({ chart, fabric, cloth, record }: Look): Box[] {
     const at = origin[id] ?? -1;
     const span = fabric.origins[at];
     if (!span || span.from < chart.from || span.to > chart.to) continue;
+    const kind = fabric.kinds.kinds[cloth.nodes.kind[id] ?? 0]?.class;
+    if (kind === 'base' || kind === 'slip') continue;
     const box = boxes.get(at);
     if (box) box.nodes++;
     else boxes.set(at, { sign: span.from, first: id, nodes: 1 });
   }
-  return [...boxes.values()];
+  const all = [...boxes.values()];
+  // The first post of boxes added at the start is made before the box that it belongs to.
+  const [post, box] = all;
+  const apart = post?.nodes === 1 && post.sign === box?.sign && chart.rows.some(isNarrower);
+  return apart ? [{ ...box, first: post.first, nodes: box.nodes + 1 }, ...all.slice(2)] : all;
 }
+
+const isNarrower = (row: readonly Cell[]): boolean => row.includes('none');
 
 /** A box has a post and as many chains as the gap: so many nodes more than one. */
 function gapOf({ chart }: Look, boxes: readonly Box[], line: number): number | null {
@@ -109,13 +122,21 @@ function gapOf({ chart }: Look, boxes: readonly Box[], line: number): number | n
   return open ? open.nodes - 1 : null;
 }
 
-const UNKNOWN = { before: null, after: null, starts: [], cells: null, acrossJoin: null } as const;
+const UNKNOWN = {
+  before: null,
+  after: null,
+  starts: [],
+  cells: null,
+  acrossJoin: null,
+  part: null,
+} as const;
 
 function placed(
-  { chart, fabric, cloth, record }: Look,
+  look: Look,
   boxes: readonly Box[],
   { passes, gap, line }: { passes: readonly Box[]; gap: number | null; line: number },
-): Pick<ChartUse, 'before' | 'after' | 'starts' | 'cells' | 'acrossJoin'> {
+): Pick<ChartUse, 'before' | 'after' | 'starts' | 'cells' | 'acrossJoin' | 'part'> {
+  const { chart, fabric, cloth, record } = look;
   // The post matters only to tell a lacet's low stitch from it: any tall one will do.
   const found = gap === null ? null : meshRow(fabric, cloth, record, { post: 'w1', gap });
   if (!found) return UNKNOWN;
@@ -126,13 +147,15 @@ function placed(
   const jumps = columns.flatMap((column, i) => (isJump(columns, i) ? [column] : []));
   if (boxes.length !== passes.length * units || jumps.length >= passes.length) {
     const [behind = null] = jumps;
-    return { ...UNKNOWN, ...inParts(found, { columns, behind, record }), cells };
+    const across = inParts(found, { columns, behind, record });
+    const part = across.acrossJoin === null ? partOf(look, boxes, line) : null;
+    return { ...UNKNOWN, ...across, cells, part };
   }
   const starts = passes.map(({ first }) => columnOf(found, first));
   const end = (starts.at(-1) ?? 0) + drawn.filter((cell) => cell !== 'none').length;
   if (end > cells.length) return UNKNOWN;
   const before = besideOf(cells.slice(0, starts[0]));
-  return { before, after: besideOf(cells.slice(end)), starts, cells, acrossJoin: null };
+  return { before, after: besideOf(cells.slice(end)), starts, cells, acrossJoin: null, part: null };
 }
 
 /** Parts of the chart at both ends of a round: it begins before the join and goes on behind it. */
@@ -147,6 +170,24 @@ function inParts(
   const ends = columns[0] === 0 && (columns.at(-1) ?? 0) >= cells.length - 2;
   if (!record.ring || behind === null || !ends) return { starts: [], acrossJoin: null };
   return { starts: [behind], acrossJoin: cells.length - behind };
+}
+
+/** The sign of a pair is the one that work meets first: from there the width is counted. */
+function partOf(
+  { chart, record }: Look,
+  boxes: readonly Box[],
+  line: number,
+): NonNullable<ChartUse['part']> {
+  const start = chart.rowSpans[line]?.from ?? 0;
+  const drawn = chart.rows[line] ?? [];
+  const columns = boxes.map(({ sign }) => sign - start);
+  const width = columns.reduce((sum, column) => sum + widthOfCell(drawn[column] ?? 'open'), 0);
+  if (record.side === 'RS') {
+    const from = drawn.length - Math.max(...columns);
+    return { from, to: from + width - 1 };
+  }
+  const to = drawn.length - Math.min(...columns);
+  return { from: to - width + 1, to };
 }
 
 /** Other boxes lie between this one and the one before it; a lacet is two wide. */

@@ -78,8 +78,10 @@ export function chartRow(
     if (worked[i + 1]?.cell === cell) i += widthOfCell(cell) - 1;
   }
   const width = worked.filter(({ cell }) => cell !== 'none').length;
-  const ends = part ? { starts: 0, ends: 0 } : changes(row, chart.rows[line + 1], reads);
-  return { units, width, ...ends };
+  const own = (cells: readonly Cell[]): readonly Cell[] =>
+    part ? cells.slice(cells.length - part.to, cells.length - part.from + 1) : cells;
+  const beneath = chart.rows[line + 1];
+  return { units, width, ...changes(own(row), beneath && own(beneath), reads) };
 }
 
 /**

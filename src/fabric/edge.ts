@@ -160,6 +160,16 @@ export function rotated(edge: Edge, start: number): Edge {
   return { ...edge, node: turn(edge.node), run: turn(edge.run), type: turn(edge.type) };
 }
 
+/** Entries [from, to) of an edge, in rows. */
+export function cutEdge(edge: Edge, from: number, to: number): Edge {
+  const draft = newDraft(to - from);
+  for (let i = from; i < to; i++)
+    push(draft, edge.node[i] ?? 0, edge.run[i] ?? 0, edge.type[i] ?? 0);
+  const { kind, open, reversed } = edge;
+  // The entries stand in the order in which they are met already.
+  return { ...finish(draft, { ring: false, reversed: false, kind, open }), reversed };
+}
+
 /** Entries of `a` from `from` on, then all of `b`: a spiral goes on where it stopped. */
 export function queued(a: Edge, from: number, b: Edge): Edge {
   if (from >= a.n) return b;

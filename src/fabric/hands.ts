@@ -171,7 +171,10 @@ export interface Worked {
   readonly number: number | null;
   readonly from: number;
   readonly to: number;
+  /** What it was worked into. */
   readonly edge: Edge;
+  /** Its own edge closes on itself. */
+  readonly ring: boolean;
 }
 
 const NO_SKIPS: ReadonlySet<number> = new Set();

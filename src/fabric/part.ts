@@ -314,6 +314,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     from: result.from,
     to: result.to,
     edge: result.edge,
+    ring,
   });
   hands.joined.push(...joinedBy(hands));
   const rest =

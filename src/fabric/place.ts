@@ -5,7 +5,7 @@ import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './h
 import { checkSize, ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
 import { gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
-import { edgeOfRun, skippedRun } from './skipped.ts';
+import { skippedEdge } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
 import {
   lack,
@@ -226,8 +226,8 @@ function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number 
   if (named === null && hands.skippedHere) return takeOff(hands, hands.skippedHere);
   const onRun = hands.edge === hands.skippedEdge && hands.pos < hands.edge.n;
   if (onRun) return takeStitch(hands, 'passed');
-  const run = skippedRun(hands, named);
-  if (!run) {
+  const edge = skippedEdge(hands, named);
+  if (!edge) {
     // Which unworked stitches are meant is known only where a row is named.
     if (named !== null) {
       fact(hands, { kind: 'no-place', what: 'skipped stitch', ...spanAt(hands, at) });
@@ -238,9 +238,13 @@ function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number 
     hands.loose = true;
     return takeOff(hands, { node: -1, space: false, entry: -1 });
   }
-  hands.edge = edgeOfRun(run);
-  hands.skippedEdge = hands.edge;
+  hands.edge = edge;
+  hands.skippedEdge = edge;
   hands.pos = 0;
-  hands.limit = hands.edge.n;
+  hands.limit = edge.n;
+  // "In 3rd unworked st of row 8": those before it are left.
+  for (let passed = 1; place.pick === 'nth' && passed < (place.nth ?? 1); passed++) {
+    takeStitch(hands, 'passed');
+  }
   return takeStitch(hands, 'passed');
 }

@@ -2,7 +2,7 @@
  * Places that were passed or skipped and stay reachable by name: "first skipped st of Rnd 24",
  * "the other side of the ch-50". Worked out when asked for, from who is worked into whom.
  */
-import { type Edge, edgeOfPlaces, SPACE } from './edge.ts';
+import { COUNTED, cutEdge, type Edge, edgeOf, edgeOfPlaces, SPACE } from './edge.ts';
 import type { Hands, Worked } from './hands.ts';
 
 /** Nodes into which something is worked, among those from `from` on. */
@@ -44,22 +44,49 @@ function countedIn(hands: Hands, row: Worked): number {
 
 /**
  * The run of skipped places of the row numbered `row` (null: the last row that has any) that this
- * copy of the part is worked on: copies that went before have taken theirs already.
+ * copy of the part is worked on, as an edge: copies that went before have taken theirs already.
  */
-export function skippedRun(hands: Hands, row: number | null): number[] | null {
+export function skippedEdge(hands: Hands, row: number | null): Edge | null {
+  const found = skippedRun(hands, row);
+  return found && (found.row.ring ? edgeOfPlaces(found.run, true) : restOfRow(hands, found));
+}
+
+interface Run {
+  readonly row: Worked;
+  readonly run: readonly number[];
+}
+
+/**
+ * In a row the rest is met as the first part of the row above met its own, spaces between included:
+ * the second side of a neck, the second lobe of a heart.
+ */
+function restOfRow(hands: Hands, { row, run }: Run): Edge {
+  const { from, to } = row;
+  const range = { from, to, ring: false, reversed: true, open: false };
+  const edge = edgeOf(hands.nodes, hands.bench.kinds, range);
+  const wanted = new Set(run);
+  const entries = [...edge.node.keys()].filter(
+    (i) => i < edge.n && edge.type[i] === COUNTED && wanted.has(edge.node[i] ?? -1),
+  );
+  return cutEdge(edge, entries[0] ?? 0, (entries.at(-1) ?? -1) + 1);
+}
+
+function skippedRun(hands: Hands, row: number | null): Run | null {
   for (let i = hands.history.length - 1; i >= 0; i--) {
     const worked = hands.history[i];
     if (!worked || (row !== null && worked.number !== row)) continue;
     const runs = runsOf(hands, worked);
-    const run = runs[0];
-    if (row !== null) return run ?? null;
+    // Open boxes over filled ones pass stitches too: the rest of a row is longer than these.
+    const run = worked.ring ? runs[0] : longest(runs);
+    if (row !== null) return run ? { row: worked, run } : null;
     // The last row of a piece is worked into by nothing: it is an edge, not a skipped run.
-    if (run && run.length < countedIn(hands, worked)) return run;
+    if (run && run.length < countedIn(hands, worked)) return { row: worked, run };
   }
   return null;
 }
 
-export const edgeOfRun = (run: readonly number[]): Edge => edgeOfPlaces(run, true);
+const longest = (runs: readonly number[][]): number[] | undefined =>
+  runs.reduce<number[] | undefined>((a, b) => (a && a.length >= b.length ? a : b), undefined);
 
 /** Chains over the given places, last one first: their underside, as the round comes to it. */
 export function undersideOver(hands: Hands, run: readonly number[]): number[] | null {

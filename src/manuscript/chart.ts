@@ -11,7 +11,6 @@
 import {
   chartEmpty,
   chartPair,
-  chartRowBroken,
   chartRowsDiffer,
   chartSignUnknown,
   type Finding,
@@ -46,40 +45,26 @@ export function readChart(text: string, block: ChartBlock): Outcome<Chart> {
     ...(rows.length === 0 ? [chartEmpty(openingLine(text, block), { chart: said(name) })] : []),
     ...rowFaults(name, rows, rowSpans),
     ...signFaults(text, name, legend, rowSpans),
-    ...shapeFaults(name, rows, rowSpans, legend),
+    ...pairFaults(name, rows, rowSpans),
   ];
-  return { value: { name, ...span, mesh, rows, rowSpans }, findings };
+  const signsKnown = rowSpans.every(({ from, to }) =>
+    [...text.slice(from, to)].every((sign) => legend.has(sign)),
+  );
+  return { value: { name, ...span, mesh, rows, rowSpans, signsKnown }, findings };
 }
 
-/**
- * Rows that cannot be worked as drawn: once each kind, at the lowest such row. A sign without a
- * legend stands for no box only because nothing is known of it, and is told already.
- */
-function shapeFaults(
+/** Lacets and bars that do not come in pairs: once, at the lowest such row. */
+function pairFaults(
   name: string,
   rows: readonly (readonly Cell[])[],
   spans: readonly Span[],
-  legend: ReadonlyMap<string, Cell>,
 ): Finding[] {
-  const at = (line: number): Span => spans[line] as Span;
-  const words = (line: number) => ({ chart: said(name), chartRow: rows.length - line });
-  const saysNone = [...legend.values()].includes('none');
-  const broken = saysNone ? rows.findLastIndex(isBroken) : -1;
   const odd = rows.findLastIndex((row) => oddRun(row) !== null);
   const run = odd < 0 ? null : oddRun(rows[odd] ?? []);
+  if (!run) return [];
   return [
-    ...(broken < 0 ? [] : [chartRowBroken(at(broken), words(broken))]),
-    ...(run ? [chartPair(at(odd), { ...words(odd), ...run })] : []),
+    chartPair(spans[odd] as Span, { chart: said(name), chartRow: rows.length - odd, ...run }),
   ];
-}
-
-/** Cells without a box between boxes. */
-function isBroken(row: readonly Cell[]): boolean {
-  const inside = row.slice(
-    row.findIndex((cell) => cell !== 'none'),
-    row.findLastIndex((cell) => cell !== 'none') + 1,
-  );
-  return inside.includes('none');
 }
 
 /** The first run of lacets or bars that does not come in pairs. */

@@ -34,6 +34,8 @@ export interface Chart extends Span {
   readonly rows: readonly (readonly Cell[])[];
   /** Span of each row's text, same order as `rows`. */
   readonly rowSpans: readonly Span[];
+  /** Every sign is in the legend; one that is not stands for no box. */
+  readonly signsKnown: boolean;
 }
 
 /** An instruction with its place in the file. */

@@ -1,6 +1,7 @@
 /** Which rows and columns of a chart a row of the pattern works. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type ChartUse, usesOf } from '../../src/fabric/index.ts';
+import { type ChartUse, placeBelow, usesOf } from '../../src/fabric/index.ts';
 import { compile } from '../../src/index.ts';
 
 const CHART =
@@ -69,5 +70,50 @@ describe('a round', () => {
       [3, 2, 0, 8],
     ]);
     expect(uses[0]?.after).toEqual({ boxes: [3], kind: 'open' });
+  });
+});
+
+describe('lobes', () => {
+  const text = readFileSync(
+    new URL('../../examples/driftwood-heart.pattern.md', import.meta.url),
+    'utf8',
+  );
+
+  test('are worked each by itself, the second on what the first left', () => {
+    const uses = usesIn(text).filter(({ part }) => part !== null);
+    expect(uses.map(({ row, part }) => [row + 1, part?.from, part?.to])).toEqual([
+      [9, 1, 6],
+      [10, 2, 6],
+      [11, 3, 5],
+      [9, 8, 13],
+      [10, 8, 12],
+      [11, 9, 11],
+    ]);
+  });
+
+  test('the second lobe stands on the posts that the chart shows beneath it', () => {
+    const { fabric } = compile(text, { fixes: false });
+    const [cloth] = fabric.cloths;
+    const rows = cloth?.rows ?? [];
+    const below = rows.find(({ number }) => number === 8);
+    const lobe = rows.findLast(({ number }) => number === 9);
+    if (!cloth || !below || !lobe) throw new Error('the heart has no row 8 or 9');
+    // Row 8 is made from left to right: 3 + 3 + 3 + 6 + 3 of its stitches and chains lie left of
+    // the post on which the second lobe begins, over the left edge of the middle box.
+    const first =
+      lobe.nodes.from +
+      [...cloth.nodes.kind.slice(lobe.nodes.from, lobe.nodes.to)].findIndex(
+        (kind) => fabric.kinds.kinds[kind]?.class === 'start',
+      );
+    expect(placeBelow({ fabric, cloth }, first, below)).toBe(18);
+  });
+
+  test('a number changed in a lobe is found there', () => {
+    const wrong = text.replace(
+      '8-13 of row 9 of chart Heart. (6 boxes)',
+      '8-13 of row 9 of chart Heart. (7 boxes)',
+    );
+    const codes = compile(wrong, { fixes: false }).findings.map(({ code }) => code);
+    expect(codes).toContain('count-mismatch');
   });
 });

@@ -60,10 +60,11 @@ function inChart(hands: Hands, step: ChartStep, row: RowContext): number | null 
   const given = boxesGiven(hands, step);
   if (step.fromBox !== null) return null;
   const chart = chartNamed(row.charts, step.name);
-  if (step.part) return step.part.to - step.part.from + 1;
   const nth = chart ? chartRowNext(chart, step, row.chartTold) : 0;
   const cells = chart?.rows[chart.rows.length - 1 - nth];
   // A shaped chart has rows of several widths; only its first is as wide as what lies beneath.
-  if (!cells || (nth > 0 && chart?.rows.some((some) => some.includes('none')))) return given;
+  if (!cells || ((nth > 0 || step.part) && chart?.rows.some((some) => some.includes('none'))))
+    return given;
+  if (step.part) return step.part.to - step.part.from + 1;
   return given ?? cells.filter((cell) => cell !== 'none').length;
 }

@@ -5,6 +5,7 @@ import { type Hands, numberFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
+import { takePlace } from '../place.ts';
 import { nextSpace, noteStray, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
 import { openLast } from './last.ts';
@@ -26,7 +27,8 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     const gaps = gapsOf(hands, place, step);
     const generic = noun.kind === 'stitch' || noun.kind === 'join';
     for (let i = 0; i < n; i++) {
-      if (generic) takeStitch(hands, gaps);
+      if (noun.skipped && place.row !== null) takePlace(hands, place, step);
+      else if (generic) takeStitch(hands, gaps);
       else if (hasNext(hands, place, gaps)) skipNamed(hands, { ...place, n: null }, step);
       else takeStitch(hands, 'passed');
     }

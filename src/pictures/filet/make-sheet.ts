@@ -216,7 +216,8 @@ function useNotes(all: readonly ChartUse[], firsts: readonly (ChartUse | null)[]
     ];
   }
   const missing = firsts.flatMap((use, row) => (use ? [] : [row + 1]));
-  const more = all.filter((use) => !firsts.includes(use)).map(({ record }) => record.label);
+  const again = all.filter((use) => !firsts.includes(use) && use.part === null);
+  const more = again.map(({ record }) => record.label);
   return [
     ...(missing.length > 0
       ? [
@@ -224,6 +225,7 @@ function useNotes(all: readonly ChartUse[], firsts: readonly (ChartUse | null)[]
         ]
       : []),
     ...joinNote(firsts),
+    ...partsNote(all),
     ...(more.length > 0 ? [`The chart is worked again in ${listed(more)}.`] : []),
   ];
 }
@@ -238,6 +240,16 @@ function joinNote(firsts: readonly (ChartUse | null)[]): string[] {
   return [
     `The chart runs across the join: ${first} worked at the round\u2019s end, ${last} at its start.`,
   ];
+}
+
+/** "Row 9 to Row 11 are worked in parts, each by itself." */
+function partsNote(all: readonly ChartUse[]): string[] {
+  const uses = all.filter(({ part }) => part !== null);
+  const [first] = uses;
+  const last = uses.at(-1);
+  const parts = [...new Set(uses.map(({ part }) => part && `boxes ${part.from} to ${part.to}`))];
+  if (!first || !last || parts.length < 2) return [];
+  return [`${first.record.label} to ${last.record.label} are worked in parts, each by itself.`];
 }
 
 const listed = (labels: readonly string[]): string =>

@@ -46,6 +46,7 @@ export function writtenUses(
     after: null,
     starts: [0],
     acrossJoin: null,
+    part: null,
     cells: cells?.cells ?? null,
   }));
 }

@@ -3,6 +3,7 @@ import type { Finding } from '../../finding/index.ts';
 import type { Scene } from '../scene.ts';
 import { brackets } from './brackets.ts';
 import { cautions } from './caution.ts';
+import { brokenCharts } from './chart-broken.ts';
 import { chartsAgainstRows } from './chart-differs.ts';
 import { chartRows } from './chart-rows-left.ts';
 import { notJoined } from './colour-not-joined.ts';
@@ -34,6 +35,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   notJoined,
   specialStitches,
   unexplained,
+  brokenCharts,
   chartRows,
   chartsAgainstRows,
   corners,

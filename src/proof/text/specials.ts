@@ -52,7 +52,7 @@ function worksBoxes(scene: Scene): boolean {
 }
 
 const isBox = ({ key }: SpecialStitch): boolean =>
-  /\b(?:box|mesh|block|square|space|sp|bl)(?:e?s)?\b/.test(key);
+  /\b(?:box|mesh|block|square|space|sp|bl|lacet|bar)(?:e?s)?\b/.test(key);
 
 const nameSpan = ({ manuscript }: Scene, { from, to, name }: SpecialStitch) => {
   const at = manuscript.text.slice(from, to).toLowerCase().indexOf(name.toLowerCase());

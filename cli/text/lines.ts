@@ -173,7 +173,10 @@ interface Unfolded {
   readonly line: TableLine;
 }
 
-/** "Rnd 4" to "Rnd 9", written as one instruction and alike in all figures, become "Rnds 4-9". */
+/**
+ * "Rnd 4" to "Rnd 9", written as one instruction and alike in all figures, become "Rnds 4-9"; rows
+ * without a number become one line with how many they are, "Repeat Rows 2-7 … (48 rows)".
+ */
 function foldRanges(lines: readonly Unfolded[]): TableLine[] {
   const runs: Unfolded[][] = [];
   for (const next of lines) {
@@ -182,17 +185,24 @@ function foldRanges(lines: readonly Unfolded[]): TableLine[] {
     if (run !== undefined && last !== undefined && isNextOf(last, next)) run.push(next);
     else runs.push([next]);
   }
-  return runs.flatMap(([first, ...others]) => {
+  return runs.flatMap((run) => {
+    const [first, ...others] = run;
     const last = others.at(-1);
     if (first === undefined || last === undefined) return first === undefined ? [] : [first.line];
-    return [{ ...first.line, label: rangeLabel(first.line.label, last.line.label) }];
+    const { label } = first.line;
+    const isNumbered = first.row.first.label !== '';
+    const both = isNumbered ? rangeLabel(label, last.line.label) : `${label} (${run.length} rows)`;
+    return [{ ...first.line, label: both }];
   });
 }
 
 function isNextOf(before: Unfolded, next: Unfolded): boolean {
   const [a, b] = [before.row.first, next.row.first];
   const isSameRange =
-    a.range !== null && b.range !== null && a.from === b.from && a.range.nth + 1 === b.range.nth;
+    a.from === b.from &&
+    (a.range !== null && b.range !== null
+      ? a.range.nth + 1 === b.range.nth
+      : a.label === '' && b.label === '');
   const alike: readonly (keyof TableLine)[] = ['part', 'instance', 'used', 'made', 'beside'];
   const told: readonly (keyof TableLine)[] = ['stated', 'verdict'];
   return isSameRange && [...alike, ...told].every((key) => before.line[key] === next.line[key]);

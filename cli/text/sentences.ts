@@ -115,8 +115,8 @@ const sentences: Readonly<Record<string, Sentences>> = {
   'space stood in': {
     tellsCustom: false,
     readings: {
-      passed: 'After slip stitches to a space, "next" is the space after it.',
-      'worked first': 'After slip stitches to a space, "next" is that space.',
+      passed: 'Where the hook stands in a space, "next" is the space after it.',
+      'worked first': 'Where the hook stands in a space, "next" is that space.',
     },
   },
   'together in one place': {

@@ -28,8 +28,6 @@ export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
   ];
 }
 
-const first = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** Names of rows, part by part, each once whatever the size or copy. */
 function namesOf(scene: Scene, wanted: (row: RowRecord) => boolean): string {
   const byPart = new Map<number, Set<string>>();
@@ -161,15 +159,23 @@ function fronts(scene: Scene): string[] {
   ];
 }
 
-/** Rows that state no count: the walk came out, and nothing more is known. */
-function numbersSilent({ fabric }: Scene): string[] {
-  const rows = fabric.cloths[0]?.rows ?? [];
-  const silent = rows.filter(({ verdict }) => verdict === 'unstated').length;
-  if (silent === 0) return [];
+/** Rows whose count was not compared: the walk came out, and nothing more is known. */
+function numbersSilent(scene: Scene): string[] {
+  const rows = scene.fabric.cloths[0]?.rows ?? [];
+  const silent = rows.filter((row) => row.verdict === 'unstated' && row.stated.length === 0).length;
   const verb = silent === 1 ? 'states' : 'state';
+  // "4 groups of 3 dc", "2 sides with 9 dc": what such a thing is, the hands do not know.
+  const uncompared = namesOf(scene, (row) => row.verdict === 'unstated' && row.stated.length > 0);
   return [
-    first(
-      `${counted(silent, noun('rows'))} ${verb} no count: the work comes out, the number is not vouched for.`,
-    ),
+    ...(silent === 0
+      ? []
+      : [
+          `${counted(silent, noun('rows'))} ${verb} no count: the work comes out, the number is not vouched for.`,
+        ]),
+    ...(uncompared === ''
+      ? []
+      : [
+          `Stated in what is not counted here, such as groups, and so not compared: ${uncompared}.`,
+        ]),
   ];
 }

@@ -111,6 +111,20 @@ test('groups stand in the plural, names of stitches do not', () => {
   );
 });
 
+test('rows worked again without numbers of their own are one line, as far as they are alike', () => {
+  const text = 'Repeat Rows 2-7, 8 more times.';
+  const again = (made: number) => row('', { to: text.length, made, stated: [] });
+  const lines = table([again(6), again(6), again(6), again(8)], [''], {
+    width: 80,
+    paint: plain,
+    text,
+  });
+  expect(lines.slice(1).map((line) => line.trim().split(/ {2,}/)[0])).toEqual([
+    'Repeat Rows 2-7, 8 … (3 rows)',
+    'Repeat Rows 2-7, 8 …',
+  ]);
+});
+
 test('two rows with one label are both shown', () => {
   const lines = shown([row('Rnd 2', { made: 6 }), row('Rnd 2', { made: 12 })])
     .trim()

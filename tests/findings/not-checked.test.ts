@@ -22,6 +22,14 @@ test('rows without a count are counted', () => {
   expect(said(`${sound}Rnd 3: Sc in each st around.\n`)).toContain('1 row states no count');
 });
 
+test('a row whose count is of something that the hands do not count is named, and not called silent', () => {
+  const text = `${sound}Rnd 3: Ch 3 (counts as dc), dc in next 2 sts, *ch 2, dc in next 3 sts; rep from * 2 more times, ch 2; join. (4 groups)\n`;
+  const row = compile(text).rows.at(-1);
+  expect([row?.verdict, row?.stated.length]).toEqual(['unstated', 1]);
+  expect(said(text)).toContain('such as groups, and so not compared: round 3.');
+  expect(said(text)).not.toContain('states no count');
+});
+
 test('rows to a length are named', () => {
   const text =
     'Terms: US\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)\n' +

@@ -2,6 +2,7 @@
  * From a spelling to its sense by a hash over character codes, so that scanning makes no string for
  * a word. Built once when the module loads and never changed.
  */
+import { type Codes, codesOf, fold, isSilent } from './characters.ts';
 import { SPELLINGS, type WordSense } from './lexicon.ts';
 import { PROSE_WORDS } from './prose-words.ts';
 import { W } from './senses.ts';
@@ -22,7 +23,9 @@ const TABLE_SIZE = 1 << TABLE_BITS;
 const slots = new Int32Array(TABLE_SIZE).fill(-1);
 /** Hash of the spelling in each slot, so that strings are compared only where it is the same. */
 const slotHashes = new Int32Array(TABLE_SIZE);
-const spellings: string[] = [];
+/** Letters of all spellings, one behind the other, and where each begins and ends. */
+const letters: number[] = [];
+const spellingEnds: number[] = [0];
 const senses: number[] = [];
 
 let nextSense = 1 + Math.max(...Object.values(W));
@@ -39,15 +42,6 @@ function newSense(form: StitchForm | null): SenseId {
   phrases[sense] = null;
   posts[sense] = null;
   return sense;
-}
-
-/** Lower-case ASCII for a letter; Turkish dotted and dotless i and full-width letters folded. */
-export function fold(code: number): number {
-  if (code < 128) return code >= 65 && code <= 90 ? code | 32 : code;
-  if (code === 0x130 || code === 0x131) return 105;
-  if (code >= 0xff21 && code <= 0xff3a) return code - 0xff21 + 97;
-  if (code >= 0xff41 && code <= 0xff5a) return code - 0xff41 + 97;
-  return code;
 }
 
 /** One step of the word hash; start with 0. */
@@ -72,46 +66,43 @@ function addSpelling(word: string, sense: SenseId): SenseId {
   let slot = slotOf(hash);
   while (slots[slot] !== -1) slot = (slot + 1) & (TABLE_SIZE - 1);
   slotHashes[slot] = hash;
-  slots[slot] = spellings.length;
-  spellings.push(word);
+  slots[slot] = senses.length;
+  for (let i = 0; i < word.length; i++) letters.push(word.charCodeAt(i));
+  spellingEnds.push(letters.length);
   senses.push(sense);
   return sense;
 }
 
-export const senseOfWord = (word: string): SenseId => lookUp(word, 0, word.length, hashOf(word));
+export const senseOfWord = (word: string): SenseId =>
+  lookUp(codesOf(word, 0, word.length), 0, word.length, hashOf(word));
 
-/** Sense of the word that stands in the text from `from` to `to` and has this hash; 0: unknown. */
-export function lookUp(text: string, from: number, to: number, hash: number): SenseId {
-  let slot = slotOf(hash);
-  for (;;) {
-    const at = slots[slot] ?? -1;
+/** Sense of the word that stands in the codes from `from` to `to` and has this hash; 0: unknown. */
+export function lookUp(codes: Codes, from: number, to: number, hash: number): SenseId {
+  for (let slot = slotOf(hash); ; slot = (slot + 1) & (TABLE_SIZE - 1)) {
+    const at = slots[slot]!;
     if (at < 0) return 0;
-    if (slotHashes[slot] === hash && sameWord(spellings[at] ?? '', text, from, to))
-      return senses[at] ?? 0;
-    slot = (slot + 1) & (TABLE_SIZE - 1);
+    if (slotHashes[slot] === hash && isSpelled(at, codes, from, to)) return senses[at]!;
   }
 }
 
 /** Apostrophes and soft hyphens inside a word are passed over: "don't", "24 st's". */
-function sameWord(word: string, text: string, from: number, to: number): boolean {
-  let k = 0;
+function isSpelled(spelling: number, codes: Codes, from: number, to: number): boolean {
+  const end = spellingEnds[spelling + 1]!;
+  let k = spellingEnds[spelling]!;
+  let i = from;
   // Plain letters, by far the most: equal but for the bit that makes them small.
-  while (from < to && (text.charCodeAt(from) | 32) === word.charCodeAt(k)) {
-    from++;
+  while (i < to && k < end && (codes[i]! | 32) === letters[k]) {
+    i++;
     k++;
   }
-  for (let i = from; i < to; i++) {
-    const code = fold(text.charCodeAt(i));
+  for (; i < to; i++) {
+    const code = fold(codes[i]!);
     if (isSilent(code)) continue;
-    if (word.charCodeAt(k) !== code) return false;
+    if (k === end || letters[k] !== code) return false;
     k++;
   }
-  return k === word.length;
+  return k === end;
 }
-
-/** Characters inside a word that carry no letter. */
-export const isSilent = (code: number): boolean =>
-  code === 39 || code === 0x2019 || code === 0xad || code === 0x200b || code === 0x2018;
 
 for (const key of Object.keys(SPELLINGS) as WordSense[]) {
   for (const word of SPELLINGS[key].split(' ')) addSpelling(word, W[key]);

@@ -1,13 +1,14 @@
 /** Whether a label may begin with the first word of a line: most lines are known by it at once. */
-import { hashOf, lookUp, mix } from './dictionary.ts';
-import { isNumberWord } from './scan.ts';
-import { W } from './senses.ts';
+import { hashOf, mix } from './dictionary.ts';
+import { SPELLINGS } from './lexicon.ts';
+import { isNumberWord } from './number-words.ts';
 
-/** First words of `label.ts` that have a sense of their own there. */
-const SENSES = new Set([W.row, W.round, W.r, W.size, W.all, W.rs, W.ws, W.to]);
-/** First words that it tells by their letters. */
+const { row, round, r, size, all, rs, ws, to } = SPELLINGS;
+
+/** Hashes of the first words that `label.ts` asks for, by their sense or by their letters. */
 const WORDS = new Set(
   [
+    ...[row, round, r, size, all, rs, ws, to],
     'next set setup foundation base last final first edging border increase decrease inc dec',
     'eyelet beading finishing all every each joining starting beginning pattern body handle strap',
     'ruffle picot shell following short plain start begin edge center centre',
@@ -26,5 +27,5 @@ export function mayOpenLabel(text: string, from: number, to: number): boolean {
   }
   // A word in other letters, or with an apostrophe, is left to the scanner.
   if (at === from || (at < to && text.charCodeAt(at) > 127) || code === 39) return true;
-  return WORDS.has(hash) || isNumberWord(hash) || SENSES.has(lookUp(text, from, at, hash));
+  return WORDS.has(hash) || isNumberWord(hash);
 }

@@ -1,0 +1,29 @@
+/** Numbers in words, by the hash of their letters: no string is made to know them. */
+import { hashOf } from './dictionary.ts';
+
+const CARDINALS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen ' +
+  'sixteen seventeen eighteen nineteen twenty';
+const ORDINALS =
+  'zeroth first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth';
+
+const byHash = (words: string): ReadonlyMap<number, number> =>
+  new Map(words.split(' ').map((word, n) => [hashOf(word), n]));
+
+const cardinals = byHash(CARDINALS);
+const ordinals = byHash(ORDINALS);
+
+/** Which hashes, by their last bits, may be those of numbers: most words need no further look. */
+const mayBe = new Uint8Array(512);
+for (const hash of [...cardinals.keys(), ...ordinals.keys()]) mayBe[hash & 511] = 1;
+
+/** Whether a word of this hash may be a number; asked at every word. */
+export const mayBeNumber = (hash: number): boolean => mayBe[hash & 511] === 1;
+
+/** "zero" to "twenty"; -1 for all else. */
+export const cardinalOf = (hash: number): number => cardinals.get(hash) ?? -1;
+
+/** "zeroth" to "twelfth"; -1 for all else. */
+export const ordinalOf = (hash: number): number => ordinals.get(hash) ?? -1;
+
+export const isNumberWord = (hash: number): boolean => cardinals.has(hash) || ordinals.has(hash);

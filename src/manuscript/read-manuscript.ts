@@ -133,7 +133,7 @@ function wholeFindings(text: string, manuscript: Manuscript, cues: Cues): readon
   const first = parts[0]?.instructions[0];
   if (!first) return [noInstructions({ from: 0, to: Math.min(text.length, 1) })];
   if (terms.because !== 'words' && terms.because !== 'custom') return [];
-  const cue = tellingCue(text, cues, terms.terms);
+  const cue = tellingCue(cues, terms.terms);
   const because = cue
     ? `since "${text.slice(cue.from, cue.to)}" is a word of ${terms.terms} terms`
     : 'as most patterns are that do not say';

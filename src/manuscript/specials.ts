@@ -1,5 +1,10 @@
 /** The stitches that the manuscript defines, and the spellings under which rows may use them. */
-import { readSpecial, type SpecialStitch, type Vocabulary } from '../notation/index.ts';
+import {
+  readSpecial,
+  readSpecialAgain,
+  type SpecialStitch,
+  type Vocabulary,
+} from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import type { FrontMatter } from './front-matter.ts';
@@ -28,10 +33,11 @@ export function specialsOf(
     return special ? [{ span, special }] : [];
   });
   if (first.length < 2) return first.map(({ span, special }) => placed(special, span));
-  const specials = spellingsOf(first.map(({ special }) => special));
+  const words = { ...known, specials: spellingsOf(first.map(({ special }) => special)) };
   return first.map(({ span, special }) => {
-    const again = readSpecial(text, span.from, span.to, { ...known, specials });
-    const use = again && again.key === special.key && !names(again.steps, special.key);
+    const again = readSpecialAgain(special, text, span, words);
+    const use =
+      again && again !== special && again.key === special.key && !names(again.steps, special.key);
     return placed(use ? again : special, span);
   });
 }

@@ -1,44 +1,40 @@
 /** Which terms the pattern is read in, and the words that speak for the other ones. */
-import { type Terms, termCues } from '../notation/index.ts';
+import {
+  type CueWords,
+  gatherCues,
+  noCueWords,
+  statedTerms,
+  type Terms,
+} from '../notation/index.ts';
 import { type Span, shift } from '../source/index.ts';
 import type { Block } from './block.ts';
 import type { StatedTerms } from './head.ts';
 import type { Manuscript } from './manuscript.ts';
 
-export interface Cues {
-  readonly us: readonly Span[];
-  readonly uk: readonly Span[];
-  readonly stated: StatedTerms;
-}
-
 /** Cues while they are being gathered, block by block, in the order of the text. */
-export interface CueDraft {
-  readonly us: Span[];
-  readonly uk: Span[];
+export interface Cues extends CueWords {
   stated: StatedTerms;
 }
 
-export const noCues = (): CueDraft => ({ us: [], uk: [], stated: null });
+export const noCues = (): Cues => ({ ...noCueWords(), stated: null });
 
 /**
  * Adds the cues of a block, absolute; what readers comment is left out. Cheapest right after the
  * block was read, while its tokens are at hand.
  */
-export function addCues(all: CueDraft, text: string, block: Block): void {
+export function addCues(all: Cues, text: string, block: Block): void {
   if (block.kind === 'chart' || block.kind === 'copies') return;
   if (block.kind !== 'instruction' && block.section === 'comments') return;
-  const cues = termCues(text, block.from, block.to);
-  if (cues.stated && !all.stated) {
-    all.stated = { terms: cues.stated.terms, span: shift(cues.stated.span, block.from) };
+  if (!all.stated) {
+    const stated = statedTerms(text, block.from, block.to);
+    if (stated) all.stated = { terms: stated.terms, span: shift(stated.span, block.from) };
   }
   // A list of abbreviations may give both names of a stitch; it is no use of either.
   if (block.kind !== 'instruction' && block.section === 'abbreviations') return;
-  for (const span of cues.us) all.us.push(shift(span, block.from));
-  for (const span of cues.uk) all.uk.push(shift(span, block.from));
+  gatherCues(text, block, all);
 }
 
-/** "Miss" and "tension" speak weakly, "sc" and "htr" strongly (common practice). */
-const WEAK = /(?:miss|tension|y\.?r\.?h|y\.?o\.?h|skip|gauge)/iy;
+/** "Sc" and "htr" against "miss" and "tension" (common practice). */
 const STRONG_WEIGHT = 3;
 
 export function termsOf(
@@ -49,8 +45,8 @@ export function termsOf(
 ): Manuscript['terms'] {
   if (option !== 'auto') return decided(text, cues, option, 'option');
   if (stated) return decided(text, cues, stated, 'stated');
-  const us = weightOf(text, cues.us);
-  const uk = weightOf(text, cues.uk);
+  const us = STRONG_WEIGHT * cues.us.length;
+  const uk = STRONG_WEIGHT * cues.uk.length + cues.weakUk.length;
   if (us === 0 && uk === 0) return decided(text, cues, 'US', 'custom');
   return decided(text, cues, uk > us ? 'UK' : 'US', 'words');
 }
@@ -63,25 +59,18 @@ const decided = (
 ): Manuscript['terms'] => ({
   terms,
   because,
-  against: (terms === 'US' ? cues.uk : cues.us).filter(
-    (span) => isStrong(text, span) && !isTranslation(text, span),
-  ),
+  against: spansOf(terms === 'US' ? cues.uk : cues.us).filter((span) => !isTranslation(text, span)),
 });
 
+/** Pairs of offsets as spans. */
+const spansOf = (offsets: readonly number[]): Span[] =>
+  offsets.flatMap((from, i) => (i % 2 === 0 ? { from, to: offsets[i + 1]! } : []));
+
 /** The word that tells most: the first strong one, or else the first of all. */
-export const tellingCue = (text: string, cues: Cues, terms: Terms): Span | null => {
-  const spans = terms === 'US' ? cues.us : cues.uk;
-  return spans.find((span) => isStrong(text, span)) ?? spans[0] ?? null;
+export const tellingCue = (cues: Cues, terms: Terms): Span | null => {
+  const [from, to] = terms === 'US' ? cues.us : cues.uk.length > 0 ? cues.uk : cues.weakUk;
+  return from === undefined || to === undefined ? null : { from, to };
 };
-
-/** A pattern has a cue in every second clause: they are looked at where they stand, uncut. */
-function isStrong(text: string, { from }: Span): boolean {
-  WEAK.lastIndex = from;
-  return !WEAK.test(text);
-}
-
-const weightOf = (text: string, spans: readonly Span[]): number =>
-  spans.reduce((sum, span) => sum + (isStrong(text, span) ? STRONG_WEIGHT : 1), 0);
 
 /** "1 dc (US sc)", "2tr/dc": the other name is given beside the first, and mixes nothing. */
 function isTranslation(text: string, { from, to }: Span): boolean {

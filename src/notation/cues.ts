@@ -38,17 +38,20 @@ const TERM_WORDS = new Set(
 );
 const TENSION = hash('tension');
 
-/** Senses that may be a cue; all other words are passed over. Senses are fewer than this. */
+/** What a word may speak for, by its sense; all other words are passed over. */
+const SPEAKS = { us: 1, uk: 2, dc: 3, tr: 4, skip: 5, tension: 6, country: 7 } as const;
 const MAY_SPEAK = new Uint8Array(1 << 12);
 for (let sense = 0; sense < MAY_SPEAK.length; sense++) {
   const stem = formOf(sense)?.stem ?? '';
-  if (STRONG_US.has(stem) || STRONG_UK.has(stem) || stem === 'dc' || stem === 'tr')
-    MAY_SPEAK[sense] = 1;
+  if (STRONG_US.has(stem)) MAY_SPEAK[sense] = SPEAKS.us;
+  else if (STRONG_UK.has(stem)) MAY_SPEAK[sense] = SPEAKS.uk;
+  else if (stem === 'dc' || stem === 'tr') MAY_SPEAK[sense] = SPEAKS[stem];
 }
-for (const word of ['tension', ...COUNTRY_WORDS.US, ...COUNTRY_WORDS.UK]) {
-  MAY_SPEAK[senseOfWord(word)] = 1;
-}
-MAY_SPEAK[W.skip] = 1;
+MAY_SPEAK[W.skip] = SPEAKS.skip;
+// Everyday words share one sense with many others: their letters tell.
+for (const word of [...COUNTRY_WORDS.US, ...COUNTRY_WORDS.UK])
+  MAY_SPEAK[senseOfWord(word)] = SPEAKS.country;
+MAY_SPEAK[senseOfWord('tension')] = SPEAKS.tension;
 
 function hash(word: string): number {
   return scan(word, 0, word.length).hash[FIRST] ?? 0;
@@ -59,40 +62,60 @@ function hash(word: string): number {
  * the 2nd chain, a tr in the 4th, "miss" and "tension" for UK; "skip", "gauge" and "sl st" for none.
  */
 export function termCues(text: string, from: number, to: number): TermCues {
+  const found = noCueWords();
+  gatherCues(text, { from, to }, found);
+  const spans = (list: readonly number[]): Span[] =>
+    list.flatMap((at, i) => (i % 2 === 0 ? { from: at - from, to: list[i + 1]! - from } : []));
+  const uk = [...spans(found.uk), ...spans(found.weakUk)].sort((a, b) => a.from - b.from);
+  return { us: spans(found.us), uk, stated: statedTerms(text, from, to) };
+}
+
+/**
+ * Cues while they are being gathered: where each word begins and ends, one pair behind the other. A
+ * pattern has one in every second clause, and an object for each would only be dropped again.
+ */
+export interface CueWords {
+  readonly us: number[];
+  readonly uk: number[];
+  /** "Miss" and "tension" speak weakly (common practice). */
+  readonly weakUk: number[];
+}
+
+export const noCueWords = (): CueWords => ({ us: [], uk: [], weakUk: [] });
+
+/** Adds the cues of a stretch; offsets count from the start of the text. */
+export function gatherCues(text: string, { from, to }: Span, into: CueWords): void {
   const tokens = scan(text, from, to);
-  let us = NO_SPANS;
-  let uk = NO_SPANS;
-  let stated: TermCues['stated'] = null;
   for (let i = FIRST; i < tokens.count; i++) {
-    const sense = tokens.word[i] ?? -1;
+    const sense = tokens.word[i]!;
     if (sense < 0 || MAY_SPEAK[sense] === 0) continue;
-    const speaks = termsOf(tokens, i, text, from);
-    // Texts of one pattern speak for one kind of terms: the other list stays the empty one.
-    if (speaks === 'US') us = adding(us, tokens, i);
-    else if (speaks === 'UK') uk = adding(uk, tokens, i);
-    stated ??= statement(tokens, i);
+    const list = spokenFor(tokens, i, { text, from, into });
+    if (list) list.push(from + tokens.from[i]!, from + tokens.to[i]!);
   }
-  return { us, uk, stated };
 }
 
-const NO_SPANS: readonly Span[] = [];
-
-/** The list with a token's span at its end; the first makes the list. */
-function adding(spans: readonly Span[], tokens: Tokens, i: number): readonly Span[] {
-  const span = { from: tokens.from[i]!, to: tokens.to[i]! };
-  if (spans === NO_SPANS) return [span];
-  (spans as Span[]).push(span);
-  return spans;
+interface Gathering {
+  readonly text: string;
+  readonly from: number;
+  readonly into: CueWords;
 }
 
-/** The terms that the word at a token speaks for. */
-function termsOf(tokens: Tokens, i: number, text: string, from: number): Terms | null {
-  const sense = tokens.word[i]!;
-  const stem = formOf(sense)?.stem ?? '';
-  if (STRONG_US.has(stem) && !isOldSingle(tokens, i, text, from)) return 'US';
-  if (STRONG_UK.has(stem) || speaksUk(tokens, i, stem)) return 'UK';
-  if (tokens.hash[i] === TENSION) return 'UK';
-  return sense === W.skip && SKIPPED.has(wordOf(tokens, i, text, from)) ? 'UK' : null;
+/** The list of those that the word at a token speaks for. */
+function spokenFor(tokens: Tokens, i: number, { text, from, into }: Gathering): number[] | null {
+  switch (MAY_SPEAK[tokens.word[i]!]) {
+    case SPEAKS.us:
+      return isOldSingle(tokens, i, text, from) ? null : into.us;
+    case SPEAKS.uk:
+      return into.uk;
+    case SPEAKS.dc:
+      return standsInChain(tokens, i, 2) ? into.uk : null;
+    case SPEAKS.tr:
+      return standsInChain(tokens, i, 4) ? into.uk : null;
+    case SPEAKS.skip:
+      return SKIPPED.has(wordOf(tokens, i, text, from)) ? into.weakUk : null;
+    default:
+      return tokens.hash[i] === TENSION ? into.weakUk : null;
+  }
 }
 
 const wordOf = (tokens: Tokens, i: number, text: string, from: number): string =>
@@ -103,18 +126,29 @@ const isOldSingle = (tokens: Tokens, i: number, text: string, from: number): boo
   tokens.to[i]! - tokens.from[i]! > 4 && /^(single|plain)/.test(wordOf(tokens, i, text, from));
 
 /** dc in the 2nd chain from the hook, tr in the 4th: heights as UK terms have them. */
-function speaksUk(tokens: Tokens, i: number, stem: string): boolean {
-  if (stem !== 'dc' && stem !== 'tr') return false;
+function standsInChain(tokens: Tokens, i: number, nth: number): boolean {
   for (let k = i + 1; k < i + 4; k++) {
     if (tokens.kind[k] !== T.ordinal) continue;
     const chain = tokens.value[k + 1] === W.ch;
-    return chain && (tokens.value[k] ?? 0) === (stem === 'dc' ? 2 : 4) && fromHook(tokens, k + 2);
+    return chain && tokens.value[k] === nth && fromHook(tokens, k + 2);
   }
   return false;
 }
 
 const fromHook = (tokens: Tokens, at: number): boolean =>
   tokens.kind[at] === T.word && tokens.value[at] === W.from;
+
+/** The first outright statement of terms; its span counts from `from`. */
+export function statedTerms(text: string, from: number, to: number): TermCues['stated'] {
+  const tokens = scan(text, from, to);
+  for (let i = FIRST; i < tokens.count; i++) {
+    const sense = tokens.word[i]!;
+    if (sense < 0 || MAY_SPEAK[sense]! < SPEAKS.tension) continue;
+    const stated = statement(tokens, i);
+    if (stated) return stated;
+  }
+  return null;
+}
 
 /** "UK terms", "US crochet terms", "written in American terminology", "terms: UK". */
 function statement(tokens: Tokens, i: number): TermCues['stated'] {

@@ -1,7 +1,14 @@
-export { type TermCues, termCues } from './cues.ts';
+export {
+  type CueWords,
+  gatherCues,
+  noCueWords,
+  statedTerms,
+  type TermCues,
+  termCues,
+} from './cues.ts';
 export { readOrders } from './notes.ts';
 export { readInstruction } from './read.ts';
-export { readSpecial } from './special.ts';
+export { readSpecial, readSpecialAgain } from './special.ts';
 export { readsAsWork, startsInstruction, startsWithLabel } from './starts.ts';
 export { heightOf, STEMS, type Stem, type StemId, stemOf, wordFor } from './stems.ts';
 export type {

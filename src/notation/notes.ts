@@ -1,6 +1,6 @@
 /** Standing orders in prose: "The ch 1 does not count as a st.", "Do not turn.", "Join means: …". */
 import { readCountsAs } from './counts-as.ts';
-import { termCues } from './cues.ts';
+import { statedTerms } from './cues.ts';
 import { readLoop } from './loops.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { fromOf, isWord, openReader, type Reader, spelled, wordAt } from './reader.ts';
@@ -14,7 +14,7 @@ import { NO_VOCABULARY } from './vocabulary.ts';
 /** Orders that hold from here on, in the order in which they stand; spans count from `from`. */
 export function readOrders(text: string, from: number, to: number): StandingOrder[] {
   const orders: StandingOrder[] = [];
-  const { stated } = termCues(text, from, to);
+  const stated = statedTerms(text, from, to);
   if (stated) orders.push({ kind: 'terms', terms: stated.terms, ...stated.span });
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   let start = FIRST;

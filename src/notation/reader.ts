@@ -35,6 +35,11 @@ export interface Reader extends Tokens {
   readonly orders: StandingOrder[];
 }
 
+type Shared = { -readonly [K in keyof Reader]: Reader[K] };
+
+/** Used again by every instruction, as the columns of tokens are that it reads from. */
+let shared: Shared | null = null;
+
 /** Good until the next text is opened, as its tokens are. */
 export function openReader(
   text: string,
@@ -43,27 +48,44 @@ export function openReader(
   run: Reader['run'],
 ): Reader {
   const tokens = scan(text, from, to);
-  return {
-    kind: tokens.kind,
-    word: tokens.word,
-    from: tokens.from,
-    to: tokens.to,
-    value: tokens.value,
-    hash: tokens.hash,
-    partner: tokens.partner,
-    count: tokens.count,
-    text,
-    base: from,
-    known,
-    specials: specialNames(known),
-    stars: null,
-    at: FIRST,
-    depth: 0,
-    run,
-    counts: [],
-    orders: [],
-  };
+  // The columns themselves change only where they had to grow.
+  if (shared?.kind !== tokens.kind) shared = newReader(tokens, known, run);
+  const r = shared;
+  r.count = tokens.count;
+  r.text = text;
+  r.base = from;
+  r.known = known;
+  r.specials = specialNames(known);
+  r.stars = null;
+  r.at = FIRST;
+  r.depth = 0;
+  r.run = run;
+  // What an instruction ends up with is its own; most have none.
+  if (r.counts.length > 0) r.counts = [];
+  if (r.orders.length > 0) r.orders = [];
+  return r;
 }
+
+const newReader = (tokens: Tokens, known: Vocabulary, run: Reader['run']): Shared => ({
+  kind: tokens.kind,
+  word: tokens.word,
+  from: tokens.from,
+  to: tokens.to,
+  value: tokens.value,
+  hash: tokens.hash,
+  partner: tokens.partner,
+  count: tokens.count,
+  text: '',
+  base: 0,
+  known,
+  specials: null,
+  stars: null,
+  at: FIRST,
+  depth: 0,
+  run,
+  counts: [],
+  orders: [],
+});
 
 // The engine puts functions as short as these in the place of their calls, however long the caller;
 // with a word more in them it would stop doing so.

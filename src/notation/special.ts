@@ -1,5 +1,6 @@
 /** Definitions of special stitches: "Shell: 5 dc in same st.", "V-st = (dc, ch 1, dc) in next st". */
 
+import type { Span } from '../source/index.ts';
 import { settleJoins } from './join.ts';
 import { fromOf, isWord, kindAt, openReader, type Reader, spelled } from './reader.ts';
 import { W } from './senses.ts';
@@ -16,7 +17,7 @@ export function readSpecial(
   known: Vocabulary,
 ): SpecialStitch | null {
   const r = openReader(text, { from, to }, known, readRun);
-  while (kindAt(r) === T.dash || kindAt(r) === T.star || kindAt(r) === T.other) r.at++;
+  skipMarks(r);
   const head = readHead(r);
   if (!head) return null;
   const moves = speaksOfMoves(r);
@@ -24,6 +25,31 @@ export function readSpecial(
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
   return { ...head, steps: moves ? [] : steps, opaque, from: 0, to: to - from };
+}
+
+/**
+ * The same definition, when the names of the others are known: one stitch may be made of another that
+ * is defined below it. Where none of their names stands in it, nothing else can be read from it.
+ */
+export function readSpecialAgain(
+  special: SpecialStitch,
+  text: string,
+  { from, to }: Span,
+  known: Vocabulary,
+): SpecialStitch | null {
+  const r = openReader(text, { from, to }, known, readRun);
+  skipMarks(r);
+  return readHead(r) && !namesSpecial(r) ? special : readSpecial(text, from, to, known);
+}
+
+/** Signs of lists before a name. */
+function skipMarks(r: Reader): void {
+  while (kindAt(r) === T.dash || kindAt(r) === T.star || kindAt(r) === T.other) r.at++;
+}
+
+function namesSpecial(r: Reader): boolean {
+  for (let i = r.at; i < r.count; i++) if (r.specials?.has(r.hash[i]!)) return true;
+  return false;
 }
 
 interface Head {

@@ -1,7 +1,7 @@
 /** Whether a line of pasted text begins an instruction, and how much of it is notation. */
 import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
-import { mayOpenLabel } from './label-opens.ts';
+import { mayOpenLabel, opensPlainLabel } from './label-opens.ts';
 import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { readRun, readWhile } from './steps.ts';
@@ -19,6 +19,7 @@ export function startsInstruction(
   from: number,
   to: number,
 ): 'label' | 'command' | 'likely' | null {
+  if (opensPlainLabel(text, from, to)) return 'label';
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   if (isAbbreviation(r)) return null;
   const label = readLabel(r);
@@ -29,6 +30,7 @@ export function startsInstruction(
 
 /** Whether `startsInstruction` says 'label', at a small part of its cost. */
 export function startsWithLabel(text: string, from: number, to: number): boolean {
+  if (opensPlainLabel(text, from, to)) return true;
   if (!mayOpenLabel(text, from, to)) return false;
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   if (isAbbreviation(r)) return false;

@@ -2,20 +2,21 @@
 
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
-import { eatThe, eatWord, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import { eatThe, eatWord, fromOf, isWord, kindAt, type Reader, spelled, toOf } from './reader.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
-import type { EvenStep, StitchTerm } from './tree.ts';
+import type { EvenStep, RemarkStep, StitchTerm } from './tree.ts';
 
 /** An order to go on without shaping, or `null`, which leaves the reader where it was. */
-export function readEven(r: Reader): EvenStep | null {
+export function readEven(r: Reader): EvenStep | RemarkStep | null {
   const start = r.at;
   const stitch = opening(r);
   if (stitch === undefined) {
     r.at = start;
     return null;
   }
+  const manner = isWord(r, W.row, -1) || isWord(r, W.round, -1);
   let rows: EvenStep['rows'] = null;
   let measure: EvenStep['measure'] = null;
   let term: StitchTerm | null = stitch;
@@ -28,7 +29,20 @@ export function readEven(r: Reader): EvenStep | null {
     onStitches(r);
     if (r.at === before) break;
   }
+  // "Now work in rows to make the openings" tells how the work goes on, and makes no row.
+  if (manner && term === null && rows === null && measure === null) {
+    if (!numberInSentence(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+    r.at = start;
+    return null;
+  }
   return { kind: 'even', stitch: term, rows, measure, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "… of sc for 5 rounds": so much is no talk. */
+function numberInSentence(r: Reader): boolean {
+  for (let k = 0; kindAt(r, k) !== T.end && kindAt(r, k) !== T.stop; k++)
+    if (kindAt(r, k) === T.number) return true;
+  return false;
 }
 
 /** `undefined`: nothing of the kind here. */
@@ -56,9 +70,14 @@ function opening(r: Reader): StitchTerm | null | undefined {
     return null;
   }
   if (verbs === 0) return undefined;
-  if (isWord(r, W.to)) return null;
+  if (isWord(r, W.to)) return isShaping(r, 1) ? undefined : null;
   return inPattern(r) ? null : undefined;
 }
+
+/** "increase", "decreasing", "inc": whatever stands `ahead` tells of shaping. */
+export const isShaping = (r: Reader, ahead: number): boolean =>
+  kindAt(r, ahead) === T.word &&
+  /^(inc|dec|increas(e|ing)|decreas(e|ing))$/.test(spelled(r, r.at + ahead));
 
 /** "work 1 rnd even": the rows are read again behind. */
 function numberedRows(r: Reader): null | undefined {

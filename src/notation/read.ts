@@ -56,7 +56,12 @@ function spreadIncreases(steps: Step[]): void {
   for (let i = 1; i < steps.length; i++) {
     const all = steps[i - 1];
     const inc = steps[i];
-    if (all?.kind !== 'work' || inc?.kind !== 'work' || !inc.evenly || inc.n === null) continue;
+    if (inc?.kind !== 'work' || !inc.evenly || inc.n === null) continue;
+    if (all?.kind === 'even' && all.rows === null && all.measure === null) {
+      steps.splice(i - 1, 2, { ...inc, from: all.from });
+      continue;
+    }
+    if (all?.kind !== 'work') continue;
     const until = all.place?.pick === 'each' && !all.place.of ? all.place.until : all.until;
     const plain = all.stitch.shape === 'one' && all.n === null && all.alsoIn.length === 0;
     const shapes = inc.stitch.shape === 'increase' || inc.stitch.shape === 'together';

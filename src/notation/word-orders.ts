@@ -8,7 +8,7 @@ import { startsChain } from './chain.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, type SenseId, senseOfWord } from './dictionary.ts';
-import { readEven } from './even.ts';
+import { isShaping, readEven } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
@@ -94,6 +94,7 @@ opens((r) => readDrop(r), W.drop, W.pick, W.carry);
 opens((r, run) => done(readSeparated(r, run)), W.with);
 opens((r) => readWithYarn(r), W.using, W.with);
 opens((r) => goesOnWith(r), W.continue);
+opens((r, run) => goesOnShaping(r, run), W.continue);
 opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
 opens((r) => toTurn(r), W.to);
 opens((r) => measured(r), W.to);
@@ -272,6 +273,23 @@ function goesOnWith(r: Reader): Step | null {
   if (yarn) return { ...yarn, from: fromOf(r, start) };
   r.at = start;
   return null;
+}
+
+/**
+ * "Continue increasing 6 sts every round as set" tells how many; "continue to decrease as before"
+ * does not, and what the rows before did to whom is not known.
+ */
+function goesOnShaping(r: Reader, run: Run): Tried {
+  const start = r.at;
+  const k = isWord(r, W.to, 1) ? 2 : 1;
+  if (!isShaping(r, k)) return null;
+  r.at += k;
+  const work = readWork(r);
+  if (work?.evenly) return { ...work, from: fromOf(r, start) };
+  r.at = start + k;
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.open) r.at++;
+  putWords(r, run, start, 'unread');
+  return 'done';
 }
 
 /** "Re-join". */

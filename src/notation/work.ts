@@ -189,7 +189,7 @@ function readBehind(r: Reader, draft: Draft): void {
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (alongSide(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
-  inEachRow(r);
+  inEachRow(r, draft);
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
@@ -233,12 +233,20 @@ const saysWhichSide = (r: Reader, ahead: number): boolean =>
 
 const SIDE_WORDS = new Set([W.each, W.the, W.both, W.other, W.next, W.right, W.opposite]);
 
-/** "30 sc in each round": the label says which rounds. */
-function inEachRow(r: Reader): void {
-  if (!isWord(r, W.in) && !isWord(r, W.on) && !isWord(r, W.for)) return;
-  const k = isWord(r, W.each, 1) || isWord(r, W.every, 1) ? 2 : 0;
+/**
+ * "30 sc in each round", "increasing 6 sts every round": the label says which rounds. Where in them
+ * increases and decreases stand is then left to the maker.
+ */
+function inEachRow(r: Reader, draft: Draft): void {
+  const shapes = draft.stitch.shape === 'increase' || draft.stitch.shape === 'together';
+  const joined = isWord(r, W.in) || isWord(r, W.on) || isWord(r, W.for);
+  if (!joined && !(shapes && draft.n !== null)) return;
+  const at = joined ? 1 : 0;
+  const k = isWord(r, W.each, at) || isWord(r, W.every, at) ? at + 1 : 0;
   if (k === 0 || isWord(r, W.end, k + 1)) return;
-  if (isWord(r, W.row, k) || isWord(r, W.round, k)) r.at += k + 1;
+  if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return;
+  r.at += k + 1;
+  if (shapes && draft.n !== null && draft.place === null) draft.evenly = true;
 }
 
 /** "5 sc in blo" names a loop and no place. */
@@ -288,7 +296,7 @@ function takesNumber(r: Reader, sign: boolean): boolean {
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
   if (alongSide(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
-  inEachRow(r);
+  inEachRow(r, draft);
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;

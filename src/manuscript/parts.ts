@@ -6,6 +6,7 @@ import { copiesIn } from './copies.ts';
 import type { Part, PlacedInstruction } from './manuscript.ts';
 import { ordersOf } from './notes.ts';
 import { endsWork, numbersOf, startsWork, takesUpWork } from './pieces.ts';
+import { saysTerms } from './sections.ts';
 
 export interface Parts {
   readonly parts: readonly Part[];
@@ -85,7 +86,7 @@ const lastOf = (all: Gathering): Draft => all.drafts[all.drafts.length - 1]!;
 /** "Notes" and "Materials" name no part: rows below them belong to the part above. */
 function takeHeading(all: Gathering, block: HeadingBlock): void {
   all.heading = block;
-  if (block.section !== 'work') return;
+  if (block.section !== 'work' || saysTerms(block.name)) return;
   all.drafts.push(draft(block.name, { from: block.from, to: block.to }, block.level));
 }
 

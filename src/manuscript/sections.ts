@@ -63,6 +63,10 @@ const NAMES: readonly (readonly [Section, RegExp])[] = [
   ['comments', new RegExp(`^${COMMENTS}$`)],
 ];
 
+/** "US terms" alone says in which terms the pattern is; it opens no list of them, and no part. */
+export const saysTerms = (words: string): boolean =>
+  /^(?:in )?(?:u\.?[sk]\.?|american|british)(?: crochet)? terms?(?: used)?[.:]?$/i.test(words.trim());
+
 /** `null`: the words are not the name of such a section, and so perhaps of a part. */
 export function sectionNamed(words: string): Section | null {
   if (words.length > 60) return null;
@@ -73,6 +77,7 @@ export function sectionNamed(words: string): Section | null {
     .replace(/[^a-z0-9'&. ]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
+  if (saysTerms(name)) return null;
   for (const [section, pattern] of NAMES) if (pattern.test(name)) return section;
   return null;
 }

@@ -23,6 +23,12 @@ describe('parts under headings', () => {
     expect(read(`## ${heading}\n\n${disc}`).parts[0]?.copies).toBe(copies);
   });
 
+  test('a line that says the terms is no list, no part, and swallows no foundation', () => {
+    const text = 'US terms\nCh 20, sl st to form a ring.\nRound 1: ch 1, sc in each ch, join. (20)';
+    expect(parts(text)).toEqual(['']);
+    expect(instructions(text)).toHaveLength(2);
+  });
+
   test('a heading where numbering goes on continues the piece', () => {
     const text = `## Base\n\n${disc}\n\n## Sides\n\nRnd 3: Sc in each st around. (12)`;
     expect(parts(text)).toEqual(['Base', 'Sides+']);

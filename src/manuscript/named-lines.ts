@@ -65,12 +65,15 @@ function takeCopies(scan: Scan, { from, to }: Stretch): boolean {
 function takeTitle(scan: Scan, { from, to, next }: Stretch, starts: Starts): boolean {
   const { text, open, options } = scan;
   if (options.titles === 'headings' || starts !== null) return false;
-  if (open?.kind === 'instruction' && goesOnAt(scan, from)) return false;
+  // A row that has its count is over, however wide its line is.
+  const counted = open?.kind === 'instruction' && endsWithCount(text, open.from, open.to);
+  if (open?.kind === 'instruction' && !counted && goesOnAt(scan, from)) return false;
   const line = text.slice(from, to);
+  const beforeWork = isAboveWork(scan, next);
   const context = {
-    afterBlank: scan.afterBlank,
+    afterBlank: scan.afterBlank || (counted && beforeWork),
     beforeText: next < text.length && !/^[ \t]*[\r\n]/.test(text.slice(next, next + 4)),
-    beforeWork: isAboveWork(scan, next),
+    beforeWork,
   };
   if (!isTitle(line, context)) return false;
   const section = sectionNamed(line);

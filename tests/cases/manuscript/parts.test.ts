@@ -29,6 +29,12 @@ describe('parts under headings', () => {
     expect(instructions(text)).toHaveLength(2);
   });
 
+  test.each(['FIRST SIDE', 'First side', 'Second strap'])('%s below a counted row', (heading) => {
+    const tube = 'US terms\nCh 20, join to form a ring.\nRnd 1: Ch 1, sc in each ch, sl st to join. (20)';
+    const text = `${tube}\n${heading}\nRow 1: Ch 1, sc in next 10 sts, turn. (10)`;
+    expect(parts(text)).toEqual(['', expect.stringMatching(heading)]);
+  });
+
   test('a heading where numbering goes on continues the piece', () => {
     const text = `## Base\n\n${disc}\n\n## Sides\n\nRnd 3: Sc in each st around. (12)`;
     expect(parts(text)).toEqual(['Base', 'Sides+']);

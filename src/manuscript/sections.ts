@@ -65,7 +65,9 @@ const NAMES: readonly (readonly [Section, RegExp])[] = [
 
 /** "US terms" alone says in which terms the pattern is; it opens no list of them, and no part. */
 export const saysTerms = (words: string): boolean =>
-  /^(?:in )?(?:u\.?[sk]\.?|american|british)(?: crochet)? terms?(?: used)?[.:]?$/i.test(words.trim());
+  /^(?:in )?(?:u\.?[sk]\.?|american|british)(?: crochet)? terms?(?: used)?[.:]?$/i.test(
+    words.trim(),
+  );
 
 /** `null`: the words are not the name of such a section, and so perhaps of a part. */
 export function sectionNamed(words: string): Section | null {

@@ -93,7 +93,7 @@ function passAside(r: Reader): boolean {
 function lengthsBySize(r: Reader, isMeasured: boolean): boolean {
   const start = r.at++;
   const found: (number | null)[] = [];
-  if (isMeasured && kindAt(r) === T.open && sizeList(r, found)) {
+  if (isMeasured && kindAt(r) === T.open && sizeList(r, found) && !countsBehind(r)) {
     if (unitFactor(r) > 0) r.at++;
     const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
     if (close > 0 && kindAt(r, 1) === T.number) r.at = close + 1;
@@ -102,6 +102,10 @@ function lengthsBySize(r: Reader, isMeasured: boolean): boolean {
   r.at = start;
   return false;
 }
+
+/** "until 24 (30, 36) rows": a number of rows or stitches is no length. */
+const countsBehind = (r: Reader): boolean =>
+  isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.st);
 
 /** "/ 12 in", "(12 in)", "[12 in]", "or 12 in" behind the first; "from beg" and so on stay. */
 function secondUnit(r: Reader): void {

@@ -16,7 +16,6 @@ export const knownShort = {
     '33-parlour-pine-run-on.txt',
     '35-puff-mandala-stars.txt',
     '52-flat-tote-rows-straps.txt',
-    '82-front-post-two-rows-below.txt',
     '85-scanned-leaflet.txt',
     '87-continuing-two-labels-per-line.txt',
   ],

@@ -18,6 +18,8 @@ export interface RowContext {
   readonly orders: readonly StandingOrder[];
   readonly charts: Charts;
   readonly chartTold: ChartTold;
+  /** The first row that stands here is not the piece's first: what it is worked on is not known. */
+  readonly beginsLater: boolean;
   /** The piece is worked round, as far as is known. */
   round: boolean;
   /** Works a list of steps: handed in, since the constructs and the walk need each other. */

@@ -358,7 +358,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
 function statedInstead(result: RowResult, task: Task, hands: Hands): number | null {
   const stated = hands.statedStitches;
   if (stated <= 0 || stated === result.tally.stitches) return null;
-  if (hands.unread || hands.partly) return stated;
+  if (hands.unread || hands.partly || result.edge.open) return stated;
   const differs = result.facts.some((f) => f.kind === 'count');
   return differs && task.asks.counts.length > 0 ? stated : null;
 }

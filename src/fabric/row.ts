@@ -92,6 +92,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     orders: setting.orders,
     charts: setting.charts,
     chartTold: { done: before.chartRows, number: task.number, range: task.range },
+    beginsLater: before.row === null && (task.number ?? 1) > 1 && !shape.firstWork?.place?.fromHook,
     round: setting.round,
     walk,
     reads: side === 'RS' ? 'right-to-left' : 'left-to-right',
@@ -229,6 +230,7 @@ function conclude(
     noteEnd(hands, shape, { agrees, turns: end.turns });
   }
   noteRowTotal(hands, task);
+  if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
   const uncertain = open || hands.loose;
@@ -303,10 +305,12 @@ function noteLeft(hands: Hands, left: number): void {
 }
 
 /** The last thing made is a chain over what is left before the join. */
-const endsWithSpace = (hands: Hands): boolean => {
-  const last = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
-  return last?.class === 'chain' || last?.class === 'closer';
-};
+function endsWithSpace(hands: Hands): boolean {
+  const classOf = (id: number) => hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.class;
+  let id = hands.nodes.n - 1;
+  while (id > hands.rowFrom && classOf(id) === 'slip') id--;
+  return classOf(id) === 'chain' || classOf(id) === 'closer';
+}
 
 /**
  * Short rows: a row that says "turn", or the row behind it that does so first, after a stated or plain number of stitches leaves the rest

@@ -245,11 +245,18 @@ function chainToldApart(
 const excused = (stated: StatedCount, value: number, computed: number): boolean =>
   stated.startChainIncluded !== null && value === computed + (stated.startChainIncluded ? 1 : -1);
 
-/** The stated number of stitches in this size; -1 where none is. */
+/**
+ * The stated number of stitches in this size; -1 where none is. "(18 sc, 6 dc)" is 24 together;
+ * beside shells or clusters nothing is known of the whole.
+ */
 export function statedStitches(hands: Hands, counts: readonly StatedCount[]): number {
+  let sum = -1;
   for (const stated of counts) {
-    const plain = stated.unit === null || stated.unit === 'stitch' || stated.unit === 'stem';
-    if (plain && !stated.partial) return numberFor(hands, stated.n) ?? -1;
+    if (stated.partial) continue;
+    const n = numberFor(hands, stated.n);
+    if (stated.unit === null || stated.unit === 'stitch') return n ?? -1;
+    if (stated.unit === 'group' && sum >= 0) return -1;
+    if (stated.unit === 'stem' && n !== null) sum = Math.max(0, sum) + n;
   }
-  return -1;
+  return sum;
 }

@@ -1,6 +1,6 @@
 /** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
 
-import { clauseEnds, isWord, kindAt, type Reader, valueAt } from './reader.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -59,6 +59,8 @@ function fail(r: Reader, start: number): null {
 function nextRow(r: Reader, rows: number[], kind: number): boolean {
   let k = 0;
   while (kindAt(r, k) === T.comma) k++;
+  // "rep rows 5-8 until row 17": the last row that there is to be, behind those that are repeated.
+  if (rows.length > 1 && isWord(r, W.to, k) && spelled(r, r.at + k) === 'until') return false;
   const to = isWord(r, W.to, k);
   // "rep row 2 until 24 (30) rows": how many rows there are to be, not the last one named.
   if (to && k === 0 && !isRow(r, 1) && countsRows(r)) return false;

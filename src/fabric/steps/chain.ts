@@ -27,6 +27,7 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
     const intoRing =
       !closesFirst(here) && (row.shape.usesRing || (here.top && startsInRing(hands, step, row)));
+    if (!intoRing && row.beginsLater) return beginWithChain(hands, step, row);
     if (!intoRing) return makeFoundationChain(hands, step);
     hands.edge = bareEdge('into', makeRing(hands));
   }
@@ -101,7 +102,7 @@ const startsPiece = (hands: Hands): boolean =>
  * first was talk ("ch 3 counts as dc"), or was undone.
  */
 const startsAgain = (hands: Hands, step: ChainStep, row: RowContext): boolean =>
-  row.shape.idle &&
+  (row.shape.idle || row.shape.firstWork?.place?.fromHook === true) &&
   hands.edge.kind === 'foundation' &&
   !hands.edge.ring &&
   hands.first === null &&

@@ -149,16 +149,20 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     row.walk(hands, here.steps, row, { from: here.i + 1, top: here.top });
   };
   const tail = hands.limit === outerLimit;
-  if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, tail });
+  const noteRest = (): void => {
+    if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, tail });
+  };
+  noteRest();
   const rounds = hands.edge.ring && usedBefore > 0 && usedBefore + remaining(hands) === passes.per;
-  const candidates = [mark(hands), ...[...passes.before].reverse()];
-  if (passes.count > 0 && cutShort(hands, step, row, { here, madeBefore, rounds })) {
-    candidates.unshift(mark(hands));
-  }
-  bestFinish(hands, candidates, () => {
-    if (step.ending) onePass(hands, step, row, true);
-    finish();
-  });
+  const full = mark(hands);
+  const cut = passes.count > 0 && cutShort(hands, step, row, { here, madeBefore, rounds });
+  const candidates = [...(cut ? [mark(hands)] : []), full, ...[...passes.before].reverse()];
+  const again = (): void => {
+    restore(hands, passes.before[0] ?? full);
+    for (let pass = 0; pass < passes.before.length; pass++) onePass(hands, step, row, false);
+    noteRest();
+  };
+  bestFinish(hands, candidates, { again, finish: () => finishRow(hands, finish, step, row) });
   if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, tail });
   return true;
 }
@@ -195,9 +199,21 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
 const lacksPlace = (hands: Hands, from: number): boolean =>
   hands.facts.slice(from).some((what) => what.kind === 'no-place');
 
-/** Tries the finish after all passes, then after one or more fewer; the first that fits stays. */
-function bestFinish(hands: Hands, candidates: readonly Mark[], finish: () => void): void {
-  let fallback: Mark | null = null;
+/** The last pass, where it ends otherwise, and what stands behind the repeat. */
+function finishRow(hands: Hands, finish: () => void, step: RepeatStep, row: RowContext): void {
+  if (step.ending) onePass(hands, step, row, true);
+  finish();
+}
+
+/**
+ * Tries the finish after all passes, then after one or more fewer; the first that fits stays. A mark
+ * can be gone back to, never forward: if none fits, the passes are worked `again`.
+ */
+function bestFinish(
+  hands: Hands,
+  candidates: readonly Mark[],
+  { again, finish }: { readonly again: () => void; readonly finish: () => void },
+): void {
   for (const candidate of candidates) {
     restore(hands, candidate);
     const { missing } = hands;
@@ -207,12 +223,9 @@ function bestFinish(hands: Hands, candidates: readonly Mark[], finish: () => voi
       .slice(facts)
       .some((f) => f.kind === 'left' || f.kind === 'no-place');
     if (hands.missing === missing && !misfits) return;
-    fallback ??= candidate;
   }
-  if (fallback) {
-    restore(hands, fallback);
-    finish();
-  }
+  again();
+  finish();
 }
 
 /** Stitches left over because the repeat does not divide. */

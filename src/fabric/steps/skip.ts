@@ -1,14 +1,25 @@
 /** Skips: places left behind on purpose. They count as used and stay reachable by name. */
 import type { Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
+import { NAMED } from '../edge.ts';
 import { type Hands, numberFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
-import { takeNext } from '../next.ts';
+import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
-import { nextSpace, noteStray, takeStitch } from '../take.ts';
+import { isSpace, nextSpace, noteStray, seek, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
 import { openLast } from './last.ts';
+
+/** "Skip ch 3 to turn with": where it is no stitch, the words pass over what is no place anyway. */
+function namesTurningChain(hands: Hands, place: SkipStep['place']): boolean {
+  const noun = nounOf(place);
+  const chains = numberFor(hands, noun.chains);
+  if (noun.kind !== 'start-chain' && (noun.kind !== 'space' || chains === null)) return false;
+  const ahead = seek(hands, (i) => isSpace(hands, i) && hands.edge.run[i] === chains);
+  const entry = startChainEntry(hands);
+  return ahead < 0 && (entry === null || hands.edge.type[entry] === NAMED);
+}
 
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   const { place } = step;
@@ -17,6 +28,7 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
   if (place.pick === 'first' && first !== null && numberFor(hands, place.n) === null) return;
   const noun = nounOf(place);
+  if (place.pick === 'this' && namesTurningChain(hands, place)) return;
   if (place.pick === 'each' && place.until) {
     const limit = limitOf(hands, place.until);
     while (hands.pos < limit) takeStitch(hands, 'one');

@@ -39,7 +39,11 @@ function marksIn({ manuscript }: Scene, { placed }: Placed): Mark[] {
 function isOther(words: string, at: number, label: number): boolean {
   const before = words.slice(Math.max(0, at - 2), at);
   const after = words.slice(at + 1, at + 3);
-  if (/[)\]]\s?$/.test(before) && /^\s?\d/.test(after)) return true;
+  // "(…) *1dc, ch 1; rep from *": a number that a stitch follows is no number of times.
+  if (/[)\]]\s?$/.test(before) && /^\s?\d+(?!\d)(?!\s?[a-wyz])/i.test(words.slice(at + 1, at + 12)))
+    return true;
+  if (/[)\]]\s?$/.test(before) && /^\s?\d+\s?times\b/i.test(words.slice(at + 1, at + 12)))
+    return true;
   // "inc * 6 (12)"
   if (/[a-z]\s?$/i.test(before) && /^\s?\d+\s*(?:[([{,;.=–-]|$)/.test(words.slice(at + 1, at + 8)))
     return true;

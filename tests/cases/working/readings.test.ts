@@ -275,3 +275,52 @@ it('a bracket of numbers with a star and a number behind it is work: 8 x 3', () 
   const text = piece('R1: 8sc in MR (8)', 'R2: 8inc (16)', 'R3: (1sc, 1inc) * 8 (24)');
   expect(complaints(text)).toEqual([]);
 });
+
+describe('where what lies beneath is not known', () => {
+  const rows = (last: number): string =>
+    piece(
+      'Rnd 5: Ch 3 (counts as dc), dc in next 5 sts, 2 dc in next st, *dc in next 6 sts, 2 dc in next st; rep from * around. (72 dc)',
+      'Rnd 6: Ch 1, sc in each st around. (72)',
+      `Rnd 7: Ch 1, *sc in next 8 sts, 2 sc in next st; rep from * around. (${last})`,
+    );
+  it('the stated count is where the work begins: 72 / 9 x 10', () => {
+    expect(complaints(rows(80))).toEqual([]);
+    expect(worked(rows(80), 'Rnd 5', 'Rnd 6', 'Rnd 7')).toEqual([
+      expect.stringMatching(/unchecked$/),
+      'Rnd 6 72 proven',
+      'Rnd 7 80 proven',
+    ]);
+  });
+  it('near miss: what is wrong behind it is found', () => {
+    expect(complaints(rows(82))).toEqual(['5 count-mismatch']);
+  });
+});
+
+it('a number behind a bracket and a star that a stitch follows is no number of times', () => {
+  const text = piece(
+    'R1: 12 dc in ring. (12 dc)',
+    'R2: Ch 4 (counts as 1dc, 1ch) *1dc, 1ch, into next st, rep from * around, sl st to 3rd ch to join. (12dc, 12ch)',
+  );
+  expect(complaints(text)).toEqual([]);
+});
+
+it('"skip ch 3 to turn with" passes over what is no stitch', () => {
+  const text = piece(
+    'Ch 20, sl st to first ch to make a ring.',
+    'Rnd 1: Ch 3, 1 dc in base of ch 3, 1 dc in each ch to end, skip ch 3 to turn with, sl st to first dc. (20 dc)',
+    'Rnd 2: Ch 1, 1 sc in each dc to end, sl st to first sc. (20 sc)',
+  );
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 20 proven', 'Rnd 2 20 proven']);
+});
+
+it('"until row 9" is the last row that there is to be', () => {
+  const text = piece(
+    'Ch 12.',
+    'Row 1: Sc in 2nd ch from hook and across. (11)',
+    'Rows 2-4: Ch 1, sc across. (11)',
+    'Row 5: Ch 2, hdc across. (11)',
+    'Rows 6-9: Repeat rows 2-5 until row 9 or until desired length.',
+  );
+  expect(complaints(text)).toEqual([]);
+});
+

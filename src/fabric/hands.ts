@@ -67,6 +67,10 @@ export interface Hands {
   tookStitch: boolean;
   /** How many places each "skip" of this row passes: the last of them may be left to the join. */
   skips: ReadonlySet<number>;
+  /** Where the last skip ended: the entry behind it, and how many nodes there were. */
+  skipped: { readonly to: number; readonly nodes: number };
+  /** Chains of a space that a skip passed by number, without coming to its end. */
+  partSkip: { readonly entry: number; readonly n: number; readonly at: Span } | null;
   /** Places left on purpose: "leave rem sts unworked", slip stitches at a flat row's start. */
   leave: boolean;
   /** How many places the words leave: "leave last 4 sts unworked". */
@@ -178,6 +182,7 @@ export interface Worked {
 }
 
 const NO_SKIPS: ReadonlySet<number> = new Set();
+const NOTHING_SKIPPED: Hands['skipped'] = { to: -1, nodes: -1 };
 
 export function newHands(bench: Bench, sizeIndex: number): Hands {
   return {
@@ -199,6 +204,8 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     tookSpace: false,
     tookStitch: false,
     skips: NO_SKIPS,
+    skipped: NOTHING_SKIPPED,
+    partSkip: null,
     leave: false,
     leaveSaid: null,
     yarn: 255,
@@ -267,6 +274,8 @@ export function beginRow(
   hands.tookSpace = false;
   hands.tookStitch = false;
   hands.skips = NO_SKIPS;
+  hands.skipped = NOTHING_SKIPPED;
+  hands.partSkip = null;
   hands.leave = false;
   hands.leaveSaid = null;
   hands.loop = null;

@@ -46,6 +46,8 @@ export interface Mark
     | 'lackAt'
     | 'pieces'
     | 'optionalLast'
+    | 'skipped'
+    | 'partSkip'
   > {
   readonly nodeCount: number;
   readonly left: number;
@@ -93,6 +95,8 @@ export const mark = (hands: Hands): Mark => ({
   lackAt: hands.lackAt,
   pieces: hands.pieces,
   optionalLast: hands.optionalLast,
+  skipped: hands.skipped,
+  partSkip: hands.partSkip,
   nodeCount: hands.nodes.n,
   left: hands.bench.limit.stitches,
   facts: hands.facts,
@@ -138,6 +142,8 @@ export function restore(hands: Hands, to: Mark): void {
   hands.lackAt = to.lackAt;
   hands.pieces = to.pieces;
   hands.optionalLast = to.optionalLast;
+  hands.skipped = to.skipped;
+  hands.partSkip = to.partSkip;
   hands.facts = to.facts;
   hands.facts.length = to.factCount;
   hands.groups = new Map(to.groups);

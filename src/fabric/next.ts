@@ -14,6 +14,7 @@ import {
 import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import {
+  countedBefore,
   isSpace,
   lack,
   middleOf,
@@ -242,7 +243,8 @@ export function takeStartChain(hands: Hands): Target {
   const { edge } = hands;
   const entry = startChainEntry(hands) ?? -1;
   if (entry >= 0) {
-    if (!endsWithChain(hands)) noteStray(hands, entry, placeOfStep(hands));
+    const spanned = countedBefore(hands, entry) <= chainsMade(hands);
+    if (!spanned) noteStray(hands, entry, placeOfStep(hands));
     if (edge.type[entry] === COUNTED) return takeStitchAt(hands, entry);
     passOver(hands, entry);
     hands.pos = entry + 1;
@@ -251,9 +253,11 @@ export function takeStartChain(hands: Hands): Target {
   return takeStitch(hands, 'passed');
 }
 
-/** A chain just made spans what it passes, said or not: "ch 1, dc in top of tch". */
-function endsWithChain({ nodes, bench }: Hands): boolean {
-  return bench.kinds.kinds[nodes.kind[nodes.n - 1] ?? 0]?.class === 'chain';
+/** Chains made last: they span as many stitches, said or not ("ch 1, dc in top of tch"). */
+function chainsMade({ nodes, bench, rowFrom }: Hands): number {
+  let id = nodes.n;
+  while (id > rowFrom && bench.kinds.kinds[nodes.kind[id - 1] ?? 0]?.class === 'chain') id--;
+  return nodes.n - id;
 }
 
 function takeNamed(hands: Hands): Target {

@@ -8,6 +8,7 @@ import { ask } from './readings.ts';
 import { skippedEdge } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
 import {
+  isSpace,
   lack,
   middleOf,
   nextGroup,
@@ -118,6 +119,8 @@ function justMade(hands: Hands, place: Place): Target | null {
 function takeFirst(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const noun = nounOf(place);
   if (!hands.first) return noun.kind === 'chain' ? takeChain(hands) : takeNext(hands, place, at);
+  const space = noun.kind === 'space' && hands.pos < 3 ? seek(hands, (i) => isSpace(hands, i)) : -1;
+  if (space >= 0 && hands.repeats === 0 && !hands.edge.ring) return takeSpaceAt(hands, space);
   // "*1 sc in first st, 2 sc in next; rep from *": the first of each pass is the next there is.
   const again = hands.repeats > 0 && noun.kind !== 'chain' && remaining(hands) > 0;
   if (again) return takeNext(hands, place, at);
@@ -202,11 +205,24 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   const noun = nounOf(of);
   const many = place.of?.pick === 'next' ? numberFor(hands, of.n) : null;
   if (many !== null && many > 2) return takeMiddle(hands, of, many);
+  if (place.of === null && noun.kind === 'space') return takeCentreSpace(hands, of, at);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);
   const group = nextGroup(hands);
   if (!group) return takeStitch(hands, 'passed');
   const target = takeStitchAt(hands, middleOf(hands, group));
   return target;
+}
+
+/** "In centre ch-2 sp": of as many spaces on each side the one between them. */
+function takeCentreSpace(hands: Hands, of: Place, at: { from: number; to: number }): Target {
+  const { edge, pos, limit } = hands;
+  const spaces: number[] = [];
+  for (let i = 0; i < edge.n; i++) if (edge.type[i] === SPACE) spaces.push(i);
+  const middle = spaces[spaces.length >> 1] ?? -1;
+  const isPlain = !edge.open && !edge.ring && spaces.length % 2 === 1;
+  return isPlain && middle >= pos && middle < limit
+    ? takeSpaceAt(hands, middle)
+    : takeNext(hands, of, at);
 }
 
 /** "Centre sc of next 3 sc": the stitches around the middle one are passed. */

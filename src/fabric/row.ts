@@ -304,12 +304,17 @@ function noteLeft(hands: Hands, left: number): void {
   fact(hands, { kind: 'left', left, have, used: hands.used, ...placeOfStep(hands) });
 }
 
-/** The last thing made is a chain over what is left before the join. */
-function endsWithSpace(hands: Hands): boolean {
-  const classOf = (id: number) => hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.class;
-  let id = hands.nodes.n - 1;
-  while (id > hands.rowFrom && classOf(id) === 'slip') id--;
-  return classOf(id) === 'chain' || classOf(id) === 'closer';
+/**
+ * The last thing made is a chain over what is left before the join. Where a skip was said behind that
+ * chain, it has told what the chain spans.
+ */
+function endsWithSpace({ bench, nodes, skipped, rowFrom }: Hands): boolean {
+  const classOf = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0]?.class;
+  let end = nodes.n;
+  while (end > rowFrom && classOf(end - 1) === 'slip') end--;
+  let id = end;
+  while (id > rowFrom && (classOf(id - 1) === 'chain' || classOf(id - 1) === 'closer')) id--;
+  return id < end && skipped.nodes <= id;
 }
 
 /**

@@ -85,6 +85,7 @@ export const spaceTarget = (edge: Edge, entry: number): Target => ({
 function leaveInner(hands: Hands): void {
   if (hands.inner > 0) {
     noteChainsLeft(hands);
+    notePartSkip(hands);
     hands.inner = 0;
     hands.pos++;
   }
@@ -100,6 +101,20 @@ function noteChainsLeft(hands: Hands): void {
   fact(hands, { kind: 'left', left: have - inner, have, used: inner, ofOwnChain: true, ...at });
 }
 
+/** "Sk 1 ch, dc in next dc" over a space of two chains. */
+function notePartSkip({ partSkip, pos, inner, edge, facts }: Hands): void {
+  if (!partSkip || partSkip.entry !== pos || partSkip.n !== inner) return;
+  const { n, at } = partSkip;
+  facts.push({ kind: 'space-size', named: n, found: edge.run[pos] ?? 0, ...at });
+}
+
+/** Stitches between the hands and an entry further on. */
+export function countedBefore({ edge, pos }: Hands, entry: number): number {
+  let n = 0;
+  for (let i = pos; i < entry; i++) if (edge.type[i] === COUNTED) n++;
+  return n;
+}
+
 /**
  * Passing stitches on the way from one stitch to the next place that the words name takes a "skip".
  * From a space or behind a group it does not: the stitches beside it are passed as a matter of course.
@@ -107,9 +122,9 @@ function noteChainsLeft(hands: Hands): void {
 export function noteStray(hands: Hands, entry: number, at: Span): void {
   const { edge, last, pos } = hands;
   if (edge.open || edge.kind !== 'row' || hands.inner > 0) return;
-  if (!last || last.space || last.entry < 0 || last.entry !== pos - 1) return;
-  let left = 0;
-  for (let i = pos; i < entry; i++) if (edge.type[i] === COUNTED) left++;
+  const isBehind = last !== null && !last.space && last.entry >= 0 && last.entry === pos - 1;
+  if (!isBehind && (last === null || hands.skipped.to !== pos)) return;
+  const left = countedBefore(hands, entry);
   if (left === 0) return;
   const have = edge.counted;
   fact(hands, { kind: 'left', left, have, used: have - left, ...at });

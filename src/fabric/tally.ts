@@ -169,6 +169,24 @@ function meshBoxes(tally: RowTally): number[] {
   return gap === 0 ? [] : [places, places - 1].map((n) => n / (gap + 1)).filter(Number.isInteger);
 }
 
+/** Blocks of mesh told in stitches: the boxes that are no spaces; or runs of stitches between spaces. */
+function blockMeanings(hands: Hands, tally: RowTally): number[] {
+  const boxes = meshBoxes(tally).map((n) => n - spaceCount(tally));
+  return boxes.length > 0 ? [...boxes, ...runsOfStitches(hands)] : [];
+}
+
+/** How many runs of stitches the row at hand has, parted by chains. */
+function runsOfStitches({ nodes, rowFrom, bench }: Hands): number[] {
+  let runs = 0;
+  let isIn = false;
+  for (let id = rowFrom; id < nodes.n; id++) {
+    const kind = bench.kinds.kinds[nodes.kind[id] ?? 0];
+    if (kind?.counted && !isIn) runs++;
+    isIn = kind?.counted ?? false;
+  }
+  return [runs];
+}
+
 function groupMeanings(tally: RowTally, stated: StatedCount): number[] {
   const word = stated.word.toLowerCase();
   const named = tally.groups.get(word);
@@ -209,12 +227,16 @@ export function compare(
     if (value === null || stated.partial || !TOTALS.has(stated.unit)) continue;
     // "(2 sps, 8 blocks)": beside spaces, boxes are the filled ones.
     const blocks = stated.unit === 'box' && row.counts.some((other) => other.unit === 'space');
-    if (blocks && tally.boxes === 0) continue;
-    const may = meanings(hands, tally, stated, row.shape);
+    const may =
+      blocks && tally.boxes === 0
+        ? blockMeanings(hands, tally)
+        : meanings(hands, tally, stated, row.shape);
     if (may.length === 0) continue;
     compared++;
     if (apart && stated.unit === 'stem' && may[0] !== undefined) may.push(may[0] - 1);
-    if (may.includes(value) || excused(stated, value, may[0] ?? 0)) continue;
+    const isSame =
+      may.includes(value) && !namesSizeTwice(hands, tally, { stated, counts: row.counts });
+    if (isSame || excused(stated, value, may[0] ?? 0)) continue;
     differs = true;
     fact(hands, {
       kind: 'count',
@@ -239,6 +261,19 @@ function chainToldApart(
   const length = first?.n ? numberFor(hands, first.n) : null;
   const chains = row.counts.find((count) => count.unit === 'chain' && !count.chains);
   return chains && length !== null && numberFor(hands, chains.n) === length ? chains : null;
+}
+
+/** "(12 ch-1 sps, 12 ch-1 sps)" of a row that has spaces of another length, which nothing names. */
+function namesSizeTwice(
+  hands: Hands,
+  tally: RowTally,
+  { stated, counts }: { stated: StatedCount; counts: readonly StatedCount[] },
+): boolean {
+  if (stated.unit !== 'space') return false;
+  const sizeOf = (count: StatedCount): number | null => numberFor(hands, count.chains);
+  const named = counts.filter((count) => count.unit === 'space').map(sizeOf);
+  const twice = named.filter((size) => size !== null && size === sizeOf(stated)).length > 1;
+  return twice && tally.spaces.some(({ chains }) => !named.includes(chains));
 }
 
 /** "(27, not counting the ch)": the words themselves explain one stitch of difference. */

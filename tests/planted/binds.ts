@@ -84,7 +84,7 @@ export function whyFree(number: WrittenNumber): Free {
   }
   if (isNeverWorked(number)) return 'work that this size goes over no times';
   const first = path[0];
-  if (first?.key === 'counts') return freeCount(first.value as unknown as StatedCount);
+  if (first?.key === 'counts') return freeCount(number, first.value as unknown as StatedCount);
   const step = path.findLast(({ key }) => key === 'steps');
   if (!step) return 'no word that is worked';
   const held = heldIn(placed);
@@ -108,8 +108,10 @@ function isNeverWorked({ path, value }: WrittenNumber): boolean {
   });
 }
 
-const freeCount = (count: StatedCount): Free =>
-  count.partial || count.unit === 'decrease' ? 'a number that is no total of the row' : null;
+function freeCount({ path }: WrittenNumber, count: StatedCount): Free {
+  if (count.partial || count.unit === 'decrease') return 'a number that is no total of the row';
+  return path.length < 2 ? 'words beside a count' : null;
+}
 
 /** "3rd ch of beg ch-4": the 4 must be the chain that was made, the 3 tells how it is read. */
 function freeJoin({ path, value }: WrittenNumber): Free {
@@ -121,9 +123,13 @@ function freeJoin({ path, value }: WrittenNumber): Free {
   return 'the chain of a start chain that a join goes to: custom differs';
 }
 
+/** "In same ch as first 2 sc". */
+const NAMES_MADE = 'the name of stitches made before';
+
 function freeWork(number: WrittenNumber, step: Node, held: Held): Free {
   const { stitch, place } = step.value as unknown as WorkStep;
   const last = number.path.at(-1);
+  if (number.path.some(({ key }) => key === 'of') && last?.key === 'n') return NAMES_MADE;
   if (stitch.stem === 'ss') return 'slip stitches, which are not counted';
   if (last?.kind === 'place') {
     const { nth, fromHook } = last.value as unknown as Place;
@@ -149,12 +155,19 @@ function freeChain({ placed, path, value }: WrittenNumber, held: Held): Free {
           (kind === 'start-chain') === isStart && chains?.values.includes(value) === true,
       ),
     );
-  if (path.length === 2 && isFirstMade(steps, path[0]) && !isIdle(steps)) {
-    const named = isNamed([...placesIn(steps), ...upon], true);
+  const isStart = path.length === 2 && !isIdle(steps) && startsRow(steps, path[0]);
+  if (isStart) {
+    const joins = steps.filter(({ kind }) => kind === 'join');
+    // At the row's end it belongs to the next row, and is named in none that is asked here.
+    const isOwn = steps.at(-1) !== path[0]?.value && isFirstMade(steps, path[0]);
+    const named = isOwn && (isNamed(placesIn(joins), true) || isNamed(upon, true));
     return named ? null : 'a start chain, whose height custom decides';
   }
   if (held.chains || isNamed(upon, false)) return null;
   if (counts.some(({ chains }) => chains?.values.includes(value))) return null;
+  if (isIdle(steps) && worksBoxes(placed.after)) {
+    return 'the foundation of boxes, for which two ways are in print';
+  }
   if (isIdle(steps)) {
     return steps.some(({ kind }) => kind === 'join') ? 'a ring, which takes any number' : null;
   }
@@ -174,10 +187,44 @@ function isFirstMade(steps: readonly Step[], node: Node | undefined): boolean {
   return first !== undefined && first === (node?.value as unknown as Step);
 }
 
+const worksBoxes = (steps: readonly Step[]): boolean =>
+  steps.some(({ kind }) => kind === 'boxes' || kind === 'chart');
+
+/** The first chain of a row, behind the ring at most; or the last, "ch 1, turn". */
+function startsRow(steps: readonly Step[], node: Node | undefined): boolean {
+  const at = steps.indexOf(node?.value as unknown as Step);
+  const isWork = ({ kind }: Step): boolean => ['work', 'group', 'repeat', 'boxes'].includes(kind);
+  const before = steps.slice(0, at);
+  const behind = steps.slice(at + 1);
+  return (
+    (!before.some(isWork) && (isFirstMade(steps, node) || before.some((s) => s.kind === 'join'))) ||
+    (!behind.some(isWork) && behind.every(({ kind }) => kind === 'turn' || kind === 'remark'))
+  );
+}
+
 /** All places named in these words, at any depth. */
 function placesIn(value: unknown): Place[] {
   if (Array.isArray(value)) return value.flatMap(placesIn);
   if (typeof value !== 'object' || value === null) return [];
   const inner = Object.values(value).flatMap(placesIn);
   return 'pick' in value && 'nouns' in value ? [value as Place, ...inner] : inner;
+}
+
+/** Why the words say the same, or nothing false, with the other number. */
+export function whyTrue({ path, placed, value }: WrittenNumber, other: number): Free {
+  const step = path.findLast(({ key }) => key === 'steps');
+  if (step?.kind === 'work' && path.at(-2) === step && path.at(-1)?.key === 'n') {
+    const { place } = step.value as unknown as WorkStep;
+    const n = place?.each === false ? place.n?.values[0] : null;
+    if (value === 1 && n === other)
+      return '"2 dc in next 2 sts" says the same as "dc in next 2 sts"';
+  }
+  if (path[0]?.key !== 'counts' || path.at(-1)?.key !== 'chains') return null;
+  const count = path[0].value as unknown as StatedCount;
+  const { counts } = placed.instruction;
+  if (counts.some(({ chains }) => chains?.values.includes(other))) return null;
+  const isTrue = placed.rows.every(({ tally }) =>
+    tally.spaces.some(({ chains, n }) => chains === other && n === count.n.values[0]),
+  );
+  return isTrue ? 'the row has as many spaces of that length too' : null;
 }

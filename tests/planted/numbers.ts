@@ -66,10 +66,18 @@ export function placedRows({ fabric, manuscript }: Compiled): Placed[] {
 
 function wordsOf(all: readonly PlacedInstruction[], rows: readonly Row[]): Step[] {
   const own = all.filter(({ from }) => rows.some((row) => row.from === from));
-  const again = own.some(({ instruction }) =>
-    instruction.steps.some((s) => s.kind === 'rows-again'),
-  );
-  return (again ? all : own).flatMap(({ instruction }) => instruction.steps);
+  return own.flatMap((placed) => {
+    const { steps } = placed.instruction;
+    const again = steps.flatMap((step) => (step.kind === 'rows-again' ? [step] : []));
+    const named = again.flatMap(({ rows: numbers, lastN }) => {
+      const before = all.slice(0, all.indexOf(placed));
+      if (numbers.length === 0) return before.slice(-(lastN ?? 1));
+      return before.filter(({ instruction: { label } }) =>
+        label?.numbers.some((n) => numbers.includes(n)),
+      );
+    });
+    return [...steps, ...named.flatMap(({ instruction }) => instruction.steps)];
+  });
 }
 
 function put<T>(map: Map<number, T[]>, at: number, one: T): void {

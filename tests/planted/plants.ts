@@ -1,7 +1,7 @@
 /** One change at a time to a sound piece, each in a proven row or in the foundation of one. */
 import type { Compiled } from '../../src/index.ts';
 import type { Step, WorkStep } from '../../src/notation/index.ts';
-import { countsStitches, type Free, whyFree } from './binds.ts';
+import { countsStitches, type Free, whyFree, whyTrue } from './binds.ts';
 import { numbersIn, type Placed, placedRows } from './numbers.ts';
 
 export type PlantKind = 'number' | 'count' | 'stitch word' | 'dropped inc';
@@ -45,7 +45,7 @@ function otherNumbers(text: string, placed: Placed): Plant[] {
       .map((other) => ({
         kind,
         role,
-        free,
+        free: free ?? whyTrue(number, other),
         placed,
         from,
         to: to + suffix.length,

@@ -237,7 +237,7 @@ function noteRemainder(
   const left = remaining(hands);
   if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
   // "*Sk 1, dc in next, ch 2; rep from * around": what is skipped before the join is left for it.
-  if (passes.tail && hands.edge.ring && isSkippedInPass(hands, step, left)) {
+  if (passes.tail && hands.edge.ring && !endsWithSkip(step) && isSkippedInPass(hands, step, left)) {
     hands.leave = true;
     return;
   }
@@ -251,6 +251,13 @@ function noteRemainder(
     ...spanAt(hands, step),
   });
   hands.leave = true;
+}
+
+/** "*Sc in next sc, ch 8, sk next 6 sc": the last pass has said what its chain spans. */
+function endsWithSkip({ steps }: RepeatStep): boolean {
+  const chain = steps.findLastIndex(({ kind }) => kind === 'chain');
+  const skip = steps.findLastIndex(({ kind }) => kind === 'skip');
+  return skip > chain && !steps.slice(skip).some((inner) => inner.kind === 'work');
 }
 
 /** Is it what one skip of a pass takes, or all of them? */

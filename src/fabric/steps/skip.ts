@@ -38,25 +38,38 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     if (place.pick === 'last') openLast(hands, place, n);
     const gaps = gapsOf(hands, place, step);
     const generic = noun.kind === 'stitch' || noun.kind === 'join';
+    const { pos, inner } = hands;
     for (let i = 0; i < n; i++) {
       if (noun.skipped && place.row !== null) takePlace(hands, place, step);
       else if (generic) takeStitch(hands, gaps);
       else if (hasNext(hands, place, gaps)) skipNamed(hands, { ...place, n: null }, step);
       else takeStitch(hands, 'passed');
     }
+    notePartSkip(hands, { pos, inner }, step);
   }
   // "Same" is where the hook worked last, not what it skipped.
   hands.skippedHere = hands.last;
   hands.last = last;
   hands.first = first;
+  hands.skipped = { to: hands.pos, nodes: hands.nodes.n };
 }
 
-/** "Sk next ch-2 sp": the space that comes next, with no stitch before it. */
+/** "Sk next ch-2 sp", "sk next ch": what comes next, with no stitch before it. */
 function skipNamed(hands: Hands, place: Place, step: SkipStep): void {
   const noun = nounOf(place);
-  if (noun.kind === 'space' && hands.edge.spaces > 0) {
+  const isGap = noun.kind === 'space' || noun.kind === 'chain';
+  if (isGap && hands.edge.kind === 'row' && hands.edge.spaces > 0) {
     const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
     if (entry >= 0) noteStray(hands, entry, spanAt(hands, step));
   }
   takeNext(hands, place, step);
+}
+
+/** Did a number of chains end within a space that it began? */
+function notePartSkip(hands: Hands, from: { pos: number; inner: number }, step: SkipStep): void {
+  const { pos, inner } = hands;
+  const n = numberFor(hands, step.place.n);
+  const isPart = nounOf(step.place).kind === 'chain' && from.pos === pos && from.inner === 0;
+  if (!isPart || inner === 0 || inner !== n) return;
+  hands.partSkip = { entry: pos, n, at: spanAt(hands, step) };
 }

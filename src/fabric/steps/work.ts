@@ -295,7 +295,7 @@ function workEach(
       takePlace(hands, next, step);
       if (!hasNext(hands, next, gaps)) break;
     }
-    const simple = next === null || (nounOf(next).kind === 'stitch' && next.post === null);
+    const simple = next === null || isAnyStitch(next);
     const target = simple ? takeStitch(hands, gaps) : takeBelow(hands, next, step, null);
     stitches(hands, step, target, inEach);
     // A place that is not there is told once; it would not be there the next time either.
@@ -303,6 +303,10 @@ function workEach(
   }
   hands.limit = Math.max(hands.limit, limit);
 }
+
+/** "Each st": by no name that would have to be looked at. */
+const isAnyStitch = (place: Place): boolean =>
+  nounOf(place).kind === 'stitch' && place.nouns.length <= 1 && place.post === null;
 
 /** How many places there are is not known: as many as are stated, if anything is stated. */
 function workUnknown(hands: Hands, step: WorkStep, inEach: number, place: Place | null): void {

@@ -18,6 +18,7 @@ import { openDoubts } from './open-doubts.ts';
 import { emptyRows } from './row-empty.ts';
 import { sizeNames } from './size-names.ts';
 import { sizeLists } from './sizes-lengths.ts';
+import { skippedChainsDiffer } from './skipped-chains.ts';
 import { specialStitches } from './specials.ts';
 import { stars } from './stars.ts';
 import { foreignTerms } from './terms.ts';
@@ -29,6 +30,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   sizeNames,
   foreignTerms,
   openDoubts,
+  skippedChainsDiffer,
   stars,
   brackets,
   colours,

@@ -4,7 +4,7 @@ import { COUNTED, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
 import { checkSize, isCornerStitch, startChainLimit } from './next.ts';
 import { nounOf } from './noun.ts';
-import { type Gaps, nextSpace, seek } from './take.ts';
+import { centreSpace, type Gaps, nextSpace, seek } from './take.ts';
 
 /** Entry at which "to last 3 sts", "to next corner" stops; the edge's end for "around", "across". */
 export function limitOf(hands: Hands, until: Until | null): number {
@@ -25,6 +25,8 @@ export function limitOf(hands: Hands, until: Until | null): number {
     return hands.limit;
   }
   if (noun.kind === 'start-chain') return startChainLimit(hands);
+  const centre = until.place.pick === 'centre' ? centreSpace(hands) : -1;
+  if (noun.kind === 'space' && centre >= 0) return centre;
   const entry =
     noun.kind === 'space' || (noun.kind === 'corner' && edge.spaces > 0)
       ? nextSpace(hands, numberFor(hands, noun.chains), noun.kind === 'corner' || noun.corner)

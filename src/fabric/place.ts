@@ -8,6 +8,7 @@ import { ask } from './readings.ts';
 import { skippedEdge } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
 import {
+  centreSpace,
   isSpace,
   lack,
   middleOf,
@@ -213,16 +214,9 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   return target;
 }
 
-/** "In centre ch-2 sp": of as many spaces on each side the one between them. */
 function takeCentreSpace(hands: Hands, of: Place, at: { from: number; to: number }): Target {
-  const { edge, pos, limit } = hands;
-  const spaces: number[] = [];
-  for (let i = 0; i < edge.n; i++) if (edge.type[i] === SPACE) spaces.push(i);
-  const middle = spaces[spaces.length >> 1] ?? -1;
-  const isPlain = !edge.open && !edge.ring && spaces.length % 2 === 1;
-  return isPlain && middle >= pos && middle < limit
-    ? takeSpaceAt(hands, middle)
-    : takeNext(hands, of, at);
+  const middle = centreSpace(hands);
+  return middle < 0 ? takeNext(hands, of, at) : takeSpaceAt(hands, middle);
 }
 
 /** "Centre sc of next 3 sc": the stitches around the middle one are passed. */

@@ -249,6 +249,16 @@ export function nextSpace(hands: Hands, chains: number | null, corner: boolean):
   return seek(hands, (i) => isSpace(hands, i));
 }
 
+/** "Centre ch-2 sp" of a row: of as many spaces on each side the one between them; else -1. */
+export function centreSpace({ edge, pos, limit }: Hands): number {
+  if (edge.open || edge.ring || edge.spaces % 2 === 0) return -1;
+  let left = edge.spaces >> 1;
+  for (let i = 0; i < edge.n; i++) {
+    if (edge.type[i] === SPACE && left-- === 0) return i >= pos && i < limit ? i : -1;
+  }
+  return -1;
+}
+
 /** The next gap between groups (granny squares without chains): the entry behind the gap. */
 export function nextGroupGap(hands: Hands): number {
   const { edge, nodes } = hands;

@@ -13,6 +13,7 @@ import {
   isDigitCode,
   isLabelAlone,
   isPageNumber,
+  isRowWord,
   isRule,
   isSplitLabel,
 } from './line-shapes.ts';
@@ -35,6 +36,7 @@ import { titleWords } from './titles.ts';
 import {
   continues,
   goesOnSurely,
+  isHeldOpen,
   isLabelled,
   isSurelyProse,
   mayBeWork,
@@ -192,6 +194,7 @@ function take(scan: Scan, stretch: Stretch): void {
 
 /** Inside a row or a paragraph only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {
+  if (isHeldOpen(scan, at)) return 'likely';
   if (isNextInList(scan, at)) return 'label';
   const row = goesOnSurely(scan, at);
   if (!row && !isSurelyProse(scan)) return startsOf(scan, at);
@@ -221,6 +224,8 @@ const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   const waits = scan.open?.kind === 'instruction' && scan.open.bare;
   if (isSplitLabel(scan.text, at, at.next)) openSplitLabel(scan, at);
+  else if (waits && isRowWord(scan.text, scan.open?.from ?? 0, scan.open?.to ?? 0))
+    extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
   else if (waits) extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;

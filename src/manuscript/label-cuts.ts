@@ -55,8 +55,8 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
 
 const FOUNDATION = new RegExp(
   [
-    String.raw`[.!]\s{1,3}(?:(?:[Mm]ake|[Ww]ork|[Bb]egin with|[Ss]tart with|[Cc]ommence with) `,
-    String.raw`(?:an? )?)?[Cc](?:h|hain|H|HAIN)\b\.?(?: of)? \d{1,3}(?: (?:st(?:itche)?s|loosely))?\s*(?:\.|,? join)`,
+    String.raw`[.!…]\s{1,3}(?:(?:[Mm]ake|[Ww]ork|[Bb]egin with|[Ss]tart with|[Cc]ommence with) `,
+    String.raw`(?:an? )?)?[Cc](?:h|hain|H|HAIN)\b\.?(?: of)? \d{1,3}(?: (?:st(?:itche)?s|loosely))?\s*(?:\.|,? join|\()`,
   ].join(''),
   'g',
 );
@@ -64,11 +64,16 @@ const FOUNDATION = new RegExp(
 /** A section run on behind the work: "… fasten off. ABBREVIATIONS: ch = chain". */
 const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/gi;
 
+/** "2. Ch 12, join": the number of the step belongs to the chain. */
+const isBehindNumber = (text: string, at: number): boolean =>
+  /(?:^|[\r\n])\s*\d{1,3}[.)]\s*$/.test(text.slice(Math.max(0, at - 12), at));
+
 function foundations(text: string, from: number, cuts: Cut[]): void {
   FOUNDATION.lastIndex = from;
   for (let found = FOUNDATION.exec(text); found; found = FOUNDATION.exec(text)) {
     const at = found.index + found[0].search(/[a-z]/i);
-    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: true });
+    if (lastInk(text, at, from) >= 0 && !isBehindNumber(text, at))
+      cuts.push({ at, bare: null, opens: true });
     FOUNDATION.lastIndex = found.index + 1;
   }
 }

@@ -9,12 +9,20 @@ const BULLETS = '-•·▪◦‣►–—✓☐□▢>|➢❖✿❀♥';
 /** Where the words of a line begin: behind list signs, quotation marks of mail and table bars. */
 export function afterBullet(text: string, from: number, to: number): number {
   let at = from;
-  while (at < to && isBullet(text, at, to)) {
+  while (at < to && (isBullet(text, at, to) || isPicture(text.charCodeAt(at)))) {
     at++;
     while (at < to && (text.charCodeAt(at) <= 32 || text.charCodeAt(at) === 0xa0)) at++;
   }
-  return at;
+  const step = (text.charCodeAt(at) | 32) === 115 ? STEP.exec(text.slice(at, at + 12)) : null;
+  return step && at + step[0].length < to ? at + step[0].length : at;
 }
+
+/** "Step 3: chain 12": the number of a step is none of a row. */
+const STEP = /^step \d{1,2}\s?[:.)–—-]\s*/i;
+
+/** Dingbats, halves of emoji, and the sign that makes one of a letter. */
+const isPicture = (code: number): boolean =>
+  (code >= 0x2600 && code <= 0x27bf) || (code >= 0xd83c && code <= 0xdfff) || code === 0xfe0f;
 
 /** A typed bullet: "o Rnd 3: …". */
 const O = 111;
@@ -50,14 +58,17 @@ const COUNT_LINE = new RegExp(
   `^${oneOf(String.raw`
     [([{][^()[\]{}]{0,6}\d[^()[\]{}]{0,60}[)\]}]
     | [=–—-]\s?\d[^.]{0,40}
-    | \d{1,4}\s(?:sts?|stitches|[sdh]{1,2}c|tr)\b\.?
+    | \d{1,4}\s?[([][\d,;:/\s-]{2,40}(?:sts?|[a-z]{2,3})?[)\]](?:\s(?:sts?|[a-z]{2,3}))?
+    | (?:you\s(?:should\s)?(?:now\s)?have\s)?\d{1,4}\s(?:sts?|stitches|[sdh]{1,2}c|tr)\b\.?
   `)}[.\\s]*$`,
   'i',
 );
 
-/** Only lines that begin with a sign or a figure are held against the pattern. */
+/** Only lines that begin with a sign, a figure or "you" are held against the pattern. */
 export const isCountLine = (text: string, from: number, to: number): boolean =>
-  to - from <= 80 && !isLetterCode(text.charCodeAt(from)) && COUNT_LINE.test(text.slice(from, to));
+  to - from <= 80 &&
+  (!isLetterCode(text.charCodeAt(from)) || (text.charCodeAt(from) | 32) === 121) &&
+  COUNT_LINE.test(text.slice(from, to));
 
 /** A rule, or the underline of a heading: three or more of one sign. */
 export function isRule(text: string, from: number, to: number): boolean {
@@ -87,9 +98,13 @@ const LABEL_LINE = new RegExp(
 export const isLabelAlone = (text: string, from: number, to: number): boolean =>
   to - from <= 60 && LABEL_LINE.test(text.slice(from, to));
 
+/** A row word and nothing else. */
+export const isRowWord = (text: string, from: number, to: number): boolean =>
+  to - from <= 6 && /^(?:rows?|rounds?|rnds?|rds?)$/i.test(text.slice(from, to));
+
 /** "Round" with its number on the line below, as narrow columns break it. */
 export function isSplitLabel(text: string, { from, to }: Span, next: number): boolean {
-  if (to - from > 6 || !/^(?:rows?|rounds?|rnds?|rds?)$/i.test(text.slice(from, to))) return false;
+  if (!isRowWord(text, from, to)) return false;
   return /^\s*\d{1,3}(?:\s*[:.)–—-]|\s+\S)/.test(text.slice(next, next + 16));
 }
 
@@ -98,9 +113,15 @@ const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/
 const COUNT_SENTENCE =
   /[.:]\s+\d{1,3}(?:\s?[([][\d,;:\s-]{1,24}[)\]])?\s?(?:sts?|stitches|[a-z]{0,2}[dst][cr])[.\s]*$/i;
 
+/** Behind the last line's end and its list sign: "- 2 sc in last st" is no count. */
+function lastLine(words: string): string {
+  const line = words.lastIndexOf('\n');
+  return line < 0 ? words : words.slice(line + 1).replace(/^\s*[-–—]\s/, '');
+}
+
 /** Whether the work so far ends with a stated count: what follows a count begins anew. */
 export function endsWithCount(text: string, from: number, to: number): boolean {
-  const end = text.slice(Math.max(from, to - 50), to);
+  const end = lastLine(text.slice(Math.max(from, to - 50), to));
   return COUNT_IN_BRACKETS.test(end) || COUNT_SENTENCE.test(end);
 }
 

@@ -71,6 +71,19 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
   return isTail(text, from) && !endsWithCount(text, open.from, open.to);
 }
 
+/**
+ * "… 52 (68," above "84) sts", "Repeat" above "rows 1 & 2": what looks like a label closes the
+ * clause of the line above.
+ */
+export function isHeldOpen({ text, open, afterBlank }: Scan, { from }: Span): boolean {
+  if (open?.kind !== 'instruction' || afterBlank || open.bare) return false;
+  const end = text.slice(Math.max(open.from, open.to - 40), open.to);
+  if (REFERRING.test(end)) return true;
+  return /^\d{1,4}[)\]]/.test(text.slice(from, from + 5)) && /[([][^)\]]*[,;-]$/.test(end);
+}
+
+const REFERRING = /[\s.,](?:rep|repeat|rpt|as|like|of)$/i;
+
 /** "… hdc in first ch, join to": no row ends with such a word. */
 const dangles = (text: string, to: number): boolean =>
   DANGLING.test(text.slice(Math.max(0, to - 9), to));
@@ -207,7 +220,10 @@ export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boole
   }
   // A list of materials may run on without a blank line; a foundation chain is no material.
   const chain =
-    section === 'materials' && /^(?:ch|chain) \d{1,3}\b/i.test(text.slice(from, from + 12));
+    section === 'materials'
+      ? /^(?:ch|chain) \d{1,3}\b/i.test(text.slice(from, from + 12))
+      : to - from < 24 &&
+        /^(?:ch|chain) \d{2,3}(?: sts?| loosely)?[.,;]?$/i.test(text.slice(from, to));
   const leaves = options.titles === 'lines' && (scan.afterBlank || chain);
   return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;
 }

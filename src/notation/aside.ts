@@ -12,7 +12,8 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if (ASIDE_WORDS.has(word)) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
   if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
-  if ((last === W.row || last === W.round) && close - start < 6) return true;
+  if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
+    return true;
   if (isShorthand(r, start, close)) return true;
   let works = false;
   for (let i = start + 1; i < close && !works; i++) {
@@ -35,6 +36,15 @@ export function isAside(r: Reader, start: number, close: number): boolean {
       sense === W.repeat;
   }
   return !works;
+}
+
+/** "(increase happens on the odd rounds)": words alone, no number, sign or chain among them. */
+function isPlainTalk(r: Reader, start: number, close: number): boolean {
+  if (close - start > 12) return false;
+  for (let i = start + 1; i < close; i++) {
+    if (r.kind[i] !== T.word || r.word[i] === W.ch || r.word[i] === W.each) return false;
+  }
+  return true;
 }
 
 /** "(3xSC, 1x2SC)": letters that say again what the words before have said. */

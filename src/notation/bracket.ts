@@ -65,7 +65,7 @@ export function readBracket(r: Reader, run: Run): void {
 
 /** "1 sc, inc (x6)": the number of the sentence at its end, of the last step elsewhere. */
 function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
-  if (!b.closed || b.close - b.start > 4 || run.out.length === 0) return false;
+  if (!b.closed || b.close - b.start > 14 || run.out.length === 0) return false;
   r.at = b.start + 1;
   const times = readTimes(r, false);
   if (times?.kind !== 'times' || r.at !== b.close) {

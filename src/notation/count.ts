@@ -173,7 +173,7 @@ function groupOf(r: Reader): void {
 const isPlainGroup = (r: Reader): boolean =>
   kindAt(r) === T.word &&
   r.value[r.at] === 0 &&
-  kindAt(r, 1) === T.close &&
+  (kindAt(r, 1) === T.close || isWord(r, W.between, 1)) &&
   /s$/i.test(spelled(r, r.at));
 
 const UNITS: Readonly<Record<string, CountUnit>> = {

@@ -45,6 +45,25 @@ function numberInSentence(r: Reader): boolean {
   return false;
 }
 
+/** "32 rows of sc", "7 more rnds of 30 sc": so many rows of one stitch; `null`: none of the kind. */
+export function readRowsOf(r: Reader): EvenStep | null {
+  const start = r.at;
+  eatWord(r, W.work);
+  const n = readNumbers(r);
+  eatWord(r, W.more);
+  const rows = n !== null && (eatWord(r, W.row) || eatWord(r, W.round));
+  if (rows && eatWord(r, W.of)) {
+    readNumbers(r);
+    const stitch = readStitch(r);
+    if (stitch) {
+      onStitches(r);
+      return { kind: 'even', stitch, rows: n, measure: null, from: fromOf(r, start), to: toOf(r) };
+    }
+  }
+  r.at = start;
+  return null;
+}
+
 /** `undefined`: nothing of the kind here. */
 function opening(r: Reader): StitchTerm | null | undefined {
   let verbs = 0;

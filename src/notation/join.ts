@@ -56,7 +56,8 @@ export function readJoin(r: Reader): JoinStep | null {
 function joinedThing(r: Reader): void {
   const start = r.at;
   eatThe(r);
-  if (!eatWord(r, W.last) || !readNoun(r) || !isWord(r, W.with)) r.at = start;
+  const made = eatWord(r, W.last) && readNoun(r);
+  if (!made || (!isWord(r, W.with) && !isWord(r, W.to))) r.at = start;
 }
 
 const isJoinWord = (r: Reader, ahead: number): boolean => {

@@ -53,8 +53,7 @@ export function readMeasure(r: Reader): Measure | null {
     if (open && (isWord(r, W.ending) || isWord(r, W.end))) return { mm: null, since: null };
     const kind = kindAt(r);
     if (kind === T.open && passAside(r)) continue;
-    if (kind === T.number && lengthsBySize(r, open || r.at === start + 1))
-      return { mm: null, since: null };
+    if (kind === T.number && lengthsBySize(r, open, start)) return { mm: null, since: null };
     if (kind === T.number || kind === T.dash) {
       const mm = kind === T.number ? readLength(r) : null;
       if (mm !== null) {
@@ -88,12 +87,14 @@ function passAside(r: Reader): boolean {
 
 /**
  * "13 (14-15-16)" [33 (35.5-38-40.5) cm]": a length for each size, in one unit or two. An inch mark
- * behind a bracket is no token; `isMeasured`: the words before tell that lengths follow.
+ * behind a bracket is no token; `isMeasured`: the words before tell that lengths follow. Else the list
+ * stands right behind the word at token `from`, and has a unit.
  */
-function lengthsBySize(r: Reader, isMeasured: boolean): boolean {
+function lengthsBySize(r: Reader, isMeasured: boolean, from: number): boolean {
   const start = r.at++;
   const found: (number | null)[] = [];
-  if (isMeasured && kindAt(r) === T.open && sizeList(r, found) && !countsBehind(r)) {
+  const listed = kindAt(r) === T.open && sizeList(r, found) && !countsBehind(r);
+  if (listed && (isMeasured || (start === from + 1 && unitFactor(r) > 0))) {
     if (unitFactor(r) > 0) r.at++;
     const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
     if (close > 0 && kindAt(r, 1) === T.number) r.at = close + 1;

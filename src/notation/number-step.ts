@@ -5,7 +5,7 @@ import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import { countItem, isPlainCount } from './count.ts';
 import { mayBeStitch } from './dictionary.ts';
-import { readEven } from './even.ts';
+import { readEven, readRowsOf } from './even.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import { fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
@@ -32,6 +32,8 @@ export function numberStep(r: Reader, run: Run): void {
       return;
   }
   if (multipliedBracket(r, run)) return;
+  const rows = sense === W.row || sense === W.round || sense === W.more ? readRowsOf(r) : null;
+  if (rows) return putStep(r, run, rows);
   if (barePlainCount(r, run)) return;
   if (startsChain(r)) return putStep(r, run, readChain(r));
   const boxes =

@@ -4,7 +4,18 @@
  * a number and a count.
  */
 
-import { fromOf, isGlued, isWord, kindAt, type Reader, spelled, toOf, valueAt } from './reader.ts';
+import { formOf } from './dictionary.ts';
+import {
+  fromOf,
+  isGlued,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Numbers } from './tree.ts';
@@ -105,6 +116,8 @@ export function sizeList(r: Reader, into: Values): boolean {
       expected = true;
     } else break;
   }
+  // "84 (90, 96, 102 sc)": the unit stands inside.
+  if (r.at === close - 1 && found.length > 1 && kindAt(r) === T.word && isUnit(r)) r.at = close;
   if (r.at < close || expected || found.length === 0) {
     r.at = start;
     return false;
@@ -113,6 +126,9 @@ export function sizeList(r: Reader, into: Values): boolean {
   into.push(...found);
   return true;
 }
+
+const isUnit = (r: Reader): boolean =>
+  isWord(r, W.st) || isWord(r, W.ch) || formOf(wordAt(r)) !== null;
 
 /** "20-24-24" and "22, 26, 30 sts": only when the list has as many numbers as there are sizes. */
 function plainSizes(r: Reader, start: number): Values | null {

@@ -148,6 +148,12 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     return null;
   }
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
+  // "work into back loops of each st for this rnd only"
+  const each = isWord(r, W.each) && isWord(r, W.st, 1);
+  if (each && (isWord(r, W.for, 2) || kindAt(r, 2) === T.close)) r.at += 2;
+  if (isWord(r, W.for) && isWord(r, W.these, 1) && isWord(r, W.round, 2)) {
+    r.at += isWord(r, W.only, 3) ? 4 : 3;
+  }
   return { kind: 'loop', loop, from: fromOf(r, start), to: toOf(r) };
 }
 

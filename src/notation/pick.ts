@@ -189,6 +189,8 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
   // "each in next 8": a slip for "each of next 8".
   const slip = isWord(r, W.in) && (isWord(r, W.next, 1) || kindAt(r, 1) === T.number);
   if (eatWord(r, W.of) || (slip && eatWord(r, W.in))) eatThe(r);
+  // "each of the other ch-1 spaces"
+  if (isWord(r, W.other) && isWord(r, W.of, -2)) r.at++;
   if (/its|these/i.test(shortWord(r))) r.at++;
   const sense = wordAt(r);
   const previous = sense === W.previous && kindAt(r, 1) === T.number;

@@ -65,7 +65,9 @@ function isPreposition(r: Reader, ahead: number): boolean {
     sense === W.round ||
     sense === W.through ||
     sense === W.across ||
-    sense === W.at
+    sense === W.at ||
+    // "sc up next 4 sc", "sc down next 4 sc"
+    ((sense === W.up || sense === W.along) && isWord(r, W.next, ahead + 1))
   );
 }
 
@@ -121,7 +123,7 @@ function takeLoop(r: Reader, draft: PlaceDraft): boolean {
 /** "in side of each dc", "in the end of each row": the row's end, named by its stitch. */
 function sideOf(r: Reader): boolean {
   if ((!isWord(r, W.side) && !isWord(r, W.end)) || !isWord(r, W.of, 1)) return false;
-  if (isWord(r, W.row, 2) || isWord(r, W.round, 2)) return false;
+  if (isWord(r, W.row, 2) || isWord(r, W.round, 2) || isWord(r, W.row, 3)) return false;
   if (isWord(r, W.end) && !isWord(r, W.each, 2) && !isWord(r, W.every, 2) && !isWord(r, W.next, 2))
     return false;
   r.at += 2;
@@ -274,6 +276,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
       return belowSkipped(r, draft);
     }
   }
+  if (sense === W.remaining && isWord(r, W.unworked, 1)) return leftUnworked(r, draft);
   if (belowAfter(r, draft)) return;
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
@@ -281,6 +284,16 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "in the 4 sts left unworked from round 6" */
+function leftUnworked(r: Reader, draft: PlaceDraft): void {
+  r.at += 2;
+  draft.nouns = draft.nouns.map((noun) => ({ ...noun, skipped: true }));
+  const row = isWord(r, W.row, 1) || isWord(r, W.round, 1);
+  if ((isWord(r, W.from) || isWord(r, W.of) || isWord(r, W.in)) && row) {
+    r.at += kindAt(r, 2) === T.number ? 3 : 2;
+  }
 }
 
 /** "in st below next st" */
@@ -401,13 +414,15 @@ function rowOf(r: Reader, draft: PlaceDraft): boolean {
 /** "in sp between next 2 dc", "in each sp between sts": a gap, not a space of chains. */
 function betweenAfter(r: Reader, draft: PlaceDraft): void {
   const [noun] = draft.nouns;
-  if (!noun || (noun.kind !== 'space' && noun.kind !== 'stitch')) return;
+  if (!noun || (noun.kind !== 'space' && noun.kind !== 'stitch' && noun.kind !== 'stem')) return;
   const start = r.at++;
   const gap = readBetween(r, placeDraft(r, start));
   if (!gap) {
     r.at = start;
     return;
   }
+  // "in sc between next 2 sps": the stitch itself, told by what stands beside it.
+  if (noun.kind === 'stem') return;
   if (draft.pick === 'this') draft.pick = gap.pick;
   draft.nouns = gap.nouns;
 }

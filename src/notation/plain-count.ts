@@ -31,6 +31,20 @@ export const isMaking = (step: Step): boolean =>
   step.kind === 'join' ||
   step.kind === 'turn';
 
+/** "<10>", "<10 petals total>": a count between the signs of less and more. */
+export function angleCount(r: Reader, run: Run): boolean {
+  if (kindAt(r, 1) !== T.number || spelled(r, r.at) !== '<') return false;
+  const start = r.at;
+  let close = start + 2;
+  while (close < start + 8 && r.kind[close] === T.word) close++;
+  if (r.kind[close] !== T.other || spelled(r, close) !== '>') return false;
+  r.at = start + 1;
+  const counts = readCounts(r, close);
+  if (counts) for (const count of counts) r.counts.push({ count, from: run.out.length });
+  r.at = counts ? close + 1 : start;
+  return counts !== null;
+}
+
 /** Stitches, not only chains and turns: "Ch 1. 9 hdc." tells of work, not of a count. */
 const isWorked = (step: Step): boolean =>
   isMaking(step) && step.kind !== 'chain' && step.kind !== 'turn' && step.kind !== 'join';
@@ -101,7 +115,8 @@ export function barePlainCount(r: Reader, run: Run): boolean {
     if (!clauseEnds(r, 3) || !/^crochets?$/.test(spelled(r, r.at + 2))) return false;
   }
   if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
-  const fresh = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
+  const listed = kindAt(r, 1) === T.open && onNewLine(r, r.at);
+  const fresh = listed || (run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma);
   const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));
   const unit = isPlainCount(r) || inAll;
   if (!fresh && !unit) return false;
@@ -120,7 +135,7 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   const leadsOn = item?.unit === 'chain' && close === T.comma;
   r.at = start;
   if (!item || !ends || leadsOn) return false;
-  if (!unit && (item.unit === null || !atLast(r))) return false;
+  if (!unit && !listed && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }
 

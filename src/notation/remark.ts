@@ -87,8 +87,32 @@ export function remarkClause(r: Reader, run: Run): void {
   )
     skipToken(r);
   if (r.at === start) r.at++;
-  putWords(r, run, start, 'remark');
+  putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
 }
+
+/** "We crochet 5 dc out of the first sc": work, told in words that are not understood. */
+function tellsWork(r: Reader, start: number): boolean {
+  if (!/^(we|you|i|to|now|so)$/.test(spelled(r, start))) return false;
+  let stitches = false;
+  for (let i = start; i < r.at; i++) {
+    const sense = r.word[i] ?? 0;
+    if (TALLIES.has(sense)) return false;
+    stitches ||= r.kind[i] === T.number && mayBeStitch(r.word[i + 1] ?? 0) && i + 1 < r.at;
+  }
+  return stitches;
+}
+
+/** Words of sentences that count or measure what was made. */
+const TALLIES: ReadonlySet<SenseId> = new Set([
+  W.have,
+  W.count,
+  W.measures,
+  W.total,
+  W.is,
+  W.made,
+  W.remaining,
+  W.marker,
+]);
 
 /** "Using a 4 mm hook make 75 ch", "with main colour ch 40": the remark ends where the chain begins. */
 const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)|holding|taking)$/;

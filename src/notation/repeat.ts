@@ -156,9 +156,24 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
     if (later) return { times: later, mark };
     r.at = start;
   }
+  // "repeat in each ch sp": as often as there are.
+  const every = isWord(r, W.each, 1) || isWord(r, W.every, 1);
+  if (every && (isWord(r, W.in) || isWord(r, W.for) || isWord(r, W.on)) && eachOfThem(r)) {
+    return { times: toTheEnd(r), mark };
+  }
   // "repeat from * all ending with …"
   if (isWord(r, W.all) && (isWord(r, W.ending, 1) || isWord(r, W.end, 1))) r.at++;
   return { times: toTheEnd(r), mark };
+}
+
+/** "in each ch sp around", "for each side": up to what follows. */
+function eachOfThem(r: Reader): boolean {
+  const start = r.at;
+  while (kindAt(r) === T.word && !isWord(r, W.and) && !isWord(r, W.around) && r.at < start + 6)
+    r.at++;
+  if (isWord(r, W.around) || clauseEnds(r) || isWord(r, W.and)) return true;
+  r.at = start;
+  return false;
 }
 
 /** "14 times around": the way round says no more than the number. */

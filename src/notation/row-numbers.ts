@@ -20,16 +20,15 @@ export function readRowNumbers(r: Reader): number[] | null {
     r.at++;
   }
   const rows: number[] = [];
-  const kind = ordinal ? T.ordinal : T.number;
+  // "rows 1st to 4th rows"
+  const kind = ordinal || kindAt(r) === T.ordinal ? T.ordinal : T.number;
   if (isWord(r, W.no)) r.at++;
   if (kindAt(r) !== kind) return fail(r, start);
   rows.push(valueAt(r));
   r.at++;
   while (rows.length < LONGEST_RANGE && nextRow(r, rows, kind));
-  if (ordinal) {
-    if (!isRow(r)) return fail(r, start);
-    r.at++;
-  }
+  if (ordinal && !isRow(r)) return fail(r, start);
+  if (kind === T.ordinal && isRow(r)) r.at++;
   return rows;
 }
 

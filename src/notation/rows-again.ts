@@ -126,7 +126,7 @@ function lastRows(r: Reader, draft: Draft): boolean {
 /** Everything that may stand behind the rows. */
 function tail(r: Reader, draft: Draft): void {
   const start = r.at;
-  if (kindAt(r) === T.comma || kindAt(r) === T.semicolon) r.at++;
+  if (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.other) r.at++;
   if (isWord(r, W.alternate)) {
     r.at++;
     return;
@@ -210,6 +210,8 @@ function readMoreRows(r: Reader, draft: Draft): boolean {
   const start = r.at++;
   eatThe(r);
   if (isWord(r, W.next) || isWord(r, W.another) || isWord(r, W.a)) r.at++;
+  // "for a total of 16 rows"
+  if (isWord(r, W.total) && isWord(r, W.of, 1)) r.at += 2;
   const n: Numbers | null = readNumbers(r);
   eatWord(r, W.more);
   if (!n || !isRow(r)) return reset(r, start);

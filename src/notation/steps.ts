@@ -1,13 +1,13 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
-import { formOf, mayBeStitch, PROSE, phrasesOf } from './dictionary.ts';
+import { formOf, mayBeStitch, phrasesOf } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
 import { readPlaceAfterPreposition } from './place.ts';
-import { countOrSign } from './plain-count.ts';
+import { angleCount, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import { isWord, kindAt, type Reader, type RunEnd, spelled, wordAt } from './reader.ts';
 import { leftOver, opensRemark, remarkClause } from './remark.ts';
@@ -128,18 +128,25 @@ function endingEnds(r: Reader, run: Run): boolean {
 /** Words that only link clauses. */
 const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 
-/** "Place 2 dc in first sp", "put 3 sc in corner": the verb says no more than "work". */
-const putsStitches = (r: Reader): boolean =>
-  kindAt(r, 1) === T.number &&
-  mayBeStitch(wordAt(r, 2)) &&
-  (isWord(r, W.place) || /^(put|do)$/.test(spelled(r, r.at)));
+/** "Place 2 dc in first sp": the verb says no more than "work". */
+const putsStitches = (r: Reader): boolean => kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2));
+
+/** "(work) as follows": what is to be done stands behind. */
+function asFollows(r: Reader): boolean {
+  const k = isWord(r, W.work) || isWord(r, W.working) || isWord(r, W.continue) ? 1 : 0;
+  if (!isWord(r, W.as, k) || kindAt(r, k + 1) !== T.word) return false;
+  if (!/^follows?$/.test(spelled(r, r.at + k + 1))) return false;
+  r.at += k + 2;
+  return true;
+}
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
-  if ((sense === W.place || sense === PROSE) && putsStitches(r)) {
+  if (sense === W.place && putsStitches(r)) {
     r.at++;
     return;
   }
+  if (asFollows(r)) return;
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
   if (
     sense === W.work
@@ -222,8 +229,10 @@ function stepHere(r: Reader, run: Run): void {
     case T.semicolon:
     case T.slash:
     case T.plus:
-    case T.other:
       r.at++;
+      return;
+    case T.other:
+      if (!angleCount(r, run)) r.at++;
       return;
     case T.stop:
       r.at++;

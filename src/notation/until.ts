@@ -1,5 +1,5 @@
 /** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
-import { formOf, type SenseId } from './dictionary.ts';
+import { formOf, PROSE, type SenseId } from './dictionary.ts';
 import { readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -77,7 +77,7 @@ function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null 
   if (isWord(r, W.row) || isWord(r, W.round)) r.at++;
   else if (isSide(r) && !along) r.at++;
   else if (along && !clauseEnds(r)) return null;
-  else r.at = after;
+  else if (!aroundPiece(r)) r.at = after;
   const close = r.at;
   if (isWord(r, W.to) || isWord(r, W.up)) {
     const further = readUntil(r, place);
@@ -86,6 +86,34 @@ function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null 
   }
   return end(r, start);
 }
+
+/** "around the sole of the shoe", "around entire blanket": the piece by its name, to the clause's end. */
+function aroundPiece(r: Reader): boolean {
+  let k = 0;
+  let named = false;
+  for (; k < 6 && !clauseEnds(r, k) && kindAt(r, k) !== T.open; k++) {
+    if (kindAt(r, k) !== T.word) return false;
+    const sense = wordAt(r, k);
+    if (sense !== 0 && sense !== PROSE && !PIECE_WORDS.has(sense)) return false;
+    if (sense === PROSE && /^(and|but|working|with|using)$/.test(spelled(r, r.at + k)))
+      return false;
+    named ||= sense === 0 || sense === PROSE;
+  }
+  if (!named || k === 6) return false;
+  r.at += k;
+  return true;
+}
+
+const PIECE_WORDS: ReadonlySet<SenseId> = new Set([
+  W.the,
+  W.of,
+  W.all,
+  W.side,
+  W.part,
+  W.a,
+  W.top,
+  W.base,
+]);
 
 const isSide = (r: Reader): boolean => isWord(r, W.side) || isWord(r, W.base) || isWord(r, W.ring);
 

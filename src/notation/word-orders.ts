@@ -8,7 +8,7 @@ import { startsChain } from './chain.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, type SenseId, senseOfWord } from './dictionary.ts';
-import { isShaping, readEven } from './even.ts';
+import { isShaping, readEven, readRowsOf } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
@@ -98,6 +98,7 @@ opens((r, run) => goesOnShaping(r, run), W.continue);
 opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
 opens((r) => toTurn(r), W.to);
 opens((r) => measured(r), W.to);
+opens((r) => orLength(r), W.or);
 opens((r, run) => withSide(r, run), W.with);
 opens((r) => layers(r), W.through, W.working);
 opens((r) => (mayBeStitch(wordAt(r, 1)) ? null : readLoopOrder(r)), W.blo, W.flo, W.through);
@@ -150,6 +151,7 @@ opens(
 opens((r) => readLoopOrder(r), W.working, W.work);
 opens((r) => readChart(r), W.work, W.chart, W.continue, W.working, W.like, W.next);
 opens((r) => readNot(r), W.work);
+opens((r) => readRowsOf(r), W.work);
 const ROWS = [
   W.repeat,
   W.as,
@@ -432,6 +434,15 @@ function measured(r: Reader): Step | null {
   return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
 }
 
+/** "for 3 rounds or up to desired length": the maker may choose. */
+function orLength(r: Reader): Step | null {
+  const start = r.at++;
+  if (isWord(r, W.up)) r.at++;
+  if (readMeasure(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+  r.at = start;
+  return null;
+}
+
 const BEHIND_MEASURE: ReadonlySet<number> = new Set([
   W.from,
   W.beginning,
@@ -456,6 +467,7 @@ export function mayWork(r: Reader): boolean {
   return (
     sense === W.work ||
     sense === W.working ||
+    sense === W.evenly ||
     sense === W.a ||
     sense === W.blo ||
     sense === W.flo ||

@@ -27,6 +27,8 @@ type Draft = { -readonly [K in keyof WorkStep]: WorkStep[K] };
 /** A stitch with its numbers and places, or `null`, which leaves the reader where it was. */
 export function readWork(r: Reader): WorkStep | null {
   const start = r.at;
+  const evenly = isWord(r, W.evenly);
+  if (evenly) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
   const numbered = readNumberedStitch(r);
   const n = numbered ? null : leadingNumber(r);
@@ -44,7 +46,7 @@ export function readWork(r: Reader): WorkStep | null {
     alsoIn: NO_PLACES,
     until: null,
     countsAs: null,
-    evenly: false,
+    evenly,
     from: fromOf(r, start),
     to: 0,
   };
@@ -176,6 +178,8 @@ function readBehind(r: Reader, draft: Draft): void {
     if (isWord(r, W.evenly, 1) && isWord(r, W.st, -1) && clauseEnds(r)) r.at++;
   }
   if (eatWord(r, W.evenly)) draft.evenly = true;
+  // "make a cluster as before over next 8 dc"
+  if (isWord(r, W.as) && isWord(r, W.before, 1)) r.at += 2;
   draft.place = placeBehind(r, draft);
   loopOnly(draft);
   // "sc dec next 2 sts tog"
@@ -204,9 +208,18 @@ function alongSide(r: Reader): boolean {
   while (k < 5 && !isWord(r, W.side, k)) k++;
   if (k === 5) return false;
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
-  if (isWord(r, W.of, k + 1)) return false;
-  r.at += k + 1;
+  const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
+  if (to === 0) return false;
+  r.at += to;
   return true;
+}
+
+/** "along the side of the instep": a piece by its name; of a chain it is the other side. */
+function ofPiece(r: Reader, ahead: number): number {
+  let k = ahead + 1;
+  if (isWord(r, W.the, k)) k++;
+  const sense = wordAt(r, k);
+  return kindAt(r, k) === T.word && (sense === 0 || sense === PROSE) ? k + 1 : 0;
 }
 
 /** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */

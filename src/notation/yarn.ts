@@ -22,13 +22,27 @@ export function readWithYarn(r: Reader): YarnStep | null {
   const start = r.at;
   r.at++;
   if (kindAt(r) === T.slash) r.at++;
-  const yarn = readYarnName(r);
+  // "With H hook and raspberry yarn, ch 26"
+  const yarn = isWord(r, W.hook, 1) ? null : readYarnName(r);
   if (yarn === null) {
     r.at = start;
     return null;
   }
   andHook(r);
+  if (!isLetterName(yarn)) longName(r);
   return { kind: 'yarn', yarn, act: 'with', from: fromOf(r, start), to: toOf(r) };
+}
+
+const isLetterName = (yarn: string): boolean => yarn.length < 3;
+
+/** "Using Red Berry yarn and 6 mm hook, ch 8": the rest of a maker's name, up to the hook. */
+function longName(r: Reader): void {
+  for (let k = 0; k < 12 && kindAt(r, k) !== T.comma && kindAt(r, k) !== T.end; k++) {
+    if (kindAt(r, k) === T.open || kindAt(r, k) === T.star) return;
+    if (!isWord(r, W.hook, k) || kindAt(r, k + 1) !== T.comma) continue;
+    r.at += k + 1;
+    return;
+  }
 }
 
 /** "with A and 4.5 mm hook", "to color B and a 5.0 mm crochet hook": the hook changes no stitch. */

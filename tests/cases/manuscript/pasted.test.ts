@@ -263,3 +263,39 @@ describe('narrow columns', () => {
     expect(instructions('Row 1: 5 sc, inc, 5 sc\nTurn.')).toHaveLength(1);
   });
 });
+
+describe('steps and pictures', () => {
+  test('a numbered step is no row, and pictures stand before lines', () => {
+    const text = [
+      'Step 1: Make a slip knot and chain 16.',
+      '✨ STEP 2: Row 1',
+      '- Start in 2nd chain from hook',
+      '- 1 sc in each chain across',
+      '- Turn',
+      '✔ You should have 15 sts',
+    ].join('\n');
+    expect(instructions(text)).toHaveLength(2);
+    expect(instructions(text)[1]).toMatch(/^Row 1[^]*15 sts$/);
+  });
+
+  test('a foundation behind three dots', () => {
+    const text = 'FOOT—Toepiece … Ch 11 (to measure 3 cm). 1st row: Sc in 2nd ch from hook (10 sc).';
+    expect(instructions(text)).toHaveLength(2);
+    expect(instructions('Row after row … ch 11 of them, so they say')).toHaveLength(0);
+  });
+});
+
+describe('lines that only look like labels', () => {
+  test('the rest of a list of sizes, and the rows of an order to repeat', () => {
+    const text = 'Row 1: Ch 4, dc in each ch, join—52 (68,\n84) sts.\nRow 2: sc across. Repeat\nrows 1 & 2 for a total of 16 rows';
+    expect(instructions(text)).toHaveLength(2);
+    expect(instructions('Row 1: sc across.\n84) sc across (20)')).toHaveLength(2);
+  });
+
+  test('a step and its chain', () => {
+    expect(instructions('1. Chain 6, join with sl st.\n2. Ch 12, join with sl st.')).toEqual([
+      '1. Chain 6, join with sl st.',
+      '2. Ch 12, join with sl st.',
+    ]);
+  });
+});

@@ -112,3 +112,45 @@ describe('places and lengths in other words', () => {
     expect(tree(text)).toBe(read);
   });
 });
+
+describe('pieces and places by their names', () => {
+  test.each([
+    ['sc around entire blanket', 'sc ->end'],
+    ['sc around next 3 sts', 'sc @next 3 sts'],
+    ['6 hdc along the side of the instep', '6 hdc evenly'],
+    ['sc in end of each row', 'sc @this row-end'],
+    ['sc in sc between next 2 sps', 'sc @this sc'],
+    ['Sc in the 4 stitches left unworked from round 6', 'sc @next 4 st-frees'],
+    ['3 dc in each of the other ch 1 spaces', '3 dc @each space1s'],
+    ['Join last ch-6 to 1st sc', 'join @first sc'],
+    ['cluster as before over next 8 dc', 'cluster @next 8 dc'],
+    ['Using Red Berry yarn and 6 mm crochet hook, ch 8', 'yarn with Red; ch 8'],
+    ['work as follows: ch 35', 'ch 35'],
+    ['Rep rows 1st to 4th rows once more', 'rows 1,2,3,4 x1'],
+    ['Repeat Row 3 👉 60 more times', 'rows 3 x60'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});
+
+describe('counts and repeats in rare dress', () => {
+  test.each([
+    ['sl st into first dc. <10> Fasten off.', 'join @first dc; fasten-off = 10'],
+    ['Crochet 32 rows of sc', 'even sc 32 rows'],
+    ['Evenly work 30 sc around', '30 sc evenly ->end'],
+    ['sc up next 4 sc', 'sc @next 4 sc'],
+    ['With H hook and raspberry yarn, ch 26', '"With H hook and raspberry yarn"; ch 26'],
+    ['(sc, inc) x 3 (increase happens on the odd rounds)', '(<sc; inc> x3; "(increase happens on the odd rounds)"'],
+    ['Rep rows 1 & 2 for a total of 16 rows', 'rows 1,2 for 16 rows'],
+    // Near misses: what a sentence says of work stays unread; what it counts is talk.
+    ['We crochet 5 dc out of the first sc', 'UNREAD "We crochet 5 dc out of the first sc"'],
+    ['You will now have 15 sc', '"You will now have 15 sc"'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+
+  test('"[3 (4, 5) times]" and a count of motifs, in three sizes', () => {
+    expect(tree('3 dc [2 (3, 4) times], ch 1', { sizes: 3 })).toBe('<3 dc> x2/3/4; ch 1');
+    expect(tree('join in top of ch-4—3 (4, 5) motifs between points.', { sizes: 3 })).toMatch(/= 3\/4\/5 group/);
+  });
+});

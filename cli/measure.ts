@@ -136,6 +136,7 @@ function errorsSaid(findings: readonly Finding[], source: FindingSource): string
 
 const FIGURE_CODES: ReadonlySet<string> = new Set([
   'gauge-unlikely',
+  'swatch-short',
   'swatch-small',
   'size-off-gauge',
 ]);

@@ -46,12 +46,13 @@ function smallSwatches(gauges: Gauges, pieces: readonly PieceSize[]): readonly F
   const largest = Math.max(0, ...figures.map(({ mm }) => mm));
   if (largest < LARGE_MM) return [];
   return gauges.records.flatMap((record) => {
-    const n = fewest(record);
-    if (n === null || 0.25 / n <= COARSE || record.counts.length > 1) return [];
+    const few = fewest(record);
+    if (few === null || 0.25 / few.n <= COARSE || record.counts.length > 1) return [];
+    const { n, what } = few;
     const said = (mm: number): string => printLength(length(mm, 'mm'), 'cm');
     return [
       swatchSmall(record.span, {
-        counted: `${n} ${record.unit === 'box' ? 'boxes' : 'stitches'}`,
+        counted: `${n} ${what}`,
         size: said(largest),
         off: said((largest * 0.25) / n),
       }),
@@ -59,10 +60,18 @@ function smallSwatches(gauges: Gauges, pieces: readonly PieceSize[]): readonly F
   });
 }
 
-const fewest = ({ counts }: GaugeRecord): number | null => {
-  const all = counts.flatMap(({ across }) => across?.n ?? []);
-  return all.length === 0 ? null : Math.max(...all);
-};
+/** Ten centimetres and four inches are what the trade counts over, however few stitches they hold. */
+const USUAL_MM = 95;
+
+/** The coarser side of a count over less than that; `null` where there is none. */
+function fewest({ counts, unit }: GaugeRecord): { n: number; what: string } | null {
+  const sides = counts.flatMap(({ across, up }) => [
+    ...(across ? [{ ...across, what: unit === 'box' ? 'boxes' : 'stitches' }] : []),
+    ...(up ? [{ ...up, what: up.worked }] : []),
+  ]);
+  const short = sides.filter(({ mm }) => mm < USUAL_MM).sort((a, b) => a.n - b.n);
+  return short[0] ?? null;
+}
 
 /** Within 8 %, or two and a half times the spread, a size is what blocking makes of it (ours). */
 const ALLOWED = 0.08;

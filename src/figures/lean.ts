@@ -6,7 +6,7 @@
  * designer's own swatch knows: `lean: { sc: 0.4, mesh: 0.1 }` in front matter, stitches a round.
  */
 import { fabricNamed } from '../gauge/index.ts';
-import type { StemId, Terms } from '../notation/index.ts';
+import { type StemId, type Terms, wordFor } from '../notation/index.ts';
 import type { SizedRow } from './phases.ts';
 
 /** Stitches to the side, for a right-hander to the right; `to` is the larger. */
@@ -62,7 +62,7 @@ export function leanOfRound({ size }: SizedRow, own: OwnLean): LeanRange | null 
 }
 
 /** Lean of the rounds from the first to the last of a piece; `null` for rows that are no rounds. */
-export function leanOf(rows: readonly SizedRow[], own: OwnLean): Lean | null {
+export function leanOf(rows: readonly SizedRow[], own: OwnLean, terms: Terms = 'US'): Lean | null {
   if (rows.length < 2 || !rows.every(({ row }) => row.ring)) return null;
   let stitches = NO_LEAN;
   let mm = NO_LEAN;
@@ -89,7 +89,7 @@ export function leanOf(rows: readonly SizedRow[], own: OwnLean): Lean | null {
     unknownRounds: unknown,
     isTurned,
     isOwn,
-    because: becauseOf(isTurned, isOwn),
+    because: becauseOf({ isTurned, isOwn, terms }),
   };
 }
 
@@ -98,8 +98,12 @@ const plus = (sum: LeanRange, lean: LeanRange, by: number): LeanRange => ({
   to: sum.to + lean.to * by,
 });
 
-function becauseOf(isTurned: boolean, isOwn: boolean): string {
+function becauseOf({
+  isTurned,
+  isOwn,
+  terms,
+}: Pick<Lean, 'isTurned' | 'isOwn'> & { readonly terms: Terms }): string {
   if (isTurned) return 'Rounds that are turned hardly lean (common practice).';
   if (isOwn) return "The lean of the designer's own swatch.";
-  return 'A third to half a stitch a round in single crochet through both loops (common practice).';
+  return `A third to half a stitch a round in ${wordFor('w0', terms)} through both loops (common practice).`;
 }

@@ -121,7 +121,8 @@ interface MarkAt extends LeanMark {
 function leanAt(piece: Piece, { rows, what, from, before, scene }: MarkAt): PieceLean | null {
   const { manuscript } = scene;
   const beneath = rows.slice(from, before);
-  const lean = leanOf(beneath, readLean(manuscript.head.data.lean, manuscript.terms.terms));
+  const { terms } = manuscript.terms;
+  const lean = leanOf(beneath, readLean(manuscript.head.data.lean, terms), terms);
   const last = beneath.at(-1);
   if (!lean || !last || Math.abs(lean.stitches.to) < LEAST_LEAN) return null;
   // Of lace, where hardly a round is known, a sum would say nothing.

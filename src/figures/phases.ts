@@ -33,9 +33,7 @@ const EVEN_RUN = 3;
 
 export function phasesOf(piece: Piece, sizes: readonly RowSize[]): readonly Phase[] {
   const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
-  const growths = isLace(piece, sizes)
-    ? rows.map((): Growth => 'grows')
-    : growthsOf(rows, piece.foundation);
+  const growths = isLace(piece, sizes) ? rows.map((): Growth => 'grows') : growthsOf(rows, piece);
   const phases: Phase[] = [];
   let from = 0;
   for (let at = 1; at <= rows.length; at++) {
@@ -55,12 +53,14 @@ export function phasesOf(piece: Piece, sizes: readonly RowSize[]): readonly Phas
 const isLace = ({ start }: Piece, sizes: readonly RowSize[]): boolean =>
   start === 'ring' && 2 * sizes.filter(({ isLoose }) => isLoose).length >= sizes.length;
 
-function growthsOf(rows: readonly SizedRow[], foundation: number): Growth[] {
+function growthsOf(rows: readonly SizedRow[], { start, foundation }: Piece): Growth[] {
   let isStrapped = false;
   const raw = rows.map(({ size, row }, at): Growth => {
     isStrapped ||= size.strapChains > 0;
     if (isStrapped) return 'straps';
-    const below = at === 0 ? (row.ring ? 0 : foundation) : rows[at - 1]!.size.places;
+    // A chain joined to a ring is as long as the tube on it; a ring or an oval grows out of nothing.
+    const isFromNothing = row.ring && start !== 'loop';
+    const below = at > 0 ? rows[at - 1]!.size.places : isFromNothing ? 0 : foundation;
     if (below === 0) return row.ring ? 'grows' : 'even';
     // A foundation row may lose or gain a stitch at its end without being shaped.
     const free = at === 0 ? 2 : 0;

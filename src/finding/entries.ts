@@ -374,10 +374,15 @@ export const entries: readonly Entry[] = [
       'Strokes of {letters} are {boxes} of a box at the thinnest; {enough: boxes} of height would make it 1.',
   },
   {
+    code: 'swatch-short',
+    severity: 'note',
+    title: 'The gauge is given over {over}, and the swatch is {swatch}: it was not counted so.',
+  },
+  {
     code: 'swatch-small',
     severity: 'note',
     title:
-      'The gauge was counted over {counted}, and the piece is {size}: a quarter of a stitch there is {off} here.',
+      'The gauge was counted over {counted}, and the piece is {size}: a quarter of one there is {off} here.',
   },
   {
     code: 'terms-inferred',

@@ -74,6 +74,7 @@ export {
   starUnpaired,
   stitchesLeft,
   strokeUnderBox,
+  swatchShort,
   swatchSmall,
   termsInferred,
   termsMixed,

@@ -470,9 +470,15 @@ export const strokeUnderBox: Message<{
   letters: string;
 }> = message('stroke-under-box');
 
+/** note: The gauge is given over {over}, and the swatch is {swatch}: it was not counted so. */
+export const swatchShort: Message<{
+  over: string;
+  swatch: string;
+}> = message('swatch-short');
+
 /**
- * note: The gauge was counted over {counted}, and the piece is {size}: a quarter of a stitch there
- * is {off} here.
+ * note: The gauge was counted over {counted}, and the piece is {size}: a quarter of one there is
+ * {off} here.
  */
 export const swatchSmall: Message<{
   counted: string;

@@ -2,12 +2,14 @@
  * Gauges that do not go with yarn, hook or each other. Published ranges are guides: toys and baskets
  * are worked 1 to 2 mm under the table's hook, shawls looser. So only what lies far outside is said.
  */
-import { type Finding, gaugeUnlikely } from '../finding/index.ts';
+import { type Finding, gaugeUnlikely, swatchShort } from '../finding/index.ts';
 import { wordFor } from '../notation/index.ts';
+import { length, printLength } from '../units/index.ts';
 import type { GaugeRecord, Gauges } from './gauge.ts';
 import { fabricGauge } from './look-up.ts';
 import { proportionOf, SC_HEIGHT_BY_WIDTH } from './proportions.ts';
 import { classOfRunningLength, classRow } from './weight-classes.ts';
+import type { WeightClass, Yarn } from './yarn.ts';
 
 /** How far over the council's range in sc: firm toys reach 1.45 times its upper end (ours). */
 const FACTOR = 1.7;
@@ -17,11 +19,30 @@ const WIDTH_BY_HOOK = { from: 0.7, to: 3.5 };
 const HEIGHT_OFF = 2.2;
 
 export function gaugeFindings(gauges: Gauges): readonly Finding[] {
-  return gauges.records.flatMap((record) => {
-    const why = byItself(record) ?? byYarn(record, gauges) ?? byHook(record, gauges);
-    if (why === null || record.counts.length === 0) return [];
-    return [gaugeUnlikely(record.span, { gauge: record.counts[0]!.words, why })];
+  return gauges.records.flatMap((record) => [
+    ...shortSwatches(record),
+    ...unlikely(record, gauges),
+  ]);
+}
+
+/** A count over more than the swatch holds was worked out, not counted; edges pull in as well. */
+function shortSwatches({ counts, span }: GaugeRecord): readonly Finding[] {
+  return counts.flatMap(({ across, up, swatch }) => {
+    if (!swatch) return [];
+    const isShort = (mm: number | undefined, whole: number): boolean =>
+      mm !== undefined && mm > 1.02 * whole;
+    const isWide = isShort(across?.mm, swatch.widthMm);
+    if (!isWide && !isShort(up?.mm, swatch.heightMm)) return [];
+    const [over, whole] = isWide ? [across!.mm, swatch.widthMm] : [up!.mm, swatch.heightMm];
+    const said = (mm: number): string => printLength(length(mm, 'mm'), 'cm');
+    return [swatchShort(span, { over: said(over), swatch: said(whole) })];
   });
+}
+
+function unlikely(record: GaugeRecord, gauges: Gauges): readonly Finding[] {
+  const why = byItself(record) ?? byYarn(record, gauges) ?? byHook(record, gauges);
+  if (why === null || record.counts.length === 0) return [];
+  return [gaugeUnlikely(record.span, { gauge: record.counts[0]!.words, why })];
 }
 
 function byItself({ unitWidthMm, rowHeightMm, stem, unit, isPlain }: GaugeRecord): string | null {
@@ -39,9 +60,7 @@ function byYarn(record: GaugeRecord, gauges: Gauges): string | null {
   if (record.unit !== 'stitch' || record.isMesh || record.unitWidthMm === null) return null;
   // A second yarn, or a yarn held double, makes any gauge possible.
   if (!yarn || yarns.some(({ weightClass }) => weightClass !== yarn.weightClass)) return null;
-  const { ball } = yarn;
-  const weightClass =
-    yarn.weightClass ?? (ball ? classOfRunningLength((100 * ball.metres) / ball.grams) : null);
+  const weightClass = classOf(yarn);
   if (weightClass === null) return null;
   const { scPer4In, name } = classRow(weightClass);
   const sts = 101.6 / record.unitWidthMm;
@@ -50,6 +69,9 @@ function byYarn(record: GaugeRecord, gauges: Gauges): string | null {
   const usual = `${scPer4In[0]} to ${scPer4In[1]} ${wordFor('w0', terms)}`;
   return `it makes ${said}, and ${usual} are usual for weight ${weightClass}, ${name}`;
 }
+
+const classOf = ({ weightClass, ball }: Yarn): WeightClass | null =>
+  weightClass ?? (ball ? classOfRunningLength((100 * ball.metres) / ball.grams) : null);
 
 function byHook(record: GaugeRecord, gauges: Gauges): string | null {
   const sizes = gauges.hooks.flatMap(({ mm, orMm }) => [mm, ...orMm]);
@@ -61,5 +83,12 @@ function byHook(record: GaugeRecord, gauges: Gauges): string | null {
   );
   if (isUsual) return null;
   const stitch = `a stitch is ${Number(width.toFixed(1))} mm wide`;
-  return `${stitch}, which a hook of ${sizes[0]} mm does not make`;
+  const weightClass = gauges.yarns[0] ? classOf(gauges.yarns[0]) : null;
+  return `${stitch}, which a hook of ${sizes[0]} mm does not make${usualHooks(weightClass)}`;
+}
+
+function usualHooks(weightClass: WeightClass | null): string {
+  if (weightClass === null) return '';
+  const { name, hookMm } = classRow(weightClass);
+  return ` (${hookMm[0]} to ${hookMm[1]} mm are usual for weight ${weightClass}, ${name})`;
 }

@@ -16,7 +16,7 @@ const bag = readFileSync('examples/low-tide-errand-bag.pattern.md', 'utf8');
 
 /** An oval of 24 sc, then rounds of sc on it; `end` closes each round. */
 const tube = (rounds: number, end: string, head = ''): string =>
-  `---\nterms: US\ngauge: { sc: 20 sts x 20 rnds = 10 cm }\n${head}\n---\nCh 12.\n\nRnd 1: Sc in 2nd ch from hook, sc in next 9 ch, 3 sc in last ch; working along opposite side of foundation ch, sc in next 10 ch; ${end}. (24 sc)\n\nRnds 2-${rounds}: Ch 1, sc in each st around; ${end}. (24 sc)\n`;
+  `---\nterms: US\ngauge: { sc: 20 sts x 20 rnds = 10 cm }\n${head}\n---\nCh 12.\n\nRnd 1: Sc in 2nd ch from hook, sc in next 9 ch, 3 sc in last ch; working along opposite side of foundation ch, sc in next 9 ch, 2 sc in same ch as first sc; ${end}. (24 sc)\n\nRnds 2-${rounds}: Ch 1, sc in each st around; ${end}. (24 sc)\n`;
 
 describe('the lean of the errand bag', () => {
   const [motif, handles] = leansOf(bag);

@@ -16,5 +16,5 @@ test('a magic ring carries a disc', () => {
 });
 
 test('both sides of a chain carry an oval', () => {
-  expect(formsOf('Ch 12.\n\nRnd 1: Sc in 2nd ch from hook, sc in next 9 ch, 3 sc in last ch; working along opposite side of foundation ch, sc in next 10 ch; join. (24 sc)\n\nRnds 2-6: Ch 1, sc in each st around; join. (24 sc)\n')).toEqual(['oval base 1', 'tube 5']);
+  expect(formsOf('Ch 12.\n\nRnd 1: Sc in 2nd ch from hook, sc in next 9 ch, 3 sc in last ch; working along opposite side of foundation ch, sc in next 9 ch, 2 sc in same ch as first sc; join. (24 sc)\n\nRnds 2-6: Ch 1, sc in each st around; join. (24 sc)\n')).toEqual(['oval base 1', 'tube 5']);
 });

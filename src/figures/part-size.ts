@@ -85,7 +85,9 @@ const labelsOf = (piece: Pick<Phase, 'rows'>): string => {
   if (first === last) return first;
   const [, word = '', n = ''] = /^(.*?)(\d+)$/.exec(first) ?? [];
   const end = /\d+$/.exec(last)?.[0];
-  return n && end ? `${word.trim()}s ${n}-${end}` : `${first} to ${last}`;
+  if (!n || !end) return `${first} to ${last}`;
+  // "R1-30" and "1-30", as they are written.
+  return /^r?$/i.test(word) ? `${word}${n}-${end}` : `${word.trim()}s ${n}-${end}`;
 };
 
 interface RingContext {

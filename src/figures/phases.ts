@@ -56,7 +56,9 @@ const isLace = ({ start }: Piece, sizes: readonly RowSize[]): boolean =>
 function growthsOf(rows: readonly SizedRow[], { start, foundation }: Piece): Growth[] {
   let isStrapped = false;
   const raw = rows.map(({ size, row }, at): Growth => {
-    isStrapped ||= size.strapChains > 0;
+    // Under the next heading the strap is behind: a sock's leg after the opening of its heel.
+    const isSamePart = at > 0 && rows[at - 1]!.row.part === row.part;
+    isStrapped = (isStrapped && isSamePart) || size.strapChains > 0;
     if (isStrapped) return 'straps';
     // A chain joined to a ring is as long as the tube on it; a ring or an oval grows out of nothing.
     const isFromNothing = row.ring && start !== 'loop';

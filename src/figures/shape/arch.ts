@@ -44,6 +44,10 @@ function normalAt(
   return unit(plus(times(rise * cos(angle), along), times(half * sin(angle), up)), up);
 }
 
+/** Height of an arch of chains that rises so far, at a share of its way. */
+export const archMm = (rise: number, share: number): number =>
+  rise * sqrt(Math.max(0, 1 - (2 * share - 1) ** 2));
+
 /** Height of the half ellipse of this half width and length; halving an interval 40 times. */
 export function riseFor(half: number, length: number): number {
   let low = 0;

@@ -24,8 +24,9 @@ export interface Draft {
 const classOf = (draft: Pick<Draft, 'cloth' | 'kinds'>, node: number): string =>
   draft.kinds.kinds[draft.cloth.nodes.kind[node]!]!.class;
 
+/** A chain, or a stitch that does a chain's work: it closes the last space of a round. */
 export const isChainNode = (draft: Pick<Draft, 'cloth' | 'kinds'>, node: number): boolean =>
-  classOf(draft, node) === 'chain';
+  ['chain', 'closer'].includes(classOf(draft, node));
 
 export const anchorsOfNode = ({ nodes }: Cloth, node: number): Int32Array =>
   nodes.anchors.subarray(nodes.anchorFrom[node]!, nodes.anchorFrom[node + 1]!);
@@ -75,14 +76,13 @@ function addLoose(
   }
 }
 
-/** Slip stitches into nothing only move the hands; a closer lengthens its space; a low chain stands beside. */
+/** Slip stitches into nothing only move the hands; a low chain stands beside. */
 function keptIn(by: Pick<Draft, 'cloth' | 'kinds'>, from: number, to: number): number[] {
   const kept: number[] = [];
   for (let i = from; i < to; i++) {
     const kind = classOf(by, i);
     const anchored = anchorsOfNode(by.cloth, i).some((place) => place >= 0);
     if (kind === 'low' || (kind === 'slip' && !anchored)) continue;
-    if (kind === 'closer' && kept.length > 0 && classOf(by, kept.at(-1)!) === 'chain') continue;
     kept.push(i);
   }
   return kept;

@@ -28,7 +28,7 @@ export function feetOf(draft: Draft): Feet {
         if (others) others.push(node);
         else inSpace.set(key, [node]);
       } else {
-        on[node] = standing(draft, anchors);
+        if (!isChainNode(draft, node)) on[node] = standing(draft, anchors);
       }
     }
   }

@@ -11,6 +11,7 @@ import { PI } from '../../units/index.ts';
 import { flatRowsTo, layFlatRows } from './flat-rows.ts';
 import { type RoundGirth, straightMm } from './flatness.ts';
 import { growRow, settleRow } from './grow.ts';
+import { placeLaceRound } from './lace-layout.ts';
 import { pointOn } from './outline.ts';
 import { profileOf } from './profile.ts';
 import { placeRound } from './round-layout.ts';
@@ -53,6 +54,7 @@ export function layOut(graph: StitchGraph, springs: PieceSprings, traits: Layout
   const { girths } = traits;
   const rounds = profileOf(girths, straightMm(graph), traits.isFilled);
   let isRegular = true;
+  let isLace = false;
   let next = 0;
   for (const [r, row] of graph.rows.entries()) {
     const girth = girths[next];
@@ -61,6 +63,9 @@ export function layOut(graph: StitchGraph, springs: PieceSprings, traits: Layout
     else if (isRegular && girth?.row === row && girth.arches === 0) {
       placeRound(layout, row, rounds[next]!, straightMm(graph));
       next++;
+    } else if (row.isRing && (isLace || (isRegular && startsLace(girths, next)))) {
+      [isRegular, isLace] = [false, true];
+      placeLaceRound(layout, row);
     } else {
       isRegular = false;
       growRow(layout, row);
@@ -69,6 +74,11 @@ export function layOut(graph: StitchGraph, springs: PieceSprings, traits: Layout
   }
   return layout;
 }
+
+/** Many long chains in a round, after rounds that all lie flat: lace that is laid out flat. */
+const startsLace = (girths: readonly RoundGirth[], next: number): boolean =>
+  (girths[next]?.arches ?? 0) > 0 &&
+  girths.slice(0, next).every(({ lies }) => lies === 'flat' || lies === 'ruffles');
 
 /** The chain along x, ring or magic ring that everything else grows from. */
 function placeFoundation(layout: Layout): void {

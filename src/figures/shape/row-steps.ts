@@ -4,8 +4,8 @@
  * the difference over its height; so the corner of a shawl is an angle and a ripple a zigzag before
  * anything is pulled. As many stitches more in one place as fewer in another turn a row by nothing.
  */
-import { PI, sqrt } from '../../units/index.ts';
-import { riseFor } from './arch.ts';
+import { PI } from '../../units/index.ts';
+import { archMm, riseFor } from './arch.ts';
 import type { Line, Lines } from './lines.ts';
 import { rowLengthMm, type StitchGraph } from './stitch-graph.ts';
 
@@ -133,10 +133,6 @@ function betweenFeet(pace: Pace, from: number, to: number): void {
     });
   }
 }
-
-/** Height of an arch of chains at a share of its way. */
-const archMm = (rise: number, share: number): number =>
-  rise * sqrt(Math.max(0, 1 - (2 * share - 1) ** 2));
 
 /** Between two feet along their line, mm; nothing on a ring of chains; null on different lines. */
 function gapBeneath(graph: StitchGraph, lines: Lines, a: Beneath, b: Beneath): number | null {

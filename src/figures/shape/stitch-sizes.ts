@@ -76,7 +76,7 @@ function boxRow(asked: Asked, row: RowRecord, kinds: KindTable): SizesOfRow {
   const { widthMm, heightMm, gap } = asked.box(row);
   return {
     widthMm: () => widthMm / (gap + 1),
-    heightMm: (kind) => (kinds.kinds[kind]!.class === 'chain' ? 0 : heightMm),
+    heightMm: (kind) => (['chain', 'closer'].includes(kinds.kinds[kind]!.class) ? 0 : heightMm),
   };
 }
 
@@ -87,11 +87,13 @@ function plainRow(asked: Asked, kinds: KindTable, main: StemId): SizesOfRow {
       const kind = kinds.kinds[number]!;
       if (kind.class === 'ring') return 0;
       if (kind.class === 'picot') return PICOT.width * width;
+      // Lies along the space that it closes, as long as it is high.
+      if (kind.class === 'closer') return asked.stem(kind.stem ?? main).rowHeightMm;
       return kind.stem === null ? width : asked.stem(kind.stem).stitchWidthMm;
     },
     heightMm: (number) => {
       const kind = kinds.kinds[number]!;
-      if (kind.class === 'chain' || kind.class === 'ring') return 0;
+      if (['chain', 'closer', 'ring'].includes(kind.class)) return 0;
       if (kind.class === 'picot') return PICOT.height * width;
       const height = asked.stem(kind.stem ?? main).rowHeightMm;
       return kind.name.includes('-post') ? POST_HEIGHT * height : height;

@@ -41,7 +41,7 @@ export function energyOf(at: Float64Array, load: Load, gradient: Float64Array): 
 }
 
 function springEnergy(at: Float64Array, springs: Springs, gradient: Float64Array): number {
-  const { a, b, restMm, stiffness, n } = springs;
+  const { a, b, restMm, stiffness, pushes, n } = springs;
   let energy = 0;
   for (let i = 0; i < n; i++) {
     const p = 3 * a[i]!;
@@ -52,7 +52,7 @@ function springEnergy(at: Float64Array, springs: Springs, gradient: Float64Array
     const length = sqrt(x * x + y * y + z * z);
     if (length < 1e-9) continue;
     const out = length - restMm[i]!;
-    const force = stiffness[i]! * out;
+    const force = (out < 0 ? pushes[i]! * stiffness[i]! : stiffness[i]!) * out;
     energy += 0.5 * force * out;
     const per = force / length;
     gradient[p]! -= per * x;

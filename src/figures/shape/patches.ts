@@ -121,13 +121,20 @@ function columnWay(graph: StitchGraph, at: Float64Array, i: number): Vector {
 function addBar(patches: Patches, graph: StitchGraph, at: Float64Array, i: number): void {
   const own = vectorAt(at, i);
   const [b, a] = [graph.before[i]!, graph.after[i]!];
-  const from = b >= 0 ? middle(vectorAt(at, b), own) : own;
-  const to = a >= 0 ? middle(own, vectorAt(at, a)) : own;
+  const from = barEnd(graph, at, b, own);
+  const to = barEnd(graph, at, a, own);
   const along = unit(minus(to, from), [1, 0, 0]);
   const up = times(CHAIN_HALF * graph.widthMm[i]!, barWay(graph, at, i, along));
   patches.openBefore[i] = b < 0 ? 1 : 0;
   patches.openAfter[i] = a < 0 ? 1 : 0;
   put(patches, graph, i, [minus(from, up), plus(from, up), plus(to, up), minus(to, up)]);
+}
+
+/** Half-way to a chain beside it, and all the way to a stitch: chains hang from its top. */
+function barEnd(graph: StitchGraph, at: Float64Array, beside: number, own: Vector): Vector {
+  if (beside < 0) return own;
+  const there = vectorAt(at, beside);
+  return graph.isChain[beside] ? middle(there, own) : there;
 }
 
 /** Square to the chain, the way that the nearest stitch of its row stands. */

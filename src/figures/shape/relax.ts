@@ -114,7 +114,8 @@ export function edgeErrorMm(at: Float64Array, springs: Springs): number {
   let sum = 0;
   let n = 0;
   for (let i = 0; i < springs.n; i++) {
-    if (springs.stiffness[i]! < 1) continue;
+    // A chain that hangs loose is not strained.
+    if (springs.stiffness[i]! < 1 || springs.pushes[i]! < 1) continue;
     const p = 3 * springs.a[i]!;
     const q = 3 * springs.b[i]!;
     const square =

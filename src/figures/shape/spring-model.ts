@@ -21,10 +21,11 @@ export interface PieceSprings {
 export function springsOf(graph: StitchGraph): PieceSprings {
   const list = new SpringList();
   const sharing = sharingOf(graph);
+  const isLoose = looseChains(graph);
   const rowFrom = new Int32Array(graph.rows.length + 1);
   graph.rows.forEach((row, r) => {
     for (let i = row.from; i < row.to; i++) {
-      addAlong(graph, list, i);
+      addAlong(graph, list, i, isLoose);
       addColumns(graph, list, i, sharing);
       addDiagonals(graph, list, i);
     }
@@ -37,9 +38,32 @@ const apart = (graph: StitchGraph, a: number, b: number): number =>
   (graph.widthMm[a]! + graph.widthMm[b]!) / 2;
 
 /** Springs forward in the row; the last of a ring closes the round at its join. */
-function addAlong(graph: StitchGraph, list: SpringList, i: number): void {
+function addAlong(graph: StitchGraph, list: SpringList, i: number, isLoose: Uint8Array): void {
   const next = graph.after[i]!;
-  if (next >= 0) list.add(i, next, apart(graph, i, next), ALONG);
+  if (next < 0) return;
+  const restMm = apart(graph, i, next);
+  if (isLoose[i] || isLoose[next]) list.addSlack(i, next, restMm, ALONG);
+  else list.add(i, next, restMm, ALONG);
+}
+
+/** So many chains lie along the row beneath; more make a loop. */
+const SHORT_SPACE = 2;
+
+/** Chains in loops that hold nothing but a stitch or two: a chain worked over all along is fabric. */
+function looseChains(graph: StitchGraph): Uint8Array {
+  const isLoose = new Uint8Array(graph.n);
+  const bears = new Uint8Array(graph.n);
+  for (const foot of graph.anchors) bears[foot] = 1;
+  for (const { record, from, to } of graph.rows) {
+    for (let i = from; record && i < to; ) {
+      let end = i;
+      let worked = 0;
+      for (; end < to && graph.isChain[end]; end++) worked += bears[end]!;
+      if (end - i > SHORT_SPACE && 2 * worked < end - i) isLoose.fill(1, i, end);
+      i = Math.max(end, i + 1);
+    }
+  }
+  return isLoose;
 }
 
 /** For every stitch: how many stand on its foot beside it in its row, and which of them it is. */

@@ -9,13 +9,19 @@ export interface Springs {
   readonly restMm: Float64Array;
   /** Force per mm, in units of the stiffness of a stitch along its row. */
   readonly stiffness: Float64Array;
+  /** Share of the stiffness with which it resists being pushed together: chains in a loop hardly do. */
+  readonly pushes: Float64Array;
 }
+
+/** A chain in an open loop, pushed together: enough to keep it from crumpling, no more (ours). */
+const SLACK = 0.05;
 
 /** Springs under way; `finish` cuts the columns to size. */
 export class SpringList {
   private readonly ends: number[] = [];
   private readonly rests: number[] = [];
   private readonly stiff: number[] = [];
+  private readonly pushes: number[] = [];
 
   get n(): number {
     return this.rests.length;
@@ -26,6 +32,14 @@ export class SpringList {
     this.ends.push(a, b);
     this.rests.push(restMm);
     this.stiff.push(stiffness);
+    this.pushes.push(1);
+  }
+
+  /** A spring that holds against a pull and gives way to a push. */
+  addSlack(a: number, b: number, restMm: number, stiffness: number): void {
+    const before = this.n;
+    this.add(a, b, restMm, stiffness);
+    if (this.n > before) this.pushes[before] = SLACK;
   }
 
   finish(): Springs {
@@ -42,6 +56,7 @@ export class SpringList {
       b,
       restMm: Float64Array.from(this.rests),
       stiffness: Float64Array.from(this.stiff),
+      pushes: Float64Array.from(this.pushes),
     };
   }
 }
@@ -55,6 +70,7 @@ function reordered(springs: Springs, order: Int32Array): Springs {
     b: new Int32Array(n),
     restMm: new Float64Array(n),
     stiffness: new Float64Array(n),
+    pushes: new Float64Array(n),
   };
   for (let i = 0; i < n; i++) {
     const from = order[i]!;
@@ -62,6 +78,7 @@ function reordered(springs: Springs, order: Int32Array): Springs {
     out.b[i] = springs.b[from]!;
     out.restMm[i] = springs.restMm[from]!;
     out.stiffness[i] = springs.stiffness[from]!;
+    out.pushes[i] = springs.pushes[from]!;
   }
   return out;
 }

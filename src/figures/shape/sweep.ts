@@ -8,7 +8,7 @@ import type { Springs } from './springs.ts';
 
 /** Moves both ends of each spring by its stiffness' share of what it is out. `at`: x, y, z by node. */
 export function sweep(at: Float64Array, springs: Springs): void {
-  const { a, b, restMm, stiffness, n } = springs;
+  const { a, b, restMm, stiffness, pushes, n } = springs;
   for (let i = 0; i < n; i++) {
     const p = 3 * a[i]!;
     const q = 3 * b[i]!;
@@ -17,7 +17,9 @@ export function sweep(at: Float64Array, springs: Springs): void {
     const z = at[q + 2]! - at[p + 2]!;
     const length = sqrt(x * x + y * y + z * z);
     if (length < 1e-9) continue;
-    const share = (0.5 * stiffness[i]! * (length - restMm[i]!)) / length;
+    const out = length - restMm[i]!;
+    const firm = out < 0 ? pushes[i]! * stiffness[i]! : stiffness[i]!;
+    const share = (0.5 * firm * out) / length;
     at[p]! += share * x;
     at[p + 1]! += share * y;
     at[p + 2]! += share * z;

@@ -20,7 +20,7 @@ const BENDING = 0.02;
 
 /** Along the rows and along the columns; straight but for rounds, which keep their curve. */
 export function bendsOf({ graph, at, keepsCurve }: Layout): Bends {
-  const nodes: number[] = [];
+  const nodes: number[] = acrossFoundation(graph);
   for (let i = 0; i < graph.n; i++) {
     const [before, after] = [graph.before[i]!, graph.after[i]!];
     if (before >= 0 && after >= 0 && before !== after) nodes.push(before, i, after);
@@ -38,6 +38,21 @@ export function bendsOf({ graph, at, keepsCurve }: Layout): Bends {
       rest[3 * k + c] = at[3 * p + c]! - 2 * at[3 * q + c]! + at[3 * r + c]!;
   }
   return { n, nodes: Int32Array.from(nodes), rest, stiffness: BENDING };
+}
+
+/** A chain worked on both its sides lies within the fabric, which must not hinge there. */
+function acrossFoundation(graph: StitchGraph): number[] {
+  const [row] = graph.rows;
+  const nodes: number[] = [];
+  if (!row || row.record || row.isRing || graph.ring >= 0) return nodes;
+  const first = new Int32Array(row.to).fill(-1);
+  for (let i = row.to; i < graph.n; i++) {
+    const foot = onlyFoot(graph, i);
+    if (foot < row.from || foot >= row.to) continue;
+    if (first[foot]! < 0) first[foot] = i;
+    else if (i - first[foot]! > 1) nodes.push(first[foot]!, foot, i);
+  }
+  return nodes;
 }
 
 const onlyFoot = (graph: StitchGraph, node: number): number =>

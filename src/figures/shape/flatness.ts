@@ -137,19 +137,6 @@ const isEdging = (girths: readonly Measured[], i: number): boolean =>
   girths[i]!.growth < 1 - HIDDEN &&
   girths[i - 1]!.growth >= 1 - HIDDEN;
 
-/**
- * The graph with its flat rounds as long as lies flat exactly: what gauge and blocking hide is taken out,
- * or the springs would buckle a base over a few per cent that no maker sees.
- */
-export function evened(graph: StitchGraph, girths: readonly RoundGirth[]): StitchGraph {
-  const widthMm = graph.widthMm.slice();
-  for (const { row, lies, girthMm, flatGirthMm, hasSpaces } of girths) {
-    if (lies !== 'flat' || hasSpaces) continue;
-    for (let i = row.from; i < row.to; i++) widthMm[i]! *= flatGirthMm / girthMm;
-  }
-  return { ...graph, widthMm };
-}
-
 /** What lies beneath the first round: nothing, a ring of chains, or both sides of a chain. */
 function startGirthMm(graph: StitchGraph): number {
   const [first] = graph.rows;

@@ -54,7 +54,7 @@ export interface Relaxed {
 
 /** Steps between two reports. */
 const REPORT = 20;
-/** Steps between two searches for contacts: each makes the settling forget what it has learnt. */
+/** Steps between two searches for contacts. */
 const SEARCH = 100;
 
 export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undefined> {

@@ -10,13 +10,25 @@ export interface Bends {
   readonly n: number;
   /** Three nodes a bend: before, middle, after. */
   readonly nodes: Int32Array;
-  /** Second difference in the layout, x y z, mm. */
+  /** Second difference at rest, x y z, mm: the layout's, until the fabric has taken its set. */
   readonly rest: Float64Array;
   readonly stiffness: number;
 }
 
 /** Against the stiffness along a row. Ours: enough that a base does not crumple, too little to hold a shape. */
 const BENDING = 0.02;
+
+/** What the bends are now is what they keep. */
+export function takeSet(at: Float64Array, bends: Bends | null): void {
+  if (!bends) return;
+  const { nodes, rest, n } = bends;
+  for (let k = 0; k < n; k++) {
+    const [p, q, r] = [nodes[3 * k]!, nodes[3 * k + 1]!, nodes[3 * k + 2]!];
+    for (let c = 0; c < 3; c++) {
+      rest[3 * k + c] = at[3 * p + c]! - 2 * at[3 * q + c]! + at[3 * r + c]!;
+    }
+  }
+}
 
 /** Along the rows and along the columns; straight but for rounds, which keep their curve. */
 export function bendsOf({ graph, at, keepsCurve }: Layout): Bends {

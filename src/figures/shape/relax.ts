@@ -5,7 +5,7 @@
  */
 
 import { sqrt } from '../../units/index.ts';
-import type { Bends } from './bends.ts';
+import { type Bends, takeSet } from './bends.ts';
 import { findContacts, neighboursOf, noContacts } from './contact.ts';
 import type { Contacts, Load, Stuffing } from './energy.ts';
 import { restart, settle, startSettling, unsettledMm } from './settle.ts';
@@ -54,6 +54,12 @@ export interface Relaxed {
 
 /** Steps between two reports. */
 const REPORT = 20;
+/**
+ * After so many steps the fabric takes the set that it has: bends are there to keep it from crumpling, and
+ * hold no strain of their own. Else a layout's curve goes on pulling, and a bag that has no shape of its
+ * own opens for thousands of steps.
+ */
+const SET = 100;
 /** Steps between two searches for contacts. */
 const SEARCH = 100;
 
@@ -70,18 +76,24 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
   const tied = contacts && neighboursOf(springs, nodes);
   const load: Load = {
     springs,
-    bends: asked.bends ?? null,
+    bends: asked.bends ? { ...asked.bends, rest: asked.bends.rest.slice() } : null,
     contacts,
     stuffing: asked.stuffing ?? null,
   };
   if (contacts && tied) findContacts(at, tied, contacts);
   const settling = startSettling(at, load);
   let step = 0;
+  let hasSet = load.bends === null;
   for (; step < steps && !settling.stuck; step++) {
     if (step % REPORT === 0) {
       const left = unsettledMm(settling.gradient);
       yield { stage: 'settle', done: step / steps, unsettledMm: left };
-      if (left < restMm) break;
+      if (left < restMm && hasSet) break;
+      if (!hasSet && (left < restMm || step >= SET)) {
+        takeSet(settling.at, load.bends);
+        restart(settling);
+        hasSet = true;
+      }
       const isDue = step > 0 && step % SEARCH === 0;
       if (contacts && tied && isDue && renewed(settling.at, contacts, tied)) restart(settling);
     }

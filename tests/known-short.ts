@@ -14,7 +14,6 @@ export const knownShort = {
     '28-dog-sweater-sizes.txt',
     '33-parlour-pine-run-on.txt',
     '35-puff-mandala-stars.txt',
-    '52-flat-tote-rows-straps.txt',
     '85-scanned-leaflet.txt',
     '87-continuing-two-labels-per-line.txt',
   ],

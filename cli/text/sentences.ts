@@ -91,6 +91,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'one place for each pass': '"In same st" at the start of a repeat is the next stitch.',
     },
   },
+  list: {
+    tellsCustom: false,
+    readings: {
+      once: 'A list of stitches is worked once.',
+      'repeated around': 'A list of stitches is repeated to the end of the round.',
+    },
+  },
   'around behind next': {
     tellsCustom: false,
     readings: {

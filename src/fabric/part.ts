@@ -305,7 +305,8 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
   const shape = shapeOf(task.instruction);
   const { before } = progress;
   // "Hdc in next 11 sts", and the next row turns: the round was left, and is worked back on.
-  const left = !result.misfit && hands.pos < hands.limit && turnsNext(run, task);
+  const turns = shape.turnsAtEnd ?? turnsNext(run, task);
+  const left = !result.misfit && hands.pos < hands.limit && turns;
   const ring = closes(result, shape, task) && !(left && shape.join === null && !shape.spiral);
   progress.round = ring;
   hands.history.push({

@@ -324,7 +324,11 @@ function endsWithSpace({ bench, nodes, skipped, rowFrom }: Hands): boolean {
 const meantToLeave = (
   hands: Hands,
   end: { left: number; agrees: boolean; turns: boolean },
-): boolean => end.turns && end.left > 2 && end.agrees && hands.edge.kind === 'row';
+): boolean =>
+  end.turns &&
+  end.left > 2 &&
+  (end.agrees || (hands.edge.ring && hands.statedStitches < 0)) &&
+  hands.edge.kind === 'row';
 
 /** "(4 rows)" against the label's range. */
 function noteRowTotal(hands: Hands, task: Task): void {

@@ -122,7 +122,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
     case 'box':
       return boxMeanings(hands, tally, stated);
     case 'group':
-      return groupMeanings(tally, stated);
+      return groupMeanings(hands, tally, stated);
     default:
       return [];
   }
@@ -187,13 +187,21 @@ function runsOfStitches({ nodes, rowFrom, bench }: Hands): number[] {
   return [runs];
 }
 
-function groupMeanings(tally: RowTally, stated: StatedCount): number[] {
+function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
   const word = stated.word.toLowerCase();
   const named = tally.groups.get(word);
   if (named !== undefined) return [named];
   let n = 0;
   for (const [kind, made] of tally.byKind) if (word && kind.includes(word)) n += made;
-  return n > 0 ? [n] : [];
+  if (n === 0) return [];
+  return word === 'cluster' && beginsWithCluster(hands) ? [n, n + 1] : [n];
+}
+
+/** "Ch 3, dc2tog, ch 2, *cluster, ch 2": the chain and what is drawn together are the first cluster. */
+function beginsWithCluster({ nodes, rowFrom, bench }: Hands): boolean {
+  const first = bench.kinds.kinds[nodes.kind[rowFrom] ?? 0];
+  const second = bench.kinds.kinds[nodes.kind[rowFrom + 1] ?? 0];
+  return (first?.class === 'start' || first?.class === 'low') && second?.shape === 'together';
 }
 
 const TOTALS: ReadonlySet<StatedCount['unit']> = new Set([
@@ -286,11 +294,12 @@ const excused = (stated: StatedCount, value: number, computed: number): boolean 
  */
 export function statedStitches(hands: Hands, counts: readonly StatedCount[]): number {
   let sum = -1;
+  const groups = counts.some(({ unit }) => unit === 'group');
   for (const stated of counts) {
     if (stated.partial) continue;
     const n = numberFor(hands, stated.n);
     if (stated.unit === null || stated.unit === 'stitch') return n ?? -1;
-    if (stated.unit === 'group' && sum >= 0) return -1;
+    if (groups) continue;
     if (stated.unit === 'stem' && n !== null) sum = Math.max(0, sum) + n;
   }
   return sum;

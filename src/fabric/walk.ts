@@ -7,6 +7,7 @@ import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
 import { beforeTogether, doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
+import { listAround } from './steps/list-around.ts';
 import { doOtherSide } from './steps/other-side.ts';
 import { doPiece } from './steps/piece.ts';
 import { doRepeat } from './steps/repeat.ts';
@@ -28,7 +29,7 @@ export function walk(
     const step = steps[i];
     if (!step) continue;
     const here: Here = { steps, i, top: at.top };
-    const around = sentenceAround(hands, steps, here);
+    const around = sentenceAround(hands, steps, here) ?? listAround(hands, steps, here);
     if (around) return walk(hands, around, row, { from: i, top: at.top });
     if (--hands.bench.limit.moves < 0) throw TOO_MANY;
     hands.at = step;

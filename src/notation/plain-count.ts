@@ -12,12 +12,17 @@ import type { Step } from './tree.ts';
 export function countOrSign(r: Reader, run: Run): void {
   const start = r.at;
   r.at++;
-  const worked = run.out.some(isMaking) && (!run.aside || lastNumber(r));
+  // "Ch 1: 2 sc in every st" goes on working.
+  const works = mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2) && placeAhead(r, 3);
+  const worked = !works && run.out.some(isMaking) && (!run.aside || lastNumber(r));
   if (worked && (kindAt(r) === T.number || isWord(r, W.total) || isWord(r, W.you))) {
     if (plainCounts(r, run)) return;
   }
   r.at = start + 1;
 }
+
+const placeAhead = (r: Reader, k: number): boolean =>
+  isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k) || isWord(r, W.same, k);
 
 export const isMaking = (step: Step): boolean =>
   step.kind === 'work' ||

@@ -72,6 +72,8 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
   if (kindAt(r, k) !== kind) return false;
   // "rep row 2, 3 more times" and "rep row 2, 24 sc" name no second row.
   if (kind === T.number && !range && takesElse(r, k + 1)) return false;
+  // "rep rnd 5 – 54 sts": a count behind a dash.
+  if (range && !to && isWord(r, W.st, k + 1)) return false;
   const value = valueAt(r, k);
   const first = rows.at(-1) ?? value;
   r.at += k + 1;

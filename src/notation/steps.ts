@@ -125,6 +125,18 @@ function endingEnds(r: Reader, run: Run): boolean {
   );
 }
 
+/** "8 sc in magic ring OR ch 2, 8 sc in 2nd ch from hook": the same beginning, told another way. */
+const otherBeginning = (r: Reader, run: Run): boolean =>
+  isWord(r, W.ch, 1) &&
+  run.out.some((step) => step.kind === 'work' && step.place?.nouns[0]?.kind === 'ring');
+
+/** All up to the full stop, or the count. */
+function passSentence(r: Reader, run: Run): void {
+  const start = r.at;
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.open) r.at++;
+  putWords(r, run, start, 'remark');
+}
+
 /** Words that only link clauses. */
 const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 
@@ -166,6 +178,7 @@ function wordStep(r: Reader, run: Run): void {
     if (step === 'done') return;
     if (step) return putStep(r, run, step);
     if (LINKS.has(sense)) {
+      if (sense === W.or && otherBeginning(r, run)) return passSentence(r, run);
       r.at++;
       return;
     }

@@ -29,6 +29,8 @@ export function cutShort(
   at: { readonly here: Here; readonly madeBefore: boolean; readonly rounds: boolean },
 ): boolean {
   const { here, madeBefore, rounds } = at;
+  // No words ask for a repeat: it is a reading already, and is not bent twice.
+  if (step.order.from === step.order.to && step.times.kind === 'until') return false;
   if (!here.top || step.ending || hands.into || hands.edge.kind !== 'row') return false;
   if (here.steps.slice(here.i + 1).some((next) => WORKS.has(next.kind))) return false;
   return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row, rounds);

@@ -38,6 +38,7 @@ import { workTogether } from './together.ts';
 /** Works one step of stitches. */
 export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
   if (isSlip(step) && atJoin(hands)) return;
+  if (here.top && restates(hands, step)) return;
   arrived(hands, onOnePiece(here) ? 'within' : 'free');
   if (isSlip(step)) {
     // "Sl st in next st" with the round already full only closes it.
@@ -56,6 +57,13 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   const places: (Place | null)[] = [step.place, ...step.alsoIn];
   if (takesSeveralPlaces(step)) return workTogether(hands, step, places);
   for (const place of places) workAt(hands, step, place, here);
+}
+
+/** "Sc in each ch to end, 24 sc. Ch 1, turn": with the row full, the number says what was made. */
+function restates(hands: Hands, step: WorkStep): boolean {
+  const n = step.place || step.until || step.numberAfter ? null : numberFor(hands, step.n);
+  if (n === null || n < 3 || hands.edge.ring || hands.pos < hands.edge.n) return false;
+  return hands.edge.n > 0 && n === countedSince(hands, hands.rowFrom);
 }
 
 /** Nothing yet, or slip stitches that moved the start. */

@@ -324,3 +324,56 @@ it('"until row 9" is the last row that there is to be', () => {
   expect(complaints(text)).toEqual([]);
 });
 
+describe('a list that goes round though nothing says so', () => {
+  const rows = (count: number): string =>
+    piece('Rnd 1: 6 sc in ring. (6)', 'Rnd 2: 2 sc (12)', `Rnd 3: 2 sc, 1 sc, dec (${count})`);
+  it('is repeated where the count says so: 6 x 2, 12 / 4 x 4', () => {
+    expect(worked(rows(12), 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 12 proven', 'Rnd 3 12 proven']);
+    expect(told(rows(12))).toContain('A list of stitches is repeated to the end of the round.');
+  });
+  it('near miss: no reading makes 14', () => {
+    expect(complaints(rows(14))).not.toEqual([]);
+  });
+  it('near miss: a number too small by one is no list that stops half-way', () => {
+    const text = piece('Rnd 1: 9 sc in ring. (9)', 'Rnd 2: 6 sc, dec. (8)');
+    expect(complaints(text)).toEqual(['4 stitches-left']);
+  });
+});
+
+describe('numbers that tell again what was made', () => {
+  it('"to end, 24 sc" is a count: 25 - 1', () => {
+    const text = piece('Ch 25.', 'Row 1: Sc in 2nd ch from hook and in each ch to end, 24 sc. Ch 1, turn.', 'Row 2: Sc across. (24)');
+    expect(complaints(text)).toEqual([]);
+    expect(complaints(text.replace('24 sc.', '26 sc.'))).not.toEqual([]);
+  });
+  it('"rep rnd 2 – 24 sts" names one round', () => {
+    const text = piece('Rnd 1: 6 sc in ring. (6)', 'Rnd 2: Inc around – 12 sts', 'Rnd 3: Rep rnd 2 – 24 sts');
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 24 proven']);
+  });
+  it('a beginning told in two ways is worked once', () => {
+    const text = piece('Rnd 1: Sc 8 in magic ring OR ch 2, sc 8 in 2nd ch from hook. (8)', 'Rnd 2: Inc 8. (16)');
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+it('rows worked flat on a round that is left: 18 on 12 of 18, and 24', () => {
+  const text = piece(
+    'Ch 6, join.',
+    'Rnd 1: 12 sc in ring. (12)',
+    'Rnd 2: *Sc in next sc, 2 sc in next sc; rep from * around. Ch 1, turn. (18)',
+    'Rnd 3: (Sc in next sc, 2 sc in next sc) 6 times. Ch 1, turn. (18)',
+    'Rnd 4: *Sc in next 2 sc, 2 sc in next sc; rep from * across. Ch 1, turn. (24)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('turn. (24)', 'turn. (26)'))).toEqual(['7 count-mismatch']);
+});
+
+it('a chain and what is drawn together are the first cluster: 1 + 7', () => {
+  const text = piece(
+    'Ch 8, join.',
+    'Rnd 1: Ch 3 (counts as dc), dc2tog in ring, ch 2, (cluster in ring, ch 2) 7 times, join. (8 clusters)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('8 clusters', '9 clusters'))).toEqual(['4 count-mismatch']);
+});
+

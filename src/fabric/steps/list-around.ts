@@ -1,0 +1,64 @@
+/**
+ * "2 sc, 1 sc (18)" on a round of 12: toys are often told so, one pass of a list that goes round though
+ * nothing says so. Only a stated count can show it.
+ */
+import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
+import type { Here } from '../context.ts';
+import { type Hands, spanAt } from '../hands.ts';
+import { ask } from '../readings.ts';
+
+/** The row with its list made a repeat, or `null` where it is worked once, as it stands. */
+export function listAround(
+  hands: Hands,
+  steps: readonly Step[],
+  here: Here,
+): readonly Step[] | null {
+  if (!here.top || hands.statedStitches < 0 || !isRound(hands)) return null;
+  if (!isItem(steps[here.i]) || steps.slice(0, here.i).some(isItem)) return null;
+  const behind = steps.findLastIndex(isItem) + 1;
+  const list = steps.slice(here.i, behind);
+  if (!list.every((step): step is WorkStep => isItem(step) || step.kind === 'remark')) return null;
+  if (steps.some(({ kind }) => OTHER.has(kind))) return null;
+  const [first] = list;
+  if (!first) return null;
+  const reading = ask(hands.readings, {
+    doubt: 'list',
+    custom: 'once',
+    alternatives: ['repeated around'],
+    local: true,
+    ...spanAt(hands, first),
+  });
+  if (reading === 'once') return null;
+  return [...steps.slice(0, here.i), repeatOf(list, first), ...steps.slice(behind)];
+}
+
+const isRound = ({ edge }: Hands): boolean => edge.kind === 'row' && edge.ring;
+
+const OTHER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'repeat',
+  'group',
+  'skip',
+  'even',
+  'boxes',
+  'chart',
+  'unread',
+]);
+
+/** A stitch told with its number alone, and no place. */
+const isItem = (step: Step | undefined): boolean =>
+  step?.kind === 'work' && step.place === null && step.until === null && !step.stitch.foundation;
+
+function repeatOf(steps: readonly Step[], { from, to }: WorkStep): RepeatStep {
+  const until = { kind: 'end', word: 'around', from: to, to } as const;
+  return {
+    kind: 'repeat',
+    mark: '',
+    steps,
+    times: { kind: 'until', until, from: to, to },
+    ending: null,
+    again: false,
+    order: { from: to, to },
+    from,
+    to,
+  };
+}

@@ -16,6 +16,7 @@ import {
   isRowWord,
   isRule,
   isSplitLabel,
+  opensStep,
 } from './line-shapes.ts';
 import { takeCount, takeNamed } from './named-lines.ts';
 import {
@@ -188,6 +189,7 @@ function take(scan: Scan, stretch: Stretch): void {
   while (to > stretch.from && isBlankCode(text.charCodeAt(to - 1))) to--;
   const at = { from: afterBullet(text, stretch.from, to), to, next: stretch.next };
   if (at.from >= to) return;
+  if (opensStep(text, stretch.from)) close(scan);
   if (scan.section === 'comments') addProse(scan, at);
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
 }

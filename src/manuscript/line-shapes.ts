@@ -20,6 +20,10 @@ export function afterBullet(text: string, from: number, to: number): number {
 /** "Step 3: chain 12": the number of a step is none of a row. */
 const STEP = /^step \d{1,2}\s?[:.)–—-]\s*/i;
 
+/** Whether a numbered step begins here: whatever went before is over. */
+export const opensStep = (text: string, from: number): boolean =>
+  (text.charCodeAt(from) | 32) === 115 && STEP.test(text.slice(from, from + 12));
+
 /** Dingbats, halves of emoji, and the sign that makes one of a letter. */
 const isPicture = (code: number): boolean =>
   (code >= 0x2600 && code <= 0x27bf) || (code >= 0xd83c && code <= 0xdfff) || code === 0xfe0f;

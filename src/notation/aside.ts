@@ -90,7 +90,9 @@ function leadsOn(r: Reader, token: number): boolean {
   if (kind === T.number || kind === T.times || kind === T.star || kind === T.open) return true;
   if (kind !== T.word) return false;
   const sense = r.value[token] ?? 0;
-  return sense !== W.and && sense !== W.afterwards && sense !== W.repeat;
+  // "(inc) repeat 6 times" is worked; "(shell), repeat from *" names.
+  if (sense === W.repeat) return r.kind[token + 1] === T.number;
+  return sense !== W.and && sense !== W.afterwards;
 }
 
 const ASIDES = new Set([

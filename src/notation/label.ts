@@ -3,7 +3,7 @@
  * "Set-up row", "Row 2 and all even rows", "Size 5 only: 11th round:".
  */
 
-import { PROSE } from './dictionary.ts';
+import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLabelNumbers } from './label-numbers.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -408,7 +408,7 @@ function closeLabel(r: Reader, draft: LabelDraft): void {
       kind === T.stop ||
       kind === T.dash ||
       kind === T.equals ||
-      kind === T.pipe ||
+      (kind === T.pipe && kindAt(r, -1) !== T.colon) ||
       kind === T.comma ||
       (kind === T.close && (r.partner[r.at] ?? -1) < 0) ||
       (kind === T.star && valueAt(r) === 2 && draft.to === toOf(r));
@@ -420,7 +420,26 @@ function closeLabel(r: Reader, draft: LabelDraft): void {
     } else break;
   }
   rowNameBehind(r);
+  titleBehind(r);
 }
+
+/** "Round 1 — Centre circle" with its work on the lines below. */
+function titleBehind(r: Reader): void {
+  if (kindAt(r, -1) !== T.dash && kindAt(r, -1) !== T.colon) return;
+  let k = 0;
+  while (k < 6 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number)) {
+    if (k > 0 && opensLine(r, k)) break;
+    if (mayBeStitch(wordAt(r, k)) || hasWork(r, k, k + 1)) return;
+    k++;
+  }
+  if (k > 0 && k < 6 && opensLine(r, k)) r.at += k;
+}
+
+/** Whether a line end stands before the token; only asked behind a label. */
+const opensLine = (r: Reader, ahead: number): boolean => {
+  const at = r.at + ahead;
+  return r.text.slice(r.base + (r.to[at - 1] ?? 0), r.base + (r.from[at] ?? 0)).includes('\n');
+};
 
 /** "Row 5 (WS): - Decrease row - ch 1": what the row is, behind its number. */
 function rowNameBehind(r: Reader): void {

@@ -90,7 +90,7 @@ export const SPELLINGS = {
   thrice: 'thrice',
   more: 'more additional',
   total: 'total totalling totaling',
-  turn: 'turn turned',
+  turn: 'turn tur turned',
   join: 'join joined joining connect unite rejoin attach joins connecting jn connect',
   re: 're',
   close: 'close',

@@ -317,6 +317,9 @@ const groupWord = (stitch: StitchTerm): string =>
 
 /** "shell sp", "dc st", "corner ch-2 sp", "ch-2 sp corner" behind the head. */
 function readTail(r: Reader, draft: Draft): void {
+  // "4th chain (ch) from hook": the short form says it again.
+  const again = kindAt(r) === T.open && kindAt(r, 2) === T.close && wordAt(r, 1) > 0;
+  if (again && wordAt(r, 1) === wordAt(r, -1)) r.at += 3;
   const sense = wordAt(r);
   if (draft.kind === 'group' && (isSpaceWord(sense) || sense === W.chsp)) {
     draft.kind = 'space';

@@ -136,7 +136,8 @@ function tail(r: Reader, draft: Draft): void {
     return;
   }
   if (readThen(r, draft) || readEndingWith(r, draft) || readPart(r, draft)) return;
-  if (isWord(r, W.for) && readMoreRows(r, draft)) return;
+  const rows = isWord(r, W.for) || (isWord(r, W.about) && kindAt(r, 1) === T.number);
+  if (rows && readMoreRows(r, draft)) return;
   const measure = draft.measure === null ? readMeasure(r) : null;
   if (measure) {
     draft.measure = measure;
@@ -210,6 +211,7 @@ function readMoreRows(r: Reader, draft: Draft): boolean {
   const start = r.at++;
   eatThe(r);
   if (isWord(r, W.next) || isWord(r, W.another) || isWord(r, W.a)) r.at++;
+  if (isWord(r, W.about)) r.at++;
   // "for a total of 16 rows"
   if (isWord(r, W.total) && isWord(r, W.of, 1)) r.at += 2;
   const n: Numbers | null = readNumbers(r);

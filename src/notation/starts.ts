@@ -124,7 +124,9 @@ function labelReads(r: Reader, text: string): boolean {
   const verb =
     first === PROSE &&
     /^(is|are|was|were|form|forms|should|will|has|have|looks|shows?)$/.test(spelled(r, r.at));
-  if (verb || isWord(r, W.form)) return false;
+  // "Round 2 — Form 6 points" is a title, and work stands below it.
+  const titled = kindAt(r, -1) === T.dash || kindAt(r, -1) === T.colon;
+  if (verb || (isWord(r, W.form) && !titled)) return false;
   return true;
 }
 

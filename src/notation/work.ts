@@ -30,9 +30,14 @@ export function readWork(r: Reader): WorkStep | null {
   const evenly = isWord(r, W.evenly);
   if (evenly) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
-  const numbered = readNumberedStitch(r);
-  const n = numbered ? null : leadingNumber(r);
-  const stitch = numbered ?? readStitch(r) ?? letterStitch(r, n) ?? unnamedStitch(r, n);
+  const scanned = scannedSc(r);
+  const numbered = scanned ? null : readNumberedStitch(r);
+  const n = scanned ?? (numbered ? null : leadingNumber(r));
+  const stitch =
+    numbered ??
+    (scanned ? letterSc(r) : readStitch(r)) ??
+    letterStitch(r, n) ??
+    unnamedStitch(r, n);
   if (!stitch) {
     r.at = start;
     return null;
@@ -54,6 +59,17 @@ export function readWork(r: Reader): WorkStep | null {
   readBehind(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "245C": twenty-four sc, as a scanner sees them; the reader then stands on the letter. */
+function scannedSc(r: Reader): Numbers | null {
+  if (kindAt(r) !== T.number || !isWord(r, W.letter_c, 1) || !isGlued(r)) return null;
+  const seen = valueAt(r);
+  if (seen < 15 || seen % 10 !== 5 || !clauseEnds(r, 2)) {
+    if (kindAt(r, 2) !== T.open) return null;
+  }
+  r.at++;
+  return { from: fromOf(r, r.at - 1), to: toOf(r), values: [Math.floor(seen / 10)] };
 }
 
 /** "a dc", "the first"; a lone "A" is a decrease in charts of letters. */
@@ -114,6 +130,14 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   term.to = toOf(r);
   if (sense === W.x) term.stem = 'sc';
   else term.shape = sense === W.v ? 'increase' : 'together';
+  return term;
+}
+
+function letterSc(r: Reader): StitchTerm {
+  const term = emptyTerm(r);
+  r.at++;
+  term.to = toOf(r);
+  term.stem = 'sc';
   return term;
 }
 

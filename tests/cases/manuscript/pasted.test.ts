@@ -299,3 +299,11 @@ describe('lines that only look like labels', () => {
     ]);
   });
 });
+
+describe('titles behind labels', () => {
+  test('a title on the line of the label, its work below', () => {
+    const text = 'Round 1 — Centre circle\n- Make a magic ring.\n- Work 12 dc into the ring.\nRound 2 — Form 6 points\n- Ch 3, 2 dc in each st';
+    expect(instructions(text)).toHaveLength(2);
+    expect(instructions('Rounds 1 - 2 form the centre.')).toHaveLength(0);
+  });
+});

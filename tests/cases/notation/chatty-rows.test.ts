@@ -154,3 +154,20 @@ describe('counts and repeats in rare dress', () => {
     expect(tree('join in top of ch-4—3 (4, 5) motifs between points.', { sizes: 3 })).toMatch(/= 3\/4\/5 group/);
   });
 });
+
+describe('slips of scanners and pasted tables', () => {
+  test.each([
+    ['Rnd3: |inc, sc in next st| x6 (18)', 'round 3: |<inc; sc @next st> x6 = 18'],
+    ['(inc) repeat 6 times [12]', '(<inc> x6 = 12'],
+    ['245C (24)', '24 sc = 24'],
+    ['(45C, dec) * 9 (45)', '(<4 sc; tog> x9 = 45'],
+    ['2 double crochet (dc) in 4th chain (ch) from hook', '2 dc @nth4 chain from-hook'],
+    ['Repeat row 3 approximately 55 rows.', 'rows 3 for 55 rows'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+
+  test('what is no stitch stays none', () => {
+    expect(tree('155C is a lot')).not.toMatch(/sc/);
+  });
+});

@@ -1,5 +1,5 @@
 /** What `loopwright place` may be asked. */
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { boxes } from './amounts.ts';
 import { Unusable } from './design.ts';
 import type { PlaceAsked } from './place.ts';
@@ -12,7 +12,8 @@ Examples:
   loopwright place "TIDE" --pattern bag.pattern.md --row 11
 
 Nothing is chosen for you: every position and count is listed with its sum. Boxes are counted in the
-order of work. A round is taken to start at the side of the piece, so that its front is the first half.
+order of work. With --pattern the front is known from where its notes say that rounds start, or from two
+handles; else a round is taken to start at the side of the piece, and its front is the first half.
 
 Exit status:
   0  it fits
@@ -36,6 +37,17 @@ export function placeCommand(): Command {
     .option('--height <boxes>', 'height of a capital', boxes(1), 7)
     .option('--margin <boxes>', 'open boxes wanted at each side', boxes(0), 1)
     .option('--faces <number>', '2: on both faces of a round piece', boxes(1), 1)
+    .addOption(
+      new Option(
+        '--start <place>',
+        'where rounds start (default: as the pattern tells, else side)',
+      ).choices(['side', 'back', 'front']),
+    )
+    .addOption(
+      new Option('--hand <hand>', 'for the middle by eye: who works it')
+        .choices(['right', 'left'])
+        .default('right'),
+    )
     .option('--no-color', 'no colour')
     .helpOption('-h, --help', 'print this help')
     .addHelpText('after', examples)

@@ -8,6 +8,7 @@ import {
   type FitAsked,
   filledMiddle,
   fitChart,
+  frontOf,
   leanBefore,
   letterWords,
   type Manuscript,
@@ -32,6 +33,8 @@ export interface PlaceAsked {
   readonly height: number;
   readonly margin: number;
   readonly faces: number;
+  readonly hand: 'right' | 'left';
+  readonly start?: 'side' | 'back' | 'front';
   readonly color: boolean;
 }
 
@@ -40,6 +43,8 @@ interface Ground {
   readonly closing: FitAsked['closing'];
   readonly mesh: Mesh;
   readonly box: BoxMeasure | null;
+  /** Middle of the front in stitches from the round's start, and how it is known. */
+  readonly front: { readonly middle: number; readonly because: string } | null;
   /** How far the start of round has gone by then; `null` where no pattern tells, or hardly at all. */
   readonly lean: PieceLean | null;
 }
@@ -59,7 +64,8 @@ export async function place(lines: readonly string[], asked: PlaceAsked): Promis
   if (motif === null) return 1;
   const { boxes, closing, mesh } = ground;
   const wish = { boxes, closing, gap: mesh.gap, width: motif.width, filledMiddle: motif.middle };
-  const found = fitChart({ ...wish, margin: asked.margin });
+  const front = ground.front ? { frontMiddle: ground.front.middle } : {};
+  const found = fitChart({ ...wish, ...front, margin: asked.margin });
   const report = [
     ...groundWords(ground, found),
     ...leanWords(ground),
@@ -80,9 +86,20 @@ async function groundFrom(asked: PlaceAsked): Promise<Ground> {
   if (asked.pattern !== undefined) return fromPattern(asked.pattern, asked);
   const mesh = meshFrom(asked.mesh) ?? USUAL_MESH;
   const box = boxFrom(asked.gauge, mesh);
-  if (asked.around !== undefined)
-    return { boxes: asked.around, closing: 'round', mesh, box, lean: null };
-  return { boxes: asked.across ?? 0, closing: 'flat', mesh, box, lean: null };
+  const around = asked.around;
+  if (around !== undefined) {
+    const front = frontFrom(asked, stitchesOf(around, mesh.gap, 'round'));
+    return { boxes: around, closing: 'round', mesh, box, front, lean: null };
+  }
+  return { boxes: asked.across ?? 0, closing: 'flat', mesh, box, front: null, lean: null };
+}
+
+/** As --start says. */
+function frontFrom({ start }: PlaceAsked, stitches: number): Ground['front'] {
+  if (start === undefined) return null;
+  const middle = { side: stitches / 4, back: stitches / 2, front: 0 }[start];
+  const where = start === 'side' ? 'the side' : `the centre ${start}`;
+  return { middle, because: `The round is said to start at ${where}.` };
 }
 
 /** The classic mesh (common practice), where neither option nor pattern names one. */
@@ -113,9 +130,15 @@ async function fromPattern(file: string, asked: PlaceAsked): Promise<Ground> {
       `--mesh "${asked.mesh}": the open boxes of row ${asked.row} have ch ${own.gap} in ${file}`,
     );
   }
+  const { boxes } = row.tally;
+  const stitches = stitchesOf(boxes, mesh.gap, 'round');
+  const told = row.closes ? frontOf(manuscript, fabric, { record: row, stitches }) : null;
   return {
-    boxes: row.tally.boxes,
-    closing: row.ring ? 'round' : 'flat',
+    boxes,
+    closing: row.closes ? 'round' : 'flat',
+    front:
+      frontFrom(asked, stitches) ??
+      (told ? { middle: told.middles[0], because: told.because } : null),
     mesh,
     box: boxFrom(asked.gauge, mesh) ?? boxOf(manuscript, mesh),
     lean: leanBefore(row, { manuscript, fabric }),
@@ -144,22 +167,28 @@ function motifFrom(words: string, asked: PlaceAsked, height: number): Motif | nu
   if (height === asked.height) tell(findings, words, asked);
   if (value === null) return null;
   const { rows } = value.grid;
-  return { width: rows[0]?.length ?? 0, middle: filledMiddle(rows), height: rows.length };
+  return {
+    width: rows[0]?.length ?? 0,
+    middle: filledMiddle(rows, asked.hand),
+    height: rows.length,
+  };
 }
 
 const some = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 const boxesWord = (n: number): string => some(n, 'box', 'boxes');
 const cm = (mm: number): string => `about ${Math.round(mm / 5) / 2} cm`;
 
-function groundWords({ boxes, closing, mesh: { gap } }: Ground, found: Fit): string[] {
+function groundWords({ boxes, closing, front, mesh: { gap } }: Ground, found: Fit): string[] {
   const stitches = stitchesOf(boxes, gap, closing);
   const sum = `${boxes} x ${gap + 1}${closing === 'flat' ? ' + 1' : ''} = ${stitches} stitches`;
-  if (closing === 'flat') return [`The piece: ${boxesWord(boxes)} across, ${sum}.`];
-  const half = `${found.frontStitches} stitches`;
-  return [
-    `The piece: ${boxesWord(boxes)} around, ${sum}; its front is the first half, ${half}.`,
-    'The round is taken to start at the side. Where it starts elsewhere, count from there.',
-  ];
+  if (closing === 'flat') {
+    return [`The piece: ${boxesWord(boxes)} across, ${sum}. Boxes are counted in right-side rows.`];
+  }
+  const half = `its front is half of them, ${found.frontStitches}`;
+  const where =
+    front?.because ??
+    'The round is taken to start at the side, for nothing tells where; --start back or front says otherwise.';
+  return [`The piece: ${boxesWord(boxes)} around, ${sum}; ${half}.`, where];
 }
 
 /** The places below are by count; what the lean of the start adds to that is said beside them. */
@@ -178,38 +207,79 @@ function leanWords({ lean, closing, mesh }: Ground): string[] {
 function positionWords(motif: Motif, ground: Ground, found: Fit, asked: PlaceAsked): string[] {
   const size = `The chart: ${boxesWord(motif.width)} wide.`;
   if (found.exact.length === 0) return [size, ...aroundWords(motif, ground, found)];
-  const half = ground.boxes / 2;
-  const both = (at: Position): string => {
-    if (asked.faces < 2 || ground.closing === 'flat') return '';
-    if (!Number.isInteger(half)) return '; no second place half a round on: the count is odd';
-    return `; second face boxes ${at.firstBox + half}-${at.lastBox + half}`;
+  const isOdd = asked.faces > 1 && ground.closing === 'round' && ground.boxes % 2 !== 0;
+  const line = ({ firstBox, before, after }: Position): string[] => {
+    const half = firstBox + ground.boxes / 2;
+    const both = asked.faces > 1 && ground.closing === 'round' && !isOdd ? [firstBox, half] : null;
+    const second = both ? `; second face boxes ${spanWords(half, motif, ground)}` : '';
+    return [
+      `  boxes ${spanWords(firstBox, motif, ground)}: ${some(before, 'stitch', 'stitches')} before, ` +
+        `${after} after${second}`,
+      `    ${rowWords(both ?? [firstBox], motif, ground)}`,
+    ];
   };
-  const line = (at: Position): string =>
-    `  boxes ${at.firstBox}-${at.lastBox}: ${some(at.before, 'stitch', 'stitches')} before, ` +
-    `${at.after} after${both(at)}`;
   return [
     size,
     'Centred by its edges (posts are shared, so a stitch of difference may be the best there is):',
-    ...found.exact.map(line),
+    ...found.exact.flatMap(line),
     ...(found.byEye.length > 0
-      ? ['Centred by eye, by the middle of what is filled:', ...found.byEye.map(line)]
+      ? [
+          `Centred by eye, by the middle of what is filled, as ${asked.hand}-handed makers meet it:`,
+          ...found.byEye.flatMap(line),
+        ]
       : []),
+    ...(isOdd ? ['There is no second place half a round on: the count is odd.'] : []),
   ];
 }
 
 /** Too wide for the front: round across the join, where the whole round holds it. */
-function aroundWords({ width }: Motif, { boxes, closing }: Ground, found: Fit): string[] {
+function aroundWords(motif: Motif, ground: Ground, found: Fit): string[] {
+  const { width } = motif;
+  const { boxes, closing, front, mesh } = ground;
   const no = `It does not fit: ${boxesWord(width)} on ${found.frontBoxes}.`;
   if (closing === 'flat' || width > boxes) return [no];
-  const first = boxes - Math.floor((width - Math.floor(boxes / 2)) / 2) + 1;
-  const beforeJoin = boxes - first + 1;
+  const pitch = mesh.gap + 1;
+  const middle = front?.middle ?? (boxes * pitch) / 4;
+  const first = Math.round((middle - (width * pitch + 1) / 2) / pitch);
+  const start = ((first + boxes) % boxes) + 1;
   return [
     no,
-    `Around the whole piece it leaves ${boxesWord(boxes - width)}. In the middle of the front it ` +
-      `runs across the join: boxes ${first}-${boxes} and 1-${width - beforeJoin}. The ` +
-      `${boxesWord(beforeJoin)} of the chart that work meets first come at the round's end, the ` +
-      `other ${width - beforeJoin} at its start.`,
+    `Around the whole piece it leaves ${boxesWord(boxes - width)}. With its middle in the middle of ` +
+      `the front it stands on boxes ${spanWords(start, motif, ground)}:`,
+    `    ${rowWords([start], motif, ground)}`,
   ];
+}
+
+/** "3-23"; across the join "48-52 and 1-16". */
+function spanWords(first: number, { width }: Motif, { boxes }: Ground): string {
+  const from = ((first - 1) % boxes) + 1;
+  const last = from + width - 1;
+  return last <= boxes ? `${from}-${last}` : `${from}-${boxes} and 1-${last - boxes}`;
+}
+
+/** The words of a row, for each place at which the chart begins. */
+function rowWords(places: readonly number[], { width }: Motif, { boxes }: Ground): string {
+  const starts = places.map((first) => (first - 1) % boxes).sort((a, b) => a - b);
+  const behind = (starts.at(-1) ?? 0) + width - boxes;
+  const words: string[] = [];
+  let at = 0;
+  const open = (to: number): void => {
+    if (to > at) words.push(`work ${to - at} open ${to - at === 1 ? 'box' : 'boxes'}`);
+  };
+  if (behind > 0) {
+    // What the join cuts off is worked first.
+    words.push(`work boxes ${width - behind + 1}-${width} of chart`);
+    at = behind;
+  }
+  for (const start of starts) {
+    open(start);
+    const fits = Math.min(width, boxes - start);
+    words.push(fits < width ? `work boxes 1-${fits} of chart` : 'work chart');
+    at = start + fits;
+  }
+  open(boxes);
+  const line = words.join(', ');
+  return `${line.charAt(0).toUpperCase()}${line.slice(1)}.`;
 }
 
 function countWords(

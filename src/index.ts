@@ -108,6 +108,7 @@ export {
   toGlb,
   toSvg,
 } from './pictures/index.ts';
+export { type Faces, frontOf } from './proof/index.ts';
 export {
   applyEdits,
   type Edit,

@@ -168,7 +168,7 @@ function inParts(
   }: { columns: readonly number[]; behind: number | null; record: RowRecord },
 ): Pick<ChartUse, 'starts' | 'acrossJoin'> {
   const ends = columns[0] === 0 && (columns.at(-1) ?? 0) >= cells.length - 2;
-  if (!record.ring || behind === null || !ends) return { starts: [], acrossJoin: null };
+  if (!record.closes || behind === null || !ends) return { starts: [], acrossJoin: null };
   return { starts: [behind], acrossJoin: cells.length - behind };
 }
 

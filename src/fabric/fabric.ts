@@ -70,7 +70,10 @@ export interface RowRecord extends Span {
   readonly facts: readonly Fact[];
   /** Node numbers of this row in the cloth of its size: [from, to). */
   readonly nodes: { readonly from: number; readonly to: number };
+  /** What it is worked into closes on itself. */
   readonly ring: boolean;
+  /** Its own edge closes on itself: a round that is joined, or part of a spiral. */
+  readonly closes: boolean;
   /** It brings several pieces together: what lies beneath is more than the row before. */
   readonly joins: boolean;
 }

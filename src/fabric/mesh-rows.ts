@@ -30,12 +30,16 @@ export function meshRow(fabric: Fabric, cloth: Cloth, row: RowRecord, mesh: Mesh
     if (piece?.kind !== 'stitch') return null;
     posts.push(piece.node);
     at.push(cells.length);
-    if (i === pieces.length - 1) return row.ring && mesh.gap > 0 ? null : { cells, posts, at };
-    const box = boxAt(pieces, i + 1, mesh, row.ring);
+    if (i === pieces.length - 1) {
+      if (row.closes && mesh.gap > 0) return null;
+      // Without a gap every post of a round closes a box of its own.
+      return { cells: row.closes ? [...cells, 'filled'] : cells, posts, at };
+    }
+    const box = boxAt(pieces, i + 1, mesh, row.closes);
     if (!box) return null;
     cells.push(...box.cells);
     i += 1 + box.length;
-    if (i >= pieces.length) return row.ring ? { cells, posts, at } : null;
+    if (i >= pieces.length) return row.closes ? { cells, posts, at } : null;
   }
   return null;
 }
@@ -55,7 +59,7 @@ function piecesOf(fabric: Fabric, cloth: Cloth, row: RowRecord): Piece[] {
       else pieces.push({ kind: 'chains', n: 1 });
     } else if (kind?.counted) pieces.push({ kind: 'stitch', node, stem: kind.stem });
   }
-  if (!row.ring && pieces.at(-1)?.kind === 'chains') pieces.pop();
+  if (!row.closes && pieces.at(-1)?.kind === 'chains') pieces.pop();
   return pieces;
 }
 
@@ -96,14 +100,20 @@ export function meshRows(
   fabric: Fabric,
   cloth: Cloth,
   rows: readonly RowRecord[],
-  by: { readonly mesh: Mesh; readonly name: string; readonly terms: Terms },
+  by: {
+    readonly mesh: Mesh;
+    readonly name: string;
+    readonly terms: Terms;
+    /** Hands that made them; left hands work right-side rows from left to right. Default 'right'. */
+    readonly hand?: 'right' | 'left';
+  },
 ): MeshRows | null {
   const places = new Map<number, number>();
   const drawn: { readonly cells: readonly Cell[]; readonly from: number }[] = [];
   for (const row of rows) {
     const found = meshRow(fabric, cloth, row, by.mesh);
     if (!found) return null;
-    const back = row.side === 'RS';
+    const back = (row.side === 'RS') === (by.hand !== 'left');
     const start = startOf(cloth, found, { places, back, first: drawn.length === 0 });
     if (start === null) return null;
     const step = back ? -1 : 1;
@@ -115,7 +125,7 @@ export function meshRows(
     const from = back ? start - width : start;
     const cells = asPictured(found.cells, back ? 'right-to-left' : 'left-to-right');
     // Rounds are drawn from where they start; the ring has no other edge.
-    drawn.push({ cells, from: row.ring ? 0 : from });
+    drawn.push({ cells, from: row.closes ? 0 : from });
   }
   const left = Math.min(...drawn.map(({ from }) => from));
   const right = Math.max(...drawn.map(({ cells, from }) => from + cells.length));

@@ -266,7 +266,8 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
   const finishes = shape.onlySlips && task.label === '' && task.asks.counts.length === 0;
   if (finishes && attempted.result.facts.length + facts.length === 0) return;
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
-  run.rows.push(recordOf(run, { task, attempted, facts }));
+  const closes = run.progress.before.row?.ring ?? false;
+  run.rows.push(recordOf(run, { task, attempted, facts, closes }));
 }
 
 /** Does the row behind this one open with a turn? */

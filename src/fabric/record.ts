@@ -16,7 +16,12 @@ interface Scene {
 }
 
 type What =
-  | { readonly task: Task; readonly attempted: Attempted; readonly facts: readonly Fact[] }
+  | {
+      readonly task: Task;
+      readonly attempted: Attempted;
+      readonly closes: boolean;
+      readonly facts: readonly Fact[];
+    }
   /** An order that names no row that could be worked. */
   | {
       readonly placed: PlacedInstruction;
@@ -71,6 +76,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       facts,
       nodes: { from: hands.nodes.n, to: hands.nodes.n },
       ring: false,
+      closes: false,
       joins: false,
     };
   }
@@ -98,6 +104,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     facts: factsOf(facts, attempted),
     nodes: { from: result.from, to: result.to },
     ring: result.edge.ring,
+    closes: what.closes,
     joins: result.joins,
   };
 }

@@ -250,6 +250,7 @@ function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecor
     facts: [{ kind: 'limit', what: 'stitches', from, to }],
     nodes: { from: hands.nodes.n, to: hands.nodes.n },
     ring: false,
+    closes: false,
     joins: false,
     from,
     to,

@@ -18,6 +18,11 @@ export interface FitAsked {
   readonly filledMiddle: number | null;
   /** Open boxes wanted at each side. */
   readonly margin: number;
+  /**
+   * In the round: middle of the front in stitches from the round's start. Default a quarter of the
+   * round, where it starts at the side.
+   */
+  readonly frontMiddle?: number;
 }
 
 export interface Position {
@@ -42,13 +47,19 @@ export interface Fit {
   readonly above: number;
 }
 
-/** Middle of the filled boxes of a grid, read in the order of work from the right; `null` if none. */
-export function filledMiddle(rows: readonly (readonly Cell[])[]): number | null {
+/**
+ * Middle of the filled boxes of a grid in boxes from where a right-side row meets it: from its right
+ * edge for right hands, from its left for left ones; `null` if none is filled.
+ */
+export function filledMiddle(
+  rows: readonly (readonly Cell[])[],
+  hand: 'right' | 'left' = 'right',
+): number | null {
   let [sum, n] = [0, 0];
   for (const row of rows) {
     row.forEach((cell, column) => {
       if (cell !== 'filled') return;
-      sum += row.length - column - 0.5;
+      sum += hand === 'right' ? row.length - column - 0.5 : column + 0.5;
       n++;
     });
   }
@@ -78,26 +89,39 @@ export function fitChart(asked: FitAsked): Fit {
 interface Front {
   readonly boxes: number;
   readonly stitches: number;
+  /** Where it begins, in stitches from the start of the row or round. */
+  readonly from: number;
+  /** Of the whole round; `null` flat. */
+  readonly around: number | null;
 }
 
-const frontOf = ({ gap, closing }: FitAsked, boxes: number): Front =>
-  closing === 'flat'
-    ? { boxes, stitches: stitchesOf(boxes, gap, 'flat') }
-    : { boxes: Math.floor(boxes / 2), stitches: stitchesOf(boxes, gap, 'round') / 2 };
+function frontOf({ gap, closing, frontMiddle }: FitAsked, boxes: number): Front {
+  const all = stitchesOf(boxes, gap, closing);
+  if (closing === 'flat') return { boxes, stitches: all, from: 0, around: null };
+  const from = frontMiddle === undefined ? 0 : frontMiddle - all / 4;
+  return { boxes: Math.floor(boxes / 2), stitches: all / 2, from, around: all };
+}
 
 /** Places within the front whose `off` is nearest to nothing. */
 function best(asked: FitAsked, front: Front, off: (at: Position) => number): Position[] {
-  const all: Position[] = [];
-  for (let first = 1; first + asked.width - 1 <= front.boxes; first++) {
-    all.push(positionAt(asked, front, first));
-  }
+  const pitch = pitchOf(asked.gap);
+  const boxes = front.around === null ? front.boxes : front.around / pitch;
+  const all = Array.from({ length: boxes }, (_, i) => positionAt(asked, front, i + 1)).filter(
+    (at) => isWithin(at, front) && (front.around !== null || at.lastBox <= boxes),
+  );
   const least = Math.min(...all.map((at) => Math.abs(off(at))));
   // Halves and thirds of boxes are exact enough to compare within a thousandth of a stitch.
   return all.filter((at) => Math.abs(off(at)) - least < 0.001);
 }
 
+/** A post of the chart may be shared with the other face. */
+const isWithin = ({ before, after }: Position, { around }: Front): boolean =>
+  before >= 0 && after >= (around === null ? 0 : -1);
+
+/** In the round the first box may lie behind the start and the last one before it. */
 function positionAt({ gap, width }: FitAsked, front: Front, firstBox: number): Position {
-  const before = (firstBox - 1) * pitchOf(gap);
+  const start = (firstBox - 1) * pitchOf(gap) - front.from;
+  const before = front.around === null ? start : (start + front.around) % front.around;
   const after = front.stitches - before - stitchesOf(width, gap, 'flat');
   return { firstBox, lastBox: firstBox + width - 1, before, after };
 }
@@ -107,15 +131,16 @@ function positionAt({ gap, width }: FitAsked, front: Front, firstBox: number): P
  * shared, so in a round a chart can stand no nearer: the front has a post less than the chart.
  */
 function isGood(asked: FitAsked, boxes: number): boolean {
-  if (asked.closing === 'round' && boxes % 2 !== 0) return false;
-  const front = frontOf(asked, boxes);
-  const least = asked.margin;
-  const rest = front.boxes - asked.width;
-  for (let before = least; before <= rest - least; before++) {
-    const at = positionAt(asked, front, before + 1);
-    if (Math.abs(at.before - at.after) <= 1) return true;
-  }
-  return false;
+  const { closing, gap, margin, frontMiddle } = asked;
+  const round = closing === 'round';
+  if (round && boxes % 2 !== 0) return false;
+  // At another count the front lies where it does now by its share of the round.
+  const share = frontMiddle === undefined ? null : frontMiddle / asked.boxes;
+  const there = share === null ? asked : { ...asked, frontMiddle: share * boxes };
+  const least = margin * pitchOf(gap) - (round ? 1 : 0);
+  return best(there, frontOf(there, boxes), ({ before, after }) => before - after).some(
+    ({ before, after }) => Math.abs(before - after) <= 1 && Math.min(before, after) >= least,
+  );
 }
 
 /** Good counts come at least every four boxes, from the least that holds chart and margins. */

@@ -316,7 +316,12 @@ function wholeBar(draft: Draft, { at }: Unit): number | null {
 /** A box beyond the row beneath, at the end. */
 function addedAtoms(draft: Draft, unit: Unit, behind: Unit['cell'] | null): string {
   const { mesh, post, posts, fills, stitches, spaces, terms, row } = draft;
-  fills.set(row.columns[unit.at] ?? 0, unit.cell);
+  for (let k = unit.at; k < unit.at + unit.width; k++) fills.set(row.columns[k] ?? 0, unit.cell);
+  if (unit.width === 2) {
+    // Told in boxes: only what the next row meets is noted here.
+    posts.set(boundary(draft, unit.at, 'behind'), unit.cell === 'bar' ? 'ch' : draft.low);
+    return '';
+  }
   if (unit.cell === 'filled') {
     add(stitches, post, pitchOf(mesh.gap));
     return `${pitchOf(mesh.gap)} ${foundationWord(mesh.post, terms)}`;

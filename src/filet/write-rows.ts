@@ -49,7 +49,10 @@ export function writeRows(grid: Grid, working: Working, options: WriteRowsOption
   const rows = workedRows(grid, working);
   const mesh = meshOfGrid(grid, options.terms);
   const mesher = newMesher(mesh, working, options);
-  const saysBoxes = options.style !== 'stitches' || beginsWide(rows[0], 0, mesher);
+  const saysBoxes =
+    options.style !== 'stitches' ||
+    beginsWide(rows[0], 0, mesher) ||
+    rows.some((row, nth) => addsWide(shapedRow(row, beneathOf(rows, nth))));
   return {
     definitions: saysBoxes ? definitionsOf(grid, mesh, options.terms) : [],
     foundation:
@@ -67,6 +70,8 @@ function definitionsOf(grid: Grid, mesh: Mesh, terms: Terms): string[] {
   const post = wordFor(mesh.post, terms);
   const skip = terms === 'UK' ? 'miss' : 'sk';
   const [n, over] = mesh.gap === 1 ? ['', 'st or ch'] : [`${mesh.gap} `, 'sts or ch'];
+  // Boxes without a gap are plain stitches, and none of them is open.
+  if (mesh.gap === 0) return [`Filled box: ${post} in next st.`];
   const has = (cell: Cell): boolean => grid.rows.some((row) => row.includes(cell));
   return [
     // The open box tells the mesh, so it stands even where the grid has none.
@@ -107,18 +112,27 @@ function rowText(to: RowToWrite): string {
   const turn = working.form === 'turned' && nth > 0 && options.style !== 'stitches' ? 'turn, ' : '';
   const inStitches =
     options.style === 'stitches' ? stitchRow(to.mesher, row, to.shaped, nth) : null;
-  const work = inStitches && !beginsWide(row, nth, to.mesher) ? inStitches.work : boxWords(to);
-  const count = inStitches?.count ?? countWords(row.cells);
+  const inBoxes = beginsWide(row, nth, to.mesher) || addsWide(to.shaped);
+  const work = inStitches && !inBoxes ? inStitches.work : boxWords(to);
+  const count = (inBoxes ? null : inStitches?.count) ?? countWords(row.cells);
   const end = round && options.style !== 'stitches' ? '; join' : '';
   return `${label}${capital(`${turn}${work}`)}${end}. (${count})`;
 }
 
-/** On a foundation chain a lacet or a bar in the first box has no wording of its own in stitches. */
+/**
+ * A lacet or a bar in the first box on a foundation chain, or in boxes added at either end, has no
+ * wording of its own in stitches.
+ */
 function beginsWide(row: WorkedRow | undefined, nth: number, mesher: Mesher): boolean {
   const first = row?.cells[extentOf(row.cells).from];
   const founds = nth === 0 && mesher.working.form === 'flat' && mesher.on === 'chain';
-  return founds && (first === 'lacet' || first === 'bar');
+  return founds && isWide(first);
 }
+
+const isWide = (cell: Cell | undefined): boolean => cell === 'lacet' || cell === 'bar';
+
+const addsWide = ({ addedFirst, addedLast }: ShapedRow): boolean =>
+  [...addedFirst, ...addedLast].some(isWide);
 
 const capital = (words: string): string =>
   words.replace(/^(\*?)([a-z])/, (_, star: string, letter: string) => star + letter.toUpperCase());

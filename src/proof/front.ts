@@ -3,13 +3,14 @@
  * handles, each of which stands over the middle of a face (common practice). Positions are in
  * stitches of the round from its start.
  */
-import { type Cloth, placeBelow, type RowRecord } from '../fabric/index.ts';
-import type { Scene } from './scene.ts';
+import { type Cloth, type Fabric, placeBelow, type RowRecord } from '../fabric/index.ts';
+import type { Manuscript } from '../manuscript/index.ts';
+import { newScene, type Scene } from './scene.ts';
 import { openingsOf } from './text/handles.ts';
 import { instructionsOf } from './text/rows.ts';
 
 export interface Faces {
-  /** Middle of each face. */
+  /** Middle of each face, the front first where that is known. */
   readonly middles: readonly [number, number];
   /** A sentence. */
   readonly because: string;
@@ -27,6 +28,16 @@ const STARTS: readonly { readonly words: RegExp; readonly where: 'side' | 'back'
   { words: at('side\\b(?! rows?)(?! rounds?)'), where: 'side' },
 ];
 
+/** The same for those outside this room: a row of the fabric in the first size. */
+export function frontOf(
+  manuscript: Manuscript,
+  fabric: Fabric,
+  round: { readonly record: RowRecord; readonly stitches: number },
+): Faces | null {
+  const [cloth] = fabric.cloths;
+  return cloth ? facesOf(newScene(manuscript, fabric), cloth, round) : null;
+}
+
 /** Faces of a round of so many stitches; `null` where nothing tells. */
 export function facesOf(
   scene: Scene,
@@ -40,7 +51,9 @@ export function facesOf(
   }
   if (said) {
     const because = `The rounds are said to start at the centre ${said.where}.`;
-    return { middles: [stitches / 2, 0], because };
+    const middles =
+      said.where === 'back' ? ([stitches / 2, 0] as const) : ([0, stitches / 2] as const);
+    return { middles, because };
   }
   return byHandles(scene, cloth, { record, stitches });
 }

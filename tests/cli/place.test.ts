@@ -35,3 +35,32 @@ test('lists the second face half a round on', () => {
   const { stdout } = place('--width', '21', '--around', '52', '--mesh', 'dc, ch 1', '--faces', '2');
   expect(stdout).toContain('boxes 3-23: 4 stitches before, 5 after; second face boxes 29-49');
 });
+
+test('gives the words of the row, across the join too', () => {
+  const around = ['--around', '52', '--mesh', 'dc, ch 1'];
+  expect(place('--width', '21', ...around).stdout).toContain(
+    'Work 2 open boxes, work chart, work 29 open boxes.',
+  );
+  // From box 51: two boxes before the join, the other 28 behind it, where the round begins.
+  expect(place('--width', '30', ...around).stdout).toContain(
+    'Work boxes 3-30 of chart, work 22 open boxes, work boxes 1-2 of chart.',
+  );
+});
+
+test('knows the front from the notes of the pattern, and from --start', () => {
+  expect(place('--width', '21', ...bag).stdout).toContain(
+    'The rounds are said to start at the side.',
+  );
+  const back = place('--width', '21', '--around', '52', '--mesh', 'dc, ch 1', '--start', 'back');
+  // The front is stitches 26 to 78; box 16 begins at stitch 30: 4 before, 5 after.
+  expect(back.stdout).toContain('boxes 16-36: 4 stitches before, 5 after');
+});
+
+test('by eye, left hands meet the word from its other end', () => {
+  const around = ['L', '--across', '20', '--mesh', 'dc, ch 1'];
+  const eye = (hand: string): string =>
+    place(...around, '--hand', hand)
+      .stdout.split('Centred by eye')[1]
+      ?.split('\n')[1] ?? '';
+  expect(eye('left')).not.toEqual(eye('right'));
+});

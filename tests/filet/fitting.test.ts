@@ -50,4 +50,16 @@ describe('a chart on a piece', () => {
     // 9 boxes of 2 and a post are 19 stitches, the middle is 9.5; 2 + 3.5 x 2 + 0.5 is 9.5.
     expect(seen.byEye.map(({ firstBox }) => firstBox)).toEqual([2]);
   });
+
+  // 104 stitches, the front 78 to 130, that is 26 across the join: box 42 begins at stitch 82.
+  test('in the round whose start lies in the middle of the front, it runs across the join', () => {
+    expect(fitChart({ ...bag, frontMiddle: 0 }).exact).toEqual([
+      { firstBox: 42, lastBox: 62, before: 4, after: 5 },
+    ]);
+  });
+
+  test('by eye: left hands meet the chart from its other edge', () => {
+    const rows = [['filled', 'open', 'open', 'open']] as const;
+    expect(filledMiddle(rows, 'left')).toBe(0.5);
+  });
 });

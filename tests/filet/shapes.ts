@@ -16,14 +16,25 @@ interface Ends {
 
 const WIDE = 9;
 
-/** Fills a row: pairs only where both columns stand on the row beneath. */
-function filled(bits: readonly number[], here: Ends, below: Ends | null): Cell[] {
+/**
+ * Fills a row: a pair stands on the row beneath with both columns or with none. Without a gap there
+ * are no open boxes, and nothing to pass over.
+ */
+function filled(
+  bits: readonly number[],
+  { here, below, gap }: { here: Ends; below: Ends | null; gap: number },
+): Cell[] {
   const cells: Cell[] = new Array<Cell>(WIDE * 3).fill('none');
-  const over = (column: number): boolean =>
-    below === null || (column >= below.left && column < below.right);
+  if (gap === 0) return cells.fill('filled', here.left, here.right);
+  const side = (column: number): number =>
+    below === null || (column >= below.left && column < below.right)
+      ? 0
+      : column < below.left
+        ? -1
+        : 1;
   for (let at = here.left, i = 0; at < here.right; i++) {
     const bit = bits[i % bits.length] ?? 0;
-    const pair = bit >= 8 && at + 1 < here.right && over(at) && over(at + 1);
+    const pair = bit >= 8 && at + 1 < here.right && side(at) === side(at + 1);
     const cell: Cell = pair ? (bit === 8 ? 'lacet' : 'bar') : bit % 2 === 0 ? 'open' : 'filled';
     cells[at++] = cell;
     if (pair) cells[at++] = cell;
@@ -47,7 +58,7 @@ function gridOf(given: {
       const stands = Math.min(next.right, below.right) - Math.max(next.left, below.left);
       if (next.right - next.left >= 2 && stands >= 1) ends = next;
     }
-    rows.push(filled(bits, ends, below));
+    rows.push(filled(bits, { here: ends, below, gap: given.gap }));
     below = ends;
   }
   const used = (column: number): boolean => rows.some((row) => row[column] !== 'none');
@@ -64,7 +75,9 @@ export const pieces: fc.Arbitrary<Piece> = fc
     firstSide: fc.constantFrom('right' as const, 'right' as const, 'wrong' as const),
     way: fc.constantFrom('own' as const, 'shared' as const),
     terms: fc.constantFrom('US' as const, 'UK' as const),
-    gap: fc.integer({ min: 1, max: 3 }),
+    gap: fc.integer({ min: 0, max: 3 }),
+    tall: fc.boolean(),
+    hand: fc.constantFrom('right' as const, 'right' as const, 'left' as const),
     width: fc.integer({ min: 2, max: 7 }),
     steps: fc.array(
       fc.tuple(
@@ -75,15 +88,17 @@ export const pieces: fc.Arbitrary<Piece> = fc
       { minLength: 1, maxLength: 4 },
     ),
   })
-  .map(({ form, firstSide, way, terms, gap, width, steps }) => ({
+  .map(({ form, firstSide, way, terms, gap, tall, hand, width, steps }) => ({
     grid: gridOf({
       steps,
       gap,
-      shaped: form === 'flat',
-      width,
-      post: terms === 'US' ? 'dc' : 'tr',
+      // Without a gap a box more is a stitch more, told as an increase and not as a box.
+      shaped: form === 'flat' && gap > 0,
+      // No tube has fewer boxes than four.
+      width: form === 'flat' ? width : Math.max(4, width),
+      post: terms === 'US' ? (tall ? 'tr' : 'dc') : tall ? 'dtr' : 'tr',
     }),
-    working: { form, firstSide: form === 'flat' ? firstSide : 'right', firstRow: 1, hand: 'right' },
+    working: { form, firstSide: form === 'flat' ? firstSide : 'right', firstRow: 1, hand },
     way,
     terms,
   }));

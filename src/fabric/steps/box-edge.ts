@@ -4,10 +4,11 @@
  *     start, more:   a chain for their base, and the first post on its end
  *     start, fewer:  slip stitches, the first over the second place, up to the new first post
  *     end, more:     open: a gap, and a long stitch with its foot where the last post has its own;
- *                    filled: stitches that make their own base
+ *                    filled: stitches that make their own base;
+ *                    lacet, bar: over a separate chain joined there
  *     end, fewer:    the rest is left unworked
  */
-import { LACET_CHAINS, longStitch, pitchOf } from '../../filet/index.ts';
+import { chainsOfBar, LACET_CHAINS, longStitch, pitchOf } from '../../filet/index.ts';
 import type { StemId } from '../../notation/index.ts';
 import { foundationEdge } from '../edge.ts';
 import { type Hands, make, type Target } from '../hands.ts';
@@ -54,6 +55,7 @@ export function slipOver(hands: Hands, boxes: number, { mesh, origin }: BoxWork)
 /** One box more at the row's end; an open one behind an open one has its foot in the long stitch. */
 export function addAtEnd(hands: Hands, box: Box, by: BoxWork): void {
   const { mesh, origin } = by;
+  if (box === 'lacet' || box === 'bar') return pairAtEnd(hands, box, by);
   if (box === 'filled') {
     const kind = foundationStitch(hands, mesh.post);
     for (let i = 0; i < pitchOf(mesh.gap); i++)
@@ -67,6 +69,22 @@ export function addAtEnd(hands: Hands, box: Box, by: BoxWork): void {
   }
   hands.boxes++;
   if (box === 'filled') hands.filled++;
+}
+
+/** Two boxes wide: over a chain of its own, joined where the last post has its foot. */
+function pairAtEnd(hands: Hands, box: 'lacet' | 'bar', { mesh, origin }: BoxWork): void {
+  const base = hands.nodes.n;
+  const kind = kindOf(hands.bench.kinds, 'base');
+  for (let i = 0; i < 2 * pitchOf(mesh.gap); i++) make(hands, kind, origin, null);
+  const into = (place: number, stem: StemId): void =>
+    void stitchInto(hands, stem, origin, target(base + place));
+  if (box === 'lacet') {
+    makeChains(hands, LACET_CHAINS, origin);
+    into(mesh.gap, 'w0');
+    makeChains(hands, LACET_CHAINS, origin);
+  } else makeChains(hands, chainsOfBar(mesh.gap), origin);
+  into(2 * mesh.gap + 1, mesh.post);
+  hands.boxes += 2;
 }
 
 const target = (node: number): Target => ({ node, space: false, entry: -1 });

@@ -59,19 +59,26 @@ function postBeneath(hands: Hands): StemId | null {
   return null;
 }
 
-function definedSteps(hands: Hands): readonly Step[] {
-  for (const [key, special] of hands.bench.specials)
-    if (/open box|open mesh/.test(key)) return special.steps;
+function definedSteps(hands: Hands, box: RegExp): readonly Step[] {
+  for (const [key, special] of hands.bench.specials) if (box.test(key)) return special.steps;
   return [];
 }
 
+const OPEN = /open box|open mesh/;
+const FILLED = /(?:filled|solid|closed) (?:box|mesh)/;
+
+/** Chains of the open box; else the stitches of the filled one but for the post that closes it. */
 function definedGap(hands: Hands): number | null {
-  const chain = definedSteps(hands).find((step) => step.kind === 'chain');
-  return chain?.kind === 'chain' ? numberFor(hands, chain.n) : null;
+  const chain = definedSteps(hands, OPEN).find((step) => step.kind === 'chain');
+  if (chain?.kind === 'chain') return numberFor(hands, chain.n);
+  const works = definedSteps(hands, FILLED).filter((step) => step.kind === 'work');
+  if (works.length === 0) return null;
+  return works.reduce((sum, { place, n }) => sum + (numberFor(hands, place?.n ?? n) ?? 1), 0) - 1;
 }
 
 function definedPost(hands: Hands): StemId | null {
-  const work = definedSteps(hands).find((step) => step.kind === 'work');
+  const steps = [...definedSteps(hands, OPEN), ...definedSteps(hands, FILLED)];
+  const work = steps.find((step) => step.kind === 'work');
   const word = work?.kind === 'work' ? work.stitch.stem : null;
   return word ? stemOf(word, hands.bench.terms) : null;
 }

@@ -10,6 +10,7 @@ import { type SheetOptions, sheetOf } from './make-sheet.ts';
 import { chartPages } from './pages.ts';
 import type { Paper } from './paper.ts';
 import { previewDrawing } from './preview.ts';
+import { surroundOf } from './surround.ts';
 import { chartInWords } from './words.ts';
 
 export interface DrawChartsOptions extends SheetOptions {
@@ -52,7 +53,13 @@ export function drawCharts(
         name: chartTitle(sheet),
         slug: `${freeSlug(idOf(sheet), slugs)}${hand === 'left' ? '-left-handed' : ''}`,
         drawings: paper ? chartPages(sheet, { paper, ...size }) : [chartDrawing(sheet, size)],
-        preview: look && previewDrawing(sheet, look),
+        preview:
+          look &&
+          previewDrawing(
+            sheet,
+            look,
+            surroundOf(sheet, sheet.uses, { fabric, cloth: fabric.cloths[0] }),
+          ),
         words: chartInWords(sheet),
       };
     });

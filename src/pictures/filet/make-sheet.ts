@@ -47,6 +47,7 @@ export function sheetOf(
     terms,
     box: boxOf(gauges, mesh.value, options),
     times: Math.max(1, ...uses.flatMap((use) => use?.times ?? [])),
+    uses: uses.filter((use) => use !== null),
     notes: [
       ...mesh.notes,
       ...useNotes(bySize[0] ?? [], uses),
@@ -85,6 +86,7 @@ export function sheetOfGrid(
     terms: 'US',
     box,
     times: 1,
+    uses: [],
     notes: [],
   };
 }
@@ -101,7 +103,7 @@ function firstUses(uses: readonly ChartUse[], rows: number): readonly (ChartUse 
 
 function formOf(uses: readonly (ChartUse | null)[]): Working['form'] {
   const known = uses.filter((use) => use !== null);
-  if (!known.some(({ record }) => record.ring)) return 'flat';
+  if (!known.some(({ record }) => record.closes)) return 'flat';
   return known.every(({ record }) => record.side === known[0]?.record.side) ? 'round' : 'turned';
 }
 

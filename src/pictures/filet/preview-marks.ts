@@ -55,19 +55,21 @@ const topOf = ({ rows, mesh }: Scene, r: number): number =>
 function stemsOf(scene: Scene, cells: readonly Cell[], r: number): Patch[] {
   const { mesh, stemMm } = scene;
   const y = topOf(scene, r);
-  const stem = (x: number): Patch => ({
+  // At the rim a stem reaches to the far side of the bands, so that corners are closed.
+  const stem = (x: number, rimMm = 0): Patch => ({
     x: x - stemMm / 2,
-    y,
+    y: y - rimMm,
     w: stemMm,
-    h: mesh.boxHeightMm,
+    h: mesh.boxHeightMm + 2 * rimMm,
     loops: 0,
   });
   const patches: Patch[] = [];
   const middles = middlesOf(cells);
   for (let column = 0; column <= cells.length; column++) {
     const x = column * mesh.boxWidthMm;
-    const isPost = (has(cells[column - 1]) || has(cells[column])) && !middles.has(column);
-    if (isPost) patches.push(stem(x));
+    const [left, right] = [has(cells[column - 1]), has(cells[column])];
+    const rimMm = left && right ? 0 : scene.chainMm / 2;
+    if ((left || right) && !middles.has(column)) patches.push(stem(x, rimMm));
     if (cells[column] !== 'filled') continue;
     const stitchMm = mesh.boxWidthMm / (mesh.gap + 1);
     for (let i = 1; i <= mesh.gap; i++) patches.push(stem(x + i * stitchMm));

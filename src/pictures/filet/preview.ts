@@ -7,17 +7,24 @@ import type { Block } from './key.ts';
 import type { ChartLook } from './look.ts';
 import { previewMarks } from './preview-marks.ts';
 import type { Sheet } from './sheet.ts';
+import type { Surround } from './surround.ts';
 import { TYPE } from './type.ts';
 import { chartInWords } from './words.ts';
 
 /** The drawing is no wider than this, and never larger than the fabric. */
 const WIDEST_MM = 180;
 const NARROWEST_MM = 100;
+const BEYOND = 'The boxes around the chart are those of the fabric beside, above and beneath it.';
 const MARGIN_MM = 8;
 
-export function previewDrawing(sheet: Sheet, look: ChartLook): Drawing {
+export function previewDrawing(
+  sheet: Sheet,
+  look: ChartLook,
+  { rows, isWider }: Surround,
+): Drawing {
   const { mesh } = look;
-  const factor = Math.min(1, WIDEST_MM / (sheet.columns * mesh.boxWidthMm));
+  const columns = rows[0]?.length ?? 0;
+  const factor = Math.min(1, WIDEST_MM / (columns * mesh.boxWidthMm));
   const onPaper = {
     ...mesh,
     boxWidthMm: mesh.boxWidthMm * factor,
@@ -31,16 +38,13 @@ export function previewDrawing(sheet: Sheet, look: ChartLook): Drawing {
         kind: 'group',
         id: 'fabric',
         at: [overhang, overhang],
-        marks: previewMarks(
-          sheet.rows.map(({ cells }) => cells),
-          onPaper,
-        ),
+        marks: previewMarks(rows, onPaper),
       },
     ],
-    heightMm: sheet.rows.length * onPaper.boxHeightMm + 2 * overhang,
+    heightMm: rows.length * onPaper.boxHeightMm + 2 * overhang,
   };
-  const widthMm = Math.max(NARROWEST_MM, sheet.columns * onPaper.boxWidthMm + 2 * overhang);
-  const sentences = previewSentences(look, factor);
+  const widthMm = Math.max(NARROWEST_MM, columns * onPaper.boxWidthMm + 2 * overhang);
+  const sentences = [...previewSentences(look, factor), ...(isWider ? [BEYOND] : [])];
   const parts = stack([title(sheet), fabric, sentencesBlock(sentences, widthMm)]);
   return {
     id: `${idOf(sheet)}-preview`,

@@ -2,7 +2,7 @@
  * What is known of a filet chart, ready to be drawn or told: which rows of the pattern work it, from
  * which side and in which direction, what stands beside it, how wide and high a box is. No algorithm.
  */
-import type { Beside } from '../../fabric/index.ts';
+import type { Beside, ChartUse } from '../../fabric/index.ts';
 import type { Cell, Reads, Working } from '../../filet/index.ts';
 import type { Span } from '../../source/index.ts';
 
@@ -56,6 +56,8 @@ export interface Sheet {
   readonly box: SheetBox;
   /** How often the chart stands side by side in one row. */
   readonly times: number;
+  /** First uses of its rows in the fabric, in the first size; empty for a grid that stands in none. */
+  readonly uses: readonly ChartUse[];
   /** Sentences: what could not be known, what else works this chart. */
   readonly notes: readonly string[];
 }

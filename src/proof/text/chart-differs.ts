@@ -117,7 +117,7 @@ function writtenRows({ scene, cloth, chart, taken }: Look): Written[] {
     if (found?.cells.length !== width) return [];
     const spans = found.cells.map((_, box) => {
       const column = found.at.findLastIndex((at) => at <= box);
-      const node = found.posts[column + (row.ring ? 0 : 1)] ?? -1;
+      const node = found.posts[column + (row.closes ? 0 : 1)] ?? -1;
       return fabric.origins[cloth.nodes.origin[node] ?? -1] ?? null;
     });
     return [{ row, made: found.cells, spans }];

@@ -103,7 +103,7 @@ function isPlaced(chart: Chart, use: ChartUse): boolean {
   if (record.verdict === 'mismatch' || !cells || !before || !after || starts.length > 2)
     return false;
   if (cells.length <= (chart.rows[0]?.length ?? 0)) return false;
-  if (record.ring) return true;
+  if (record.closes) return true;
   const isOpen = (beside: typeof before): boolean =>
     beside.kind === 'open' && beside.boxes[0] !== 0;
   return starts.length === 1 && isOpen(before) && isOpen(after);
@@ -114,11 +114,11 @@ function seenIn(scene: Scene, cloth: Cloth, chart: Chart, use: ChartUse): Seen[]
   const gap = use.gap ?? 1;
   const pitch = pitchOf(gap);
   const boxes = use.cells?.length ?? 0;
-  const stitches = stitchesOf(boxes, gap, record.ring ? 'round' : 'flat');
+  const stitches = stitchesOf(boxes, gap, record.closes ? 'round' : 'flat');
   const wide = stitchesOf(chart.rows[0]?.length ?? 0, gap, 'flat');
-  const faces = record.ring ? facesOf(scene, cloth, { record, stitches }) : null;
-  if (record.ring && !faces) return [];
-  const front = record.ring ? stitches / 2 : stitches;
+  const faces = record.closes ? facesOf(scene, cloth, { record, stitches }) : null;
+  if (record.closes && !faces) return [];
+  const front = record.closes ? stitches / 2 : stitches;
   // Wider than the front it runs round the sides, and is no motif of a face.
   if (wide > front + 1) return [];
   return starts.map((start) => {
@@ -143,7 +143,7 @@ function isOff(scene: Scene, seen: Seen): boolean {
   const { before, after, pitch, use, because } = seen;
   if (!isOnFace(seen)) return false;
   const off = Math.abs(before - after) / 2;
-  const slack = use.record.ring && because.startsWith('The handles') ? 0.5 : 0;
+  const slack = use.record.closes && because.startsWith('The handles') ? 0.5 : 0;
   return off > pitch / 2 + slack || (off > 0.5 + slack && CENTRED.test(scene.manuscript.text));
 }
 
@@ -155,7 +155,7 @@ function findingFor(scene: Scene, { chart, seen }: Motif, worst: Seen): Finding 
   const better = (start + move + boxes) % boxes;
   const there = `From box ${better + 1} on it would have ${before + move * pitch} before and ${after - move * pitch} after it.`;
   const none = 'At this count of boxes no place is nearer the middle.';
-  const width = use.record.ring
+  const width = use.record.closes
     ? `${because} The front is half the round, ${front} stitches.`
     : `The row is ${front} stitches wide.`;
   const sum = `${width} ${move === 0 ? none : there}`;

@@ -59,6 +59,15 @@ describe('a round', () => {
     expect(first).toMatchObject({ starts: [14], acrossJoin: 2, before: null, after: null });
   });
 
+  test('begins the chart again where the rounds are as many as it has', () => {
+    const text = round('*Work chart Dot, work 3 open boxes; rep from * around').replace(
+      '```chart',
+      'Rnds 6-9: *Work chart Dot, work 3 open boxes; rep from * around; join. (16 boxes)\n\n```chart',
+    );
+    expect(usesIn(text).map(({ row }) => row)).toEqual([0, 1, 2, 3, 0, 1, 2, 3]);
+    expect(compile(text).rows.map(({ verdict }) => verdict)).not.toContain('mismatch');
+  });
+
   test('has the chart twice, and each time its next row', () => {
     const uses = usesIn(
       round('Work chart Dot, work 3 open boxes, work chart Dot, work 3 open boxes'),

@@ -34,6 +34,13 @@ export function measureJson(sheet: Sheet, file: string): string {
       swatches: record.counts.map(({ words }) => words),
     })),
     sizes: sheet.sizes.map(sizeJson),
+    lengths: sheet.lengths.map(({ size, part, rows, wanted, reached }) => ({
+      size,
+      part,
+      rows,
+      wantedMm: tidy(wanted.mm),
+      reachedMm: tidy(reached.mm),
+    })),
     notKnown,
   };
   return `${JSON.stringify(value, null, 2)}\n`;

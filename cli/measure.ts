@@ -5,6 +5,7 @@ import {
   drawSchematic,
   type Finding,
   type FindingSource,
+  fabricMeant,
   formatFinding,
   gaugeFromWords,
   type MeasureOptions,
@@ -12,6 +13,7 @@ import {
   type PutUp,
   plain,
   putUpFromWords,
+  readGauges,
   type Sheet,
   toSvg,
   type Units,
@@ -51,6 +53,15 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
   if (unread) {
     const why = 'hold no count over a length, such as "16 sts x 18 rnds = 10 cm in sc"';
     return complain('--gauge', `the words "${unread.words}" ${why}`);
+  }
+  const own = readGauges(compiled.manuscript);
+  const vague = counts.find(({ count }) => count && !count.fabric && !fabricMeant(own, count));
+  if (vague && own.records.length > 0) {
+    const names = own.records.map(({ fabric }) => fabric || 'one without a name').join(', ');
+    return complain(
+      '--gauge',
+      `"${vague.words}" names no stitch, and the pattern counts ${names}: add "in sc" or the like`,
+    );
   }
   const substitutes = substitutesFrom(asked.yarn, compiled.fabric.yarns);
   if (typeof substitutes === 'string') return complain('--yarn', substitutes);

@@ -62,6 +62,7 @@ export {
 } from './finding/index.ts';
 export {
   boxSize,
+  fabricMeant,
   type GaugeRecord,
   gaugeFromWords,
   type PutUp,

@@ -7,6 +7,7 @@ import {
   printFigure,
   type Sheet,
   type SizeSheet,
+  shortFigure,
   type Units,
   usHookLabel,
   wrap,
@@ -32,6 +33,7 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
     ...titled('Gauge', gaugeLines(sheet, layout.units, layout.width), layout.paint),
     ...titled('Sizes', sizesTable(sheet, layout.units, WORDS), layout.paint),
     ...blocks,
+    ...titled('Worked to a length', lengthLines(sheet, layout), layout.paint),
     '',
     layout.paint('strong', 'How it was had'),
     ...notes.flatMap((note, at) => hanging(`[${at + 1}] ${note}`, layout.width)),
@@ -44,6 +46,17 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
 
 const titled = (title: string, lines: readonly string[], paint: Paint): readonly string[] =>
   lines.length === 0 ? [] : ['', paint('strong', title), ...lines];
+
+function lengthLines({ lengths }: Sheet, { units, width }: SheetLayout): string[] {
+  return lengths.flatMap(({ size, part, rows, wanted, reached }) => {
+    const name = [size, part].filter((each) => each !== '').join(', ');
+    const [to, from] = [wanted, reached].map((figure) => shortFigure(figure, units));
+    return hanging(
+      `${name === '' ? '' : `${name}: `}${rows} rows by the gauge, which come to ${from} for the ${to} wanted: work to the length`,
+      width,
+    );
+  });
+}
 
 interface Context extends SheetLayout {
   /** Words for the measures; default those of a part. */

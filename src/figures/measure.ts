@@ -13,7 +13,9 @@ import {
   type Yarn,
 } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
+import { fabricAt } from './at-gauge.ts';
 import { type Observation, type YarnPerStitch, yarnPerStitch } from './calibrate.ts';
+import type { Figure } from './figure.ts';
 import { type Hours, hoursFor } from './hours.ts';
 import { leansOf, type PieceLean } from './leans.ts';
 import { type PieceSize, pieceSizes } from './part-size.ts';
@@ -51,15 +53,27 @@ export interface Sheet {
   readonly gauges: Gauges;
   /** Sentences: what could not be known. */
   readonly notKnown: readonly string[];
+  /** Rows worked until a length, as many as the gauge says. */
+  readonly lengths: readonly WorkedLength[];
+}
+
+export interface WorkedLength {
+  readonly size: string;
+  /** Heading of its part. */
+  readonly part: string;
+  readonly rows: number;
+  readonly wanted: Figure;
+  readonly reached: Figure;
 }
 
 export function measure(
   manuscript: Manuscript,
-  fabric: Fabric,
+  worked: Fabric,
   options: MeasureOptions = {},
 ): Sheet {
   const own = readGauges(manuscript);
   const gauges = options.gauge ? gaugesWith(own, options.gauge) : own;
+  const fabric = options.gauge ? fabricAt(manuscript, worked, gauges) : worked;
   const weighings = readWeighings(manuscript);
   const names = manuscript.head.sizes.length > 0 ? manuscript.head.sizes : [''];
   const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric, manuscript));
@@ -75,7 +89,9 @@ export function measure(
       pieces: pieceSizes(cloth, fabric, gauges),
       tallies: tallies[at]!,
       leans: leansOf(cloth, { manuscript, fabric, gauges }),
-      refits: options.gauge ? refit(cloth, { manuscript, fabric, own, other: gauges }) : [],
+      refits: options.gauge
+        ? refit(worked.cloths[at]!, { manuscript, fabric: worked, own, other: gauges })
+        : [],
     }),
   );
   return {
@@ -83,6 +99,7 @@ export function measure(
     sizes,
     gauges,
     notKnown: notKnown(gauges, weighings, fabric),
+    lengths: lengthsOf(fabric, names),
   };
 }
 
@@ -166,6 +183,27 @@ function observationsOf({ weighings, tallies, own, names }: Calibration): Observ
   return [...swatches, ...testers];
 }
 
+function lengthsOf({ cloths }: Fabric, names: readonly string[]): WorkedLength[] {
+  return cloths.flatMap(({ rows, sizeIndex }) =>
+    rows.flatMap(({ facts, part, instance }) =>
+      facts.flatMap((fact): WorkedLength[] => {
+        if (fact.kind !== 'to-length' || instance > 1) return [];
+        const figure = (mm: number): Figure => ({
+          mm,
+          spread: LENGTH_SPREAD,
+          how: fact.how,
+          because: fact.because,
+        });
+        const [wanted, reached] = [figure(fact.wantedMm), figure(fact.reachedMm)];
+        return [{ size: names[sizeIndex] ?? '', part, rows: fact.rows, wanted, reached }];
+      }),
+    ),
+  );
+}
+
+/** A length that is worked to is measured on the piece. */
+const LENGTH_SPREAD = 0;
+
 /** What rows that go on to a length mean for the figures. */
 function lengthsSaid(facts: readonly Fact[]): string[] {
   const isShort = facts.some((fact) => fact.kind === 'open-length' && fact.why !== 'said');
@@ -173,11 +211,6 @@ function lengthsSaid(facts: readonly Fact[]): string[] {
     ...(isShort
       ? [
           'A length that is worked "until it measures" was worked once: sizes and yarn are short of it.',
-        ]
-      : []),
-    ...(facts.some(({ kind }) => kind === 'to-length')
-      ? [
-          'Rows worked "until it measures" were counted by the pattern\'s own gauge; with another gauge it is another number of rows to the same length.',
         ]
       : []),
   ];

@@ -82,6 +82,8 @@ function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
 const labelsOf = (piece: Pick<Phase, 'rows'>): string => {
   const first = piece.rows[0]!.row.label;
   const last = piece.rows.at(-1)!.row.label;
+  // "Rep Row 2 until it measures" has rows without a label of their own.
+  if (last === '') return `${first} on, ${piece.rows.length} rows in all`;
   if (first === last) return first;
   const [, word = '', n = ''] = /^(.*?)(\d+)$/.exec(first) ?? [];
   const end = /\d+$/.exec(last)?.[0];

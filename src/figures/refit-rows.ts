@@ -40,6 +40,8 @@ export function partRows(piece: Piece, { mine, theirs, manuscript }: Both): read
     from += phase.rows.length;
     // A growing or closing part has as many rounds as its counts ask for.
     if (phase.isRing && phase.growth !== 'even') return [];
+    // What is worked to a length keeps it by itself.
+    if (own.some(({ row }) => row.facts.some(({ kind }) => kind === 'to-length'))) return [];
     return rowsOf(own, other, manuscript) ?? [];
   });
 }

@@ -21,7 +21,7 @@ export { gaugeFromWords } from './gauge-words.ts';
 export { type Hook, hookFromWords, usHookLabel } from './hook.ts';
 export { boxSize, fabricGauge, isCounted } from './look-up.ts';
 export { proportionOf } from './proportions.ts';
-export { gaugesWith, readGauges } from './read-gauges.ts';
+export { fabricMeant, gaugesWith, readGauges } from './read-gauges.ts';
 export { putUpFromWords } from './read-yarns.ts';
 export { gaugeFindings } from './unlikely.ts';
 export { classRow, weightClassNamed } from './weight-classes.ts';

@@ -25,10 +25,13 @@ export function readGauges(manuscript: Written): Gauges {
   };
 }
 
-/** Gauges as an option or another room gives them, in place of the pattern's own. */
+/**
+ * Gauges as an option or another room gives them, in place of the pattern's own. A count that names no
+ * fabric stands for the only one that the pattern counts (see `fabricMeant`).
+ */
 export function gaugesWith(gauges: Gauges, counts: readonly GaugeCount[]): Gauges {
   const stated = counts.map((count) => ({
-    fabric: count.fabric ?? '',
+    fabric: count.fabric ?? fabricMeant(gauges, count) ?? '',
     count,
     span: { from: 0, to: 0 },
   }));
@@ -37,6 +40,13 @@ export function gaugesWith(gauges: Gauges, counts: readonly GaugeCount[]): Gauge
     (old) => !named.some((each) => each.stem === old.stem && each.isMesh === old.isMesh),
   );
   return { ...gauges, records: [...named, ...kept] };
+}
+
+/** Fabric of a count that names none: the pattern's, where it counts but one of that kind; else `null`. */
+export function fabricMeant({ records }: Gauges, count: GaugeCount): string | null {
+  const isBox = count.across?.unit === 'box';
+  const alike = records.filter(({ isMesh }) => isMesh === isBox);
+  return alike.length === 1 ? alike[0]!.fabric : null;
 }
 
 interface Stated {

@@ -1,5 +1,5 @@
 /** `measure` and `space` as they are called, by their functions: what is printed and the exit status. */
-import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test, vi } from 'vitest';
@@ -92,5 +92,17 @@ describe('measure', () => {
     const { err } = listened();
     expect(await runMeasure('no/such.md', asked)).toBe(2);
     expect(err.join('')).toContain('no/such.md');
+  });
+
+  test('asks which fabric is meant where a gauge names none and the pattern counts several', async () => {
+    const { err } = listened();
+    const folder = mkdtempSync(join(tmpdir(), 'loopwright-'));
+    const file = join(folder, 'two.pattern.md');
+    writeFileSync(
+      file,
+      '---\nterms: US\ngauge:\n  sc: 16 sts x 18 rows = 10 cm\n  dc: 15 sts x 8 rows = 10 cm\n---\nCh 11.\n\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\n',
+    );
+    expect(await runMeasure(file, { ...asked, gauge: ['14 sts x 16 rows = 10 cm'] })).toBe(2);
+    expect(err.join('')).toContain('names no stitch, and the pattern counts sc, dc');
   });
 });

@@ -128,3 +128,25 @@ describe('counts at another gauge', () => {
     );
   });
 });
+
+describe('rows until it measures', () => {
+  const scarf =
+    '---\nterms: US\nyarn: { A: { ball: 50 g / 110 m } }\ngauge: { sc: 20 sts x 22 rows = 10 cm }\n---\n## Scarf\n\nCh 41.\n\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (40 sc)\n\nRow 2: Ch 1, sc in each st across, turn. (40 sc)\n\nRep Row 2 until piece measures 50 cm from beginning.\n';
+
+  test('are as many as the gauge says: 110 at 22 to 10 cm', () => {
+    const sheet = said(scarf);
+    expect(sheet).toContain('Scarf, Row 1 on, 110 rows in all (flat piece)');
+    expect(sheet).toContain(
+      'Scarf: 108 rows by the gauge, which come to 50 cm for the 50 cm wanted: work to the length',
+    );
+  });
+
+  test('are others at another gauge, for the same length: 80 at 16 to 10 cm', () => {
+    // The gauge names no stitch, and the pattern counts but one fabric.
+    const sheet = said(scarf, 'metric', { gauge: [gaugeFromWords('14 sts x 16 rows = 10 cm')!] });
+    expect(sheet).toContain('Scarf, Row 1 on, 80 rows in all (flat piece)');
+    expect(sheet).toContain('long 50 cm');
+    expect(sheet).toContain('28 stitches: 20 cm');
+    expect(sheet).not.toContain('rows of sc');
+  });
+});

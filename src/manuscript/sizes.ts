@@ -73,6 +73,7 @@ const IN_BRACKETS =
 
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {
+  if (!/siz|[([]/i.test(prose)) return null;
   const line = WORD_LIST.exec(prose)?.[1];
   const named = line ? namesIn(line) : null;
   if (named) return named;

@@ -63,8 +63,12 @@ const decided = (
 });
 
 /** Pairs of offsets as spans. */
-const spansOf = (offsets: readonly number[]): Span[] =>
-  offsets.flatMap((from, i) => (i % 2 === 0 ? { from, to: offsets[i + 1]! } : []));
+function spansOf(offsets: readonly number[]): Span[] {
+  const spans: Span[] = [];
+  for (let i = 0; i < offsets.length; i += 2)
+    spans.push({ from: offsets[i]!, to: offsets[i + 1]! });
+  return spans;
+}
 
 /** The word that tells most: the first strong one, or else the first of all. */
 export const tellingCue = (cues: Cues, terms: Terms): Span | null => {

@@ -65,7 +65,7 @@ export function readBracket(r: Reader, run: Run): void {
 
 /** "1 sc, inc (x6)": the number of the sentence at its end, of the last step elsewhere. */
 function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
-  if (!b.closed || b.close - b.start > 14 || run.out.length === 0) return false;
+  if (!b.closed || b.close - b.start > 14 || run.out.length === 0 || !saysTimes(r, b)) return false;
   r.at = b.start + 1;
   const times = readTimes(r, false);
   if (times?.kind !== 'times' || r.at !== b.close) {
@@ -80,6 +80,18 @@ function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
   run.sentence = Math.min(saved, run.out.length);
   return true;
 }
+
+/** Whether a word or sign of `readTimes` stands in the bracket: most hold a count. */
+function saysTimes(r: Reader, b: Bracket): boolean {
+  for (let i = b.start + 1; i < b.close; i++) {
+    const kind = r.kind[i];
+    if (kind === T.times || kind === T.star || kind === T.open || TIMES.has(r.word[i]!))
+      return true;
+  }
+  return false;
+}
+
+const TIMES = new Set([W.times, W.x, W.more, W.total, W.once, W.twice, W.thrice]);
 
 /** "1 dc (in ch-3 of previous row)": the place of the step before. */
 function placeBracket(r: Reader, run: Run, b: Bracket): boolean {
@@ -128,7 +140,7 @@ const isPair = (a: string, b: string | null): boolean =>
 
 /** "(in back loops only) 2 hdc in each st" */
 function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
-  if (!b.closed || b.close - b.start > 8) return false;
+  if (!b.closed || b.close - b.start > 8 || r.kind[b.start + 1] === T.number) return false;
   r.at = b.start + 1;
   const loop = readLoopOrder(r);
   if (!loop || r.at !== b.close) {

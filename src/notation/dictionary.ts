@@ -216,14 +216,17 @@ export const TOGETHER: SenseId = ['together', 'tog', 'togehter', 'togeter'].redu
 export const PROSE: SenseId = newSense(null);
 for (const word of PROSE_WORDS.split(/\s+/)) if (word !== '') addSpelling(word, PROSE);
 
+// Where no word stands, the sense is -1, and a list is not asked for that: it would be slow.
+
 /** What a stitch word means, or `null` where the sense is no stitch name. */
-export const formOf = (sense: SenseId): StitchForm | null => forms[sense] ?? null;
+export const formOf = (sense: SenseId): StitchForm | null => (sense > 0 ? forms[sense]! : null);
 /** Manner of working that the word names ("reverse"), or `null`. */
-export const mannerOf = (sense: SenseId): string | null => manners[sense] ?? null;
+export const mannerOf = (sense: SenseId): string | null => (sense > 0 ? manners[sense]! : null);
 /** Names of several words that begin with this word, longest first. */
-export const phrasesOf = (sense: SenseId): readonly Phrase[] | null => phrases[sense] ?? null;
+export const phrasesOf = (sense: SenseId): readonly Phrase[] | null =>
+  sense > 0 ? phrases[sense]! : null;
 /** "FP" and "BP" before a stitch name. */
-export const postOf = (sense: SenseId): Post | null => posts[sense] ?? null;
+export const postOf = (sense: SenseId): Post | null => (sense > 0 ? posts[sense]! : null);
 
 /** By sense: 1 where a stitch name may begin with the word. */
 const STITCH_OPENERS = Uint8Array.from(forms, (form, sense) =>
@@ -231,4 +234,7 @@ const STITCH_OPENERS = Uint8Array.from(forms, (form, sense) =>
 );
 
 /** Whether a stitch name may begin with this word; asked at every word, hence the column. */
-export const mayBeStitch = (sense: SenseId): boolean => STITCH_OPENERS[sense] === 1;
+export const mayBeStitch = (sense: SenseId): boolean => sense > 0 && STITCH_OPENERS[sense] === 1;
+
+/** Senses are numbers below this. */
+export const SENSES: number = nextSense;

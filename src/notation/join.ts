@@ -6,12 +6,14 @@ import {
   eatThe,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
@@ -65,10 +67,12 @@ const isJoinWord = (r: Reader, ahead: number): boolean => {
   return sense === W.with || sense === W.round || sense === W.ring || sense === W.row;
 };
 
+const NEW = wordsOf('new');
+
 /** "join B …", "join new yarn with …". */
 function yarnBehind(r: Reader): string | null {
   const start = r.at;
-  if (/^new$/i.test(spelled(r, r.at))) r.at++;
+  if (isOneOf(r, NEW)) r.at++;
   const name = readYarnName(r);
   if (name !== null) return name;
   r.at = start;

@@ -31,7 +31,7 @@ export function mayOpenLabel(text: string, from: number, to: number): boolean {
 }
 
 /**
- * "Rnd 4: Ch 1", "Rows 7-12: Sc": nearly all labels are as plain as this, and need no tokens. What is
+ * "Rnd 4: Ch 1", "Row 1 (RS): Sc": nearly all labels are as plain as this, and need no tokens. What is
  * less plain is left to `readLabel`, which finds the same in these.
  */
 export function opensPlainLabel(text: string, from: number, to: number): boolean {
@@ -39,6 +39,7 @@ export function opensPlainLabel(text: string, from: number, to: number): boolean
   if (end === from || !ROW_WORDS.has(hashBetween(text, from, end))) return false;
   let at = numberEnd(text, blankEnd(text, end, to), to);
   if (text.charCodeAt(at) === DASH) at = numberEnd(text, at + 1, to);
+  if (at > 0) at = sideEnd(text, at);
   if (at < 0 || text.charCodeAt(at) !== COLON || at >= to) return false;
   const next = blankEnd(text, at + 1, to);
   if (next === to || isDigit(text.charCodeAt(next))) return true;
@@ -76,6 +77,10 @@ function blankEnd(text: string, from: number, to: number): number {
   while (at < to && text.charCodeAt(at) === 32) at++;
   return at;
 }
+
+/** Behind " (RS)" or " (WS)", where it stands. */
+const sideEnd = (text: string, at: number): number =>
+  text.startsWith(' (RS)', at) || text.startsWith(' (WS)', at) ? at + 5 : at;
 
 /** Behind one to three figures; -1 where there are none or more. */
 function numberEnd(text: string, from: number, to: number): number {

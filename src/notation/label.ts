@@ -9,6 +9,7 @@ import { readNumbers } from './numbers.ts';
 import {
   fromOf,
   isGlued,
+  isOneOf,
   isWord,
   kindAt,
   passWords,
@@ -17,6 +18,7 @@ import {
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
@@ -190,7 +192,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
   if (row) {
     // "Last open box of a row:" tells of a box.
     for (let i = 1; i < k; i++) if (isWord(r, W.of, i)) return false;
-    if (!NAMERS.test(spelled(r, start)) && !isNameOfRow(r, k)) return false;
+    if (!isOneOf(r, NAMERS) && !isNameOfRow(r, k)) return false;
     // "Last row of each side": only a label when a colon or a stop closes it.
     r.at += k + 1;
     if (!closesSoon(r)) return undo(r, start);
@@ -213,7 +215,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
     r.at++;
     return true;
   }
-  const single = SINGLES.test(spelled(r, start));
+  const single = isOneOf(r, SINGLES);
   const chain = isWord(r, W.ch) && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
   if ((single || chain) && kindAt(r, 1) === T.colon) {
     r.at++;
@@ -229,10 +231,15 @@ const isNameOfRow = (r: Reader, k: number): boolean =>
   kindAt(r) === T.word &&
   (wordAt(r) <= 0 || wordAt(r) === PROSE);
 
-const NAMERS =
-  /^(next|set|setup|foundation|base|last|final|first|edging|border|increase|decrease|inc|dec|eyelet|beading|finishing|all|every|each|joining|starting|beginning|pattern|body|handle|strap|ruffle|picot|shell|following|short|plain)$/;
+const NAMERS = wordsOf(`
+  next set setup foundation base last final first edging border increase decrease inc dec eyelet
+  beading finishing all every each joining starting beginning pattern body handle strap ruffle picot
+  shell following short plain
+`);
 
-const SINGLES = /^(start|setup|foundation|base|edging|border|begin|finishing|edge|center|centre)$/;
+const SINGLES = wordsOf(
+  'start setup foundation base edging border begin finishing edge center centre',
+);
 
 const isRowWord2at = (r: Reader, k: number): boolean =>
   isWord(r, W.row, k) || isWord(r, W.round, k);
@@ -444,7 +451,7 @@ const opensLine = (r: Reader, ahead: number): boolean => {
 /** "Row 5 (WS): - Decrease row - ch 1": what the row is, behind its number. */
 function rowNameBehind(r: Reader): void {
   let k = kindAt(r) === T.dash ? 1 : 0;
-  if (kindAt(r, k) !== T.word || !NAMERS.test(spelled(r, r.at + k))) return;
+  if (kindAt(r, k) !== T.word || !isOneOf(r, NAMERS, k)) return;
   const from = k;
   while (k < from + 4 && kindAt(r, k) === T.word && !isRowWord2at(r, k)) k++;
   const sign = kindAt(r, k + 1);

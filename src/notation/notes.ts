@@ -67,7 +67,8 @@ const span = (r: Reader, start: number, end: number): { from: number; to: number
 /** First token of these senses, or -1. */
 function find(r: Reader, start: number, end: number, ...senses: number[]): number {
   for (let i = start; i < end; i++) {
-    if (r.kind[i] === T.word && senses.includes(r.value[i] ?? 0)) return i;
+    const sense = r.word[i]!;
+    if (sense >= 0 && senses.includes(sense)) return i;
   }
   return -1;
 }

@@ -7,18 +7,23 @@ import {
   eatThe,
   eatWord,
   isGlued,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
+const VERY = wordsOf('very');
+const ITS = wordsOf('its these those their');
+
 /** Whether a determiner was read. */
 export function readPick(r: Reader, draft: PlaceDraft): boolean {
-  if (kindAt(r) === T.word && /^very$/i.test(shortWord(r))) r.at++;
+  if (isOneOf(r, VERY)) r.at++;
   const kind = kindAt(r);
   if (kind === T.ordinal) return ordinalPick(r, draft);
   if (kind === T.number) return numberPick(r, draft);
@@ -88,13 +93,7 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     return true;
   }
   // "in beg of row" is no place; "in its 14 sts", "in these 3 sts" are.
-  const named = kindAt(r) === T.word && kindAt(r, 1) === T.number;
-  if (
-    named &&
-    /^(its|these|those|their)$/i.test(
-      r.text.slice(r.base + (r.from[r.at] ?? 0), r.base + (r.to[r.at] ?? 0)),
-    )
-  ) {
+  if (kindAt(r, 1) === T.number && isOneOf(r, ITS)) {
     r.at++;
     draft.pick = 'next';
     draft.n = readNumbers(r);

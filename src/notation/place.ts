@@ -209,6 +209,7 @@ function readNouns(r: Reader, draft: PlaceDraft): boolean {
 
 /** "next dc, sc or ch-1 sp": a comma belongs to the list only when an "or" closes it. */
 function listedNoun(r: Reader, draft: PlaceDraft): boolean {
+  if (!orAhead(r)) return false;
   const start = r.at++;
   const noun = draft.pick === 'next' || draft.pick === 'each' ? readNoun(r) : null;
   if (!noun || !isWord(r, W.or)) {
@@ -218,6 +219,17 @@ function listedNoun(r: Reader, draft: PlaceDraft): boolean {
   draft.nouns = [...draft.nouns, noun];
   draft.joinedBy = 'or';
   return true;
+}
+
+/** Whether the clause behind the comma has an "or"; no noun is longer than this. */
+function orAhead(r: Reader): boolean {
+  for (let k = 1; k < 16; k++) {
+    const kind = kindAt(r, k);
+    if (isWord(r, W.or, k)) return true;
+    if (kind === T.comma || kind === T.semicolon || kind === T.colon || kind === T.end)
+      return false;
+  }
+  return false;
 }
 
 /**

@@ -1,6 +1,6 @@
 /** The state of reading one instruction, and the small moves that every reading function makes. */
 import type { Span } from '../source/index.ts';
-import type { SenseId } from './dictionary.ts';
+import { hashOf, type SenseId } from './dictionary.ts';
 import { scan } from './scan.ts';
 import { W } from './senses.ts';
 import { type SpecialNames, specialNames } from './special-names.ts';
@@ -121,6 +121,14 @@ export const toOf = (r: Reader): number => Math.max(0, r.to[r.at - 1]!);
 /** Lower-case letters of a token, for names that are kept. */
 export const spelled = (r: Reader, token: number): string =>
   r.text.slice(r.base + (r.from[token] ?? 0), r.base + (r.to[token] ?? 0)).toLowerCase();
+
+/** Hashes of words that have no sense of their own: to know them no string is made. */
+export const wordsOf = (words: string): ReadonlySet<number> =>
+  new Set(words.trim().split(/\s+/).map(hashOf));
+
+/** Whether one of these words stands `ahead` tokens on. */
+export const isOneOf = (r: Reader, words: ReadonlySet<number>, ahead = 0): boolean =>
+  words.has(r.hash[r.at + ahead]!);
 
 /** Whether a word ends in "s", as plurals do. */
 export function endsInS(r: Reader, token: number): boolean {

@@ -25,7 +25,9 @@ interface Scan {
   base: number;
   end: number;
   codes: Codes;
+  /** Brackets that are still open: the first `depth` of the list, which keeps its room. */
   readonly opened: number[];
+  depth: number;
   /** A quotation is open, so that its end is no inch mark. */
   quoted: boolean;
   readonly tokens: Columns;
@@ -39,6 +41,7 @@ const shared: Scan = {
   end: 0,
   codes: codesOf('', 0, 0),
   opened: [],
+  depth: 0,
   quoted: false,
   tokens: newColumns(ROOM),
 };
@@ -56,7 +59,7 @@ export function scan(text: string, from: number, to: number): Tokens {
   s.base = from;
   s.end = end;
   s.codes = codesOf(text, from, to);
-  s.opened.length = 0;
+  s.depth = 0;
   s.quoted = false;
   if (s.tokens.room > ROOM * 16) Object.assign(s.tokens, newColumns(ROOM));
   s.tokens.count = FIRST;
@@ -120,11 +123,11 @@ function scanWord(s: Scan, from: number): number {
   let hash = 0;
   let at = from;
   for (;;) {
-    const small = codes[at]! | 32;
-    if (small < 97 || small > 122) {
-      if (!isOddLetter(s, from, at)) break;
-      if (!isSilent(codes[at]!)) hash = mix(hash, fold(codes[at]!));
-    } else hash = mix(hash, small);
+    const code = codes[at]!;
+    const small = code | 32;
+    if (small >= 97 && small <= 122) hash = mix(hash, small);
+    else if ((code < 128 && code !== 39) || !isOddLetter(s, from, at)) break;
+    else if (!isSilent(code)) hash = mix(hash, fold(code));
     at++;
   }
   if (at - from > 2 && (codes[from]! | 32) === 120 && splitTimes(s, from, at)) return at;
@@ -139,7 +142,6 @@ function scanWord(s: Scan, from: number): number {
 /** Whether a character that is no plain letter goes on with the word: "é", or the sign in "don't". */
 function isOddLetter({ codes }: Scan, from: number, at: number): boolean {
   const code = codes[at]!;
-  if (code < 128 && code !== 39) return false;
   if (classOf(code) !== LETTER) return isSilent(code) && classOf(codes[at + 1]!) === LETTER;
   // Latin and Cyrillic letters never share a word: machine translation glues "в" to names.
   return !(code >= 0x400 && code < 0x530 && at > from && codes[at - 1]! < 0x400);
@@ -237,7 +239,7 @@ function scanSign(s: Scan, from: number): number {
   } else if (kind === T.other && scanRare(s, code, from)) return to;
   const token = push(tokens, kind, from, to);
   tokens.value[token] = value;
-  if (kind === T.open) s.opened.push(token);
+  if (kind === T.open) s.opened[s.depth++] = token;
   else if (kind === T.close) closeBracket(s, value);
   return to;
 }
@@ -264,20 +266,22 @@ function scanRare(s: Scan, code: number, from: number): boolean {
 function closeBracket(s: Scan, value: number): void {
   const { tokens, opened } = s;
   const close = tokens.count - 1;
-  const open = opened.at(-1);
-  if (open === undefined) return;
-  if (tokens.value[open] !== value) {
-    // A wrong closing bracket closes nothing; the look back is bounded, so that cost stays linear.
-    const near = opened.slice(-8);
-    if (!near.some((at) => tokens.value[at] === value)) return;
-  }
-  while (opened.length > 0) {
-    const at = opened.pop() ?? 0;
+  if (!isOpened(s, value)) return;
+  while (s.depth > 0) {
+    const at = opened[--s.depth]!;
     if (tokens.value[at] !== value) continue;
     tokens.partner[at] = close;
     tokens.partner[close] = at;
     return;
   }
+}
+
+/** A wrong closing bracket closes nothing; the look back is bounded, so that cost stays linear. */
+function isOpened({ tokens, opened, depth }: Scan, value: number): boolean {
+  for (let i = depth - 1; i >= 0 && i >= depth - 8; i--) {
+    if (tokens.value[opened[i]!] === value) return true;
+  }
+  return false;
 }
 
 const hashes = (words: string): ReadonlySet<number> => new Set(words.split(' ').map(hashOf));

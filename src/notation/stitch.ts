@@ -277,7 +277,7 @@ function loopSuffix(r: Reader, draft: Draft): void {
 
 /** "3-dc cluster", "2 sc tog": the number belongs to the name. Reader stands on the number. */
 export function readNumberedStitch(r: Reader): StitchTerm | null {
-  if (kindAt(r) !== T.number) return null;
+  if (kindAt(r) !== T.number || isPlainWork(r)) return null;
   const start = r.at;
   const legs = valueAt(r);
   r.at++;
@@ -297,6 +297,16 @@ export function readNumberedStitch(r: Reader): StitchTerm | null {
     return null;
   }
   return { ...stitch, from: r.from[start] ?? 0, legs };
+}
+
+/** "5 sc in", "2 dc,": by far the most; a name that nothing goes on with keeps no number. */
+function isPlainWork(r: Reader): boolean {
+  const form = formOf(wordAt(r, 1));
+  if (form?.shape !== 'one' || r.specials || phrasesOf(wordAt(r, 1))) return false;
+  const next = wordAt(r, 2);
+  if (next === W.in || next === W.to || next === W.st || next === W.around) return true;
+  const kind = kindAt(r, 2);
+  return kind === T.comma || kind === T.semicolon || kind === T.close || kind === T.end;
 }
 
 /** Whether the stitch just read was named with "tog": "2 dc tog" but not "3 sc dec". */

@@ -7,6 +7,7 @@ import {
   eatThe,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   passWords,
@@ -14,6 +15,7 @@ import {
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -35,7 +37,10 @@ export function readUntil(r: Reader, place: PlaceReader): Until | null {
   return until;
 }
 
-const isWay = (r: Reader): boolean => kindAt(r) === T.word && spelled(r, r.at) === 'way';
+const BUT = wordsOf('but except');
+const WAY = wordsOf('way');
+
+const isWay = (r: Reader): boolean => isOneOf(r, WAY);
 
 const isAround = (sense: SenseId): boolean =>
   sense === W.around ||
@@ -53,7 +58,7 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     return toHere(r, start, place);
   }
   // "all but the last 4 sts", "except last 2 sts"
-  if (sense > 0 && (spelled(r, r.at) === 'but' || spelled(r, r.at) === 'except')) {
+  if (sense > 0 && isOneOf(r, BUT)) {
     r.at++;
     eatWord(r, W.for);
     return lastHere(r, start);

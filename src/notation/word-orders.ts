@@ -7,7 +7,7 @@ import { putCountsAs } from './bracket.ts';
 import { startsChain } from './chain.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
-import { mayBeStitch, type SenseId, senseOfWord } from './dictionary.ts';
+import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
 import { isShaping, readEven, readRowsOf } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
@@ -49,7 +49,8 @@ import { readChange, readDrop, readFastenOff, readWithYarn, startsFastenOff } fr
 type Tried = Step | 'done' | null;
 type Try = (r: Reader, run: Run) => Tried;
 
-const TRIES: Try[][] = [];
+/** By sense; a list without holes, for it is asked at every word. */
+const TRIES: (Try[] | null)[] = Array.from({ length: SENSES }, () => null);
 
 function opens(attempt: Try, ...senses: SenseId[]): void {
   for (const sense of senses) {
@@ -61,7 +62,8 @@ function opens(attempt: Try, ...senses: SenseId[]): void {
 
 /** The order that opens with the word here, if any. */
 export function readOrder(r: Reader, run: Run): Tried {
-  const tries = TRIES[wordAt(r)];
+  const sense = wordAt(r);
+  const tries = sense < 0 ? null : TRIES[sense];
   if (!tries) return null;
   for (const attempt of tries) {
     const step = attempt(r, run);
@@ -71,7 +73,7 @@ export function readOrder(r: Reader, run: Run): Tried {
 }
 
 /** Whether any order may open with this word. */
-export const opensOrder = (sense: SenseId): boolean => TRIES[sense] !== undefined;
+export const opensOrder = (sense: SenseId): boolean => sense >= 0 && TRIES[sense] !== null;
 
 const done = (is: boolean): Tried => (is ? 'done' : null);
 

@@ -1,6 +1,15 @@
 /** Names of yarns: a letter, "MC", "color C", or a name that the manuscript knows. */
 
-import { fromOf, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import {
+  fromOf,
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -13,18 +22,14 @@ const COLOURS = new Set(
   ).split(' '),
 );
 
+const WHICH = wordsOf('next new contrast contrasting main first second third different another');
+
 /** The yarn named here as written, or `null`, which leaves the reader where it was. */
 export function readYarnName(r: Reader): string | null {
   const start = r.at;
   let labelled = false;
   if (isWord(r, W.the) && isWord(r, W.color, 2)) r.at++;
-  if (
-    /^(next|new|contrast|contrasting|main|first|second|third|different|another)$/.test(
-      spelled(r, r.at),
-    ) ||
-    kindAt(r) === T.ordinal
-  )
-    if (isWord(r, W.color, 1)) r.at++;
+  if (isWord(r, W.color, 1) && (isOneOf(r, WHICH) || kindAt(r) === T.ordinal)) r.at++;
   while (isWord(r, W.color) || isWord(r, W.the)) {
     labelled ||= isWord(r, W.color);
     r.at++;

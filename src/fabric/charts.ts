@@ -33,8 +33,8 @@ export function chartRowNext(chart: Chart, step: ChartStep, told: ChartTold): nu
   const whole = range !== null && range.from > 1 && range.to === chart.rows.length;
   const begun = range !== null && done > 0 && done < range.to;
   if (whole && number !== null && !begun) return number - 1;
-  // "Rnds 6-9" behind a chart of 4 rounds that is all worked: the chart again, so often as fits.
-  const again = range !== null && (range.to - range.from + 1) % chart.rows.length === 0;
+  // "Rnds 6-9" behind a chart of 4 rounds that is all worked: the chart once more.
+  const again = range?.nth === 1 && (range.to - range.from + 1) % chart.rows.length === 0;
   return again && done >= chart.rows.length ? 0 : done;
 }
 

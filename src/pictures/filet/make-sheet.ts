@@ -219,7 +219,6 @@ function useNotes(all: readonly ChartUse[], firsts: readonly (ChartUse | null)[]
   }
   const missing = firsts.flatMap((use, row) => (use ? [] : [row + 1]));
   const again = all.filter((use) => !firsts.includes(use) && use.part === null);
-  const more = again.map(({ record }) => record.label);
   return [
     ...(missing.length > 0
       ? [
@@ -228,7 +227,7 @@ function useNotes(all: readonly ChartUse[], firsts: readonly (ChartUse | null)[]
       : []),
     ...joinNote(firsts),
     ...partsNote(all),
-    ...(more.length > 0 ? [`The chart is worked again in ${listed(more)}.`] : []),
+    ...(again.length > 0 ? [`The chart is worked again in ${listed(again)}.`] : []),
   ];
 }
 
@@ -254,7 +253,14 @@ function partsNote(all: readonly ChartUse[]): string[] {
   return [`${first.record.label} to ${last.record.label} are worked in parts, each by itself.`];
 }
 
-const listed = (labels: readonly string[]): string =>
-  labels.length > 4
+/** "Rnds 6–9"; others by name, the first few of many. */
+function listed(uses: readonly ChartUse[]): string {
+  const labels = uses.map(({ record }) => record.label);
+  const numbers = uses.map(({ record }) => record.number ?? Number.NaN);
+  const runs = numbers.every((n, i) => i === 0 || n === (numbers[i - 1] ?? 0) + 1);
+  const word = /^\p{L}+/u.exec(labels[0] ?? '')?.[0];
+  if (runs && labels.length > 2 && word) return `${word}s ${numbers[0]}–${numbers.at(-1)}`;
+  return labels.length > 4
     ? `${labels.slice(0, 3).join(', ')} and ${labels.length - 3} more rows`
     : labels.join(', ');
+}

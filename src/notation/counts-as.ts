@@ -1,6 +1,16 @@
 /** "(counts as dc and ch 1 here and throughout)", "does not count as a st", "(=1 tr)", "(1 tr + 2 ch)". */
 
-import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, valueAt, wordAt } from './reader.ts';
+import {
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
@@ -48,7 +58,8 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
       while (eatWord(r, W.as) || eatWord(r, W.for));
       return said;
     }
-    if (sense === W.not || sense === W.dont || sense === W.no) said = 'counts not';
+    const never = kindAt(r) === T.word && spelled(r, r.at) === 'never';
+    if (never || sense === W.not || sense === W.dont || sense === W.no) said = 'counts not';
     else if (sense === W.for || sense === W.as || sense === W.stands) {
       if (sense !== W.as && !isWord(r, W.for, 1)) return null;
     } else if (kindAt(r) === T.equals) {

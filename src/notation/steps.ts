@@ -206,8 +206,21 @@ function startsAnywhere(r: Reader, run: Run): Step | null {
   return null;
 }
 
+/** "Decrease round. (4 sc, dec) around": what the round is for, before what is done in it. */
+function namesTheRound(r: Reader): boolean {
+  const shape = formOf(wordAt(r))?.shape;
+  if (shape !== 'increase' && shape !== 'together') return false;
+  const sign = kindAt(r, 2);
+  const ends = sign === T.stop || sign === T.colon || sign === T.dash;
+  return ends && kindAt(r, 3) !== T.end && (isWord(r, W.round, 1) || isWord(r, W.row, 1));
+}
+
 /** A stitch with its places; "sc even for 5 rows" is an order to go on. */
 function stitchStep(r: Reader, run: Run): boolean {
+  if (run.out.length === 0 && namesTheRound(r)) {
+    remarkClause(r, run);
+    return true;
+  }
   const start = r.at;
   const work = readWork(r);
   const next = wordAt(r);

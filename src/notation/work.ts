@@ -206,8 +206,7 @@ function readBehind(r: Reader, draft: Draft): void {
   if (isWord(r, W.as) && isWord(r, W.before, 1)) r.at += 2;
   draft.place = placeBehind(r, draft);
   loopOnly(draft);
-  // "sc dec next 2 sts tog"
-  if (draft.stitch.shape === 'together' && wordAt(r) === TOGETHER) r.at++;
+  drawnTogether(r, draft);
   if (draft.place) {
     countsAsBetween(r, draft);
     readAlsoIn(r, draft);
@@ -221,6 +220,18 @@ function readBehind(r: Reader, draft: Draft): void {
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
+}
+
+/** "Sc dec next 2 sts tog", "sc next 2 sts together": the stitches named become one. */
+function drawnTogether(r: Reader, draft: Draft): void {
+  if (wordAt(r) !== TOGETHER) return;
+  const { stitch, place, n } = draft;
+  const [legs] = place?.n?.values ?? [];
+  const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
+  if (plain && n === null && !place?.each && typeof legs === 'number' && legs > 1 && legs < 10) {
+    draft.stitch = { ...stitch, shape: 'together', legs };
+  }
+  if (draft.stitch.shape === 'together') r.at++;
 }
 
 /** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */

@@ -377,3 +377,22 @@ it('a chain and what is drawn together are the first cluster: 1 + 7', () => {
   expect(complaints(text.replace('8 clusters', '9 clusters'))).toEqual(['4 count-mismatch']);
 });
 
+it('"sc first 2 sts together" is a decrease: 20 - 1 - 1', () => {
+  const text = piece(
+    'Ch 21.',
+    'Row 1: Sc in 2nd ch from hook and in each ch across. (20)',
+    'Row 2: Single crochet first 2 stitches together, sc in next 16 sts, sc last 2 sts together. (18)',
+  );
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 18 proven']);
+  expect(complaints(text.replace('next 16', 'next 15'))).not.toEqual([]);
+});
+
+it('"never counts" does not count, and a round may be named before it is told', () => {
+  const text = piece(
+    'Rnd 1: Ch 1, 9 hdc in magic ring, join. (9)',
+    'Rnd 2: Ch 1 (never counts as first hdc), 2 hdc in each hdc around, join with sl st into first hdc. (18)',
+    'Rnd 3: Decrease round. [Hdc 4, decrease] around. (15)',
+  );
+  expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 18 proven', 'Rnd 3 15 proven']);
+});
+

@@ -1,5 +1,6 @@
 /** The report for people: what was found, the table of rounds, what was taken for granted. */
 import {
+  catalogue,
   formatFinding,
   type Paint,
   printableText,
@@ -96,7 +97,15 @@ function head({ file, terms, sizes }: CheckedFile, paint: Paint): string {
 }
 
 function findings(checked: CheckedFile, { width, color }: ReportLayout): readonly string[][] {
-  return checked.findings.map((finding) => [formatFinding(finding, checked, { width, color })]);
+  const advised = new Set<string>();
+  return checked.findings.map((finding) => {
+    const lines = [formatFinding(finding, checked, { width, color })];
+    const advice = catalogue.find(({ code }) => code === finding.code)?.advice;
+    // Where a change was tried and holds, or the same was said above, nothing more is needed.
+    if (advice === undefined || finding.fixes.length > 0 || advised.has(finding.code)) return lines;
+    advised.add(finding.code);
+    return [...lines, ...wrap('  To do: ', advice, width)];
+  });
 }
 
 function rounds(checked: CheckedFile, layout: ReportLayout): readonly string[] {

@@ -6,8 +6,8 @@ const made =
 /** src/finding/entries.ts: code, severity and title of every message, as data. */
 export function entriesFile(entries) {
   const items = entries.map(
-    ({ code, severity, title }) =>
-      `  {\n    code: '${code}',\n    severity: '${severity}',\n${titleLine(title)}  },\n`,
+    ({ code, severity, title, advice }) =>
+      `  {\n    code: '${code}',\n    severity: '${severity}',\n${line('title', title)}${line('advice', plainly(advice))}  },\n`,
   );
   return `${made}import type { Severity } from './finding.ts';
 
@@ -17,6 +17,8 @@ export interface Entry {
   readonly severity: Severity;
   /** In the forms of \`wording.ts\`. */
   readonly title: string;
+  /** What to do about it, in a sentence or two. */
+  readonly advice: string;
 }
 
 /** All messages, sorted by code. */
@@ -26,11 +28,16 @@ ${items.join('')}];
 }
 
 /** The formatter keeps a line of up to 100 columns whole and else breaks behind the colon. */
-function titleLine(title) {
-  const quoted = title.includes("'") ? JSON.stringify(title) : `'${title}'`;
-  const line = `    title: ${quoted},`;
-  return line.length > 100 ? `    title:\n      ${quoted},\n` : `${line}\n`;
+function line(key, words) {
+  // Whichever quotation marks need fewer strokes before them, as the formatter has it.
+  const isDouble = words.split("'").length > words.split('"').length;
+  const quoted = isDouble ? JSON.stringify(words) : `'${words.replaceAll("'", "\\'")}'`;
+  const whole = `    ${key}: ${quoted},`;
+  return whole.length > 100 ? `    ${key}:\n      ${quoted},\n` : `${whole}\n`;
 }
+
+/** A paragraph on one line, without the marks of Markdown. */
+const plainly = (paragraph) => paragraph.replaceAll(/\s*\n/g, ' ').replaceAll('`', '').trim();
 
 /** src/finding/messages.ts: one typed function a code. */
 export function messagesFile(entries) {

@@ -5,7 +5,7 @@ import { closing, report, shortReport } from '../../cli/text/report.ts';
 import { sentenceFor } from '../../cli/text/sentences.ts';
 import { assumptions, rowsSummary, statusOf } from '../../cli/text/summary.ts';
 import { countMismatch, noun } from '../../src/finding/index.ts';
-import { plain, type RowAccount } from '../../src/index.ts';
+import { type Finding, plain, type RowAccount } from '../../src/index.ts';
 import { checked, row, total } from './sample.ts';
 
 const layout = { width: 80, color: false, paint: plain, table: 'shown' } as const;
@@ -45,6 +45,9 @@ error[count-mismatch]  Round 2 makes 12 sc; the pattern says 10.
   2 | Rnd 2: Inc in each st around. (10 sc)
     |                               ^^^^^^^
   Sum: 6 increases make 12.
+  To do: If the words are right, change the count. If the count is right, look
+         for the stitch, the repeat or the increase that is missing or one too
+         many.
 
          used  made  stated  verdict
   Rnd 1     0     6  6 sc    proven
@@ -58,6 +61,22 @@ Not checked:
 
 2 rows: 1 proven, 1 with a count that differs. 1 error.
 `);
+});
+
+test('what to do is told once for each kind, and not where a change was tried and holds', () => {
+  const words = { row: 'round 2', made: 12, unit: noun('sc'), stated: 10 };
+  const one = countMismatch({ from: 0, to: 1 }, words);
+  const fix = { title: 'change "10" to "12"', edits: [] };
+  const times = (findings: readonly Finding[]) =>
+    report(checked({ findings }), layout).split('To do:').length - 1;
+  expect(times([one, { ...one, from: 2 }])).toBe(1);
+  expect(
+    times([
+      { ...one, fixes: [fix] },
+      { ...one, fixes: [fix] },
+    ]),
+  ).toBe(0);
+  expect(times([{ ...one, fixes: [fix] }, one])).toBe(1);
 });
 
 test('marked rows of which no error speaks are told to follow from one that has', () => {

@@ -78,8 +78,15 @@ function withoutCorner(tally: RowTally): number[] {
   return lone ? [tally.stitches + gaps.n] : [];
 }
 
+/** The counts of a row and its shape. */
+interface Stated {
+  readonly counts: readonly StatedCount[];
+  readonly shape: RowShape;
+}
+
 /** What a stated count may mean, most likely first. Empty: it cannot be compared. */
-function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: RowShape): number[] {
+function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: Stated): number[] {
+  const { shape } = row;
   const { stitches, chains, slips } = tally;
   const spaces = spaceCount(tally);
   const uses = [...tally.groups.values()].reduce((sum, n) => sum + n, 0);
@@ -122,7 +129,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, shape: Row
     case 'box':
       return boxMeanings(hands, tally, stated);
     case 'group':
-      return groupMeanings(hands, tally, stated);
+      return groupMeanings(hands, tally, stated, row);
     default:
       return [];
   }
@@ -187,14 +194,18 @@ function runsOfStitches({ nodes, rowFrom, bench }: Hands): number[] {
   return [runs];
 }
 
-function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
+function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: Stated): number[] {
   const word = stated.word.toLowerCase();
+  // "(1 beg PC, 7 PC)" tells them apart.
+  const all = begunAs(hands, word);
+  const begun = row.counts.some((other) => all.has(other.word.toLowerCase())) ? NONE : all;
   const named = tally.groups.get(word);
-  if (named !== undefined) return [named];
-  let n = 0;
-  for (const [kind, made] of tally.byKind) if (word && kind.includes(word)) n += made;
-  if (n === 0) return [];
-  return word === 'cluster' && beginsWithCluster(hands) ? [n, n + 1] : [n];
+  if (named !== undefined) return [named + sumOf(tally.groups, (name) => begun.has(name))];
+  const n = word ? sumOf(tally.byKind, (kind) => kind.includes(word)) : 0;
+  const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));
+  if (n + first === 0) return [];
+  const made = n + first;
+  return word === 'cluster' && beginsWithCluster(hands) ? [made, made + 1] : [made];
 }
 
 /** "Ch 3, dc2tog, ch 2, *cluster, ch 2": the chain and what is drawn together are the first cluster. */
@@ -203,6 +214,21 @@ function beginsWithCluster({ nodes, rowFrom, bench }: Hands): boolean {
   const second = bench.kinds.kinds[nodes.kind[rowFrom + 1] ?? 0];
   return (first?.class === 'start' || first?.class === 'low') && second?.shape === 'together';
 }
+
+const NONE: ReadonlySet<string> = new Set();
+
+/** "Beg PC", where PC is short for popcorn: the popcorn that the start chain begins is one too. */
+function begunAs({ bench }: Hands, word: string): ReadonlySet<string> {
+  const names = new Set([word, ...(bench.specials.get(word)?.aliases ?? [])]);
+  const begun = [...bench.specials.keys()].filter((key) => {
+    const rest = /^(?:beg|beginning|start|starting|initial|first) (.+)$/.exec(key)?.[1];
+    return rest !== undefined && names.has(rest);
+  });
+  return new Set(begun);
+}
+
+const sumOf = (counts: ReadonlyMap<string, number>, counted: (name: string) => boolean): number =>
+  [...counts].reduce((sum, [name, n]) => sum + (counted(name) ? n : 0), 0);
 
 const TOTALS: ReadonlySet<StatedCount['unit']> = new Set([
   null,
@@ -221,11 +247,7 @@ export interface Compared {
 }
 
 /** Compares every stated count; differences are noted as facts. */
-export function compare(
-  hands: Hands,
-  tally: RowTally,
-  row: { counts: readonly StatedCount[]; shape: RowShape },
-): Compared {
+export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
   let compared = 0;
   let differs = false;
   const apart = chainToldApart(hands, row);
@@ -238,7 +260,7 @@ export function compare(
     const may =
       blocks && tally.boxes === 0
         ? blockMeanings(hands, tally)
-        : meanings(hands, tally, stated, row.shape);
+        : meanings(hands, tally, stated, row);
     if (may.length === 0) continue;
     compared++;
     if (apart && stated.unit === 'stem' && may[0] !== undefined) may.push(may[0] - 1);
@@ -260,10 +282,7 @@ export function compare(
 }
 
 /** "(60 tr + 3 ch)": the start chain told beside the stitches, one of which it is. */
-function chainToldApart(
-  hands: Hands,
-  row: { counts: readonly StatedCount[]; shape: RowShape },
-): StatedCount | null {
+function chainToldApart(hands: Hands, row: Stated): StatedCount | null {
   if (row.counts.length < 2 || !row.shape.chainsAtStart) return null;
   const first = row.shape.steps.find((step) => step.kind === 'chain');
   const length = first?.n ? numberFor(hands, first.n) : null;

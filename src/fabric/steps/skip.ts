@@ -1,5 +1,5 @@
 /** Skips: places left behind on purpose. They count as used and stay reachable by name. */
-import type { Place, SkipStep } from '../../notation/index.ts';
+import type { Noun, Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { NAMED } from '../edge.ts';
 import { type Hands, numberFor, spanAt } from '../hands.ts';
@@ -40,6 +40,8 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     const generic = noun.kind === 'stitch' || noun.kind === 'join';
     const { pos, inner } = hands;
     for (let i = 0; i < n; i++) {
+      // A picot is no stitch: passing it uses none.
+      if (isPicot(noun)) continue;
       if (noun.skipped && place.row !== null) takePlace(hands, place, step);
       else if (generic) takeStitch(hands, gaps);
       else if (hasNext(hands, place, gaps)) skipNamed(hands, { ...place, n: null }, step);
@@ -53,6 +55,9 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   hands.first = first;
   hands.skipped = { to: hands.pos, nodes: hands.nodes.n };
 }
+
+const isPicot = (noun: Pick<Noun, 'kind' | 'word'>): boolean =>
+  noun.kind === 'picot' || /^picots?$/i.test(noun.word);
 
 /** "Sk next ch-2 sp", "sk next ch": what comes next, with no stitch before it. */
 function skipNamed(hands: Hands, place: Place, step: SkipStep): void {

@@ -25,3 +25,30 @@ test.each([
   const row = `Row 2: 3 ch (counts as tr), 1 tr into each dc to end. Turn. ${count}\n`;
   expect(verdicts(`UK terms.\n\n${FIRST}\n${row}`)).toBe(worked);
 });
+
+const POPCORNS = `US terms
+
+Popcorn (PC): 4 dc in same st, drop loop from hook, insert hook in first dc, pull loop through.
+Beg PC: ch 3 (counts as dc), 3 dc in same st, drop loop, insert hook in top of ch-3, pull loop through.
+
+Rnd 1: 8 sc in magic ring, join. (8 sc)
+Rnd 2: Beg PC, ch 2, *PC in next st, ch 2; rep from * around, join. `;
+
+test.each([
+  ['(8 PC, 8 ch-2 sps)', '8 proven, 8 proven'],
+  ['(7 PC, 8 ch-2 sps)', '8 proven, 8 mismatch'],
+])('a beginning popcorn is one of the popcorns: %s', (count, worked) => {
+  expect(verdicts(`${POPCORNS}${count}\n`)).toBe(worked);
+});
+
+test('a picot that is skipped uses no stitch', () => {
+  const text = `US terms
+
+Picot: ch 3, sl st in 3rd ch from hook.
+
+Rnd 1: 12 sc in magic ring, join. (12 sc)
+Rnd 2: Ch 1, *sc in next 3 sts, picot; rep from * around, join. (12 sc, 4 picots)
+Rnd 3: Ch 1, *sc in next 3 sc, ch 2, skip picot; rep from * around, join. (12 sc, 4 ch-2 sps)
+`;
+  expect(verdicts(text)).toBe('12 proven, 12 proven, 12 proven');
+});

@@ -52,3 +52,19 @@ Rnd 3: Ch 1, *sc in next 3 sc, ch 2, skip picot; rep from * around, join. (12 sc
 `;
   expect(verdicts(text)).toBe('12 proven, 12 proven, 12 proven');
 });
+
+test('half of a round that is turned is worked back on, without the other half', () => {
+  const text = `US terms
+
+Ch 20, sl st to form a ring.
+
+Rnd 1: Ch 1, sc in each ch, sl st to join. (20)
+
+## First side
+
+Row 1: Ch 1, sc in next 10 sts, turn. (10)
+
+Rows 2-4: Ch 1, sc in each st across, turn. (10)
+`;
+  expect(verdicts(text)).toBe('20 proven, 10 proven, 10 proven, 10 proven, 10 proven');
+});

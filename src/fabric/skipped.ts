@@ -75,14 +75,24 @@ function skippedRun(hands: Hands, row: number | null): Run | null {
   for (let i = hands.history.length - 1; i >= 0; i--) {
     const worked = hands.history[i];
     if (!worked || (row !== null && worked.number !== row)) continue;
-    const runs = runsOf(hands, worked);
-    // Open boxes over filled ones pass stitches too: the rest of a row is longer than these.
-    const run = worked.ring ? runs[0] : longest(runs);
-    if (row !== null) return run ? { row: worked, run } : null;
-    // The last row of a piece is worked into by nothing: it is an edge, not a skipped run.
-    if (run && run.length < countedIn(hands, worked)) return { row: worked, run };
+    // "Skipped sts of Rnd 2" are its own that nothing was worked into, or those that it passed.
+    const found = runIn(hands, worked) ?? (row === null ? null : runBeneath(hands, i));
+    if (found) return found;
   }
   return null;
+}
+
+function runIn(hands: Hands, row: Worked): Run | null {
+  const runs = runsOf(hands, row);
+  // Open boxes over filled ones pass stitches too: the rest of a row is longer than these.
+  const run = row.ring ? runs[0] : longest(runs);
+  // The last row of a piece is worked into by nothing: it is an edge, not a skipped run.
+  return run && run.length < countedIn(hands, row) ? { row, run } : null;
+}
+
+function runBeneath(hands: Hands, at: number): Run | null {
+  const beneath = hands.history[at - 1];
+  return beneath ? runIn(hands, beneath) : null;
 }
 
 const longest = (runs: readonly number[][]): number[] | undefined =>

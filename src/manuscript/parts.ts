@@ -5,7 +5,7 @@ import type { Block, HeadingBlock, ProseBlock } from './block.ts';
 import { copiesIn } from './copies.ts';
 import type { Part, PlacedInstruction } from './manuscript.ts';
 import { ordersOf } from './notes.ts';
-import { endsWork, numbersOf, startsWork, takesUpWork } from './pieces.ts';
+import { endsWork, joinsOntoWork, numbersOf, startsWork, takesUpWork } from './pieces.ts';
 import { saysTerms } from './sections.ts';
 
 export interface Parts {
@@ -157,6 +157,8 @@ function continuesWork(part: Draft, before: Part): boolean {
   );
   const first = part.instructions[labelled];
   const above = labelled < 0 ? part.instructions : part.instructions.slice(0, labelled);
+  const opening = first ? [...above, first] : above;
+  if (opening.some(({ instruction }) => joinsOntoWork(instruction))) return true;
   if (above.some(({ instruction }) => startsWork(instruction))) return false;
   if (!first) return true;
   const number = numbersOf(first.instruction.label)?.first ?? 1;

@@ -28,6 +28,14 @@ export function startsWork({ label, steps }: Instruction): boolean {
   });
 }
 
+/** "Join yarn in next unworked st of Rnd 1": taken up where the piece before was left. */
+export const joinsOntoWork = ({ steps }: Instruction): boolean =>
+  steps.some(
+    (step) =>
+      step.kind === 'join' &&
+      [step.place, step.place?.of].some((place) => place?.nouns.some(({ skipped }) => skipped)),
+  );
+
 type Work = Extract<Step, { kind: 'work' }>;
 
 const placesOf = (step: Work): readonly Place[] =>

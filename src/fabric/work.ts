@@ -139,6 +139,8 @@ function park(hands: Hands, part: Part, { before }: Progress, key: string): void
   if (part.name === '' || !before.row) return;
   const edge = edgeFor(hands, before, 'made', !before.row.ring);
   hands.parked.push({ key, name: part.name.toLowerCase(), edge });
+  // A part below that goes on stands on this one's edge.
+  hands.ownPiece = key;
 }
 
 /** Does the part make a chain or ring of its own before its first row? */

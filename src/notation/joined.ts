@@ -31,7 +31,9 @@ const ORDINAL = '(?:first|second|third|fourth|other|left|right|1st|2nd|3rd|4th|b
 /** A piece by its number; "first half double crochet" is none. */
 const NUMBERED = new RegExp(
   String.raw`\b${PREPOSITION}(${ORDINAL})\s+(${PIECES}|half(?!\s+(?:double|treble)))\b|` +
-    String.raw`\b${PREPOSITION}(legs?|arms?)\s+#?(one|two|1|2)\b(?!\s*(?:sts?|sc|dc|rows?|rnds?))`,
+    String.raw`\b${PREPOSITION}(legs?|arms?)\s+#?(one|two|1|2)\b(?!\s*(?:sts?|sc|dc|rows?|rnds?))|` +
+    // Sides have other meanings too: "the second side of the chain", "right side facing".
+    String.raw`\b(of)\s+(?:the\s+)?(first|second|1st|2nd)\s+(sides?)\b(?!\s+of\b)`,
   'gi',
 );
 /** The body by its name, beside a piece that has a number. */
@@ -41,7 +43,7 @@ const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'sk
 
 /** The words of `PIECES` and "half", by the last bits of their hashes. */
 const MAY_BE_PIECE = new Uint8Array(512);
-for (const piece of `${PIECES}|half`.split('|')) {
+for (const piece of `${PIECES}|half|sides?`.split('|')) {
   MAY_BE_PIECE[hashOf(piece.replace('s?', '')) & 511] = 1;
   MAY_BE_PIECE[hashOf(piece.replace('s?', 's')) & 511] = 1;
 }

@@ -4,6 +4,7 @@ import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.
 import { readLabel } from './label.ts';
 import { settleListTimes } from './list-times.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
+import { rowsOfPart } from './rows-again.ts';
 import { readRun } from './steps.ts';
 import { T } from './tokens.ts';
 import type { Instruction, RowLabel, StandingOrder, StatedCount, Step } from './tree.ts';
@@ -24,6 +25,7 @@ export function readInstruction(
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
   noteAlone(steps, label, r);
+  likeOther(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
   const settled = settleJoins(settleListTimes(steps, counts));
@@ -89,6 +91,16 @@ function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
   steps.forEach((step, i) => {
     if (isTold(step)) steps[i] = { kind: 'remark', from: step.from, to: step.to };
   });
+}
+
+/** "Rows 2-4: As first side.", "as for the left front": the rows of these numbers there. */
+function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
+  const [only, ...more] = steps;
+  if (!label || label.numbers.length === 0 || only?.kind !== 'remark' || more.some(makes)) return;
+  const words = r.text.slice(r.base + only.from, r.base + only.to);
+  const part = /^(?:work |same )?(?:as|like) (?:for )?(?:the )?([a-z' -]+\w)\.?$/i.exec(words)?.[1];
+  if (!part || /\b(?:set|before|established|follows|usual)\b/i.test(part)) return;
+  steps[0] = rowsOfPart(label.numbers, part, only);
 }
 
 const isTold = (step: Step): boolean => step.kind === 'chain' && step.countsAs !== null;

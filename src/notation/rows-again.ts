@@ -1,5 +1,6 @@
 /** Rows worked again: "Rep rnd 4", "As row 2", "Rep rows 2 and 3 until …, ending with row 3". */
 
+import type { Span } from '../source/index.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -23,24 +24,33 @@ import type { Numbers, RowsAgainStep } from './tree.ts';
 
 type Draft = { -readonly [K in keyof RowsAgainStep]: RowsAgainStep[K] };
 
+const emptyDraft = (from: number): Draft => ({
+  kind: 'rows-again',
+  rows: [],
+  lastN: null,
+  part: null,
+  times: null,
+  moreRows: null,
+  measure: null,
+  endingWith: null,
+  // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
+  then: [],
+  even: false,
+  from,
+  to: 0,
+});
+
+/** The rows of these numbers in another part, as words say it that stand at a span. */
+export const rowsOfPart = (
+  rows: readonly number[],
+  part: string,
+  { from, to }: Span,
+): RowsAgainStep => ({ ...emptyDraft(from), rows, part, to });
+
 /** An order to work rows again, or `null`, which leaves the reader where it was. */
 export function readRowsAgain(r: Reader): RowsAgainStep | null {
   const start = r.at;
-  const draft: Draft = {
-    kind: 'rows-again',
-    rows: [],
-    lastN: null,
-    part: null,
-    times: null,
-    moreRows: null,
-    measure: null,
-    endingWith: null,
-    // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
-    then: [],
-    even: false,
-    from: fromOf(r, start),
-    to: 0,
-  };
+  const draft = emptyDraft(fromOf(r, start));
   if (!verb(r) || !which(r, draft)) {
     r.at = start;
     return null;

@@ -22,7 +22,8 @@ import { leadsToPiece } from './piece.ts';
 import { startsInRing } from './ring.ts';
 
 export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: Here): void {
-  if (here.top && leadsToPiece(hands, here)) return makeBridge(hands, step);
+  if (here.top && leadsToPiece(hands, here) && !raisesHook(hands, step, here))
+    return makeBridge(hands, step);
   if (startsPiece(hands) || startsAgain(hands, step, row)) {
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
     const intoRing =
@@ -68,6 +69,10 @@ function lengthen(hands: Hands, step: ChainStep): void {
   hands.limit = hands.edge.n;
   hands.rowFrom = to;
 }
+
+/** "Ch 1, sc in each st of first side": one chain at the row's start bridges nothing. */
+const raisesHook = (hands: Hands, step: ChainStep, here: Here): boolean =>
+  numberFor(hands, step.n) === 1 && beginsRow(hands, here);
 
 /** A chain from one piece to another. */
 function makeBridge(hands: Hands, step: ChainStep): void {

@@ -68,3 +68,57 @@ Rows 2-4: Ch 1, sc in each st across, turn. (10)
 `;
   expect(verdicts(text)).toBe('20 proven, 10 proven, 10 proven, 10 proven, 10 proven');
 });
+
+test('two sides of an opening are worked apart, by the second from the first, and closed', () => {
+  const text = `US terms
+
+Ch 20, sl st to form a ring.
+
+Rnd 1: Ch 1, sc in each ch, sl st to join. (20)
+
+## First side
+
+Row 1: Ch 1, sc in next 10 sts, turn. (10)
+
+Rows 2-4: Ch 1, sc in each st across, turn. (10)
+
+Fasten off.
+
+## Second side
+
+Join yarn in next unworked st of Rnd 1.
+
+Row 1: Ch 1, sc in same place, sc in each of next 9 sts, turn. (10)
+
+Rows 2-4: As first side.
+
+## Top
+
+Rnd 5: Ch 1, sc in each st of first side, sc in each st of second side, join. (20)
+`;
+  expect(verdicts(text)).toBe(
+    '20 proven, 10 proven, 10 proven, 10 proven, 10 proven, ' +
+      '10 proven, 10 unstated, 10 unstated, 10 unstated, 20 proven',
+  );
+  expect(verdicts(text.replace('next 9 sts', 'next 8 sts'))).toContain('mismatch');
+});
+
+test('an opening that a round skipped is worked later by the round that skipped it', () => {
+  const text = `US terms
+
+## Leg
+
+Rnd 1: 12 sc in magic ring. (12)
+
+Rnd 2: Ch 6, sk next 6 sts, sc in next 6 sts. (6 sc, 6 ch)
+
+Rnd 3: Sc in each ch and each st around. (12)
+
+## Heel
+
+Join yarn to first skipped st of Rnd 2.
+
+Rnd 1: Sc in each of the 6 skipped sts. (6)
+`;
+  expect(verdicts(text)).toContain('6 proven');
+});

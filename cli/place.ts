@@ -196,6 +196,11 @@ function leanWords({ lean, closing, mesh }: Ground): string[] {
   if (closing !== 'round') return [];
   if (!lean) return ['The lean of the start of round is not counted in.'];
   const { from, to } = lean.lean.stitches;
+  if (to === 0) {
+    return [
+      'How far the start of round has wandered by then is not known: only your own swatch tells.',
+    ];
+  }
   const boxesOn = Math.round((from + to) / 2 / (mesh.gap + 1));
   const onward = boxesOn > 0 ? `; ${boxesWord(boxesOn)} further on would allow for it` : '';
   return [

@@ -22,8 +22,10 @@ export function leanLines({ leans }: SizeSheet, layout: LeanLayout): string[] {
   const others = leans.filter(({ what }) => what === 'end');
   const lines = ['', layout.paint('strong', 'Lean of the start of round')];
   const told = new Set<string>();
+  const isAlone = new Set(leans.map(({ name }) => name)).size === 1;
   for (const lean of placed) {
-    lines.push(...hanging(placedSaid(lean, layout.units), layout.width));
+    const where = `${isAlone ? 'Where' : `${lean.name || 'Piece'}, where`} ${WHERE[lean.what]} (${lean.at})`;
+    lines.push(...hanging(`${where}: ${placedSaid(lean, layout.units)}`, layout.width));
     // What holds for the whole piece is not told again for the next thing on it.
     const fresh = lean.remedies.filter(({ words }) => !told.has(`${lean.name} ${words}`));
     for (const { words } of fresh) told.add(`${lean.name} ${words}`);
@@ -58,12 +60,15 @@ const wayOf = ({ lean }: PieceLean): string =>
     : 'to the left for right-handers, to the right for left-handers';
 
 function placedSaid(one: PieceLean, units: Units): string {
-  const { name, what, at, from, lean } = one;
+  const { what, from, lean } = one;
+  if (lean.stitches.to === 0) {
+    return `not known. The ${lean.unknownRounds} rounds beneath lean as your own swatch does (lean: { dc: 0.2 } in front matter, in stitches a round).`;
+  }
   const unknown =
     lean.unknownRounds > 0
       ? ` For ${lean.unknownRounds} more ${lean.unknownRounds === 1 ? 'round' : 'rounds'} only your own swatch knows (lean: { mesh: 0.1 } in front matter, in stitches a round).`
       : '';
-  return `${name || 'Piece'}, where ${WHERE[what]} (${at}): ${rangeSaid(one, units)} ${wayOf(one)}, over ${lean.knownRounds} rounds from ${from} on. ${lean.because}${unknown} Placed by count alone, the ${what === 'motif' ? 'motif stands' : 'handles stand'} off the middle by so much.`;
+  return `${rangeSaid(one, units)} ${wayOf(one)}, over ${lean.knownRounds} rounds from ${from} on. ${lean.because}${unknown} Placed by count alone, the ${what === 'motif' ? 'motif stands' : 'handles stand'} off the middle by so much.`;
 }
 
 const remedyLines = (remedies: readonly Remedy[], width: number): string[] =>

@@ -31,7 +31,11 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
     layout.paint('strong', sheet.title ?? 'Untitled'),
     ...materials(sheet),
     ...titled('Gauge', gaugeLines(sheet, layout.units, layout.width), layout.paint),
-    ...titled('Sizes', sizesTable(sheet, layout.units, WORDS), layout.paint),
+    ...titled(
+      'Sizes',
+      sizesTable(sheet, layout.units, { part: WORDS, whole: WHOLE }),
+      layout.paint,
+    ),
     ...blocks,
     ...titled('Worked to a length', lengthLines(sheet, layout), layout.paint),
     '',
@@ -80,13 +84,12 @@ function sizeBlocks(size: SizeSheet, context: Context): string[] {
   if (size.stitches === 0) return [];
   const { paint } = context;
   const name = size.size === '' ? '' : `, ${size.size}`;
+  const pieces = size.pieces.flatMap(({ parts, whole, copies }) => [
+    ...parts.flatMap((part) => partLines(part, copies, context)),
+    ...measureLines('In all', whole, { ...context, words: WHOLE }),
+  ]);
   return [
-    '',
-    paint('strong', `Size by gauge${name}`),
-    ...size.pieces.flatMap(({ parts, whole, copies }) => [
-      ...parts.flatMap((part) => partLines(part, copies, context)),
-      ...measureLines('In all', whole, { ...context, words: WHOLE }),
-    ]),
+    ...titled(`Size by gauge${name}`, pieces, paint),
     '',
     paint('strong', `Yarn${name}`),
     ...size.yarns.flatMap((yarn) =>

@@ -8,12 +8,14 @@ import {
 } from '../../src/index.ts';
 import { yarnsOfSizes } from './yarn.ts';
 
+/** How measures are called, of a part and of a whole piece. */
+export interface TableWords {
+  readonly part: Readonly<Record<string, string>>;
+  readonly whole: Readonly<Record<string, string>>;
+}
+
 /** Lines of the table; none for a pattern of one size. A part that a size has not is a dash. */
-export function sizesTable(
-  sheet: Sheet,
-  units: Units,
-  words: Readonly<Record<string, string>>,
-): string[] {
+export function sizesTable(sheet: Sheet, units: Units, words: TableWords): string[] {
   const { sizes } = sheet;
   if (sizes.length < 2) return [];
   const lines = [...rowsOf(sheet, words)].flatMap(([key, figures]) => {
@@ -34,12 +36,16 @@ const UNITS_SAID: Readonly<Record<Units, readonly ('cm' | 'in')[]>> = {
 type Row = (Figure | undefined)[];
 
 /** Figures of each size by the name of part and measure; two parts of one name are two rows. */
-function rowsOf({ sizes }: Sheet, words: Readonly<Record<string, string>>): Map<string, Row> {
+function rowsOf({ sizes }: Sheet, words: TableWords): Map<string, Row> {
   const rows = new Map<string, Row>();
   sizes.forEach(({ pieces }, at) => {
-    const put = (name: string, measures: PartSize['measures']): void => {
+    const put = (
+      name: string,
+      measures: PartSize['measures'],
+      said: Readonly<Record<string, string>> = words.part,
+    ): void => {
       for (const [what, figure] of Object.entries(measures)) {
-        const key = `${name}${words[what] ?? what}`;
+        const key = `${name}${said[what] ?? what}`;
         const row = rows.get(key) ?? sizes.map(() => undefined);
         row[at] ??= figure;
         rows.set(key, row);
@@ -54,7 +60,7 @@ function rowsOf({ sizes }: Sheet, words: Readonly<Record<string, string>>): Map<
         put(nth === 1 ? `${name}: ` : `${name} (${nth}): `, part.measures);
       }
       // A height of the whole is told apart from that of a part.
-      put(pieces.length > 1 ? `${piece}, in all: ` : 'In all: ', whole);
+      put(pieces.length > 1 ? `${piece}, in all: ` : 'In all: ', whole, words.whole);
     }
   });
   return rows;

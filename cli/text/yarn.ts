@@ -10,7 +10,7 @@ export interface YarnLayout {
 
 export function yarnLines(need: YarnNeed, { units, width, refs }: YarnLayout): string[] {
   const name = need.name === '' ? 'Yarn' : need.name;
-  const sure = need.how === 'swatch' ? '' : ' estimate';
+  const sure = SURE[need.how];
   const grams = need.grams ? `; ${weightSaid(need.grams, units)}` : '';
   const { share, metres, because } = need.margin;
   return [
@@ -22,10 +22,16 @@ export function yarnLines(need: YarnNeed, { units, width, refs }: YarnLayout): s
     ),
     ...wrap('      ', `of it ${extras(need, units)}`, width, '          '),
     `      margin ${Math.round(share * 100)} % (${because}): ${lengthSaid(exact(metres), units)} more`,
-    ballsSaid(need),
+    ballsSaid(need, units),
     ...need.cautions.flatMap((caution) => wrap('      ', caution, width, '          ')),
   ];
 }
+
+const SURE: Readonly<Record<YarnNeed['how'], string>> = {
+  swatch: '',
+  estimate: ' estimate',
+  assumed: ' a guess',
+};
 
 const exact = (value: number): Amount => ({ value, spread: 0 });
 
@@ -42,19 +48,27 @@ function extras({ foundation, joins, tails, seams }: YarnNeed, units: Units): st
     .join('; ');
 }
 
-function ballsSaid({ balls }: YarnNeed): string {
+function ballsSaid({ balls }: YarnNeed, units: Units): string {
   if (!balls) return '      balls: not known without a put-up such as 50 g / 110 m';
   const { ball, likely, atMost } = balls;
-  const each = `${Math.round(ball.grams)} g / ${Math.round(ball.metres)} m`;
+  const each =
+    units === 'us'
+      ? `${ouncesSaid(ball.grams / OUNCE_G)} / ${Math.round(ball.metres / YARD_M)} yd`
+      : `${Math.round(ball.grams)} g / ${Math.round(ball.metres)} m`;
   const more = atMost > likely ? `, up to ${atMost} if the estimate is short` : '';
   return `      with it ${likely} ${likely === 1 ? 'ball' : 'balls'} of ${each}${more}`;
 }
+
+/** Less than this rounds to nought, and is not nothing. */
+const UNDER = 0.5;
 
 const YARD_M = 0.9144;
 const OUNCE_G = 28.349523125;
 
 /** "190 m (140-235), 210 yd (150-260)". */
 export function lengthSaid(amount: Amount, units: Units): string {
+  // So little is the same in either unit.
+  if (units === 'both' && amount.value < UNDER) return 'under 1 m';
   const metric = amountSaid(amount, 'm');
   const us = amountSaid({ ...amount, value: amount.value / YARD_M }, 'yd');
   return units === 'metric' ? metric : units === 'us' ? us : `${metric}, ${us}`;
@@ -74,7 +88,7 @@ function ouncesSaid(ounces: number): string {
 
 /** Two figures at most, since no yardage is known better. */
 function amountSaid({ value, spread }: Amount, unit: string): string {
-  if (value < 0.5) return `under 1 ${unit}`;
+  if (value < UNDER) return `under 1 ${unit}`;
   const by = (n: number): number => roundedTo(n, value);
   const [from, to] = [by(value * (1 - spread)), by(value * (1 + spread))];
   const range = from === to ? '' : ` (${from}-${to})`;

@@ -124,9 +124,7 @@ function leanAt(piece: Piece, { rows, what, from, before, scene }: MarkAt): Piec
   const { terms } = manuscript.terms;
   const lean = leanOf(beneath, readLean(manuscript.head.data.lean, terms), terms);
   const last = beneath.at(-1);
-  if (!lean || !last || Math.abs(lean.stitches.to) < LEAST_LEAN) return null;
-  // Of lace, where hardly a round is known, a sum would say nothing.
-  if (what === 'end' && lean.unknownRounds > lean.knownRounds) return null;
+  if (!lean || !last || !isWorthSaying(lean, what)) return null;
   const gap = last.row.tally.spaces[0]?.chains ?? 1;
   const place: LeanPlace = {
     what,
@@ -147,6 +145,19 @@ function leanAt(piece: Piece, { rows, what, from, before, scene }: MarkAt): Piec
     remedies: remediesFor(lean, place),
   };
 }
+
+/**
+ * A stitch and more; and what is not known, where something has a place that it would move. Of lace,
+ * where hardly a round is known, a sum would say nothing.
+ */
+function isWorthSaying(lean: Lean, what: LeanPlace['what']): boolean {
+  const isFelt = Math.abs(lean.stitches.to) >= LEAST_LEAN;
+  if (what === 'end') return isFelt && lean.unknownRounds <= lean.knownRounds;
+  return isFelt || lean.unknownRounds >= MANY_UNKNOWN;
+}
+
+/** So many rounds of unknown lean may add up to a stitch, if they lean as sc does. */
+const MANY_UNKNOWN = 3;
 
 /** Height of the rows beneath that stand up: those of a base lie. */
 function upTo(piece: Piece, rows: readonly SizedRow[], before: number): number {

@@ -87,7 +87,12 @@ export function yarnNeed(tally: YarnTally, options: NeedOptions): YarnNeed {
     margin,
     balls: yarn?.ball ? ballsFor(yarn.ball, metres, share) : null,
     how: perStitch.weighed > 0 ? 'swatch' : weaker('estimate', gauge.how),
-    because: [perStitch.because, ...(run && run.how !== 'swatch' ? [run.because] : [])],
+    because: [
+      perStitch.because,
+      // The model rests on the stitch's size, so what that rests on is said too.
+      ...(perStitch.weighed > 0 || gauge.how === 'swatch' ? [] : [gauge.because]),
+      ...(run && run.how !== 'swatch' ? [run.because] : []),
+    ],
     cautions,
   };
 }

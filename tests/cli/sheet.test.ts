@@ -93,9 +93,9 @@ describe('the lean', () => {
 
   test('is told at the motif and at the handles, remedies of the whole piece once', () => {
     expect(sheet).toContain(
-      'Base, where the motif begins (Rnd 12): 3 to 5 stitches (1.9 cm to 2.8 cm) to the right',
+      'Where the motif begins (Rnd 12): 3 to 5 stitches (1.9 cm to 2.8 cm) to the right',
     );
-    expect(sheet).toContain('Base, where the handles begin (Rnd 25): 4 to 7 stitches');
+    expect(sheet).toContain('Where the handles begin (Rnd 25): 4 to 7 stitches');
     expect(sheet.match(/Turn, leaves hardly anything/g)).toHaveLength(1);
     expect(sheet.match(/Move the start once/g)).toHaveLength(2);
   });
@@ -126,6 +126,26 @@ describe('counts at another gauge', () => {
     expect(sheet).toContain(
       'No count within a tenth of the size keeps all of that. The motif needs 88.',
     );
+  });
+});
+
+describe('what is not known', () => {
+  test('of the lean of dc rounds is said where handles stand on them', () => {
+    const bag = `---\nterms: US\ngauge: { dc: 15 sts x 8 rnds = 10 cm }\n---\nCh 14.\n\nRnd 1: 2 dc in 4th ch from hook, dc in next 9 ch, 3 dc in last ch; working along opposite side of foundation ch, dc in next 9 ch; join. (24 dc)\n\nRnds 2-8: Ch 2, dc in each st around; join. (24 dc)\n\nRnd 9: Ch 1, sc in next 6 sts, ch 20, sk next 6 sts, sc in next 6 sts, ch 20, sk last 6 sts; join. (12 sc, 2 ch-20 sps)\n`;
+    expect(said(bag)).toContain(
+      'Where the handles begin (Rnd 9): not known. The 8 rounds beneath lean as your own swatch does',
+    );
+  });
+
+  test('a piece without gauge and yarn is a guess, and has no sizes', () => {
+    const sheet = said('Rnd 1: 6 sc in magic ring. (6)\n');
+    expect(sheet).not.toContain('Size by gauge');
+    expect(sheet).toContain('a guess');
+    expect(sheet).toContain('Neither gauge nor yarn is given: a medium yarn is assumed.');
+  });
+
+  test('balls are in the units asked for', () => {
+    expect(said(example('low-tide-errand-bag'), 'us')).toContain('balls of 1.75 oz / 120 yd');
   });
 });
 

@@ -13,6 +13,11 @@ export function leanNotes(
   const found = first ? leanBefore(first.record, pattern) : null;
   if (!found) return [];
   const { at, lean } = found;
+  if (lean.stitches.to === 0) {
+    return [
+      `How far the start of round has wandered by ${at} is not known (${lean.unknownRounds} rounds): only your own swatch tells.`,
+    ];
+  }
   const [from, to] = [Math.round(lean.stitches.from), Math.round(lean.stitches.to)];
   const many = from === to ? `about ${from}` : `${from} to ${to}`;
   const right = lean.stitches.to > 0 === (hand === 'right');

@@ -27,7 +27,9 @@ export function standingSketch(
   const standing = bands.reduce((mm, { heightMm }) => mm + heightMm, 0);
   const arc = arcOf(bands.at(-1)!.part);
   const top = arc?.heightMm ?? 0;
-  const placed = leans.filter(({ name, what }) => name === piece.name && what !== 'end');
+  const placed = leans.filter(
+    ({ name, what, lean }) => name === piece.name && what !== 'end' && lean.stitches.to !== 0,
+  );
   const bottom = top + standing;
   const lowest = bands[0]!;
   const { flat, around } = lowest.part.measures;

@@ -12,10 +12,16 @@ export function plainText(text: string): string {
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, '$1 $2 ');
+  if (LISTED_LABEL.test(plain)) plain = plain.replace(new RegExp(LISTED_LABEL, 'gim'), blank);
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "2. Round 2: …": the number of a web page's list before a row's own label. */
+const LISTED_LABEL = /^[ \t]*\d{1,3}[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
+
+const blank = (whole: string): string => ' '.repeat(whole.length);
 
 /** "+ hdc in next st, ch 1 + repeat from + to + around": a line in which plus signs do as stars. */
 const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;

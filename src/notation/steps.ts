@@ -211,7 +211,7 @@ function namesTheRound(r: Reader): boolean {
   const shape = formOf(wordAt(r))?.shape;
   if (shape !== 'increase' && shape !== 'together') return false;
   const sign = kindAt(r, 2);
-  const ends = sign === T.stop || sign === T.colon || sign === T.dash;
+  const ends = sign === T.stop || sign === T.colon || sign === T.dash || sign === T.comma;
   return ends && kindAt(r, 3) !== T.end && (isWord(r, W.round, 1) || isWord(r, W.row, 1));
 }
 

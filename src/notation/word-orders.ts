@@ -407,7 +407,8 @@ function readCountsHere(r: Reader, run: Run): 'done' | null {
     r.kind[end] !== T.comma &&
     r.kind[end] !== T.semicolon &&
     r.kind[end] !== T.close &&
-    r.kind[end] !== T.star
+    r.kind[end] !== T.star &&
+    !worksBehind(r, end)
   )
     end++;
   const said = readCountsAs(r, end);
@@ -415,6 +416,10 @@ function readCountsHere(r: Reader, run: Run): 'done' | null {
   putCountsAs(r, run, said, start);
   return 'done';
 }
+
+/** "…to count as the first dc and work 15 more dc into the ring": there the chain is told of. */
+const worksBehind = (r: Reader, token: number): boolean =>
+  r.kind[token] === T.word && r.value[token] === W.and && r.value[token + 1] === W.work;
 
 /** "With RS facing": the side is told; nothing is worked. */
 function withSide(r: Reader, run: Run): 'done' | null {

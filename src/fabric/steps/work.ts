@@ -161,11 +161,14 @@ const onWidening = (hands: Hands): boolean =>
 /** "Ch 2, 6 sc in first ch": the first chain made, which is the last from the hook. */
 const startsInFirstChain = (hands: Hands, step: WorkStep, place: Place): boolean =>
   place.pick === 'first' &&
-  nounOf(place).kind === 'chain' &&
+  (nounOf(place).kind === 'chain' || hands.edge.n <= SHORTEST) &&
   hands.edge.kind === 'foundation' &&
   !hands.edge.ring &&
   hands.first === null &&
   perPlaceIn(hands, step) >= 3;
+
+/** A chain into which nothing but a round's first stitches can be meant to go. */
+const SHORTEST = 3;
 
 /** Slip stitches on a round run on over its join: those that find no place are the join. */
 const slipsLeft = (hands: Hands, step: WorkStep, many: number | null): number | null =>

@@ -396,3 +396,25 @@ it('"never counts" does not count, and a round may be named before it is told', 
   expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 18 proven', 'Rnd 3 15 proven']);
 });
 
+it('numbers of a list before labels are none of the row before', () => {
+  const text = piece(
+    '  1. Round 1: Start with a Magic Ring. Work 8 sc into the ring. (8 sts)',
+    '  2. Round 2: Ch 1 (does not count as a stitch), 2 sc in each stitch around. (16 sts)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('(16', '(15'))).toEqual(['4 count-mismatch']);
+});
+
+it('words behind "counts as" go on working: 1 + 15', () => {
+  const text = piece(
+    'Ch 4, join.',
+    'Rnd 1: Chain 3 to count as the first double crochet and work 15 more double crochet stitches into the ring. Join. (16 dc)',
+  );
+  expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 16 proven']);
+});
+
+it('"into the first stitch" of a chain of 2 is the first chain made: 6', () => {
+  const text = piece('Start with 2 ch and then make 6 sc into the first stitch.', 'Rnd 1: 2 sc into each stitch. (12)');
+  expect(complaints(text)).toEqual([]);
+});
+

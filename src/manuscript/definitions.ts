@@ -74,6 +74,31 @@ function mayBeNamed(text: string, from: number, to: number): boolean {
   return false;
 }
 
+/** "For X stitch (xst), …": where the name begins; -1: another sentence. */
+export function afterFor(text: string, from: number, to: number): number {
+  if ((text.charCodeAt(from) | 32) !== 102) return -1;
+  const found = FOR_NAME.exec(text.slice(from, Math.min(to, from + 80)));
+  if (!found || !ENDS_IN_STITCH.test(found[1] ?? '')) return -1;
+  return from + (found[0].length - found[0].replace(FOR_LEAD, '').length);
+}
+
+/** "shell stitch", not "shell stitch scarf". */
+const ENDS_IN_STITCH = new RegExp(`${STITCH_NAME.source}$`, 'i');
+
+const FOR_LEAD = /^for (?:the |an? )?/i;
+const FOR_NAME =
+  /^for (?:the |an? )?([a-z][a-z0-9 -]{1,30}?)\s*(?:\(([^)]{1,16})\)\s*,|:)\s*(?=\S)/i;
+
+/** "… Half shell = 3 dc in same st" behind another definition in the line: where it begins, or -1. */
+export function nextDefinition(text: string, from: number, to: number): number {
+  NEXT.lastIndex = from;
+  const found = NEXT.exec(text);
+  const at = found ? found.index + found[0].length : -1;
+  return at > 0 && at < to && SHAPE.test(text.slice(at, Math.min(to, at + 80))) ? at : -1;
+}
+
+const NEXT = /[.;]\s+(?=\p{Lu}[\p{L}\d -]{1,30}(?:\([^)]{1,16}\)\s*)?=\s?[\d(\p{L}])/gu;
+
 const SPECIALS_LEAD = /^special\s+stitch(?:es)?(?:\s+used)?\s*[:–—-]\s*(?=\S)/i;
 
 /** "Special stitch: Shell: 5 dc in same st": where the definition itself begins. */

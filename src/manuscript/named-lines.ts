@@ -1,6 +1,6 @@
 /** Lines told by their shape: counts, definitions, "make 2", names of parts and sections. */
 import { copiesLine } from './copies.ts';
-import { afterSpecialsLead, opensDefinition } from './definitions.ts';
+import { afterFor, afterSpecialsLead, nextDefinition, opensDefinition } from './definitions.ts';
 import { lineAt } from './fences.ts';
 import { afterBullet, endsWithCount, isCountLine } from './line-shapes.ts';
 import {
@@ -48,8 +48,17 @@ const LONGEST_NAME = 60;
 
 function takeDefinition(scan: Scan, { from, to }: Stretch): boolean {
   const { text, section } = scan;
-  const at = afterSpecialsLead(text, from, to);
+  const named = section === 'comments' ? -1 : afterFor(text, from, to);
+  if (named > 0) {
+    openBlock(scan, { kind: 'definition', from: named, to, section });
+    return true;
+  }
+  let at = afterSpecialsLead(text, from, to);
   if (!opensDefinition(text, at, to, at > from ? 'specials' : section)) return false;
+  for (let next = nextDefinition(text, at, to); next > 0; next = nextDefinition(text, at, to)) {
+    openBlock(scan, { kind: 'definition', from: at, to: next, section });
+    at = next;
+  }
   openBlock(scan, { kind: 'definition', from: at, to, section });
   return true;
 }

@@ -201,6 +201,8 @@ function workIn(text: string, { from, to }: Span): WorkFound {
 function definitionGoesOn(scan: Scan, open: Open, from: number, starts: Starts): boolean {
   const { text, options } = scan;
   const last = text[open.to - 1] ?? '.';
+  // "sc = sc in BLO" below another line of the key
+  if (/^[\w-]{1,8} ?= /.test(text.slice(from, from + 12))) return false;
   if (options.layout === 'written') return starts !== 'command' || !'.!?)'.includes(last);
   return goesOnAt(scan, from) || ',;'.includes(last) || /\p{Ll}/u.test(text[from] ?? '');
 }

@@ -54,6 +54,8 @@ const tellsHow = (r: Reader): boolean => {
   const k = isWord(r, W.the, 1) ? 2 : 1;
   return (
     isWord(r, W.last, k) ||
+    // "working down first side": where the row goes; the opposite side of a chain is an order.
+    isWord(r, W.along, 1) ||
     kindAt(r, k) === T.ordinal ||
     (isWord(r, W.from, 1) && /^(left|right)$/.test(spelled(r, r.at + 2))) ||
     /^(your|it|them|sure)$/.test(spelled(r, r.at + k))

@@ -20,8 +20,9 @@ export function readSpecial(
   skipMarks(r);
   const head = readHead(r);
   if (!head) return null;
+  longNameBehind(r);
   const moves = speaksOfMoves(r);
-  const steps = settleJoins(r.run(r, 'text'));
+  const steps = withoutTalk(settleJoins(r.run(r, 'text')), r);
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
   return { ...head, steps: moves ? [] : steps, opaque, from: 0, to: to - from };
@@ -52,6 +53,23 @@ function namesSpecial(r: Reader): boolean {
   return false;
 }
 
+/** "BS = border stitch: sc through both loops": the name in full, before the making. */
+function longNameBehind(r: Reader): void {
+  let k = 0;
+  while (k < 4 && kindAt(r, k) === T.word) k++;
+  if (k > 0 && kindAt(r, k) === T.colon) r.at += k + 1;
+}
+
+/** "Shell = 5 dc in same st. Multiple of 6 + 2.": another sentence says nothing of the stitch. */
+function withoutTalk(steps: readonly Step[], r: Reader): Step[] {
+  let end = steps.length;
+  while (end > 1 && isUnread(steps[end - 1]!) && standsApart(steps, end - 1, r)) end--;
+  return steps.slice(0, end);
+}
+
+const standsApart = (steps: readonly Step[], i: number, r: Reader): boolean =>
+  r.text.slice(r.base + (steps[i - 1]?.to ?? 0), r.base + (steps[i]?.from ?? 0)).includes('.');
+
 interface Head {
   readonly key: string;
   readonly name: string;
@@ -67,6 +85,8 @@ function readHead(r: Reader): Head | null {
   for (; k < 14; k++) {
     const kind = kindAt(r, k);
     if (kind === T.colon || kind === T.equals || (kind === T.dash && !isHyphen(r, k))) break;
+    // "For V-stitch (vst), dc, ch 1, dc in same st": the block begins behind the "for".
+    if (kind === T.comma && k > 0) break;
     if (kind === T.open) {
       const close = r.partner[r.at + k] ?? -1;
       if (close < 0) return null;

@@ -1,11 +1,12 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
-import { formOf, mayBeStitch, phrasesOf } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE, phrasesOf } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
+import { otherCraft } from './other-craft.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { angleCount, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
@@ -185,6 +186,7 @@ function wordStep(r: Reader, run: Run): void {
     if (startsChain(r)) return putStep(r, run, readChain(r));
     if (mayWork(r) && stitchStep(r, run)) return;
   }
+  if ((sense <= 0 || sense === PROSE) && otherCraft(r, run)) return;
   if ((sense <= 0 || sense === W.each) && readSeparated(r, run)) return;
   if (placeFirst(r, run)) return;
   const any = startsAnywhere(r, run);

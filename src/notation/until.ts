@@ -138,6 +138,8 @@ export function namesPlace(r: Reader): boolean {
     sense === W.any ||
     sense === W.last ||
     sense === W.skipped ||
+    // "around st 2 rows below"
+    (sense === W.st && kindAt(r, k + 1) === T.number && isWord(r, W.row, k + 2)) ||
     sense === W.ch ||
     sense === W.chsp ||
     sense === W.beginning ||

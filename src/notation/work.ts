@@ -277,9 +277,23 @@ function aroundIt(r: Reader): boolean {
 
 const saysWhichSide = (r: Reader, ahead: number): boolean =>
   SIDE_WORDS.has(wordAt(r, ahead)) ||
-  (kindAt(r, ahead) === T.word && /^(short|long|top|bottom|left)$/.test(spelled(r, r.at + ahead)));
+  (kindAt(r, ahead) === T.word &&
+    /^(short|long|top|bottom|left|cast|lower|upper|outer|inner|neck|raw)$/.test(
+      spelled(r, r.at + ahead),
+    ));
 
-const SIDE_WORDS = new Set([W.each, W.the, W.both, W.other, W.next, W.right, W.opposite]);
+const SIDE_WORDS = new Set([
+  W.each,
+  W.the,
+  W.both,
+  W.other,
+  W.next,
+  W.right,
+  W.opposite,
+  W.on,
+  W.front,
+  W.back,
+]);
 
 /**
  * "30 sc in each round", "increasing 6 sts every round": the label says which rounds. Where in them

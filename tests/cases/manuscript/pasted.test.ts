@@ -307,3 +307,19 @@ describe('titles behind labels', () => {
     expect(instructions('Rounds 1 - 2 form the centre.')).toHaveLength(0);
   });
 });
+
+describe('definitions in one line, and behind "for"', () => {
+  test('each stitch has its own', () => {
+    const text = [
+      'For X stitch (xst), yo, insert hook in next st, draw up a loop.',
+      'Shell = 5 dc in same st. Half shell = 3 dc in same st. Multiple of 6 + 2.',
+      'Ch 20.',
+    ].join('\n');
+    expect(read(text).specials.map(({ name, opaque }) => `${name}${opaque ? ' opaque' : ''}`)).toEqual([
+      'X stitch opaque',
+      'Shell',
+      'Half shell',
+    ]);
+    expect(read('For the shell stitch scarf (long), ch 20.').specials).toEqual([]);
+  });
+});

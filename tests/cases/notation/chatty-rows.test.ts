@@ -171,3 +171,16 @@ describe('slips of scanners and pasted tables', () => {
     expect(tree('155C is a lot')).not.toMatch(/sc/);
   });
 });
+
+describe('another craft, and where a row goes', () => {
+  test.each([
+    ['Tss in each st across, return.', 'not-worked "Tss in each st across, return"'],
+    ['pull up a loop in each ch, forward pass, return pass', '"pull up a loop in each ch"; not-worked "forward pass, return pass"'],
+    ['pass the return tray', 'UNREAD "pass the return tray"'],
+    ['working down first side, sc in each row end', '"working down first side"; sc @each row-end'],
+    ['sc along cast on edge', 'sc evenly'],
+    ['FPtr around st 2 rows below next st', 'front-post tr @next st 2 below'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});

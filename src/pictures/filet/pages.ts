@@ -19,13 +19,13 @@ import { chartInWords } from './words.ts';
 
 export interface PageOptions {
   readonly paper: Paper;
-  /** Shorter side of a box in mm; default: as large as fits one page, from 4.5 down to 3, else 3.5 or more. */
+  /** Shorter side of a box in mm; default: as large as fits one page, from 6 down to 3, else 3.5 or more. */
   readonly boxMm?: number;
 }
 
 /** Printers leave a rim; 12 mm is more than any common one needs (common practice). */
 const MARGIN_MM = 12;
-const LARGEST_MM = 4.5;
+const LARGEST_MM = 6;
 /** Under 3 mm a box is hard to read on paper (chart hygiene, common practice). */
 const SMALLEST_MM = 3;
 const SPLIT_MM = 3.5;

@@ -52,7 +52,7 @@ function walked(graph: StitchGraph, row: GraphRow, rowsTo: number): number[] {
 }
 
 /** Against the first row: told for rows, and for a foundation by what stands on it. */
-function runsBackwards(graph: StitchGraph, r: number): boolean {
+export function runsBackwards(graph: StitchGraph, r: number): boolean {
   const row = graph.rows[r]!;
   if (row.record) return row.isTurned;
   const above = graph.rows.find(

@@ -3,6 +3,7 @@ import type { Cloth, KindTable, RowRecord } from '../../fabric/index.ts';
 import { componentsOf } from './components.ts';
 import { anchorsOfNode, type Draft, draftOf, isChainNode, type Run } from './draft.ts';
 import { type Feet, feetOf } from './feet.ts';
+import { runsBackwards } from './lines.ts';
 import type { GraphRow, SizesOfRow, StitchGraph } from './stitch-graph.ts';
 
 /** `sizesOf` is asked once for each row; null stands for a foundation, which takes the size of `above`. */
@@ -69,7 +70,7 @@ function graphOf(
   linkExtensions(columns, feet, numberOf);
   const records = runs.flatMap(({ record }) => record ?? []);
   const ringAt = columns.cloth.findIndex((node) => classAt(draft, node) === 'ring');
-  return {
+  const graph: StitchGraph = {
     parts: [...new Set(records.map(({ part }) => part))],
     partIndex: records[0]?.partIndex ?? 0,
     instance: records[0]?.instance ?? 1,
@@ -88,7 +89,12 @@ function graphOf(
     ring: ringAt,
     leftOut: leftOutOf(columns, anchorFrom),
   };
+  return { ...graph, rows: graph.rows.map((row, r) => turnedAsAbove(graph, row, r)) };
 }
+
+/** A foundation faces the way of the row that stands on it. */
+const turnedAsAbove = (graph: StitchGraph, row: GraphRow, r: number): GraphRow =>
+  row.record ? row : { ...row, isTurned: runsBackwards(graph, r) };
 
 const classAt = (draft: Draft, node: number): string =>
   draft.kinds.kinds[draft.cloth.nodes.kind[node]!]!.class;

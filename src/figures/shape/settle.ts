@@ -30,6 +30,8 @@ interface Memory {
   readonly changes: Float64Array[];
   readonly inverse: Float64Array;
   readonly alpha: Float64Array;
+  /** Squared length of each change. */
+  readonly curve: Float64Array;
   n: number;
   newest: number;
 }
@@ -51,6 +53,7 @@ export function startSettling(at: Float64Array, load: Load): Settling {
       changes: columns(size),
       inverse: new Float64Array(MEMORY),
       alpha: new Float64Array(MEMORY),
+      curve: new Float64Array(MEMORY),
       n: 0,
       newest: -1,
     },
@@ -115,13 +118,19 @@ function accept(settling: Settling, energy: number): void {
   const slot = (memory.newest + 1) % MEMORY;
   const step = memory.steps[slot]!;
   const change = memory.changes[slot]!;
+  let met = 0;
+  let square = 0;
   for (let k = 0; k < step.length; k++) {
-    step[k] = next.at[k]! - settling.at[k]!;
-    change[k] = next.gradient[k]! - settling.gradient[k]!;
+    const moved = next.at[k]! - settling.at[k]!;
+    const changed = next.gradient[k]! - settling.gradient[k]!;
+    step[k] = moved;
+    change[k] = changed;
+    met += moved * changed;
+    square += changed * changed;
   }
-  const curve = dot(step, change);
-  if (curve > 1e-14 * dot(change, change)) {
-    memory.inverse[slot] = 1 / curve;
+  if (met > 1e-14 * square) {
+    memory.inverse[slot] = 1 / met;
+    memory.curve[slot] = square;
     memory.newest = slot;
     memory.n = Math.min(MEMORY, memory.n + 1);
   }
@@ -133,35 +142,54 @@ function accept(settling: Settling, energy: number): void {
   next.gradient = gradient;
 }
 
-/** The two loops of the method: minus the gradient, bent by what the last steps showed. */
+/**
+ * The two loops of the method: minus the gradient, bent by what the last steps showed. Each pass over the
+ * columns changes the direction and meets it with the next column at once: memory is what takes the time.
+ */
 function chooseDirection({ memory, direction, gradient }: Settling): void {
+  const { steps, changes, inverse, alpha, curve, newest } = memory;
   for (let k = 0; k < direction.length; k++) direction[k] = -gradient[k]!;
-  const slots = Array.from({ length: memory.n }, (_, i) => (memory.newest - i + MEMORY) % MEMORY);
-  for (const slot of slots) {
-    const alpha = memory.inverse[slot]! * dot(memory.steps[slot]!, direction);
-    memory.alpha[slot] = alpha;
-    addTimes(direction, -alpha, memory.changes[slot]!);
+  if (memory.n === 0) return;
+  const slots = Array.from({ length: memory.n }, (_, i) => (newest - i + MEMORY) % MEMORY);
+  let met = dot(steps[newest]!, direction);
+  slots.forEach((slot, i) => {
+    alpha[slot] = inverse[slot]! * met;
+    const older = slots[i + 1];
+    const by = -alpha[slot]!;
+    if (older !== undefined) met = pass(direction, { by, what: changes[slot]! }, steps[older]!);
+    else {
+      const scale = 1 / (inverse[newest]! * curve[newest]!);
+      met = pass(direction, { by, what: changes[slot]!, scale }, changes[slot]!);
+    }
+  });
+  for (let i = slots.length - 1; i >= 0; i--) {
+    const slot = slots[i]!;
+    const by = alpha[slot]! - inverse[slot]! * met;
+    met = pass(direction, { by, what: steps[slot]! }, changes[slots[i - 1] ?? slot]!);
   }
-  const [newest] = slots;
-  if (newest !== undefined) {
-    const change = memory.changes[newest]!;
-    const scale = 1 / (memory.inverse[newest]! * dot(change, change));
-    for (let k = 0; k < direction.length; k++) direction[k]! *= scale;
+}
+
+interface Change {
+  readonly by: number;
+  readonly what: Float64Array;
+  readonly scale?: number;
+}
+
+/** Adds `by` times a column, scales, and returns the product with the next column. */
+function pass(to: Float64Array, { by, what, scale = 1 }: Change, next: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < to.length; k++) {
+    const v = scale * (to[k]! + by * what[k]!);
+    to[k] = v;
+    sum += v * next[k]!;
   }
-  for (const slot of slots.reverse()) {
-    const beta = memory.inverse[slot]! * dot(memory.changes[slot]!, direction);
-    addTimes(direction, memory.alpha[slot]! - beta, memory.steps[slot]!);
-  }
+  return sum;
 }
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let k = 0; k < a.length; k++) sum += a[k]! * b[k]!;
   return sum;
-}
-
-function addTimes(to: Float64Array, by: number, what: Float64Array): void {
-  for (let k = 0; k < to.length; k++) to[k]! += by * what[k]!;
 }
 
 /** Largest force on any node, in mm of a stretched stitch: what is not settled. */

@@ -5,7 +5,15 @@
 import type { Fabric } from '../../fabric/index.ts';
 import { type GaugeCount, gaugesWith, readGauges } from '../../gauge/index.ts';
 import type { Manuscript } from '../../manuscript/index.ts';
-import { bendsOf } from './bends.ts';
+import {
+  COUNTED_ACROSS,
+  isWaved,
+  type Stretch,
+  springsAt,
+  stretched,
+  stretchFor,
+} from './across.ts';
+import { bendsOf, takeSet } from './bends.ts';
 import { type Dimensions, dimensionsOf } from './dimensions.ts';
 import { evened } from './evened.ts';
 import { fillsOut, stuffingOf } from './filling.ts';
@@ -14,7 +22,7 @@ import { foldedShare } from './folds.ts';
 import { layOut } from './layout.ts';
 import { pieceGraphs } from './piece-graph.ts';
 import { type PieceWords, pieceWords } from './piece-words.ts';
-import { LIMITS, type Relaxed, type RelaxLimits, relax } from './relax.ts';
+import { LIMITS, type Relaxed, type Relaxing, type RelaxLimits, relax } from './relax.ts';
 import { springsOf } from './spring-model.ts';
 import type { StitchGraph } from './stitch-graph.ts';
 import { type SizesHad, stitchSizes } from './stitch-sizes.ts';
@@ -76,17 +84,21 @@ export function* shapeOf(
   const cloth = fabric.cloths[sizeIndex];
   const all = cloth ? pieceGraphs(cloth, fabric.kinds, sizes.sizesFor) : [];
   const kept = alike(all).filter(({ graph }) => isAsked(graph, options.part ?? ''));
+  const isCountedAcross = gauges.records.some(({ fabric: name }) => isWaved(name));
   const pieces: ShapedPiece[] = [];
   for (const [nth, { graph, copies }] of kept.entries()) {
     const name = nameOf(graph, all.length, words);
-    const run = shapePiece(graph, words, options.limits ?? LIMITS);
+    const limits = options.limits ?? LIMITS;
+    const run = shapePiece(graph, { ...words, isWaved: isCountedAcross }, limits);
     let step = run.next();
     for (; !step.done; step = run.next()) {
       yield { piece: name, nth: nth + 1, of: kept.length, done: step.value };
     }
     pieces.push({ name, copies, graph, ...step.value });
   }
-  return { sizeIndex, pieces, sizes: sizes.had(), parts: partsOf(all) };
+  const had = sizes.had();
+  const because = isCountedAcross ? [...had.because, COUNTED_ACROSS] : had.because;
+  return { sizeIndex, pieces, sizes: { ...had, because }, parts: partsOf(all) };
 }
 
 const isAsked = (graph: StitchGraph, part: string): boolean =>
@@ -128,44 +140,62 @@ function alike(graphs: readonly StitchGraph[]): readonly Alike[] {
 
 type Outcome = Omit<ShapedPiece, 'name' | 'copies' | 'graph'>;
 
+interface PieceTraits extends PieceWords {
+  /** Its gauge was counted across waves. */
+  readonly isWaved: boolean;
+}
+
 /** One piece; yields the share of its steps that are done. */
 function* shapePiece(
   graph: StitchGraph,
-  words: PieceWords,
+  traits: PieceTraits,
   limits: RelaxLimits,
 ): Generator<number, Outcome, undefined> {
   const girths = roundGirths(graph);
-  const isFilled = fillsOut(graph, girths, words);
+  const isFilled = fillsOut(graph, girths, traits);
   const even = evened(graph, girths);
   const built = springsOf(even);
   const layout = layOut(even, built, { isFilled, girths });
-  const run = relax({
+  const asked: Relaxing = {
     springs: built.springs,
     bends: bendsOf(layout),
     at: layout.at,
     thicknessMm: thicknessMm(graph),
     stuffing: isFilled ? stuffingOf(even, girths) : null,
     limits,
-  });
+  };
+  let found = yield* shareOf(relax(asked));
+  const stretch = traits.isWaved ? stretchFor(graph, found.at) : null;
+  if (stretch) found = yield* shareOf(relax(drawnOut(asked, found.at, stretch)));
+  const { at, ...relaxed } = found;
+  const dimensions = dimensionsOf(graph, at, traits.hangs);
+  return {
+    at,
+    relaxed,
+    dimensions,
+    foldedShare: dimensions.pose === 'flat' ? foldedShare(graph, at) : 0,
+    girths,
+    straightMm: straightMm(graph),
+    isFilled,
+    hasHandles: bearsHandles(graph),
+  };
+}
+
+function* shareOf(run: ReturnType<typeof relax>): Generator<number, Relaxed, undefined> {
   for (;;) {
     const step = run.next();
-    if (!step.done) {
-      yield step.value.done;
-      continue;
-    }
-    const { at, ...relaxed } = step.value;
-    const dimensions = dimensionsOf(graph, at, words.hangs);
-    return {
-      at,
-      relaxed,
-      dimensions,
-      foldedShare: dimensions.pose === 'flat' ? foldedShare(graph, at) : 0,
-      girths,
-      straightMm: straightMm(graph),
-      isFilled,
-      hasHandles: bearsHandles(graph),
-    };
+    if (step.done) return step.value;
+    yield step.value.done;
   }
+}
+
+/** The same piece drawn out: its springs and bends are at rest as they were, in the new proportion. */
+function drawnOut(asked: Relaxing, at: Float64Array, stretch: Stretch): Relaxing {
+  const there = stretched(at, stretch);
+  const bends = asked.bends ? { ...asked.bends, rest: asked.bends.rest.slice() } : null;
+  takeSet(there, bends);
+  const springs = springsAt(asked.springs, at, there);
+  return { ...asked, springs, at: there, ...(bends && { bends }) };
 }
 
 /** A fabric is about half as thick as a stitch is wide (ours, by eye). */

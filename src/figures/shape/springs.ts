@@ -89,18 +89,20 @@ function reordered(springs: Springs, order: Int32Array): Springs {
  * d takes part in at least d colours, and 64 are enough for any stitch (what is over goes last).
  */
 export function byColour(springs: Springs, nodes: number): Springs {
-  const taken = new BigUint64Array(nodes);
+  const low = new Int32Array(nodes);
+  const high = new Int32Array(nodes);
   const colour = new Uint8Array(springs.n);
   const size = new Int32Array(65);
   for (let i = 0; i < springs.n; i++) {
-    const used = taken[springs.a[i]!]! | taken[springs.b[i]!]!;
-    const c = lowestZero(used);
+    const a = springs.a[i]!;
+    const b = springs.b[i]!;
+    const c = lowestZero(low[a]! | low[b]!, high[a]! | high[b]!);
     colour[i] = c;
     size[c]!++;
+    const taken = c < 32 ? low : high;
     if (c === 64) continue;
-    const bit = 1n << BigInt(c);
-    taken[springs.a[i]!]! |= bit;
-    taken[springs.b[i]!]! |= bit;
+    taken[a]! |= 1 << (c & 31);
+    taken[b]! |= 1 << (c & 31);
   }
   const start = new Int32Array(65);
   for (let c = 1; c <= 64; c++) start[c] = start[c - 1]! + size[c - 1]!;
@@ -109,9 +111,8 @@ export function byColour(springs: Springs, nodes: number): Springs {
   return reordered(springs, order);
 }
 
-function lowestZero(used: bigint): number {
-  const low = Number(used & 0xffffffffn) | 0;
+/** Of 64 bits in two words; 64 where all are set. */
+function lowestZero(low: number, high: number): number {
   if (low !== -1) return 31 - Math.clz32(~low & (low + 1));
-  const high = Number(used >> 32n) | 0;
   return high === -1 ? 64 : 32 + 31 - Math.clz32(~high & (high + 1));
 }

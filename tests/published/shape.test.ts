@@ -53,6 +53,12 @@ describe('spheres', () => {
       const rows = counts.map((_, i) => mean(radii(piece, i + 1, 3)));
       expect(piece.relaxed.settled).toBe(true);
       expect(Math.abs(mean(rows) / ideal - 1)).toBeLessThan(0.05);
+      // Not in the mean alone: a barrel of the same girth fails here. The two rounds about each pole
+      // stand out, as six stitches round a ring do.
+      rows.forEach((row, i) => {
+        const isPole = Math.min(i, rows.length - 1 - i) < 2;
+        expect(Math.abs(row / ideal - 1)).toBeLessThan(isPole ? 0.11 : 0.05);
+      });
     },
   );
 });
@@ -71,6 +77,85 @@ describe('a cylinder', () => {
     expect(piece.relaxed.edgeErrorMm).toBeLessThan(0.005);
     expect(piece.dimensions.heightMm! / 100).toBeCloseTo(1, 2);
     expect(piece.relaxed.settled).toBe(true);
+  });
+});
+
+describe('flat rows', () => {
+  it('3 sc in the middle stitch of each row turn the row by a right angle (mitred square)', () => {
+    // The corner gains 2 stitches a row, so half the angle has the tangent w / h, 1 at this gauge.
+    const rows = Array.from({ length: 14 }, (_, k) => {
+      const side = k + 1;
+      const words = `sc in next ${side} sts, 3 sc in next st, sc in next ${side} sts`;
+      return `Row ${k + 2}: Turn, ch 1, ${words}. (${2 * side + 3} sc)`;
+    });
+    const start = ['Ch 4.', 'Row 1 (RS): Sc in 2nd ch from hook and in next 2 ch. (3 sc)'];
+    const { piece } = shaped('{ sc: 20 sts x 20 rows = 10 cm }', ...start, ...rows);
+    const { graph, at } = piece;
+    expect(piece.foldedShare).toBe(0);
+    expect(piece.relaxed.settled).toBe(true);
+    const { from, to } = graph.rows.at(-1)!;
+    const middle = (from + to - 1) / 2;
+    const way = (a: number, b: number): number =>
+      Math.atan2(at[3 * b + 1]! - at[3 * a + 1]!, at[3 * b]! - at[3 * a]!);
+    const turn = way(from, middle - 3) - way(middle + 3, to - 1);
+    const degrees = (Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn))) * 180) / Math.PI;
+    expect(Math.abs(degrees - 90)).toBeLessThan(8);
+  });
+
+  it('a piece that grows by boxes at both ends lies on the grid of its gauge (geometry)', () => {
+    const { piece } = shaped(
+      '{ mesh: 11 boxes x 11 rows = 10 cm }',
+      'Ch 6.',
+      'Row 1 (RS): Dc in 4th ch from hook (skipped ch count as dc), dc in next 2 ch. (4 dc)',
+      'Row 2: Turn, ch 5, dc in 4th ch from hook, dc in next ch, dc in next st, dc in next 2 dc, dc in 3rd ch of turning ch, 3 fdc. (10 dc)',
+    );
+    expect(piece.relaxed.edgeErrorMm).toBeLessThan(0.001);
+    // Three boxes of 3 stitches and the last post, between the middles of the outer posts.
+    expect(piece.dimensions.widthMm).toBeCloseTo((3 * 100) / 11, 3);
+  });
+
+  it('a gauge over waves is counted across them: 3 waves of 14 sts, 14 sts = 10 cm', () => {
+    const wave = (first: string): string =>
+      `2 hdc in ${first}, hdc in next 4 ch, hdc2tog twice, hdc in next 4 ch, *2 hdc in each of next 2 ch, hdc in next 4 ch, hdc2tog twice, hdc in next 4 ch; rep from * to last ch, 2 hdc in last ch`;
+    const again = wave('first st').replaceAll(' ch', ' st').replaceAll('4 st', '4 sts');
+    const { piece, shape } = shaped(
+      '{ hdc ripple: 14 sts x 10 rows = 10 cm }',
+      'Ch 44.',
+      `Row 1 (RS): ${wave('3rd ch from hook')}. (42 hdc)`,
+      `Row 2: Turn, ch 2, ${again.replaceAll('2 st,', '2 sts,')}. (42 hdc)`,
+      'Rows 3-10: Rep Row 2. (42 hdc)',
+    );
+    const wanted = 300 - 100 / 14;
+    expect(Math.abs(piece.dimensions.widthMm / wanted - 1)).toBeLessThan(0.02);
+    expect(shape.sizes.because.join(' ')).toContain('across');
+  });
+});
+
+describe('lace', () => {
+  it('chains in loops hang slack: only what is pulled is strained', () => {
+    const list = new SpringList();
+    list.addSlack(0, 1, 5, 1);
+    const gradient = new Float64Array(6);
+    const load = { springs: list.finish(), bends: null, contacts: null, stuffing: null };
+    const pulled = energyOf(Float64Array.of(0, 0, 0, 6, 0, 0), load, gradient);
+    const pushed = energyOf(Float64Array.of(0, 0, 0, 4, 0, 0), load, gradient);
+    expect(pulled).toBe(0.5);
+    expect(pushed).toBeLessThan(pulled / 10);
+  });
+
+  it('twelve loops round a flat disc lie as twelve alike (symmetry)', () => {
+    const { piece } = shaped(
+      '{ sc: 20 sts x 20 rnds = 10 cm }',
+      ...joined([6, 12, 18, 24, 30, 36], 'sc', 1),
+      'Rnd 7: Ch 1, sc in same st as join, *ch 5, sk next 2 sts, sc in next st; rep from * to last 2 sts, ch 5, sk last 2 sts; join with sl st in first sc. (12 sc, 12 ch-5 sps)',
+    );
+    const { graph, at } = piece;
+    const { from, to } = graph.rows.at(-1)!;
+    const tips = Array.from({ length: 12 }, (_, k) => from + 6 * k + 3);
+    expect(to - from).toBe(72);
+    const out = tips.map((i) => Math.hypot(at[3 * i]!, at[3 * i + 1]!));
+    expect(Math.max(...out) / Math.min(...out)).toBeLessThan(1.06);
+    expect(piece.foldedShare).toBe(0);
   });
 });
 

@@ -17,6 +17,8 @@ export interface Bends {
 
 /** Against the stiffness along a row. Ours: enough that a base does not crumple, too little to hold a shape. */
 const BENDING = 0.02;
+/** Filling lies behind the fabric and lets no crease in. */
+const FILLED = 0.1;
 
 /** What the bends are now is what they keep. */
 export function takeSet(at: Float64Array, bends: Bends | null): void {
@@ -31,7 +33,7 @@ export function takeSet(at: Float64Array, bends: Bends | null): void {
 }
 
 /** Along the rows and along the columns; straight but for rounds, which keep their curve. */
-export function bendsOf({ graph, at, keepsCurve }: Layout): Bends {
+export function bendsOf({ graph, at, keepsCurve }: Layout, isFilled: boolean): Bends {
   const nodes: number[] = acrossFoundation(graph);
   for (let i = 0; i < graph.n; i++) {
     const [before, after] = [graph.before[i]!, graph.after[i]!];
@@ -46,10 +48,12 @@ export function bendsOf({ graph, at, keepsCurve }: Layout): Bends {
     const [p, q, r] = [nodes[3 * k]!, nodes[3 * k + 1]!, nodes[3 * k + 2]!];
     // What was grown row by row has creases that nobody means: it is smoothed, not kept.
     if (!keepsCurve[q] || !keepsCurve[r]) continue;
+    // Neither does filling keep the step between a round and a shorter one.
+    if (isFilled && graph.row[p] !== graph.row[q]) continue;
     for (let c = 0; c < 3; c++)
       rest[3 * k + c] = at[3 * p + c]! - 2 * at[3 * q + c]! + at[3 * r + c]!;
   }
-  return { n, nodes: Int32Array.from(nodes), rest, stiffness: BENDING };
+  return { n, nodes: Int32Array.from(nodes), rest, stiffness: isFilled ? FILLED : BENDING };
 }
 
 /** A chain worked on both its sides lies within the fabric, which must not hinge there. */

@@ -9,7 +9,7 @@ import { firstAnchorOf, lastAnchorOf, type StitchGraph } from './stitch-graph.ts
 /** A piece closes when its last round is at most this share of its widest (a toy's neck stays open). */
 const CLOSES = 0.6;
 /** A piece as closed as this is a ball, whether its words speak of filling or not. */
-const BALL = 0.35;
+const BALL = 0.36;
 
 /** Has the piece something in it that rounds it out: stuffing, or a head under a hat? */
 export function fillsOut(

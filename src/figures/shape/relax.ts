@@ -30,8 +30,8 @@ export interface RelaxLimits {
   readonly restMm: number;
 }
 
-/** 40 sweeps take the noise of a layout away; 1,200 steps settle 25,000 stitches (bench/shape.ts). */
-export const LIMITS: RelaxLimits = { sweeps: 40, steps: 1200, restMm: 0.002 };
+/** 40 sweeps take the noise of a layout away; 25,440 stitches rest after 1,600 steps (bench/shape.ts). */
+export const LIMITS: RelaxLimits = { sweeps: 40, steps: 3000, restMm: 0.002 };
 
 export interface RelaxProgress {
   readonly stage: 'sweep' | 'settle';

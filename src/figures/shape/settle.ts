@@ -1,6 +1,6 @@
 /**
  * From near to at rest: the energy is brought to its minimum by the limited-memory method of Nocedal
- * (Mathematics of Computation 35, 1980), with five steps remembered and a backtracking line search. What
+ * (Mathematics of Computation 35, 1980), with seven steps remembered and a backtracking line search. What
  * `sweep` leaves in the order of its springs and in large bends goes away here. Deterministic: sums run
  * in node order.
  */

@@ -158,7 +158,7 @@ function* shapePiece(
   const layout = layOut(even, built, { isFilled, girths });
   const asked: Relaxing = {
     springs: built.springs,
-    bends: bendsOf(layout),
+    bends: bendsOf(layout, isFilled),
     at: layout.at,
     thicknessMm: thicknessMm(graph),
     stuffing: isFilled ? stuffingOf(even, girths) : null,
@@ -173,13 +173,17 @@ function* shapePiece(
     at,
     relaxed,
     dimensions,
-    foldedShare: dimensions.pose === 'flat' ? foldedShare(graph, at) : 0,
+    foldedShare: dimensions.pose === 'flat' && !hasWalls(girths) ? foldedShare(graph, at) : 0,
     girths,
     straightMm: straightMm(graph),
     isFilled,
     hasHandles: bearsHandles(graph),
   };
 }
+
+/** A small cup is as low as a flat piece, and its walls may well face down. */
+const hasWalls = (girths: readonly RoundGirth[]): boolean =>
+  girths.some(({ lies }) => lies === 'rises' || lies === 'closes');
 
 function* shareOf(run: ReturnType<typeof relax>): Generator<number, Relaxed, undefined> {
   for (;;) {

@@ -11,7 +11,7 @@ export function plainText(text: string): string {
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
-  if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, '$1 $2 ');
+  if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
   if (LISTED_LABEL.test(plain)) plain = plain.replace(new RegExp(LISTED_LABEL, 'gim'), blank);
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
@@ -29,7 +29,11 @@ const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;
 const plusAsStar = (line: string): string => line.replace(/(?<=^|\s)\+(?=\s)/g, '*');
 
 /** 5 “petals”: quotation marks around one word; those of inches stand behind a figure. */
-const QUOTED = /(^|[\s(,])["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;
+const QUOTED = /["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;
+
+/** What stands before is looked at last: quotation marks are few, and found at once. */
+const unquoted = (whole: string, word: string, at: number, text: string): string =>
+  at === 0 || /[\s(,]/.test(text[at - 1] ?? '') ? ` ${word} ` : whole;
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 
@@ -80,16 +84,29 @@ const LINK = /(!?)\[([^\]\n]{0,120})\]\((?:https?:|mailto:|\/|#|\.)[^)\s]{0,400}
 const linkText = (whole: string, image: string, words: string): string =>
   (image ? '' : ` ${words}`).padEnd(whole.length);
 
-const EMPHASIS = /(\*{1,3}|_{1,3})(?=[^\s*_])([^*_\n]{1,160})\1/g;
+const EMPHASIS = /(\*{1,3}|_{1,3})(?=[^\s*_])([^*_\n]{1,160})\1/y;
 
 /** Stars are repeats as well: only words that cannot be one are taken for bold. */
 function withoutEmphasis(text: string): string {
-  return text.replace(EMPHASIS, (whole: string, mark: string, words: string, at: number) => {
-    const gap = ' '.repeat(mark.length);
-    return isEmphasis(mark, words, standsAlone(text, at, at + whole.length))
-      ? gap + words + gap
-      : whole;
-  });
+  let plain = '';
+  let done = 0;
+  let star = text.indexOf('*');
+  let line = text.indexOf('_');
+  // From mark to mark: the pattern is not held against all that lies between.
+  while (star >= 0 || line >= 0) {
+    const at = line < 0 || (star >= 0 && star < line) ? star : line;
+    EMPHASIS.lastIndex = at;
+    const [whole, mark = '', words = ''] = EMPHASIS.exec(text) ?? [];
+    const next = at + (whole?.length ?? 1);
+    if (whole !== undefined && isEmphasis(mark, words, standsAlone(text, at, next))) {
+      const gap = ' '.repeat(mark.length);
+      plain += text.slice(done, at) + gap + words + gap;
+      done = next;
+    }
+    if (star >= 0 && star < next) star = text.indexOf('*', next);
+    if (line >= 0 && line < next) line = text.indexOf('_', next);
+  }
+  return done === 0 ? text : plain + text.slice(done);
 }
 
 /** "Rnd 4:", "Rows 3-5 (RS):", "2nd round." */

@@ -41,17 +41,18 @@ const NAMED = new RegExp(String.raw`\b${PREPOSITION}(body|head|yoke|torso)\b()`,
 
 const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'skip', 'join']);
 
-/** The words of `PIECES` and "half", by the last bits of their hashes. */
-const MAY_BE_PIECE = new Uint8Array(512);
+/** The words of `PIECES` and "half", by the last bits of their hashes; few others share so many. */
+const MAY_BE_PIECE = new Uint8Array(1 << 13);
+const LAST_BITS = MAY_BE_PIECE.length - 1;
 for (const piece of `${PIECES}|half|sides?`.split('|')) {
-  MAY_BE_PIECE[hashOf(piece.replace('s?', '')) & 511] = 1;
-  MAY_BE_PIECE[hashOf(piece.replace('s?', 's')) & 511] = 1;
+  MAY_BE_PIECE[hashOf(piece.replace('s?', '')) & LAST_BITS] = 1;
+  MAY_BE_PIECE[hashOf(piece.replace('s?', 's')) & LAST_BITS] = 1;
 }
 
 /** Whether any word may name a piece: most rows have none, and need no look for numbered ones. */
 export function mayNamePiece({ kind, hash, count }: Tokens): boolean {
   for (let i = FIRST; i < count; i++) {
-    if (kind[i] === T.word && MAY_BE_PIECE[hash[i]! & 511] === 1) return true;
+    if (kind[i] === T.word && MAY_BE_PIECE[hash[i]! & LAST_BITS] === 1) return true;
   }
   return false;
 }

@@ -50,8 +50,12 @@ export const rowsOfPart = (
 /** An order to work rows again, or `null`, which leaves the reader where it was. */
 export function readRowsAgain(r: Reader): RowsAgainStep | null {
   const start = r.at;
+  if (!verb(r)) {
+    r.at = start;
+    return null;
+  }
   const draft = emptyDraft(fromOf(r, start));
-  if (!verb(r) || !which(r, draft)) {
+  if (!which(r, draft)) {
     r.at = start;
     return null;
   }

@@ -12,6 +12,10 @@ export type LineStarts = readonly number[];
 
 export function lineStarts(text: string): LineStarts {
   const starts = [0];
+  if (!text.includes('\r')) {
+    for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) starts.push(at + 1);
+    return starts;
+  }
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i);
     if (code === 10) starts.push(i + 1);

@@ -3,7 +3,8 @@ import type { Fabric } from '../../fabric/index.ts';
 import { designFaint, type Finding } from '../../finding/index.ts';
 import { readGauges } from '../../gauge/index.ts';
 import type { Chart, Manuscript } from '../../manuscript/index.ts';
-import { FAINT, helpsFor } from './cover.ts';
+import { FAINT } from './cover.ts';
+import { helpsInWords } from './help-words.ts';
 import { type ChartLook, lookOf } from './look.ts';
 import { sheetOf } from './make-sheet.ts';
 
@@ -39,17 +40,8 @@ const hundredths = (share: number): number => Math.round(share * 100);
 
 /** The cover of both boxes, and what each change would give. */
 function sumOf(look: ChartLook): string {
-  const { mesh, cover, metresPer100g } = look;
+  const { mesh, cover } = look;
   const { open, filled, contrast } = cover;
   const first = `Yarn about ${mesh.yarnMm.toFixed(1)} mm thick covers ${hundredths(filled)} % of a filled box and ${hundredths(open)} % of an open one: a contrast of ${hundredths(contrast)}.`;
-  const helps = helpsFor(mesh).map((help) => {
-    const gives = `would give ${hundredths(help.contrast)}`;
-    if (help.kind === 'wider-gap') return `${help.mesh.gap} ch to an open box ${gives}`;
-    const kind = help.kind === 'finer-yarn' ? 'finer' : 'thicker';
-    const run = metresPer100g && metresPer100g * (mesh.yarnMm / help.mesh.yarnMm) ** 2;
-    const about = run ? `, some ${Math.round(run / 10) * 10} m to 100 g,` : '';
-    return `a ${kind} yarn of ${help.mesh.yarnMm.toFixed(1)} mm${about} ${gives}`;
-  });
-  const larger = `letters of twice the size have strokes ${Math.round(2 * mesh.boxWidthMm)} mm wide in place of ${Math.round(mesh.boxWidthMm)} mm`;
-  return `${first} At the same gauge ${[...helps, larger].join('; ')}.`;
+  return `${first} At the same gauge ${helpsInWords(look).join('; ')}.`;
 }

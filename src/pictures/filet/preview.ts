@@ -3,6 +3,7 @@ import type { Drawing, Mark } from '../drawing.ts';
 import { chartTitle } from './captions.ts';
 import { idOf, sentencesBlock, stack } from './chart.ts';
 import { FAINT, PLAIN } from './cover.ts';
+import { helpsInWords } from './help-words.ts';
 import type { Block } from './key.ts';
 import type { ChartLook } from './look.ts';
 import { previewMarks } from './preview-marks.ts';
@@ -84,6 +85,9 @@ export function previewSentences(look: ChartLook, factor: number): readonly stri
     `${size}, a drawing from figures, not a picture of a finished piece. Boxes by ${gauge}.`,
     `${yarn.charAt(0).toUpperCase()}${yarn.slice(1)} is about ${mesh.yarnMm.toFixed(1)}\u00a0mm thick: ${because.charAt(0).toLowerCase()}${because.slice(1)}`,
     `Yarn covers about ${percent(cover.filled)} of a filled box and ${percent(cover.open)} of an open one: a contrast of ${Math.round(cover.contrast * 100)} (${least} to ${most}, as thick as the yarn may lie). ${verdict}`,
+    ...(cover.contrast < PLAIN
+      ? [`What would help, at the same gauge: ${helpsInWords(look).join('; ')}.`]
+      : []),
   ];
 }
 

@@ -69,13 +69,21 @@ const pick = (
     ? null
     : ((numbers.values.length === 1 ? numbers.values[0] : numbers.values[sizeIndex]) ?? null);
 
-/** Row numbers of a label in one size. */
-function numbersOf(label: RowLabel | null, sizeIndex: number): readonly number[] {
+/**
+ * Row numbers of a label in one size. "Rnd 11 (13)" behind Rnd 12 is the one round that has number
+ * 13 there; behind Rnd 10 it is as many rounds as lead up to 13. `before`: the last row worked.
+ */
+function numbersOf(
+  label: RowLabel | null,
+  sizeIndex: number,
+  before: number,
+): readonly number[] {
   if (!label) return [];
   const { numbers, lastBySize } = label;
   if (!lastBySize) return numbers;
   const first = numbers[0] ?? 1;
   const last = lastBySize[sizeIndex] ?? first;
+  if (numbers.length === 1 && before >= first && last > before) return [last];
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 }
 
@@ -83,7 +91,7 @@ function numbersOf(label: RowLabel | null, sizeIndex: number): readonly number[]
 export function expand(placed: PlacedInstruction, known: KnownRows, setting: Setting): Expansion {
   const { instruction } = placed;
   const { label } = instruction;
-  const numbers = numbersOf(label, setting.sizeIndex);
+  const numbers = numbersOf(label, setting.sizeIndex, known.last);
   const otherSize = label !== null && !namesSize(label.sizes, setting);
   if (otherSize || (label?.lastBySize && numbers.length === 0)) {
     return { tasks: [], facts: [], omitted: true, pass: { from: 0, to: 0 } };

@@ -56,7 +56,7 @@ export const LIMITS: readonly Limit[] = [
   },
   {
     name: 'two rounds that repeat each other',
-    code: 'row-reference-missing',
+    code: 'row-reference-loop',
     text: () => piece(FIRST, 'Rnd 2: Rep rnd 3.', 'Rnd 3: Rep rnd 2.'),
   },
 ];

@@ -122,3 +122,24 @@ Rnd 1: Sc in each of the 6 skipped sts. (6)
 `;
   expect(verdicts(text)).toContain('6 proven');
 });
+
+test('"Rnd 4 (5, 6)" is one round, whose number differs by size', () => {
+  const text = `---
+title: Cuff
+terms: US
+sizes: [S, M, L]
+---
+## Cuff
+
+Ch 10 (12, 14), join to form a ring.
+
+Rnd 1: Ch 1, sc in each ch around; join. (10 (12, 14) sc)
+
+Rnds 2-3 (4, 5): Ch 1, sc in each st around; join. (10 (12, 14) sc)
+
+Rnd 4 (5, 6): Ch 1, 2 sc in each st around; join. (20 (24, 28) sc)
+`;
+  const { rows, totals } = compile(text);
+  expect(totals.map(({ rows: all, proven }) => `${proven} of ${all}`)).toEqual(['4 of 4', '5 of 5', '6 of 6']);
+  expect(rows.filter(({ made }) => made >= 20).map(({ made }) => made)).toEqual([20, 24, 28]);
+});

@@ -116,7 +116,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
         ...(stitches === 0 ? [chains] : []),
       ];
     case 'stem':
-      return stemMeanings(hands, tally, stated);
+      return stemMeanings(hands, tally, stated, namesStems(row.counts));
     case 'space': {
       const size = numberFor(hands, stated.chains);
       const exact = tally.spaces.find((space) => space.chains === size)?.n ?? 0;
@@ -135,7 +135,18 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
   }
 }
 
-function stemMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number[] {
+/** One stem, or each of several by itself. */
+const namesStems = (counts: readonly StatedCount[]): 'one' | 'several' =>
+  new Set(counts.flatMap(({ unit, stem }) => (unit === 'stem' ? [stem] : []))).size > 1
+    ? 'several'
+    : 'one';
+
+function stemMeanings(
+  hands: Hands,
+  tally: RowTally,
+  stated: StatedCount,
+  named: 'one' | 'several',
+): number[] {
   const stem = stated.stem ? stemOf(stated.stem, hands.bench.terms) : null;
   if (stem === 'slip') return [tally.slips];
   const exact = stem ? (tally.byStem.get(stem) ?? 0) : 0;
@@ -143,8 +154,15 @@ function stemMeanings(hands: Hands, tally: RowTally, stated: StatedCount): numbe
   // beside the V-sts.
   const beside = hands.inGroups > 0 && stated.n.values.length > 0 ? [exact - hands.inGroups] : [];
   const plain = [...tally.byKind].find(([kind]) => kind === stem || kind === `start ${stem}`)?.[1];
-  if (exact === 0) return [tally.stitches, 0];
-  return [...new Set([exact, ...beside, tally.stitches, ...plainOf(tally, stem, plain)])];
+  if (exact === 0) return isOfOtherStems(tally, stem) ? [0] : [tally.stitches, 0];
+  const all = named === 'one' ? [tally.stitches] : [];
+  return [...new Set([exact, ...beside, ...all, ...plainOf(tally, stem, plain)])];
+}
+
+/** "(24 dc)" of a row that makes nothing but sc: every stitch has a name, and none has that one. */
+function isOfOtherStems({ byStem, stitches }: RowTally, stem: StemId | null): boolean {
+  if (stem === null || stitches === 0) return false;
+  return [...byStem.values()].reduce((sum, n) => sum + n, 0) === stitches;
 }
 
 /** "20 dc, 2 pc": stitches of that name that are nothing but that stitch. */

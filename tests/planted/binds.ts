@@ -83,6 +83,7 @@ export function whyFree(number: WrittenNumber): Free {
     if (why) return why;
   }
   if (isNeverWorked(number)) return 'work that this size goes over no times';
+  if (!isOfProvenSize(number)) return 'a size in which the row is not proven';
   const first = path[0];
   if (first?.key === 'counts') return freeCount(number, first.value as unknown as StatedCount);
   const step = path.findLast(({ key }) => key === 'steps');
@@ -91,6 +92,8 @@ export function whyFree(number: WrittenNumber): Free {
   if (step.kind === 'join') return freeJoin(number);
   if (step.kind === 'chain') return freeChain(number, held);
   if (path.at(-1)?.key === 'chains') return null;
+  if (step.kind === 'chart' && path.at(-1)?.key !== 'n')
+    return 'the part of a chart that is worked';
   if (step.kind === 'boxes' || step.kind === 'chart') return null;
   if (step.kind === 'work') return freeWork(number, step, held);
   return held.used || held.made ? null : 'neither a count nor the end of the row holds it';
@@ -106,6 +109,13 @@ function isNeverWorked({ path, value }: WrittenNumber): boolean {
     const sizes = own.flatMap((n, size) => (n === value ? [size] : []));
     return values.length > 1 && sizes.every((size) => (values[size] ?? 1) === 0);
   });
+}
+
+/** Of "35 (37, 39)", is there a proven row in the size that this number is for? */
+function isOfProvenSize({ path, value, placed: { rows } }: WrittenNumber): boolean {
+  const values = (path.at(-1)?.value as Partial<Numbers> | undefined)?.values ?? [];
+  if (rows.length === 0 || values.length < 2) return true;
+  return rows.some((row) => row.verdict === 'proven' && values[row.sizeIndex] === value);
 }
 
 function freeCount({ path }: WrittenNumber, count: StatedCount): Free {

@@ -66,6 +66,9 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
  */
 function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: boolean): boolean {
   if ((hands.statedStitches < 0 && !rounds) || remaining(hands) === 0) return false;
+  // Increases and decreases go evenly into a row: a number that leaves a rest is a slip.
+  const shapes = step.steps.some(isShaping) && step.steps.every(({ kind }) => kind === 'work');
+  if (shapes && !rounds) return false;
   const custom = rounds ? SHORT : 'whole';
   const reading = ask(hands.readings, {
     doubt: 'last pass',
@@ -79,13 +82,19 @@ function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: bo
   for (const inner of step.steps) {
     if (remaining(hands) === 0) break;
     if (!tryOut(hands, () => row.walk(hands, [inner], row))) {
-      const rest = restOf(hands, inner);
+      const rest = shapes ? null : restOf(hands, inner);
       return rest ? tryOut(hands, () => row.walk(hands, [rest], row)) : some;
     }
     some = true;
   }
   return some;
 }
+
+const isShaping = (step: Step): boolean =>
+  step.kind === 'work' &&
+  (step.stitch.shape === 'increase' ||
+    step.stitch.shape === 'together' ||
+    (step.place?.n === null && (step.n?.values[0] ?? 1) > 1));
 
 /** "Sc in next 4 sts" over the two that are left. */
 function restOf(hands: Hands, step: Step): WorkStep | null {

@@ -69,8 +69,10 @@ export function pieceSizes(cloth: Cloth, fabric: Fabric, gauges: Gauges): readon
 function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
   const sizes = piece.rows.map((row) => rowSize(row, table));
   const { name, copies } = piece;
-  if (piece.start === 'edge') return { name, copies, parts: [edging(piece, sizes)], whole: {} };
-  if (piece.start === 'chain')
+  const growsOn = piece.start === 'edge' && isOnPart(piece, sizes, table);
+  if (piece.start === 'edge' && !growsOn)
+    return { name, copies, parts: [edging(piece, sizes)], whole: {} };
+  if (piece.start === 'chain' || growsOn)
     return { name, copies, parts: [flat(piece, sizes, { cloth, kinds: table.kinds })], whole: {} };
   const phases = phasesOf(piece, sizes);
   const filled = ballOf(piece, phases);
@@ -78,6 +80,22 @@ function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
   const parts = phases.map((phase, at) => ringPart(phase, { piece, table, isFirst: at === 0 }));
   return { name, copies, parts, whole: wholeOf(piece, phases) };
 }
+
+/**
+ * Rows on part of a row go on from it, as a lobe, a strap or one side of a neck does; along most of it
+ * they are an edging.
+ */
+function isOnPart(
+  { rows, beneath }: Piece,
+  [first]: readonly RowSize[],
+  table: SizeTable,
+): boolean {
+  if (!first || !beneath || rows[0]!.ring || rows.length < 2) return false;
+  return first.places < ON_PART * rowSize(beneath, table).places;
+}
+
+/** Ours: an edging leaves out less than this of what it goes along. */
+const ON_PART = 0.7;
 
 const labelsOf = (piece: Pick<Phase, 'rows'>): string => {
   const first = piece.rows[0]!.row.label;

@@ -26,6 +26,8 @@ export interface Piece {
   readonly name: string;
   /** How many are made alike. */
   readonly copies: number;
+  /** The row that most of its first row stands on; `null`: on no row. */
+  readonly beneath: RowRecord | null;
 }
 
 /** Pieces of a cloth in the order made; copies are counted, not repeated. */
@@ -46,10 +48,11 @@ export function piecesOf(cloth: Cloth, kinds: KindTable): readonly Piece[] {
           cloth,
           kinds,
           isOnWork: (beneath[at] ?? NOWHERE) !== NOWHERE,
-          isRing: (rows[1] ?? first).ring,
+          isRing: (rows[1] ?? first).ring && !isTurnedOnUnknown(rows),
         }),
         name: first.part,
         copies: copies.get(keyOf(first)) ?? 1,
+        beneath: worked[beneath[at] ?? NOWHERE] ?? null,
       },
     ];
   });
@@ -76,6 +79,10 @@ function runsOf(cloth: Cloth): Runs {
   });
   return { runs, worked, beneath };
 }
+
+/** On an edge that is not known the hands go round; rows that are turned there are flat work. */
+const isTurnedOnUnknown = (rows: readonly RowRecord[]): boolean =>
+  rows[0]?.verdict === 'unchecked' && rows.some(({ side }) => side !== rows[0]?.side);
 
 /** Numbers of the first nodes of all pieces, copies too: there yarn is taken up anew. */
 export const pieceStarts = (cloth: Cloth): readonly number[] =>

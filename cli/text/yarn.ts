@@ -66,7 +66,7 @@ const YARD_M = 0.9144;
 const OUNCE_G = 28.349523125;
 
 /** "190 m (140-235), 210 yd (150-260)". */
-export function lengthSaid(amount: Amount, units: Units): string {
+function lengthSaid(amount: Amount, units: Units): string {
   // So little is the same in either unit.
   if (units === 'both' && amount.value < UNDER) return 'under 1 m';
   const metric = amountSaid(amount, 'm');

@@ -5,7 +5,7 @@
  * neighbours no more than one off any other run of k: a balanced word, drawn as Bresenham (1965)
  * draws a straight line.
  */
-export const evenGaps = (total: number, n: number): readonly number[] =>
+const evenGaps = (total: number, n: number): readonly number[] =>
   Array.from(
     { length: n },
     (_, at) => Math.floor(((at + 1) * total) / n) - Math.floor((at * total) / n),

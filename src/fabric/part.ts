@@ -27,7 +27,7 @@ import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
-import { allSteps, shapeOf } from './shape.ts';
+import { allSteps, isSlip, shapeOf } from './shape.ts';
 import type { Task } from './task.ts';
 
 /** Where the work on a piece stands between rows and between parts that go on. */
@@ -257,6 +257,7 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
     if (!run.settled.has(doubt)) run.settled.set(doubt, settled);
   noteNeeds(run, attempted);
   const shape = shapeOf(task.instruction);
+  if (endsSpiral(run, task, attempted.result)) return;
   const silent = shape.idle && attempted.result.facts.length === 0 && task.asks.counts.length === 0;
   const lost = hands.unread && task.label !== '';
   if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
@@ -269,6 +270,18 @@ function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
   const closes = run.progress.before.row?.ring ?? false;
   run.rows.push(recordOf(run, { task, attempted, facts, closes }));
 }
+
+/** "Sc in next st, sl st in next st to join" between two rounds: the end of the first, and no row. */
+function endsSpiral({ progress, hands }: Run, task: Task, result: RowResult): boolean {
+  const { steps, counts } = task.instruction;
+  const closes = steps.some((s) => s.kind === 'join' || (s.kind === 'work' && isSlip(s)));
+  const plain = steps.every(({ kind }) => CLOSING.has(kind));
+  const few = result.tally.stitches <= 2 && result.edge.counted > 6 && result.edge.ring;
+  const between = task.label === '' && counts.length === 0 && progress.before.row?.ring === true;
+  return between && few && closes && plain && !hands.unread;
+}
+
+const CLOSING: ReadonlySet<string> = new Set(['work', 'join', 'remark', 'loop', 'mark']);
 
 /** Does the row behind this one open with a turn? */
 function turnsNext({ setting }: Run, task: Task): boolean {

@@ -195,7 +195,10 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
     return takeStartChain(hands);
   }
   // "Sc in first st, 2 sc in second st": the words count along, and the second is simply the next.
-  const along = !place.of && nth > 1 && hands.used - hands.usedAtPass === nth - 1;
+  // "Skip first 2 chs, dc in 3rd ch" counts from the hook.
+  const fromHook = hands.edge.kind === 'foundation' && hands.pos === nth - 1;
+  const taken = hands.used - hands.usedAtPass === nth - 1;
+  const along = !place.of && nth > 1 && (taken || fromHook);
   let target = takeNext(hands, place, at);
   for (let i = 1; i < nth && !along; i++) target = takeNext(hands, place, at);
   return target;

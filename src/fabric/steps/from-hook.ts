@@ -52,7 +52,8 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const said = step.countsAs?.chains ?? 0;
   // Mesh: the chains passed hold a space as wide as those that follow ("dc in 8th ch, *ch 2, …").
   const mesh = Math.floor((passed - height) / 2);
-  const gap = counts === WITH_SPACE ? passed - height : hands.chainLengths.has(mesh) ? mesh : 0;
+  const wide = hands.chainLengths.has(passed - height - 1) ? passed - height - 1 : passed - height;
+  const gap = counts === WITH_SPACE ? wide : hands.chainLengths.has(mesh) ? mesh : 0;
   const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
   // A space said in words has as many chains beneath it, where that many were passed.
   const under = said > 0 && passed - height >= 2 * said ? said : gap;
@@ -81,7 +82,9 @@ function passedCount(
   const custom = chain.passed >= chain.height && chain.height >= 3 ? 'count' : 'do not count';
   const others = [custom === 'count' ? 'do not count' : 'count'];
   // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.
-  const mesh = hands.chainLengths.size > 0 && chain.passed === chain.height + 1;
+  const beside = chain.passed - chain.height;
+  const { chainLengths } = hands;
+  const mesh = chainLengths.size > 0 && (beside === 1 || chainLengths.has(beside - 1));
   if (mesh) others.push(WITH_SPACE);
   return ask(hands.readings, {
     doubt: `skipped chains ${chain.passed}`,

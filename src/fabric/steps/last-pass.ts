@@ -21,6 +21,26 @@ const WORKS: ReadonlySet<string> = new Set([
   'even',
 ]);
 
+const namesTheLast = (step: Step): boolean =>
+  (step.kind === 'work' || step.kind === 'group') && step.place?.pick === 'last';
+
+/**
+ * "*… dc3tog; rep from * to end, working dc2tog in last 2 sts": what is told of the last places may
+ * stand for the end of the last pass. Only the row's end shows it.
+ */
+function endsOtherwise(hands: Hands, step: RepeatStep, row: RowContext): boolean {
+  const last = step.steps.findLastIndex((inner) => WORKS.has(inner.kind));
+  if (last < 1) return false;
+  const reading = ask(hands.readings, {
+    doubt: 'last pass',
+    custom: 'whole',
+    alternatives: [SHORT],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === SHORT && tryOut(hands, () => row.walk(hands, step.steps.slice(0, last), row));
+}
+
 /** Works such a pass as far as it goes; false, and nothing done, where none is meant. */
 export function cutShort(
   hands: Hands,
@@ -31,8 +51,10 @@ export function cutShort(
   const { here, madeBefore, rounds } = at;
   // No words ask for a repeat: it is a reading already, and is not bent twice.
   if (step.order.from === step.order.to && step.times.kind === 'until') return false;
-  if (!here.top || step.ending || hands.into || hands.edge.kind !== 'row') return false;
-  if (here.steps.slice(here.i + 1).some((next) => WORKS.has(next.kind))) return false;
+  if (!here.top || step.ending || hands.into) return false;
+  const next = here.steps.slice(here.i + 1).find(({ kind }) => WORKS.has(kind));
+  if (hands.edge.kind !== 'row' && !(next && hands.edge.kind === 'foundation')) return false;
+  if (next) return namesTheLast(next) && endsOtherwise(hands, step, row);
   return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row, rounds);
 }
 

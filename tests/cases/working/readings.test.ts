@@ -418,3 +418,36 @@ it('"into the first stitch" of a chain of 2 is the first chain made: 6', () => {
   expect(complaints(text)).toEqual([]);
 });
 
+describe('what is told of the last places', () => {
+  const ripple = (chains: number): string =>
+    piece(
+      `Ch ${chains}.`,
+      'Row 1: Skip first 2 chs, dc in 3rd ch, *dc in next 6 chs, 3 dc in next ch, dc in next 6 chs, dc3tog over next 3 chs; rep from * to end, working dc2tog in last 2 chs. (48)',
+    );
+  it('may stand for the end of the last pass: 2 + 1 + 2 x 16 + 15 chains, 1 + 2 x 16 + 16', () => {
+    expect(worked(ripple(50).replace('(48)', '(49)'), 'Row 1')).toEqual(['Row 1 49 proven']);
+  });
+  it('near miss: one chain more', () => {
+    expect(complaints(ripple(51).replace(' (48)', ''))).not.toEqual([]);
+  });
+});
+
+it('a stitch and a slip stitch that end a spiral are no round', () => {
+  const text = piece(
+    'Rnd 1: In magic ring, 12 hdc. (12)',
+    'Rnd 2: 2 hdc in each st. (24)',
+    '',
+    'Sc in next st, then sl st in next st to join.',
+    '',
+    'Rnd 3: Ch 2, dc in each st around, join in first dc. (24)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 24 proven']);
+});
+
+it('a first space may stand in the chains that are passed: 34 - 6 = 1 + 9 x 3, and 1', () => {
+  const text = piece('Ch 34.', 'Row 1: Dc in 7th ch from hook, *ch 2, sk 2 ch, dc in next ch; rep from * across. (10 sps)');
+  expect(worked(text, 'Row 1')).toEqual(['Row 1 11 proven']);
+  expect(complaints(text.replace('10 sps', '11 sps'))).toEqual(['4 count-mismatch']);
+});
+

@@ -149,7 +149,12 @@ function placed(
     const [behind = null] = jumps;
     const across = inParts(found, { columns, behind, record });
     const part = across.acrossJoin === null ? partOf(look, boxes, line) : null;
-    return { ...UNKNOWN, ...across, cells, part };
+    const [start] = across.starts;
+    const width = drawn.filter((cell) => cell !== 'none').length;
+    // Across the join the other boxes lie between its end and its start.
+    const rest =
+      across.acrossJoin === null ? null : besideOf(cells.slice(width - across.acrossJoin, start));
+    return { ...UNKNOWN, ...across, after: rest, cells, part };
   }
   const starts = passes.map(({ first }) => columnOf(found, first));
   const end = (starts.at(-1) ?? 0) + drawn.filter((cell) => cell !== 'none').length;

@@ -56,7 +56,8 @@ describe('a round', () => {
     const [first] = usesIn(text);
     // Boxes 1 and 2 of "....#" from the right: filled, open; they are the round's last.
     expect(first?.cells?.slice(-2)).toEqual(['filled', 'open']);
-    expect(first).toMatchObject({ starts: [14], acrossJoin: 2, before: null, after: null });
+    expect(first).toMatchObject({ starts: [14], acrossJoin: 2, before: null });
+    expect(first?.after).toEqual({ boxes: [11], kind: 'open' });
   });
 
   test('begins the chart again where the rounds are as many as it has', () => {

@@ -103,7 +103,7 @@ function lastInk(text: string, at: number, from: number): number {
 /** What may stand between the first number of a label and its end. */
 const LABEL_END = new RegExp(
   [
-    String.raw`^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|rnds?|rounds?|rows?|rds?|rs|ws)\b)*`,
+    String.raw`^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|incl(?:usive)?|rnds?|rounds?|rows?|rds?|rs|ws)\b)*`,
     String.raw`\s*(?:[([][^)\]]{0,30}[)\]]\s*)?([:.)=|–—])`,
   ].join(''),
   'i',

@@ -129,7 +129,7 @@ const ASIDES = new Set([
 
 const ASIDE_WORDS = new Set(
   (
-    'see if it be is are which use using optional when where make sure this that mark note instead after ' +
+    'see if it be is are which including use using optional when where make sure this that mark note instead after ' +
     'us uk usa i my we your refer check ie eg remember keep keeping do don do_not also only always because'
   ).split(' '),
 );

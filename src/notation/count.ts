@@ -226,8 +226,8 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     draft.partial ||= !row;
     r.at = Math.min(end, r.at + 2);
     return true;
-  } else if (sense === W.after) {
-    // "(11 sts after last repeat)"
+  } else if (sense === W.after || sense === W.form) {
+    // "(11 sts after last repeat)", "12 sps forming 6 ripples"
     restOfClause(r, end);
     return true;
   } else if (sense === W.not || sense === W.excluding || sense === W.count || sense === W.include) {
@@ -254,6 +254,7 @@ const TRAILS = new Set([
   W.st,
   W.round,
   W.row,
+  W.beginning,
   W.at,
   W.end,
   W.of,

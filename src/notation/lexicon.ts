@@ -113,7 +113,7 @@ export const SPELLINGS = {
   metre: 'metre metres meter meters',
   ending: 'ending',
   omit: 'omit omitting omitted',
-  evenly: 'evenly spaced',
+  evenly: 'evenly closely spaced',
   even: 'even',
   odd: 'odd',
   straight: 'straight',

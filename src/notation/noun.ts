@@ -66,6 +66,8 @@ function readAdjectives(r: Reader, draft: Draft): string {
     else if (sense === W.join) adjective = 'join';
     else if (sense === W.marked) adjective = 'marked';
     else if (sense === W.magic) adjective = 'magic';
+    // "in a bone ring", "in brass ring"
+    else if (sense === 0 && kindAt(r) === T.word && isWord(r, W.ring, 1)) adjective = 'made';
     else if (sense !== W.made && sense !== W.previous && sense !== W.indicated) break;
     else if (sense === W.made) adjective ||= 'made';
     if (sense === W.corner) adjective = 'corner';

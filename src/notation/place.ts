@@ -293,6 +293,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
     if (isWord(r, W.in)) inStartChain(r, draft);
+    if (isWord(r, W.in) && draft.pick === 'first') inCorner(r);
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
@@ -331,6 +332,13 @@ function inStartChain(r: Reader, draft: PlaceDraft): void {
   const of = readPlace(r);
   if (of?.nouns[0]?.kind === 'start-chain') draft.of = of;
   else r.at = start;
+}
+
+/** "to 1st dc in the first corner": the first of its row, told by where it stands. */
+function inCorner(r: Reader): void {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  const first = kindAt(r, k) === T.ordinal && r.value[r.at + k] === 1;
+  if (first && isWord(r, W.corner, k + 1)) r.at += k + 2;
 }
 
 /** "in back loop only" behind the place. */

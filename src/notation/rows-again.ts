@@ -264,6 +264,7 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
 }
 
 function fromBeginning(r: Reader): void {
+  if (kindAt(r) === T.word && /^(diagonally|wide|tall|deep|high)$/.test(spelled(r, r.at))) r.at++;
   if (!isWord(r, W.from)) return;
   let k = 1;
   while (k < 5 && kindAt(r, k) === T.word && !isWord(r, W.ending, k)) k++;

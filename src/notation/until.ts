@@ -171,6 +171,8 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   // "to join", "to form a ring" tell what for.
   if (isWord(r, W.join) || isWord(r, W.form) || isWord(r, W.close) || isWord(r, W.work))
     return null;
+  const made = untilMade(r, start);
+  if (made) return made;
   if (isWord(r, W.you) && /^(reach|get|are)$/.test(spelled(r, r.at + 1))) {
     r.at += 2;
     eatWord(r, W.to);
@@ -200,6 +202,25 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   }
   if (!stop || r.at === before) return null;
   return { kind: 'place', place: stop, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "until you have 16 sts", "until there are 38 loops in all": the end; "… 2 sts left" stops short. */
+function untilMade(r: Reader, start: number): Until | null {
+  const you = isWord(r, W.you) && isWord(r, W.have, 1);
+  if (!you && !(isWord(r, W.there) && isWord(r, W.is, 1))) return null;
+  const from = r.at;
+  r.at += 2;
+  const n = readNumbers(r);
+  const noun = n ? readNoun(r) : null;
+  if (!n || !noun) {
+    r.at = from;
+    return null;
+  }
+  if (eatWord(r, W.remaining))
+    return { kind: 'last', n, noun, from: fromOf(r, start), to: toOf(r) };
+  if (isWord(r, W.in) && isWord(r, W.all, 1)) r.at += 2;
+  else eatWord(r, W.total);
+  return end(r, start);
 }
 
 /** "of row", "of the round". */

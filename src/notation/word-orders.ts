@@ -23,7 +23,7 @@ import {
   readTurn,
   readUnworked,
 } from './orders.ts';
-import { readPlaceAfterPreposition } from './place.ts';
+import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { plainCountAhead } from './plain-count.ts';
 import {
   clauseEnds,
@@ -211,6 +211,10 @@ function toTurn(r: Reader): Step | null {
 
 /** "Beginning in 2nd ch from hook, sc in each ch across": the first of the places that follow. */
 function startsIn(r: Reader): Step | null {
+  if (isWord(r, W.from, 1) && kindAt(r, isWord(r, W.the, 2) ? 3 : 2) === T.ordinal) {
+    // "starting from the second chain from the hook"
+    return startsFrom(r);
+  }
   if (!isWord(r, W.in, 1)) return isWord(r, W.on, 1) ? startsOn(r) : null;
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
@@ -225,6 +229,19 @@ function startsIn(r: Reader): Step | null {
     return null;
   }
   return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
+}
+
+function startsFrom(r: Reader): Step | null {
+  const start = r.at;
+  r.at += 2;
+  const place = readPlace(r);
+  if (place && kindAt(r) === T.comma) r.at++;
+  const told = place?.fromHook ? startTold(r, place, start) : null;
+  if (told) return told;
+  if (place?.fromHook && place.nth === 2)
+    return { kind: 'remark', from: fromOf(r, start), to: place.to };
+  r.at = start;
+  return null;
 }
 
 /** "Commence on centre of 3 tr; …": where the row is taken up. */

@@ -117,7 +117,8 @@ function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     kind === T.close ||
     kind === T.end ||
     kind === T.semicolon ||
-    (kind === T.number && sense !== W.a && !isGlued(r)) ||
+    // "12 x 2ch-sps" counts spaces.
+    (kind === T.number && sense !== W.a && !isGlued(r) && !isWord(r, W.ch, 2)) ||
     isLetter(r, 1);
   const placed = n !== null && sense === W.x && isWord(r, W.in, 1);
   const counted = placed || kind === T.stop || (kind === T.open && r.partner[r.at + 1] !== -1);
@@ -363,6 +364,8 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;
   if (sense === W.to) return slipTo(r, draft);
+  // "sl st back into the first st"
+  if (sense === W.back && isWord(r, W.in, 1)) r.at++;
   // "sc worked in each of the next 60 sc"
   if (sense === W.made && isWord(r, W.in, 1)) r.at++;
   const after = readPlaceAfterPreposition(r);

@@ -2,6 +2,7 @@
 
 import { readPlaceAfterPreposition } from './place.ts';
 import {
+  clauseEnds,
   eatThe,
   eatWord,
   fromOf,
@@ -39,8 +40,10 @@ const isLetterName = (yarn: string): boolean => yarn.length < 3;
 function longName(r: Reader): void {
   for (let k = 0; k < 12 && kindAt(r, k) !== T.comma && kindAt(r, k) !== T.end; k++) {
     if (kindAt(r, k) === T.open || kindAt(r, k) === T.star) return;
-    if (!isWord(r, W.hook, k) || kindAt(r, k + 1) !== T.comma) continue;
-    r.at += k + 1;
+    if (!isWord(r, W.hook, k)) continue;
+    let end = k + 1;
+    while (isWord(r, W.size, end) || kindAt(r, end) === T.number || isWord(r, W.mm, end)) end++;
+    if (clauseEnds(r, end)) r.at += end;
     return;
   }
 }

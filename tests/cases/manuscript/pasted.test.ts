@@ -323,3 +323,8 @@ describe('definitions in one line, and behind "for"', () => {
     expect(read('For the shell stitch scarf (long), ch 20.').specials).toEqual([]);
   });
 });
+
+test('a range with "incl" in the middle of a line is a row of its own', () => {
+  expect(instructions('1st row: Dc in each ch. Ch 3, turn. 2nd to 7th rows incl: Dc in each st.')).toHaveLength(2);
+  expect(instructions('1st row: Dc in each ch. Rep 2nd to 7th rows incl: it is long.')).toHaveLength(1);
+});

@@ -184,3 +184,32 @@ describe('another craft, and where a row goes', () => {
     expect(tree(text)).toBe(read);
   });
 });
+
+describe('how far, told by what is made or left', () => {
+  test.each([
+    ['2 sc into each st until you have 16 stitches. (16)', '2 sc @each st ->end = 16'],
+    ['[ch 1, dc in next st] across until you have 2 ch-1 spaces left, ch 1', '[<ch 1; dc @next st> ->last 2 space1s; ch 1'],
+    ['*ch 6, sc in next ch; repeat from * across until there are 38 loops in all', '*<ch 6; sc @next chain> ->end'],
+    ['Turn. (1 box increased at the beginning of row)', 'turn = 1 decrease'],
+    ['until you feel like it', '"until you feel like it"'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});
+
+describe('small words in front and behind', () => {
+  test.each([
+    ['Last row, sl st into each st', 'row "Last row": ss @each st'],
+    ['At last row, turn', '"At last row"; turn'],
+    ['Work 102 ch with cotton merino on hook size 4.5 mm.', 'ch 102; yarn with cotton'],
+    ['7 sc in a bone ring', '7 sc @next ring'],
+    ['sc closely around', 'sc evenly ->end'],
+    ['join to 1st dc in the first corner', 'join @first dc'],
+    ['starting from the second chain from the hook, 3 sc in each chain', '"starting from the second chain from the hook"; 3 sc @each chain'],
+    ['sl st back into first st, sc in next st', 'ss @first st; sc @next st'],
+    ['sc in next st (including the one you just made)', 'sc @next st; "(including the one you just made)"'],
+    ['12x (12)', '12 sc = 12'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});

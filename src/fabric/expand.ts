@@ -73,11 +73,7 @@ const pick = (
  * Row numbers of a label in one size. "Rnd 11 (13)" behind Rnd 12 is the one round that has number
  * 13 there; behind Rnd 10 it is as many rounds as lead up to 13. `before`: the last row worked.
  */
-function numbersOf(
-  label: RowLabel | null,
-  sizeIndex: number,
-  before: number,
-): readonly number[] {
+function numbersOf(label: RowLabel | null, sizeIndex: number, before: number): readonly number[] {
   if (!label) return [];
   const { numbers, lastBySize } = label;
   if (!lastBySize) return numbers;

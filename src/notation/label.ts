@@ -89,7 +89,7 @@ const isRowWord = (r: Reader, ahead = 0): boolean =>
 /** "Size M only:", "Sizes L and XL:", "Small:"; needs a colon before the row or the work. */
 function sizesHere(r: Reader): string {
   const all = isWord(r, W.all) && isWord(r, W.size, 1);
-  if (!isWord(r, W.size) && !all) return '';
+  if (!isWord(r, W.size) && !all && !onlyAhead(r)) return '';
   const start = r.at;
   for (let k = 1; k < 12; k++) {
     const kind = kindAt(r, k);
@@ -103,6 +103,17 @@ function sizesHere(r: Reader): string {
     if (kind === T.end || kind === T.stop || kind === T.semicolon) break;
   }
   return '';
+}
+
+/** "S only:", "M and L only:", in front of a row. */
+function onlyAhead(r: Reader): boolean {
+  if (kindAt(r) !== T.word) return false;
+  for (let k = 1; k < 6; k++) {
+    if (isWord(r, W.only, k)) return kindAt(r, k + 1) === T.colon;
+    const kind = kindAt(r, k);
+    if (kind !== T.word && kind !== T.comma && kind !== T.slash) return false;
+  }
+  return false;
 }
 
 /** "RS Round 11", "WS row 3". */

@@ -143,3 +143,24 @@ Rnd 4 (5, 6): Ch 1, 2 sc in each st around; join. (20 (24, 28) sc)
   expect(totals.map(({ rows: all, proven }) => `${proven} of ${all}`)).toEqual(['4 of 4', '5 of 5', '6 of 6']);
   expect(rows.filter(({ made }) => made >= 20).map(({ made }) => made)).toEqual([20, 24, 28]);
 });
+
+test('"S only:" before a row tells whose it is', () => {
+  const text = `---
+title: Toe
+terms: UK
+sizes: [S, M]
+---
+## Toe
+
+Rnd 1: 8 dc into a magic ring. (8)
+
+S only: Rnd 2: 2 dc into each dc. (16)
+
+M only: Rnd 2: 3 dc into each dc. (24)
+
+Rnd 3: 1 dc into each dc. 16 (24) dc
+`;
+  expect(verdicts(text)).toBe(
+    '8 proven, 16 proven, 0 omitted, 16 proven, 8 proven, 0 omitted, 24 proven, 24 proven',
+  );
+});

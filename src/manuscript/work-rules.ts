@@ -78,9 +78,13 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
 export function isHeldOpen({ text, open, afterBlank }: Scan, { from }: Span): boolean {
   if (open?.kind !== 'instruction' || afterBlank || open.bare) return false;
   const end = text.slice(Math.max(open.from, open.to - 40), open.to);
-  if (REFERRING.test(end)) return true;
-  return /^\d{1,4}[)\]]/.test(text.slice(from, from + 5)) && /[([][^)\]]*[,;-]$/.test(end);
+  const line = text.slice(from, from + 30);
+  if (REFERRING.test(end)) return !OPENS_ROW.test(line);
+  return /^\d{1,4}[)\]]/.test(line) && /[([][^)\]]*[,;-]$/.test(end);
 }
+
+/** "Round 5: …" below "… in next st. Repeat": the row above ended with the word. */
+const OPENS_ROW = /^[a-z]+\.?[\s\d,&–-]*(?:(?:to|and)\s*\d+\s*)?(?::|[–-]\s*[a-z])/i;
 
 const REFERRING = /[\s.,](?:rep|repeat|rpt|as|like|of)$/i;
 

@@ -292,6 +292,11 @@ describe('lines that only look like labels', () => {
     expect(instructions('Row 1: sc across.\n84) sc across (20)')).toHaveLength(2);
   });
 
+  test('a row below one that ends with "repeat" is a row of its own', () => {
+    const text = 'Round 2: 2 sc in next st, sc in next st. Repeat\nRound 3: sc around\nRnds 4 to 6 - sc around';
+    expect(instructions(text)).toHaveLength(3);
+  });
+
   test('a step and its chain', () => {
     expect(instructions('1. Chain 6, join with sl st.\n2. Ch 12, join with sl st.')).toEqual([
       '1. Chain 6, join with sl st.',

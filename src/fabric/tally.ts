@@ -3,6 +3,7 @@ import { type StatedCount, type StemId, stemOf } from '../notation/index.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
+import { firstAnchor, NOWHERE } from './nodes.ts';
 import type { RowShape } from './shape.ts';
 
 export interface RowTally extends Tally {
@@ -221,9 +222,26 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   if (named !== undefined) return [named + sumOf(tally.groups, (name) => begun.has(name))];
   const n = word ? sumOf(tally.byKind, (kind) => kind.includes(word)) : 0;
   const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));
-  if (n + first === 0) return [];
+  if (n + first === 0) return /^groups?$/.test(word) ? groupsInPlaces(hands) : [];
   const made = n + first;
   return word === 'cluster' && beginsWithCluster(hands) ? [made, made + 1] : [made];
+}
+
+/** "[4 groups]" of a granny square: stitches side by side in one place, by threes or by twos. */
+function groupsInPlaces({ nodes, bench, rowFrom }: Hands): number[] {
+  let twos = 0;
+  let threes = 0;
+  let run = 0;
+  let place = NOWHERE;
+  for (let id = rowFrom; id < nodes.n; id++) {
+    const isCounted = bench.kinds.kinds[nodes.kind[id] ?? 0]?.counted ?? false;
+    const into = isCounted ? firstAnchor(nodes, id) : NOWHERE;
+    run = into === place && into !== NOWHERE ? run + 1 : 1;
+    place = into;
+    if (run === 2) twos++;
+    if (run === 3) threes++;
+  }
+  return [threes, twos].filter((n) => n > 0);
 }
 
 /** "Ch 3, dc2tog, ch 2, *cluster, ch 2": the chain and what is drawn together are the first cluster. */

@@ -172,7 +172,8 @@ function groupOf(r: Reader): void {
 /** "6 scallops", "5 motifs": a made-up thing that is counted, one plural word before a close. */
 const isPlainGroup = (r: Reader): boolean =>
   kindAt(r) === T.word &&
-  r.value[r.at] === 0 &&
+  // "(10 sc, 2 handles)": an everyday word is counted too, behind a count.
+  (r.value[r.at] === 0 || (wordAt(r) === PROSE && kindAt(r, -2) === T.comma)) &&
   (kindAt(r, 1) === T.close || isWord(r, W.between, 1)) &&
   /s$/i.test(spelled(r, r.at));
 

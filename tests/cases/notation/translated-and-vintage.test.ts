@@ -20,6 +20,8 @@ describe('pasted rows', () => {
     ['Rnds 4-6: Continue to increase as set.', 'round 4,5,6: UNREAD "Continue to increase as set"'],
     ['Now work in rows to make the openings.', '"work in rows to make the openings"'],
     ['Continue in rounds for 4 rounds.', 'even 4 rows'],
+    ['Sc in next 5 sts, ch 8, skip 5 sts, join. (10 sc, 2 handles)', 'sc @next 5 sts; ch 8; skip @next 5 sts; join = 10 sc, 2 group \'handle\''],
+    ['Sc in each st. (place 2 eyes)', 'sc @each st; "(place 2 eyes)"'],
     ['4. row: (sc in next st, inc)*7 (21)', 'row 4: (<sc @next st; inc> x7 = 21'],
     ['9-12. row: sc into each st around (28)', 'row 9,10,11,12: sc @each st ->end = 28'],
     ['chain seven (7)', 'ch 7'],

@@ -114,6 +114,21 @@ describe('flat rows', () => {
     expect(piece.dimensions.widthMm).toBeCloseTo((3 * 100) / 11, 3);
   });
 
+  it('shells that use as many as they make run straight and unfolded (geometry)', () => {
+    const { piece } = shaped(
+      '{ dc: 14 sts x 7 rows = 10 cm }',
+      'Ch 26.',
+      'Row 1 (RS): Sc in 2nd ch from hook, *sk next 2 ch, 5 dc in next ch, sk next 2 ch, sc in next ch; rep from * across. (5 sc, 20 dc)',
+    );
+    const { graph, at } = piece;
+    const { from, to } = graph.rows[1]!;
+    expect(piece.foldedShare).toBe(0);
+    // The first and the last stitch stand on one level, 24 stitches apart as the chain is.
+    const [x, y] = [0, 1].map((c) => Math.abs(at[3 * (to - 1) + c]! - at[3 * from + c]!));
+    expect(y! / x!).toBeLessThan(0.1);
+    expect(x! / ((24 * 100) / 14)).toBeGreaterThan(0.85);
+  });
+
   it('a gauge over waves is counted across them: 3 waves of 14 sts, 14 sts = 10 cm', () => {
     const wave = (first: string): string =>
       `2 hdc in ${first}, hdc in next 4 ch, hdc2tog twice, hdc in next 4 ch, *2 hdc in each of next 2 ch, hdc in next 4 ch, hdc2tog twice, hdc in next 4 ch; rep from * to last ch, 2 hdc in last ch`;

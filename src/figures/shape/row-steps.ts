@@ -39,7 +39,9 @@ export function rowSteps(graph: StitchGraph, lines: Lines): readonly RowStep[] {
     const beneath = line.nodes.map((node) => beneathOf(graph, lines, node));
     const known = line.nodes.map((_, k) => k).filter((k) => beneath[k] !== null);
     const turns = new Float64Array(line.nodes.length);
-    const pace: Pace = { graph, lines, line, beneath, turns, steps };
+    const heights = known.map((k) => graph.heightMm[line.nodes[k]!]!);
+    const heightMm = heights.reduce((sum, mm) => sum + mm, 0) / Math.max(1, heights.length);
+    const pace: Pace = { graph, lines, line, beneath, heightMm, turns, steps };
     if (known.length === 0) plainSteps(pace, 0, line.nodes.length - 1);
     else {
       plainSteps(pace, 0, known[0]!);
@@ -73,6 +75,8 @@ interface Pace {
   readonly lines: Lines;
   readonly line: Line;
   readonly beneath: readonly (Beneath | null)[];
+  /** Mean of those that stand on something. */
+  readonly heightMm: number;
   /** Turn from the node before to each node of the line. */
   readonly turns: Float64Array;
   readonly steps: RowStep[];
@@ -110,7 +114,6 @@ function betweenFeet(pace: Pace, from: number, to: number): void {
   const gapMm = gapBeneath(graph, lines, beneath[from]!, beneath[to]!);
   const isFan = graph.place[line.nodes[from]!] === graph.place[line.nodes[to]!];
   const turn = turnBetween(pace, { from, to, topMm, gapMm, isFan }) / between;
-  const isEnd = isFan && isAtEnd(pace, from, to);
   const isSpace = between > 1 && !isFan && gapMm !== null;
   const rise = isSpace && topMm > 1.02 * gapMm ? riseFor(gapMm / 2, topMm) : 0;
   let done = 0;
@@ -124,7 +127,7 @@ function betweenFeet(pace: Pace, from: number, to: number): void {
       from: a,
       to: b,
       turn,
-      turnWeight: isEnd ? TURN_ALONG * LOOSE : TURN_ALONG,
+      turnWeight: TURN_ALONG,
       alongMm: share,
       upMm: archMm(rise, done) - archMm(rise, before),
       weight: 1,
@@ -151,23 +154,17 @@ interface Gap {
 }
 
 function turnBetween(pace: Pace, gap: Gap): number {
-  const { graph, line, beneath } = pace;
+  // One height for the row: else a shell of tall stitches would not undo what it skips beside it.
+  const { graph, beneath, heightMm } = pace;
   const { from, to, topMm, isFan } = gap;
-  const [a, b] = [line.nodes[from]!, line.nodes[to]!];
-  const heightMm = (graph.heightMm[a]! + graph.heightMm[b]!) / 2;
   if (beneath[from]!.line !== beneath[to]!.line || heightMm <= 0) return 0;
   const ring = ringRadiusMm(graph, beneath[from]!);
   if (ring !== null) return topMm / (heightMm + ring);
-  if (isFan && isAtEnd(pace, from, to)) return 0;
   // Chains over stitches passed by are as long as they are; they do not push the row round.
   if (to - from > 1 && !isFan) return 0;
   const moreMm = topMm - (gap.gapMm ?? topMm);
   return Math.max(-MOST_TURN, Math.min(MOST_TURN, moreMm / heightMm));
 }
-
-/** At an end nothing lies beyond: the edge may slant, and the row stay straight. */
-const isAtEnd = (pace: Pace, from: number, to: number): boolean =>
-  isEndFan(pace, from, -1) || isEndFan(pace, to, 1);
 
 /** Radius of the ring that a stitch comes out of, mm; null where it comes out of none. */
 function ringRadiusMm(graph: StitchGraph, { feet }: Beneath): number | null {

@@ -189,8 +189,11 @@ function eatMarks(r: Reader): number {
   let mark = 0;
   for (let guard = 0; guard < 10; guard++) {
     const sense = wordAt(r);
-    if (kindAt(r) === T.star) mark ||= valueAt(r);
-    else if (kindAt(r) === T.dash && (mark > 0 || kindAt(r, 1) === T.star)) {
+    if (kindAt(r) === T.star) {
+      mark ||= valueAt(r);
+      // "between *s once"
+      if (kindAt(r, 1) === T.word && spelled(r, r.at + 1) === 's') r.at++;
+    } else if (kindAt(r) === T.dash && (mark > 0 || kindAt(r, 1) === T.star)) {
       if (kindAt(r, 1) !== T.star) break;
     } else if (sense === W.to || sense === W.and) {
       if (kindAt(r, 1) !== T.star) break;

@@ -208,6 +208,7 @@ describe('small words in front and behind', () => {
     ['starting from the second chain from the hook, 3 sc in each chain', '"starting from the second chain from the hook"; 3 sc @each chain'],
     ['sl st back into first st, sc in next st', 'ss @first st; sc @next st'],
     ['sc in next st (including the one you just made)', 'sc @next st; "(including the one you just made)"'],
+    ['*sc in next 8 sc*, hdc in next 8 sc; rep between *s once', '*<sc @next 8 sc> x?; hdc @next 8 sc; again *<sc @next 8 sc> x1 more'],
     ['12x (12)', '12 sc = 12'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);

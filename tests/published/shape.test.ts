@@ -123,10 +123,10 @@ describe('flat rows', () => {
     const { graph, at } = piece;
     const { from, to } = graph.rows[1]!;
     expect(piece.foldedShare).toBe(0);
-    // The first and the last stitch stand on one level, 24 stitches apart as the chain is.
+    // The first and the last stitch stand on one level, 24 stitches apart but for what shells draw in.
     const [x, y] = [0, 1].map((c) => Math.abs(at[3 * (to - 1) + c]! - at[3 * from + c]!));
     expect(y! / x!).toBeLessThan(0.1);
-    expect(x! / ((24 * 100) / 14)).toBeGreaterThan(0.85);
+    expect(x! / ((24 * 100) / 14)).toBeGreaterThan(0.75);
   });
 
   it('a gauge over waves is counted across them: 3 waves of 14 sts, 14 sts = 10 cm', () => {

@@ -77,6 +77,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'not made': 'The chain of a repeat is not made again before the join.',
     },
   },
+  'skip behind the chain': {
+    tellsCustom: false,
+    readings: {
+      'another stitch': 'A skip right after a starting chain passes over the next stitch.',
+      'its own': 'A skip right after a starting chain names the stitch that the chain stands for.',
+    },
+  },
   'last pass': {
     tellsCustom: true,
     readings: {
@@ -95,7 +102,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
     tellsCustom: false,
     readings: {
       once: 'A list of stitches is worked once.',
-      'repeated around': 'A list of stitches is repeated to the end of the round.',
+      'repeated around': 'Stitches told once, with no place, are repeated to the end.',
     },
   },
   'around behind next': {

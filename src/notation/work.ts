@@ -223,14 +223,20 @@ function readBehind(r: Reader, draft: Draft): void {
   if (isWord(r, W.only)) r.at++;
 }
 
-/** "Sc dec next 2 sts tog", "sc next 2 sts together": the stitches named become one. */
+/** "Sc dec next 2 sts tog", "sc next 2 sts together", "sc 2 sts together": they become one. */
 function drawnTogether(r: Reader, draft: Draft): void {
   if (wordAt(r) !== TOGETHER) return;
-  const { stitch, place, n } = draft;
-  const [legs] = place?.n?.values ?? [];
+  const { stitch, place } = draft;
+  const bare = place === null && draft.numberAfter;
+  const n = bare ? null : draft.n;
+  const [legs] = (bare ? draft.n : place?.n)?.values ?? [];
   const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
   if (plain && n === null && !place?.each && typeof legs === 'number' && legs > 1 && legs < 10) {
     draft.stitch = { ...stitch, shape: 'together', legs };
+    if (bare) {
+      draft.n = null;
+      draft.numberAfter = false;
+    }
   }
   if (draft.stitch.shape === 'together') r.at++;
 }

@@ -1,6 +1,6 @@
 /**
  * "2 sc, 1 sc (18)" on a round of 12: toys are often told so, one pass of a list that goes round though
- * nothing says so. Only a stated count can show it.
+ * nothing says so; and "sc in back loops only (11)" is a whole row. Only a stated count can show it.
  */
 import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
@@ -13,14 +13,14 @@ export function listAround(
   steps: readonly Step[],
   here: Here,
 ): readonly Step[] | null {
-  if (!here.top || hands.statedStitches < 0 || !isRound(hands)) return null;
+  if (!here.top || hands.statedStitches < 0 || hands.edge.kind !== 'row') return null;
   if (!isItem(steps[here.i]) || steps.slice(0, here.i).some(isItem)) return null;
   const behind = steps.findLastIndex(isItem) + 1;
   const list = steps.slice(here.i, behind);
   if (!list.every((step): step is WorkStep => isItem(step) || step.kind === 'remark')) return null;
   if (steps.some(({ kind }) => OTHER.has(kind))) return null;
   const [first] = list;
-  if (!first) return null;
+  if (!first || !(hands.edge.ring || (list.length === 1 && isAlone(first)))) return null;
   const reading = ask(hands.readings, {
     doubt: 'list',
     custom: 'once',
@@ -31,8 +31,6 @@ export function listAround(
   if (reading === 'once') return null;
   return [...steps.slice(0, here.i), repeatOf(list, first), ...steps.slice(behind)];
 }
-
-const isRound = ({ edge }: Hands): boolean => edge.kind === 'row' && edge.ring;
 
 const OTHER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
   'repeat',
@@ -47,6 +45,8 @@ const OTHER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
 /** A stitch told with its number alone, and no place. */
 const isItem = (step: Step | undefined): boolean =>
   step?.kind === 'work' && step.place === null && step.until === null && !step.stitch.foundation;
+
+const isAlone = (step: WorkStep): boolean => step.n === null && step.stitch.shape === 'one';
 
 function repeatOf(steps: readonly Step[], { from, to }: WorkStep): RepeatStep {
   const until = { kind: 'end', word: 'around', from: to, to } as const;

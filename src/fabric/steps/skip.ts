@@ -7,6 +7,7 @@ import { hasNext, limitOf } from '../limit.ts';
 import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
+import { ask } from '../readings.ts';
 import { isSpace, nextSpace, noteStray, seek, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
 import { openLast } from './last.ts';
@@ -21,12 +22,33 @@ function namesTurningChain(hands: Hands, place: SkipStep['place']): boolean {
   return ahead < 0 && (entry === null || hands.edge.type[entry] === NAMED);
 }
 
+/**
+ * "Ch 2 (counts as first dc), skip st, dc in each st": the skip may tell of the place the chain has taken
+ * already, as "skip first st" does.
+ */
+function namesItsOwn(hands: Hands, step: SkipStep): boolean {
+  const { place } = step;
+  if (place.pick !== 'this' || place.n !== null || nounOf(place).kind !== 'stitch') return false;
+  // Nothing is made yet but the chain, and it leaves no space behind it.
+  if (hands.first === null || hands.nodes.n !== hands.rowFrom + 1) return false;
+  if (!hands.startChains.has(hands.rowFrom)) return false;
+  const reading = ask(hands.readings, {
+    doubt: 'skip behind the chain',
+    custom: 'another stitch',
+    alternatives: ['its own'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'its own';
+}
+
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   const { place } = step;
   if (hands.into || skipFromHook(hands, step, here)) return;
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
   if (place.pick === 'first' && first !== null && numberFor(hands, place.n) === null) return;
+  if (namesItsOwn(hands, step)) return;
   const noun = nounOf(place);
   if (place.pick === 'this' && namesTurningChain(hands, place)) return;
   if (place.pick === 'each' && place.until) {

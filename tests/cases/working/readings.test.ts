@@ -329,7 +329,7 @@ describe('a list that goes round though nothing says so', () => {
     piece('Rnd 1: 6 sc in ring. (6)', 'Rnd 2: 2 sc (12)', `Rnd 3: 2 sc, 1 sc, dec (${count})`);
   it('is repeated where the count says so: 6 x 2, 12 / 4 x 4', () => {
     expect(worked(rows(12), 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 12 proven', 'Rnd 3 12 proven']);
-    expect(told(rows(12))).toContain('A list of stitches is repeated to the end of the round.');
+    expect(told(rows(12))).toContain('Stitches told once, with no place, are repeated to the end.');
   });
   it('near miss: no reading makes 14', () => {
     expect(complaints(rows(14))).not.toEqual([]);
@@ -451,3 +451,37 @@ it('a first space may stand in the chains that are passed: 34 - 6 = 1 + 9 x 3, a
   expect(complaints(text.replace('10 sps', '11 sps'))).toEqual(['4 count-mismatch']);
 });
 
+
+describe('a stitch told alone, with no place, where a count shows a whole row', () => {
+  const text = piece(
+    'Ch 12.',
+    'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (11)',
+    'Rows 2-3: Turn and sc in back loops only. (11)',
+  );
+  it('goes to the end', () => {
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 11 proven']);
+  });
+  it('near miss: a count that neither one nor all make', () => {
+    expect(complaints(text.replace('only. (11)', 'only. (12)'))).not.toEqual([]);
+  });
+});
+
+it('"sc 2st. together" is a decrease: 6 x (3 + 1)', () => {
+  const text = piece('Rnd 1: 30 sc in ring. (30)', 'Rnd 2: *1 sc in the next 3 st., sc 2st. together*. (24)');
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+  expect(complaints(text.replace('(24)', '(30)'))).not.toEqual([]);
+});
+
+describe('a skip right behind a chain that counts', () => {
+  const text = piece(
+    'Rnd 1: 70 sc in ring, join. (70)',
+    'Rnd 2: Ch 2 (counts as first dc), skip st and dc in each sc around, join. (70 dc)',
+  );
+  it('may name the place the chain has taken: 1 + 69', () => {
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 70 proven']);
+  });
+  it('passes over another where the count says so, or nothing does: 1 + 68', () => {
+    expect(worked(text.replace('70 dc', '69 dc'), 'Rnd 2')).toEqual(['Rnd 2 69 proven']);
+    expect(complaints(text.replace('70 dc', '68 dc'))).not.toEqual([]);
+  });
+});

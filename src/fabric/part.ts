@@ -45,6 +45,7 @@ export const newProgress = (): Progress => ({
     ready: false,
     open: false,
     statedInstead: null,
+    guessed: false,
     chartRows: new Map(),
     side: 'RS',
   },
@@ -363,6 +364,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
         (result.edge.open && hands.statedStitches < 0) ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,
+    guessed: hands.unread || hands.partly,
     chartRows,
     side: result.side,
   };

@@ -19,7 +19,7 @@ import {
 import { kindOf } from './kinds.ts';
 import { chainsLeft, gather } from './pieces.ts';
 import type { Choices } from './readings.ts';
-import { type RowShape, shapeOf } from './shape.ts';
+import { allSteps, type RowShape, shapeOf } from './shape.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
@@ -45,6 +45,8 @@ export interface Before {
   readonly open: boolean;
   /** The count that the row beneath states, where it is not the one it makes. */
   readonly statedInstead: number | null;
+  /** Words of the row beneath were not understood: where its spaces lie is a guess. */
+  readonly guessed: boolean;
   readonly chartRows: ReadonlyMap<string, number>;
   readonly side: 'RS' | 'WS';
 }
@@ -102,7 +104,10 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   if (atStart(hands)) alongLastChain(hands, row);
   walk(hands, task.instruction.steps, row, { from: 0, top: true });
   const turns = shape.turnsAtEnd ?? setting.turnsNext;
-  return { ...conclude(hands, task, { shape, row, available, turned, turns }), side };
+  return {
+    ...conclude(hands, task, { shape, row, available, turned, turns, guessed: before.guessed }),
+    side,
+  };
 }
 
 /** A first row may say its side; later rows go by the turns. */
@@ -214,7 +219,14 @@ function startWithPending(hands: Hands, row: RowContext): void {
 function conclude(
   hands: Hands,
   task: Task,
-  end: { shape: RowShape; row: RowContext; available: number; turned: boolean; turns: boolean },
+  end: {
+    shape: RowShape;
+    row: RowContext;
+    available: number;
+    turned: boolean;
+    turns: boolean;
+    guessed: boolean;
+  },
 ): Omit<RowResult, 'side'> {
   const { shape, row } = end;
   const chains = chainsLeft(hands);
@@ -231,6 +243,7 @@ function conclude(
   }
   noteRowTotal(hands, task);
   if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
+  if (end.guessed && namesGaps(shape)) leaveOpen(hands);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
   const uncertain = open || hands.loose;
@@ -254,6 +267,20 @@ function conclude(
     joins: (hands.pieces?.bound.size ?? 0) > 0,
   };
 }
+
+/** Spaces, corners and groups are looked for where nobody knows that they are: no fault is proven. */
+function leaveOpen(hands: Hands): void {
+  if (!hands.facts.some((what) => MISFITS.has(what.kind))) return;
+  hands.partly = true;
+  hands.loose = true;
+}
+
+const GAPS: ReadonlySet<string> = new Set(['space', 'corner', 'group', 'chain', 'box', 'gap']);
+
+const namesGaps = ({ steps }: RowShape): boolean =>
+  [...allSteps(steps)].some(
+    (step) => 'place' in step && step.place && step.place.nouns.some(({ kind }) => GAPS.has(kind)),
+  );
 
 function verdictOf(
   hands: Hands,

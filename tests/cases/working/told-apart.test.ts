@@ -164,3 +164,18 @@ Rnd 3: 1 dc into each dc. 16 (24) dc
     '8 proven, 16 proven, 0 omitted, 16 proven, 8 proven, 0 omitted, 24 proven, 24 proven',
   );
 });
+
+test('a row over spaces of a row that was not understood is left open, not called wrong', () => {
+  const rows = (second: string): string => `US terms
+
+Rnd 1: Ch 4, join to form a ring, ch 3 (counts as dc), 2 dc in ring, ch 1, (3 dc, ch 1) 3 times in ring, join in 3rd ch of beg ch-3. (12 dc)
+
+Rnd 2: ${second} (24 dc)
+
+Rnd 3: Join B in any corner ch-2 sp, (ch 3, 2 dc, ch 2, 3 dc) in same ch-2 sp, *ch 1, 3 dc in next ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * twice more, ch 1, 3 dc in next ch-1 sp, ch 1, join. Fasten off. (36 dc)
+`;
+  expect(verdicts(rows('Frobnicate the corners as pictured.'))).toMatch(/ unread, \d+ unchecked$/);
+  const read =
+    'Join A in any ch-1 sp, (ch 3, 2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-1 sp, ch 1; rep from * around, join. Fasten off.';
+  expect(verdicts(rows(read))).toBe('12 proven, 24 proven, 36 proven');
+});

@@ -7,9 +7,8 @@ import { counted, noun } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { lengthsByGauge } from './lengths.ts';
 import { listed, rowName } from './names.ts';
+import { chartsLeft } from './not-checked-charts.ts';
 import { newScene, type Scene } from './scene.ts';
-import { chartsHeldAgainstRows } from './text/chart-differs.ts';
-import { motifsUnplaced } from './text/motif.ts';
 import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
 
 export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
@@ -20,8 +19,7 @@ export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
     ...lengths(scene),
     ...lengthsByGauge(scene),
     ...places(scene),
-    ...charts(scene),
-    ...fronts(scene),
+    ...chartsLeft(scene),
     ...numbersSilent(scene),
     'Finished size is checked only where the pattern states it beside its gauge; how much yarn it takes is not checked.',
     'Photographs, sewing up, stuffing and finishing are not checked.',
@@ -120,43 +118,6 @@ function few(names: readonly string[]): string {
   const once = [...new Set(names)];
   const more = once.length - 6;
   return more > 0 ? `${once.slice(0, 6).join(', ')} and ${more} more` : listed(once);
-}
-
-/** Charts that no row works, and that no written rows were held against. */
-function charts(scene: Scene): string[] {
-  const used = new Set<string>();
-  let any = false;
-  for (const { placed } of instructionsOf(scene)) {
-    for (const step of stepsIn(placed.instruction.steps)) {
-      if (step.kind !== 'chart') continue;
-      any = true;
-      used.add(step.name.toLowerCase());
-    }
-  }
-  const { charts: all } = scene.manuscript;
-  const held = chartsHeldAgainstRows(scene);
-  const left = all.filter(
-    (chart) =>
-      !used.has(chart.name.toLowerCase()) && !(any && all.length === 1) && !held.includes(chart),
-  );
-  if (left.length === 0) return [];
-  const names = left.map(({ name }) => (name === '' ? 'a chart without a name' : name));
-  return [`No row works ${left.length === 1 ? 'the chart' : 'the charts'}: ${listed(names)}.`];
-}
-
-/** Charts on a round of which neither notes nor handles tell the front, or that reach round a side. */
-function fronts(scene: Scene): string[] {
-  const { unknown, aside } = motifsUnplaced(scene);
-  const stand = unknown.length === 1 ? 'stands' : 'stand';
-  const are = aside.length === 1 ? 'is' : 'are';
-  return [
-    ...(unknown.length > 0
-      ? [
-          `Whether ${listed(unknown)} ${stand} in the middle of the front: nothing tells where the front is. A note would, as "Rounds start at the side."`,
-        ]
-      : []),
-    ...(aside.length > 0 ? [`Whether ${listed(aside)} ${are} meant to reach round the side.`] : []),
-  ];
 }
 
 /** Rows whose count was not compared: the walk came out, and nothing more is known. */

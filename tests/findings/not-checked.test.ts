@@ -56,3 +56,55 @@ test('a chart that reaches round the side is named', () => {
   const text = bag('Rounds start at the side.', 5);
   expect(said(text)).toContain('Whether chart Dot is meant to reach round the side.');
 });
+
+/** A net that grows by a box at each side; its second row as told. */
+const net = (row2: string): string =>
+  '---\nterms: US\n---\nCh 14.\n\nRow 1 (RS): Work 3 open boxes. (3 boxes)\n\n' +
+  `Row 2: Add 1 open box, work ${row2}. (5 boxes)\n\nRow 3: Work 5 open boxes. (5 boxes)\n\n` +
+  '```chart Net\nmesh: dc, ch 2\n. open box\n# filled box\n_ no box\n\n.....\n..#..\n_..._\n```\n';
+
+test('a written row that is wider or narrower than its line of the chart is named', () => {
+  const right = net('1 open box, 1 filled box, 1 open box, add 1 open box');
+  expect(said(right)).not.toContain('chart Net');
+  const narrow = net('1 open box, 1 filled box, 1 open box').replace(/5 boxes/g, '4 boxes');
+  expect(said(narrow.replace('Work 5', 'Work 4'))).toContain(
+    'Whether row 2 and row 3 say what chart Net shows',
+  );
+});
+
+const letters = (between: string): string =>
+  `${bag('Rounds start at the side.', 2).replace(
+    /Rnd 3: [^;]+/,
+    `Rnd 3: Work 2 open boxes, work chart Dot over next 2 boxes, ${between}`,
+  )}\n\`\`\`chart Dash\nmesh: dc, ch 1\n. open box\n# filled box\n\n#.#\n\`\`\`\n`;
+
+test('charts side by side in one row are named: none of them is placed by itself', () => {
+  const two = 'work 1 open box, work chart Dash over next 3 boxes, work 4 open boxes';
+  expect(said(letters(two))).toContain(
+    'Whether chart Dot and chart Dash, worked in one row, stand in its middle together.',
+  );
+  expect(said(letters('work 8 open boxes'))).not.toContain('in its middle together');
+});
+
+test('a shaped chart within a row is named', () => {
+  const shaped = bag('Rounds start at the side.', 2).replace('\n##\n', '\n#_\n##\n');
+  expect(said(shaped)).toContain('Whether chart Dot stands in the middle: its rows are of');
+});
+
+/** Rows of 120 boxes with one filled box, and a chart as high, none of whose rows is like them. */
+const tall = (rows: number, filled: number): string =>
+  `---\nterms: US\n---\nCh ${120 * 3 + 5}.\n\n` +
+  Array.from(
+    { length: rows },
+    (_, i) =>
+      `Row ${i + 1}: Work ${filled} open boxes, 1 filled box, ${119 - filled} open boxes.\n\n`,
+  ).join('') +
+  `\`\`\`chart Sail\nmesh: dc, ch 2\n. open box\n# filled box\n\n${'#.##.#.##.'.repeat(3)}\n`.repeat(
+    1,
+  ) +
+  `${`${'#.##.#.##.'.repeat(3)}\n`.repeat(rows - 1)}\`\`\`\n`;
+
+test('a search given up is told, and a smaller one is not', () => {
+  expect(said(tall(30, 60))).toContain('there are too many places in these rows to try them all');
+  expect(said(tall(20, 60))).not.toContain('too many places');
+});

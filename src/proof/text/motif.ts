@@ -30,18 +30,51 @@ export function motifs(scene: Scene): Finding[] {
   });
 }
 
-/** Charts that are not judged, by name: nothing tells the front, or they reach over a side of it. */
-export function motifsUnplaced(scene: Scene): {
+/** Charts that are not judged, by name. */
+export interface Unplaced {
+  /** Nothing tells the front. */
   readonly unknown: string[];
+  /** They reach over a side of it. */
   readonly aside: string[];
-} {
+  /** Several stand in one row, as letters do that are charts of their own. */
+  readonly together: string[];
+  /** Boxes added or dropped: the middle of a row is not the middle of the chart. */
+  readonly shaped: string[];
+}
+
+export function motifsUnplaced(scene: Scene): Unplaced {
   const all = judged(scene).map(({ chart, seen }) => ({ name: chartName(chart.name), seen }));
   const aside = all.filter(({ seen }) => seen.length > 0 && seen.every((one) => !isOnFace(one)));
   return {
     unknown: all.filter(({ seen }) => seen.length === 0).map(({ name }) => name),
     aside: aside.map(({ name }) => name),
+    ...neverJudged(scene),
   };
 }
+
+function neverJudged({ manuscript, fabric }: Scene): Pick<Unplaced, 'together' | 'shaped'> {
+  const cloth = fabric.cloths[0];
+  if (!cloth || ON_PURPOSE.test(manuscript.text)) return { together: [], shaped: [] };
+  const uses = manuscript.charts.flatMap((chart) => {
+    const use = firstUseOf(chart, fabric, cloth);
+    return use ? [{ chart, use }] : [];
+  });
+  const named = (wanted: (one: (typeof uses)[number]) => boolean): string[] =>
+    uses.filter(wanted).map(({ chart }) => chartName(chart.name));
+  const rowOf = ({ record }: ChartUse) => uses.filter(({ use }) => use.record === record);
+  const isRoomy = (some: typeof uses): boolean =>
+    hasBoxes(some, 'before') && hasBoxes(some, 'after');
+  return {
+    together: named(({ use }) => rowOf(use).length > 1 && isRoomy(rowOf(use))),
+    shaped: named((one) => rowOf(one.use).length === 1 && isShaped(one.chart) && isRoomy([one])),
+  };
+}
+
+/** Have all of them boxes at that side: those of the others, or of the ground? */
+const hasBoxes = (some: readonly { readonly use: ChartUse }[], side: 'before' | 'after'): boolean =>
+  some.every(({ use }) => use[side] !== null && use[side].boxes[0] !== 0);
+
+const isShaped = (chart: Chart): boolean => chart.rows.some((row) => row.includes('none'));
 
 /** Half a stitch is shared with the other face. */
 const isOnFace = ({ before, after }: Seen): boolean => before >= -0.5 && after >= -0.5;
@@ -92,8 +125,7 @@ function judged(scene: Scene): Motif[] {
 }
 
 function firstUse(chart: Chart, { fabric }: Scene, cloth: Cloth): ChartUse | null {
-  const shaped = chart.rows.some((row) => row.includes('none'));
-  return shaped ? null : firstUseOf(chart, fabric, cloth);
+  return isShaped(chart) ? null : firstUseOf(chart, fabric, cloth);
 }
 
 /** Once or twice in its row, with something beside it; flat, open boxes at both sides. */

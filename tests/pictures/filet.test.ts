@@ -42,6 +42,10 @@ const texts = (drawing: Drawing) =>
     mark.kind === 'text' ? [{ text: mark.text, x: mark.at[0] + at[0], y: mark.at[1] + at[1] }] : [],
   );
 
+/** How far to the right the first text of this wording stands, in mm. */
+const placeOf = (text: string, wanted: string): number =>
+  texts(one(text)).find((each) => each.text === wanted)?.x ?? Number.NaN;
+
 /** The marks of the chart's own boxes: "r1-b3" and where their first point lies. */
 const boxes = (drawing: Drawing) =>
   [...leaves(drawing.marks)].flatMap(({ mark, at }) => {
@@ -159,6 +163,42 @@ describe('what the fabric tells', () => {
     );
     const half = text.replace('chart Steps', 'chart Half').replace(/^([.#]{4})[.#]{4}$/gm, '$1');
     expect(texts(one(half)).map((each) => each.text)).toContain('worked 2 times');
+  });
+
+  const again = (rows: string): string => flat().replace(/(Rows 2-4: .*\n)/, `$1\n${rows}\n`);
+  const times = (text: string, hand: 'left' | 'right' = 'right') =>
+    texts(one(text, { hand })).filter((each) => /^\d.* times$/.test(each.text));
+
+  it('rows that are worked again are bracketed beyond the numbers, in both hands alike', () => {
+    const thrice = again('Rows 5-7: Rep Rows 2-4. (8 boxes)\n\nRows 8-10: Rep Rows 2-4. (8 boxes)');
+    const [right] = times(thrice);
+    const [left] = times(thrice, 'left');
+    expect(right?.text).toBe('3 times');
+    // Row 2 is a wrong-side row: it begins at the left, and the bracket stands at the right.
+    expect(right?.x).toBeGreaterThan(Math.max(...['3 RS', '8'].map((t) => placeOf(thrice, t))));
+    expect((right?.x ?? 0) + (left?.x ?? 0)).toBeCloseTo(one(thrice).widthMm, 6);
+    expect(drawn(thrice)[0]?.words).toContain('Row 2 to Row 4 are worked 3 times one after');
+  });
+
+  it('a last pass that ends early is told, and is no whole time', () => {
+    const text = again(
+      'Rows 5-7: Rep Rows 2-4. (8 boxes)\n\nRow 8: Work row 1 of chart Steps; turn. (8 boxes)',
+    );
+    expect(times(text).map((each) => each.text)).toEqual(['2 times']);
+    expect(drawn(text)[0]?.words).toContain('as the bracket shows, and then Row 2 once more.');
+  });
+
+  it('rows worked up and down again, or with others between, have no bracket', () => {
+    const mirrored = again(
+      'Row 5: Work row 2 of chart Steps; turn. (8 boxes)\n\nRow 6: Work row 1 of chart Steps; turn. (8 boxes)',
+    );
+    const between = again(
+      'Row 5: Work 8 open boxes; turn. (8 boxes)\n\nRows 6-8: Work chart Steps; turn. (8 boxes)',
+    );
+    for (const text of [mirrored, between]) {
+      expect(times(text)).toEqual([]);
+      expect(drawn(text)[0]?.words).toContain('The chart is worked again in');
+    }
   });
 
   it('every box leads back to its sign in the manuscript', () => {

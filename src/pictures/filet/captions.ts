@@ -1,6 +1,7 @@
 /** The sentences on a chart: what it shows, how to read it, how true its boxes are. */
 import { startsAt } from '../../filet/index.ts';
 import { length, printLength } from '../../units/index.ts';
+import { timesWords } from './again-marks.ts';
 import { besideWords } from './beside.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -75,6 +76,19 @@ export const aboutTimes = ({ times, columns }: Sheet): string =>
     ? `The chart is worked ${times} times side by side: ${times} × ${columns} = ${times * columns} boxes.`
     : '';
 
+/** Rows with a bracket, for those who cannot see it and to tell where a last pass ends. */
+export const aboutAgain = ({ again, rows }: Sheet): string =>
+  again
+    .map((one) => {
+      const [low, high] = [rows[one.from]?.label, rows[one.to]?.label];
+      const which = low === high ? `${low} is` : `${low} to ${high} are`;
+      const last = one.endsAt === null ? '' : rows[one.endsAt]?.label;
+      const part = last === low ? low : `${low} to ${last}`;
+      const more = one.endsAt === null ? '' : `, and then ${part} once more`;
+      return `${which} worked ${timesWords(one)} one after the other, as the bracket shows${more}.`;
+    })
+    .join(' ');
+
 /** What stands left and right of the chart, for those who cannot see it. */
 export function aboutBeside(sheet: Sheet): string {
   const { left, right } = besideWords(sheet);
@@ -85,6 +99,11 @@ export function aboutBeside(sheet: Sheet): string {
 
 /** Every sentence below the chart, in order. */
 export const captionsOf = (sheet: Sheet): readonly string[] =>
-  [howToRead(sheet), aboutHand(sheet), aboutTimes(sheet), aboutBoxes(sheet), ...sheet.notes].filter(
-    (sentence) => sentence !== '',
-  );
+  [
+    howToRead(sheet),
+    aboutHand(sheet),
+    aboutTimes(sheet),
+    aboutAgain(sheet),
+    aboutBoxes(sheet),
+    ...sheet.notes,
+  ].filter((sentence) => sentence !== '');

@@ -4,6 +4,7 @@
  */
 import type { Drawing, Mark } from '../drawing.ts';
 import { measureText, wrapText } from '../text.ts';
+import { againMarks, againWidth } from './again-marks.ts';
 import { besideCaption, besideMarks, besideWidth } from './beside.ts';
 import { boxNumbers, boxNumbersHeight } from './box-numbers.ts';
 import { captionsOf, chartTitle, whatItShows } from './captions.ts';
@@ -107,8 +108,9 @@ export function sentencesBlock(sentences: readonly string[], widthMm: number): B
 export const windowWidth = (sheet: Sheet, frame: Frame): number =>
   frame.widthMm + 2 * sideOf(sheet, frame);
 
-const sideOf = (sheet: Sheet, scale: Scale): number =>
-  besideWidth(sheet, scale.boxWidthMm) + numbersWidth(sheet) + 1;
+/** Room at either side of the mesh. */
+export const sideOf = (sheet: Sheet, scale: Scale): number =>
+  besideWidth(sheet, scale.boxWidthMm) + numbersWidth(sheet) + againWidth(sheet) + 1;
 
 /** Height that a window takes beyond its boxes. */
 export const windowFurniture = (sheet: Sheet): number =>
@@ -134,6 +136,7 @@ export function windowBlock(
     { kind: 'group', id: 'beside', marks: besideMarks(sheet, frame) },
     { kind: 'group', id: 'mesh', marks: meshMarks(sheet, frame.window, frame) },
     { kind: 'group', id: 'rows', marks: rowNumbers(sheet, frame, asideMm) },
+    { kind: 'group', id: 'again', marks: againMarks(sheet, frame, asideMm) },
     { kind: 'group', id: 'boxes', marks: boxNumbers(sheet, frame) },
     ...caption.marks,
     ...repeatMarks(sheet, frame, below + caption.heightMm),

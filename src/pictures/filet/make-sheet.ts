@@ -5,6 +5,7 @@ import { boxSize, type Gauges } from '../../gauge/index.ts';
 import type { Cell, Chart, Manuscript } from '../../manuscript/index.ts';
 import { STEMS, stemOf } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
+import { againIn } from './again.ts';
 import { leanNotes } from './lean-note.ts';
 import type { Beside, Sheet, SheetBox, SheetRow } from './sheet.ts';
 import { writtenUses } from './written.ts';
@@ -47,6 +48,7 @@ export function sheetOf(
     terms,
     box: boxOf(gauges, mesh.value, options),
     times: Math.max(1, ...uses.flatMap((use) => use?.times ?? [])),
+    again: againIn(fabric.cloths.map((cloth, i) => ({ cloth, uses: bySize[i] ?? [] }))),
     uses: uses.filter((use) => use !== null),
     notes: [
       ...mesh.notes,
@@ -86,6 +88,7 @@ export function sheetOfGrid(
     terms: 'US',
     box,
     times: 1,
+    again: [],
     uses: [],
     notes: [],
   };

@@ -4,14 +4,20 @@
  * other, a map of the pages, and "page n of N".
  */
 import type { Drawing, Mark, Point } from '../drawing.ts';
-import { besideWidth } from './beside.ts';
 import { boxNumbersHeight } from './box-numbers.ts';
 import { captionsOf, chartTitle, whatItShows } from './captions.ts';
-import { idOf, sentencesBlock, stack, titleBlock, windowBlock, windowFurniture } from './chart.ts';
+import {
+  idOf,
+  sentencesBlock,
+  sideOf,
+  stack,
+  titleBlock,
+  windowBlock,
+  windowFurniture,
+} from './chart.ts';
 import { type Block, keyBlock } from './key.ts';
 import { pageMap, pageMapWidth } from './page-map.ts';
 import { OVERLAP, PAPERS, type PagePlan, type PageWindow, type Paper, planPages } from './paper.ts';
-import { numbersWidth } from './row-numbers.ts';
 import type { Sheet } from './sheet.ts';
 import { TYPE } from './type.ts';
 import { type Frame, frameOf, type Scale, scaleOf } from './window.ts';
@@ -49,7 +55,7 @@ function layoutOf(sheet: Sheet, { paper, boxMm }: PageOptions): Layout {
   const heightMm = PAPERS[paper].heightMm - 2 * MARGIN_MM;
   const at = (mm: number): Layout => {
     const scale = scaleOf(sheet, mm);
-    const sides = 2 * (besideWidth(sheet, scale.boxWidthMm) + numbersWidth(sheet) + 1);
+    const sides = 2 * sideOf(sheet, scale);
     const around = aroundHeight(sheet, scale, widthMm);
     const room = { widthMm: widthMm - sides, heightMm: heightMm - around };
     return { paper, scale, widthMm, plan: planPages(sheet, scale, room) };

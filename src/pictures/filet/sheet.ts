@@ -5,6 +5,7 @@
 import type { Beside, ChartUse } from '../../fabric/index.ts';
 import type { Cell, Reads, Working } from '../../filet/index.ts';
 import type { Span } from '../../source/index.ts';
+import type { Again } from './again.ts';
 
 export type { Beside };
 
@@ -56,6 +57,8 @@ export interface Sheet {
   readonly box: SheetBox;
   /** How often the chart stands side by side in one row. */
   readonly times: number;
+  /** Rows that are worked several times one after the other. */
+  readonly again: readonly Again[];
   /** First uses of its rows in the fabric, in the first size; empty for a grid that stands in none. */
   readonly uses: readonly ChartUse[];
   /** Sentences: what could not be known, what else works this chart. */

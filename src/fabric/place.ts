@@ -236,8 +236,10 @@ function takeMiddle(hands: Hands, of: Place, many: number): Target {
 /** A stitch that was skipped rows ago: the hands move to that run and work round it. */
 function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const named = place.row ?? place.of?.row ?? null;
-  if (named === null && hands.skippedHere) return takeOff(hands, hands.skippedHere);
   const onRun = hands.edge === hands.skippedEdge && hands.pos < hands.edge.n;
+  // Behind a skip "the skipped st" is what was just passed; on a run "next unworked st" goes on along it.
+  const goesOn = onRun && place.pick === 'next';
+  if (named === null && hands.skippedHere && !goesOn) return takeOff(hands, hands.skippedHere);
   if (onRun) return takeStitch(hands, 'passed');
   const edge = skippedEdge(hands, named);
   if (!edge) {

@@ -51,6 +51,16 @@ export function skippedEdge(hands: Hands, row: number | null): Edge | null {
   return found && (found.row.ring ? edgeOfPlaces(found.run, true) : restOfRow(hands, found));
 }
 
+/**
+ * Does the row of this number, which is not the row just worked, have stitches left, "sk 2 sts on
+ * Row 2"? Then these are meant, whether or not they are called unworked.
+ */
+export function hasRest(hands: Hands, row: number): boolean {
+  const at = hands.history.findLastIndex(({ number }) => number === row);
+  const worked = hands.history[at];
+  return worked !== undefined && at < hands.history.length - 1 && runIn(hands, worked) !== null;
+}
+
 interface Run {
   readonly row: Worked;
   readonly run: readonly number[];

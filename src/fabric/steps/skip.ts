@@ -2,12 +2,13 @@
 import type { Noun, Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { NAMED } from '../edge.ts';
-import { type Hands, numberFor, spanAt } from '../hands.ts';
+import { atStart, type Hands, numberFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
+import { hasRest } from '../skipped.ts';
 import { isSpace, nextSpace, noteStray, seek, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
 import { openLast } from './last.ts';
@@ -43,7 +44,7 @@ function namesItsOwn(hands: Hands, step: SkipStep): boolean {
 }
 
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
-  const { place } = step;
+  const place = ofRest(hands, step.place);
   if (hands.into || skipFromHook(hands, step, here)) return;
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
@@ -76,6 +77,12 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   hands.last = last;
   hands.first = first;
   hands.skipped = { to: hands.pos, nodes: hands.nodes.n };
+}
+
+/** "Skip 2 sts on Row 2" at the start, where Row 2 is not the row just worked: the stitches left of it. */
+function ofRest(hands: Hands, place: Place): Place {
+  if (place.row === null || !atStart(hands) || !hasRest(hands, place.row)) return place;
+  return { ...place, nouns: place.nouns.map((noun) => ({ ...noun, skipped: true })) };
 }
 
 const isPicot = (noun: Pick<Noun, 'kind' | 'word'>): boolean =>

@@ -91,13 +91,15 @@ const FOR_NAME =
 
 /** "… Half shell = 3 dc in same st" behind another definition in the line: where it begins, or -1. */
 export function nextDefinition(text: string, from: number, to: number): number {
-  NEXT.lastIndex = from;
-  const found = NEXT.exec(text);
-  const at = found ? found.index + found[0].length : -1;
-  return at > 0 && at < to && SHAPE.test(text.slice(at, Math.min(to, at + 80))) ? at : -1;
+  // Only within the line: the rest of the file would be gone through for each definition.
+  const line = text.slice(from, to);
+  const found = line.includes('=') ? NEXT.exec(line) : null;
+  if (!found) return -1;
+  const at = from + found.index + found[0].length;
+  return SHAPE.test(text.slice(at, Math.min(to, at + 80))) ? at : -1;
 }
 
-const NEXT = /[.;]\s+(?=\p{Lu}[\p{L}\d -]{1,30}(?:\([^)]{1,16}\)\s*)?=\s?[\d(\p{L}])/gu;
+const NEXT = /[.;]\s+(?=\p{Lu}[\p{L}\d -]{1,30}(?:\([^)]{1,16}\)\s*)?=\s?[\d(\p{L}])/u;
 
 const SPECIALS_LEAD = /^special\s+stitch(?:es)?(?:\s+used)?\s*[:–—-]\s*(?=\S)/i;
 

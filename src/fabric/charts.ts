@@ -12,23 +12,38 @@ export function chartNamed(charts: Charts, name: string): Chart | null {
   return found ?? (wanted === '' && charts.length === 1 ? (charts[0] ?? null) : null);
 }
 
+/** What was worked from a chart so far. */
+export interface ChartDone {
+  /** Its row after the last one worked, from 0. */
+  readonly next: number;
+  /** Words of its own, no repeat, worked its last row. */
+  readonly ended: boolean;
+  /** Its row that each numbered row worked. */
+  readonly at: ReadonlyMap<number, number>;
+}
+
 /** What tells which row of a chart comes next. */
 export interface ChartTold {
-  /** How many rows were worked from each chart so far, by its name. */
-  readonly done: ReadonlyMap<string, number>;
+  /** By the chart's name. */
+  readonly done: ReadonlyMap<string, ChartDone>;
+  /** Number of the row that is worked again. */
+  readonly repeats: number | null;
   /** As the label numbers the row at hand, and the label's range. */
   readonly number: number | null;
   readonly range: { readonly from: number; readonly to: number; readonly nth: number } | null;
 }
 
 /**
- * The row of the chart to work, from 0 at the bottom: the row named; in a range that goes on, so many
+ * The row of the chart to work, from 0 at the bottom: where rows are repeated behind the whole chart, that
+ * of the row repeated ("Rep rows 3-4"); before its end such a repeat goes on in it. Else the row named; in a range that goes on, so many
  * further; else the one after the last. Where nothing was worked from it yet and the range ends with
  * the chart's last row by number ("Rows 4-20" of 20), the rows before it were written out.
  */
 export function chartRowNext(chart: Chart, step: ChartStep, told: ChartTold): number {
-  const done = told.done.get(chart.name) ?? 0;
-  const { range, number } = told;
+  const { next: done, ended, at } = told.done.get(chart.name) ?? NOTHING_DONE;
+  const { range, number, repeats } = told;
+  const repeated = ended && repeats !== null ? at.get(repeats) : undefined;
+  if (repeated !== undefined) return repeated;
   if (step.row !== null) return step.row - 1 + (step.onwards ? (range?.nth ?? 1) - 1 : 0);
   const whole = range !== null && range.from > 1 && range.to === chart.rows.length;
   const begun = range !== null && done > 0 && done < range.to;
@@ -36,6 +51,22 @@ export function chartRowNext(chart: Chart, step: ChartStep, told: ChartTold): nu
   // "Rnds 6-9" behind a chart of 4 rounds that is all worked: the chart once more.
   const again = range?.nth === 1 && (range.to - range.from + 1) % chart.rows.length === 0;
   return again && done >= chart.rows.length ? 0 : done;
+}
+
+export const toldBy = (
+  { number, range, repeats }: Pick<ChartTold, 'number' | 'range' | 'repeats'>,
+  done: ChartTold['done'],
+): ChartTold => ({ done, number, range, repeats });
+
+const NOTHING_DONE: ChartDone = { next: 0, ended: false, at: new Map() };
+
+/** The same with one row more. */
+export function withRow(chart: Chart, step: ChartStep, told: ChartTold): ChartDone {
+  const before = told.done.get(chart.name) ?? NOTHING_DONE;
+  const row = chartRowNext(chart, step, told);
+  const isLast = told.repeats === null && row === chart.rows.length - 1;
+  const at = told.number === null ? before.at : new Map(before.at).set(told.number, row);
+  return { next: row + 1, ended: before.ended || isLast, at };
 }
 
 export interface Unit {

@@ -27,6 +27,8 @@ export interface KnownRows {
 export interface Source {
   readonly instruction: Instruction;
   readonly base: number;
+  /** The row's number where it was first worked; `null` for none, or for a row of another part. */
+  readonly number: number | null;
 }
 
 export const newKnownRows = (): KnownRows => ({
@@ -193,7 +195,7 @@ interface Plan {
 
 /** An ordinary row, as often as its label says. */
 function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
-  const source = { instruction, base: plan.placed.from };
+  const source = { instruction, base: plan.placed.from, number: null };
   const { label } = instruction;
   const even = instruction.steps.find((step) => step.kind === 'even');
   const rows = even?.kind === 'even' ? pick(even.rows, plan.setting.sizeIndex) : null;
@@ -266,8 +268,13 @@ function rowsWanted(
   return (next ? pick(next, sizeIndex) : null) ?? named;
 }
 
-function namedRows(step: RowsAgainStep, own: KnownRows, plan: Plan): Source[] {
+function namedRows(step: RowsAgainStep, own: KnownRows, plan: Plan): readonly Source[] {
   const known = (step.part && partNamed(step.part, plan)) || own;
+  const rows = rowsNamed(step, known, plan);
+  return known === own ? rows : rows.map((source) => ({ ...source, number: null }));
+}
+
+function rowsNamed(step: RowsAgainStep, known: KnownRows, plan: Plan): readonly Source[] {
   if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
   if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan));
   return known.inOrder.slice(-1);
@@ -370,6 +377,7 @@ function taskFor(
     index: setting.index,
     label: as.label,
     number: as.number,
+    repeats: source.number,
     range: as.range,
     orders: setting.orders,
   };
@@ -382,8 +390,8 @@ function remember(
   again: readonly Source[] | null,
 ): void {
   const { instruction } = placed;
-  const own: Source = { instruction, base: placed.from };
-  const sources = again ?? numbers.map(() => own);
+  const own: Source = { instruction, base: placed.from, number: null };
+  const sources = again ?? numbers.map((number) => ({ ...own, number }));
   numbers.forEach((n, i) => {
     known.byNumber.set(n, sources[i] ?? sources.at(-1) ?? own);
     known.last = Math.max(known.last, n);
@@ -395,6 +403,6 @@ function remember(
     label ||
     instruction.steps.some((step) => step.kind === 'work' || step.kind === 'repeat')
   ) {
-    for (let i = 0; i < Math.max(1, numbers.length); i++) known.inOrder.push(own);
+    for (let i = 0; i < Math.max(1, numbers.length); i++) known.inOrder.push(sources[i] ?? own);
   }
 }

@@ -7,7 +7,7 @@ import type { Part, PlacedInstruction } from '../manuscript/index.ts';
 import type { StandingOrder } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { type Attempted, attemptRow } from './attempt.ts';
-import { type Charts, chartNamed, chartRowNext } from './charts.ts';
+import { type Charts, chartNamed, toldBy, withRow } from './charts.ts';
 import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
@@ -347,11 +347,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     if (step.kind !== 'chart') continue;
     const chart = chartNamed(run.setting.charts, step.name);
     if (!chart) continue;
-    const { number, range } = task;
-    chartRows.set(
-      chart.name,
-      chartRowNext(chart, step, { done: before.chartRows, number, range }) + 1,
-    );
+    chartRows.set(chart.name, withRow(chart, step, toldBy(task, before.chartRows)));
   }
   progress.before = {
     row: { from: result.from, to: result.to, ring, joined: ring && shape.join !== null },

@@ -1,6 +1,6 @@
 /** One row: the edge is prepared, the steps are worked, the sum is drawn. */
 import type { StandingOrder, StatedCount } from '../notation/index.ts';
-import type { Charts } from './charts.ts';
+import { type ChartDone, type Charts, toldBy } from './charts.ts';
 import type { RowContext } from './context.ts';
 import { COUNTED, type Edge, edgeOf, NAMED, queued, rotated } from './edge.ts';
 import type { RowRecord, Verdict } from './fabric.ts';
@@ -47,7 +47,7 @@ export interface Before {
   readonly statedInstead: number | null;
   /** Words of the row beneath were not understood: where its spaces lie is a guess. */
   readonly guessed: boolean;
-  readonly chartRows: ReadonlyMap<string, number>;
+  readonly chartRows: ReadonlyMap<string, ChartDone>;
   readonly side: 'RS' | 'WS';
 }
 
@@ -93,7 +93,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     shape,
     orders: setting.orders,
     charts: setting.charts,
-    chartTold: { done: before.chartRows, number: task.number, range: task.range },
+    chartTold: toldBy(task, before.chartRows),
     beginsLater: before.row === null && (task.number ?? 1) > 1 && !shape.firstWork?.place?.fromHook,
     round: setting.round,
     walk,

@@ -15,6 +15,8 @@ export interface Task {
   readonly index: number;
   readonly label: string;
   readonly number: number | null;
+  /** Number of the row that it works again; `null` for work in its own words. */
+  readonly repeats: number | null;
   readonly range: { readonly from: number; readonly to: number; readonly nth: number } | null;
   readonly orders: readonly StandingOrder[];
 }

@@ -180,6 +180,15 @@ describe('what the fabric tells', () => {
     expect(drawn(thrice)[0]?.words).toContain('Row 2 to Row 4 are worked 3 times one after');
   });
 
+  it('rows repeated by number work the chart rows that these worked', () => {
+    // Rows 3-4 work the upper two of three rows: 1 2 3, then 2 3 2 3.
+    const upper = again('Rows 5-8: Rep Rows 3-4. (8 boxes)');
+    expect(times(upper).map((each) => each.text)).toEqual(['3 times']);
+    expect(drawn(upper)[0]?.words).toContain('Row 3 to Row 4 are worked 3 times');
+    const unnumbered = again('Rep Rows 2-4 twice more.');
+    expect(drawn(unnumbered)[0]?.words).toContain('The chart is worked again in 6 more rows.');
+  });
+
   it('a last pass that ends early is told, and is no whole time', () => {
     const text = again(
       'Rows 5-7: Rep Rows 2-4. (8 boxes)\n\nRow 8: Work row 1 of chart Steps; turn. (8 boxes)',

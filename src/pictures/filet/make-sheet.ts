@@ -259,6 +259,8 @@ function partsNote(all: readonly ChartUse[]): string[] {
 /** "Rnds 6–9"; others by name, the first few of many. */
 function listed(uses: readonly ChartUse[]): string {
   const labels = uses.map(({ record }) => record.label);
+  // "Rep rows 2-5 twice" gives its rows no numbers.
+  if (labels.includes('')) return uses.length === 1 ? 'one more row' : `${uses.length} more rows`;
   const numbers = uses.map(({ record }) => record.number ?? Number.NaN);
   const runs = numbers.every((n, i) => i === 0 || n === (numbers[i - 1] ?? 0) + 1);
   const word = /^\p{L}+/u.exec(labels[0] ?? '')?.[0];

@@ -220,7 +220,10 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   const counts = b.close - b.start < 60 ? readCounts(r, b.close) : null;
   if (counts && r.at === b.close) {
     leave(r, b);
-    if (!worksOn(r, run) && !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r)))) {
+    // "Rnd 2: (6 inc)" is all the round has.
+    const alone = run.out.length === 0 && kindAt(r) === T.end;
+    const shapes = alone && counts.every(({ word }) => /^(?:inc|dec)/i.test(word));
+    if (!shapes && !worksOn(r, run) && !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r)))) {
       const from = run.out.length;
       if (run.aside) putWords(r, run, b.start, 'remark');
       else for (const count of counts) r.counts.push({ count, from });

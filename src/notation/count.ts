@@ -120,6 +120,8 @@ function isSizeOfGroup(r: Reader): boolean {
   return !endsInS(r, r.at + k + 1) && valueAt(r) > 1;
 }
 
+const SHAPING = /^(?:inc|dec)reases?$/i;
+
 /** "(33, 41, 49)" as a count of its own, one number a size. */
 function bracketNumbers(r: Reader): Numbers | null {
   const from = fromOf(r, r.at);
@@ -129,6 +131,12 @@ function bracketNumbers(r: Reader): Numbers | null {
 }
 
 function readUnit(r: Reader, draft: Draft): void {
+  // "(1 decrease)": how the row shapes, not how many stitches it has.
+  if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
+    draft.unit = 'decrease';
+    r.at++;
+    return;
+  }
   if (isWord(r, W.total)) r.at++;
   if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;
   if (kindAt(r) === T.dash && isWord(r, W.st, 1)) r.at++;

@@ -22,6 +22,8 @@ describe('pasted rows', () => {
     ['Continue in rounds for 4 rounds.', 'even 4 rows'],
     ['Sc in next 5 sts, ch 8, skip 5 sts, join. (10 sc, 2 handles)', 'sc @next 5 sts; ch 8; skip @next 5 sts; join = 10 sc, 2 group \'handle\''],
     ['Sc in each st. (place 2 eyes)', 'sc @each st; "(place 2 eyes)"'],
+    ['Row 2: Sc in each st to last 2 sts, sc2tog, turn. (1 decrease)', 'row 2: sc @each st ->last 2 sts; sc2tog; turn = 1 decrease'],
+    ['Rnd 2: (6 inc)', 'round 2: (<6 inc> x?'],
     ['4. row: (sc in next st, inc)*7 (21)', 'row 4: (<sc @next st; inc> x7 = 21'],
     ['9-12. row: sc into each st around (28)', 'row 9,10,11,12: sc @each st ->end = 28'],
     ['chain seven (7)', 'ch 7'],

@@ -110,8 +110,8 @@ describe('flat rows', () => {
       'Row 2: Turn, ch 5, dc in 4th ch from hook, dc in next ch, dc in next st, dc in next 2 dc, dc in 3rd ch of turning ch, 3 fdc. (10 dc)',
     );
     expect(piece.relaxed.edgeErrorMm).toBeLessThan(0.001);
-    // Three boxes of 3 stitches and the last post, between the middles of the outer posts.
-    expect(piece.dimensions.widthMm).toBeCloseTo((3 * 100) / 11, 3);
+    // Three boxes of 3 stitches and the last post: 10 stitches, edge to edge.
+    expect(piece.dimensions.widthMm).toBeCloseTo((10 * 100) / 33, 3);
   });
 
   it('shells that use as many as they make run straight and unfolded (geometry)', () => {
@@ -140,7 +140,7 @@ describe('flat rows', () => {
       `Row 2: Turn, ch 2, ${again.replaceAll('2 st,', '2 sts,')}. (42 hdc)`,
       'Rows 3-10: Rep Row 2. (42 hdc)',
     );
-    const wanted = 300 - 100 / 14;
+    const wanted = 300;
     expect(Math.abs(piece.dimensions.widthMm / wanted - 1)).toBeLessThan(0.02);
     expect(shape.sizes.because.join(' ')).toContain('across');
   });

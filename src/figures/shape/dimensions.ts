@@ -72,7 +72,34 @@ function box(at: Float64Array, graph: StitchGraph, turn: number): { width: numbe
     [left, right] = [Math.min(left, x), Math.max(right, x)];
     [low, high] = [Math.min(low, y), Math.max(high, y)];
   }
+  for (const { x, y } of rowEnds(at, graph)) {
+    const [ex, ey] = [c * x - s * y, s * x + c * y];
+    [left, right] = [Math.min(left, ex), Math.max(right, ex)];
+    [low, high] = [Math.min(low, ey), Math.max(high, ey)];
+  }
   return { width: right - left, depth: high - low };
+}
+
+/** Where rows worked flat end: half a stitch beyond the middles of their first and last stitch. */
+function rowEnds(at: Float64Array, graph: StitchGraph): { x: number; y: number }[] {
+  const ends: { x: number; y: number }[] = [];
+  for (const row of graph.rows) {
+    if (row.isRing || row.to - row.from < 2) continue;
+    ends.push(beyond(at, graph, { end: row.from, beside: row.from + 1 }));
+    ends.push(beyond(at, graph, { end: row.to - 1, beside: row.to - 2 }));
+  }
+  return ends;
+}
+
+function beyond(
+  at: Float64Array,
+  graph: StitchGraph,
+  { end, beside }: { end: number; beside: number },
+): { x: number; y: number } {
+  const [x, y] = [at[3 * end]!, at[3 * end + 1]!];
+  const [dx, dy] = [x - at[3 * beside]!, y - at[3 * beside + 1]!];
+  const half = graph.widthMm[end]! / 2 / (sqrt(dx * dx + dy * dy) || 1);
+  return { x: x + dx * half, y: y + dy * half };
 }
 
 /** The longest way round along the stitches of a round. */

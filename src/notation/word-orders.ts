@@ -4,11 +4,12 @@
  */
 import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
+import { goesOnShaping, goesOnWith, onAround } from './carry-on.ts';
 import { startsChain } from './chain.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
-import { isShaping, readEven, readRowsOf } from './even.ts';
+import { readEven, readRowsOf } from './even.ts';
 import { readHeld } from './held.ts';
 import { readJoin, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
@@ -37,7 +38,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { readRowsAgain } from './rows-again.ts';
-import { lastWork, putWords, type Run } from './run.ts';
+import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { T } from './tokens.ts';
@@ -111,7 +112,7 @@ opens((r, run) => (isWord(r, W.not, 1) ? readCountsHere(r, run) : null), W.does)
 opens((r) => readNot(r), W.not, W.dont, W.without);
 opens((r) => done(joinByStitch(r)), W.join, W.close);
 opens((r) => joined(r), W.join, W.close);
-opens((r) => (isWord(r, W.join, 2) ? joinedAgain(r) : null), W.re);
+opens((r) => joinedAgain(r), W.re);
 opens((r, run) => onAround(r, run), W.around, W.across);
 opens(
   (r) => (startsFastenOff(r) ? readFastenOff(r, false, r.at) : null),
@@ -286,53 +287,15 @@ function joined(r: Reader): Step | null {
   return join ? settleTarget(join) : null;
 }
 
-/** "Continuing in Colour B", "continue with white". */
-function goesOnWith(r: Reader): Step | null {
-  if (!isWord(r, W.in, 1) && !isWord(r, W.with, 1) && !isWord(r, W.using, 1)) return null;
-  const start = r.at++;
-  const yarn = readWithYarn(r);
-  if (yarn) return { ...yarn, from: fromOf(r, start) };
-  r.at = start;
-  return null;
-}
-
-/**
- * "Continue increasing 6 sts every round as set" tells how many; "continue to decrease as before"
- * does not, and what the rows before did to whom is not known.
- */
-function goesOnShaping(r: Reader, run: Run): Tried {
-  const start = r.at;
-  const k = isWord(r, W.to, 1) ? 2 : 1;
-  if (!isShaping(r, k)) return null;
-  r.at += k;
-  const work = readWork(r);
-  if (work?.evenly) return { ...work, from: fromOf(r, start) };
-  r.at = start + k;
-  while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.open) r.at++;
-  putWords(r, run, start, 'unread');
-  return 'done';
-}
-
 /** "Re-join". */
 function joinedAgain(r: Reader): Step | null {
+  if (kindAt(r, 1) !== T.dash || !isWord(r, W.join, 2)) return null;
   const start = r.at;
-  if (kindAt(r, 1) !== T.dash) return null;
   r.at += 2;
   const join = joined(r);
   if (join) return { ...join, from: fromOf(r, start) };
   r.at = start;
   return null;
-}
-
-/** "hdc in same st and around": the stitch just named goes on, one in each. */
-function onAround(r: Reader, run: Run): Step | null {
-  const work = lastWork(run);
-  const linked = isWord(r, W.and, -1) || isWord(r, W.afterwards, -1);
-  if (!linked || !work?.place || work.until || work.n !== null || !clauseEnds(r, 1)) return null;
-  r.at++;
-  const span = { from: fromOf(r, r.at - 1), to: toOf(r) };
-  const word = spelled(r, r.at - 1);
-  return { ...work, ...span, place: null, until: { kind: 'end', word, ...span } };
 }
 
 function invisibleJoin(r: Reader): Step | null {

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { runMeasure } from '../../cli/measure.ts';
+import { listened } from './listened.ts';
 
 const asked = {
   gauge: [],
@@ -14,22 +15,6 @@ const asked = {
   color: false,
 } as const;
 const bag = 'examples/low-tide-errand-bag.pattern.md';
-
-function listened() {
-  const out: string[] = [];
-  const err: string[] = [];
-  vi.spyOn(process.stdout, 'write').mockImplementation((...given: unknown[]) => {
-    out.push(String(given[0]));
-    const done = given.at(-1);
-    if (typeof done === 'function') done();
-    return true;
-  });
-  vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
-    err.push(String(text));
-    return true;
-  });
-  return { out, err };
-}
 
 afterEach(() => vi.restoreAllMocks());
 

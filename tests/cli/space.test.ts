@@ -1,24 +1,9 @@
 /** `space` as it is called, by its function: what is printed and the exit status. */
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { runSpace } from '../../cli/space-command.ts';
+import { listened } from './listened.ts';
 
 const asked = { times: '1', terms: 'us' } as const;
-
-function listened() {
-  const out: string[] = [];
-  const err: string[] = [];
-  vi.spyOn(process.stdout, 'write').mockImplementation((...given: unknown[]) => {
-    out.push(String(given[0]));
-    const done = given.at(-1);
-    if (typeof done === 'function') done();
-    return true;
-  });
-  vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
-    err.push(String(text));
-    return true;
-  });
-  return { said: () => out.join(''), complained: () => err.join('') };
-}
 
 afterEach(() => vi.restoreAllMocks());
 

@@ -30,7 +30,6 @@ export const knownShort = {
     'bare/04-uk-baby-jacket-sizes.txt',
     'bare/05-cardigan-five-sizes.txt',
     'bare/07-granny-triangle-shawl.txt',
-    'bare/08-half-moon-wrap.txt',
     'bare/09-asymmetric-shawl.txt',
     'bare/11-flat-booties.txt',
     'bare/16-pillow-numbered-steps.txt',

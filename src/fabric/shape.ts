@@ -4,6 +4,7 @@ import type {
   Instruction,
   JoinStep,
   Place,
+  SpecialStitch,
   StandingOrder,
   Step,
   WorkStep,
@@ -54,6 +55,14 @@ const isIdle = (step: Step): boolean =>
 
 const isWorky = (step: Step): boolean =>
   ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'rows-again'].includes(step.kind);
+
+/** The stem of the first stitch that a special stitch is made of, as written. */
+export function firstStemOf(special: SpecialStitch | undefined): string | null {
+  for (const step of special ? allSteps(special.steps) : []) {
+    if (step.kind === 'work') return step.stitch.stem;
+  }
+  return null;
+}
 
 const shapes = new WeakMap<Instruction, RowShape>();
 

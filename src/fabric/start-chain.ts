@@ -10,7 +10,7 @@ import {
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from './hands.ts';
 import { kindOf } from './kinds.ts';
 import { ask } from './readings.ts';
-import { orderFor, type RowShape } from './shape.ts';
+import { firstStemOf, orderFor, type RowShape } from './shape.ts';
 import { takeStitch } from './take.ts';
 
 /** Why a chain is read as it is, for the list of conventions. */
@@ -85,7 +85,7 @@ function settle(
     return { counts: joined, stem: rowStem, gap: rest, because: 'join' };
   }
   if (n === 1) return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
-  const custom = customFor(hands, n, rowStem, row.shape);
+  const custom = customFor(n, rowStem, row.shape);
   const reading = ask(hands.readings, {
     doubt: `start-chain ${n}`,
     custom,
@@ -104,13 +104,14 @@ function gapSaid(counts: CountsAs, n: number, stem: StemId): number {
 }
 
 function stemOfRow(hands: Hands, shape: RowShape, n: number): StemId {
-  const word = shape.firstWork?.stitch.stem;
+  const stitch = shape.firstWork?.stitch;
+  const word = stitch?.stem ?? firstStemOf(hands.bench.specials.get(stitch?.special ?? ''));
   const stem = word ? stemOf(word, hands.bench.terms) : null;
   if (stem && stem !== 'slip') return stem;
   return shape.firstWork ? hands.stem : stemOfHeight(n);
 }
 
-function customFor(_hands: Hands, n: number, stem: StemId, shape: RowShape): string {
+function customFor(n: number, stem: StemId, shape: RowShape): string {
   const pick = shape.firstWork?.place?.pick;
   // "Ch 2, dc in same st": the chain leaves the first place to the stitch.
   if (pick === 'same' && shape.firstWork?.n === null && n < 3) return 'does not count';

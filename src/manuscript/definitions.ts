@@ -1,4 +1,5 @@
 /** Lines that define a stitch: "Shell (sh): 5 dc in same st", "puff = (yo, …) 3 times". */
+import type { Span } from '../source/index.ts';
 import { isDigitCode, isLetterCode } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
 import type { Section } from './sections.ts';
@@ -107,4 +108,44 @@ const SPECIALS_LEAD = /^special\s+stitch(?:es)?(?:\s+used)?\s*[:–—-]\s*(?=\S
 export function afterSpecialsLead(text: string, from: number, to: number): number {
   const found = SPECIALS_LEAD.exec(text.slice(from, Math.min(to, from + 40)));
   return found ? from + found[0].length : from;
+}
+
+/** "… in same st. Ch 3 counts as dc." behind a definition speaks of rows: where it begins, or -1. */
+export function chainRemark(text: string, from: number, to: number): number {
+  const line = text.slice(from, to);
+  const found = line.includes('count') ? CHAIN_REMARK.exec(line) : null;
+  return found ? from + found.index + found[0].length : -1;
+}
+
+const CHAIN_REMARK =
+  /[.;]\s+(?=(?:(?:the|a|any|beg(?:inning)?|starting|turning)\s+)*ch(?:ain)?[ -]?\d\s+(?:\p{L}+\s+){0,3}?counts?\b)/iu;
+
+/**
+ * The stitches among a list in one line, "ch = chain, sc = single crochet, V = (dc, ch 1, dc) in one
+ * st": each from its name to the next one. Words that every pattern has are left out.
+ */
+export function listedDefinitions(text: string, from: number, to: number): readonly Span[] {
+  const line = text.slice(from, to);
+  if (!line.includes('=')) return [];
+  const items = [...line.matchAll(LISTED)].filter(({ index }) => isOutside(line, index));
+  return items.flatMap(({ index, groups }, i) => {
+    const lead = groups?.lead ?? '';
+    const name = (groups?.name ?? '').trim();
+    const end = items[i + 1]?.index ?? line.length;
+    const isOwn = !PLAIN_NAME.test(name) && /^\s*[\d([]/.test(behindSign(line.slice(index, end)));
+    return isOwn ? [{ from: from + index + lead.length, to: from + end }] : [];
+  });
+}
+
+const LISTED = /(?<lead>(?:^|[,;:.])\s*)(?<name>\p{L}[\p{L}\d -]{0,24}(?:\([^)=]{1,16}\)\s*)?)=/gu;
+
+const behindSign = (item: string): string => item.slice(item.indexOf('=') + 1);
+
+function isOutside(line: string, at: number): boolean {
+  let depth = 0;
+  for (let i = 0; i < at; i++) {
+    if (line[i] === '(' || line[i] === '[') depth++;
+    else if (line[i] === ')' || line[i] === ']') depth--;
+  }
+  return depth <= 0;
 }

@@ -1,6 +1,14 @@
 /** Lines told by their shape: counts, definitions, "make 2", names of parts and sections. */
+import type { Span } from '../source/index.ts';
 import { copiesLine } from './copies.ts';
-import { afterFor, afterSpecialsLead, nextDefinition, opensDefinition } from './definitions.ts';
+import {
+  afterFor,
+  afterSpecialsLead,
+  chainRemark,
+  listedDefinitions,
+  nextDefinition,
+  opensDefinition,
+} from './definitions.ts';
 import { lineAt } from './fences.ts';
 import { afterBullet, endsWithCount, isCountLine } from './line-shapes.ts';
 import {
@@ -38,7 +46,7 @@ export function takeNamed(scan: Scan, at: Stretch, starts: Starts): boolean {
   const { from, to } = at;
   const lead = sectionLead(scan.text, from, to);
   if (lead !== null) {
-    openBlock(scan, { kind: 'prose', from, to, section: lead });
+    openLead(scan, at, lead);
     return true;
   }
   return to - from <= LONGEST_NAME && (takeCopies(scan, at) || takeTitle(scan, at, starts));
@@ -50,7 +58,7 @@ function takeDefinition(scan: Scan, { from, to }: Stretch): boolean {
   const { text, section } = scan;
   const named = section === 'comments' ? -1 : afterFor(text, from, to);
   if (named > 0) {
-    openBlock(scan, { kind: 'definition', from: named, to, section });
+    openDefinition(scan, { from: named, to });
     return true;
   }
   let at = afterSpecialsLead(text, from, to);
@@ -59,8 +67,29 @@ function takeDefinition(scan: Scan, { from, to }: Stretch): boolean {
     openBlock(scan, { kind: 'definition', from: at, to: next, section });
     at = next;
   }
-  openBlock(scan, { kind: 'definition', from: at, to, section });
+  openDefinition(scan, { from: at, to });
   return true;
+}
+
+/** What is said of the start chain behind a definition is a note on the rows. */
+function openDefinition(scan: Scan, { from, to }: Span): void {
+  const { text, section } = scan;
+  const remark = chainRemark(text, from, to);
+  const end = remark < 0 ? to : remark;
+  openBlock(scan, { kind: 'definition', from, to: end, section });
+  if (remark > 0) openBlock(scan, { kind: 'prose', from: remark, to, section: 'specials' });
+}
+
+/** A section of one paragraph; a list of abbreviations may hold stitches of the designer's own. */
+function openLead(scan: Scan, { from, to }: Span, section: Section): void {
+  let at = from;
+  const own = section === 'abbreviations' ? listedDefinitions(scan.text, from, to) : [];
+  for (const span of own) {
+    if (span.from > at) openBlock(scan, { kind: 'prose', from: at, to: span.from, section });
+    openBlock(scan, { kind: 'definition', ...span, section });
+    at = span.to;
+  }
+  if (at < to) openBlock(scan, { kind: 'prose', from: at, to, section });
 }
 
 function takeCopies(scan: Scan, { from, to }: Stretch): boolean {

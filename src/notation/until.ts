@@ -125,6 +125,8 @@ const isSide = (r: Reader): boolean => isWord(r, W.side) || isWord(r, W.base) ||
 /** "around next dc", "around the post", "around each": a place, not the way round. */
 export function namesPlace(r: Reader): boolean {
   const k = isWord(r, W.the, 1) ? 2 : 1;
+  // "FPdc around pop": a stitch of the designer's own.
+  if (kindAt(r, k) === T.word && r.specials?.has(r.hash[r.at + k] ?? 0)) return true;
   const sense = wordAt(r, k);
   if (kindAt(r, k) === T.ordinal) return true;
   if (kindAt(r, k) === T.number)
@@ -144,7 +146,7 @@ export function namesPlace(r: Reader): boolean {
     sense === W.chsp ||
     sense === W.beginning ||
     sense === W.both ||
-    isStem(sense) ||
+    isStitch(sense) ||
     (k === 2 && sense === W.join) ||
     (sense === W.join &&
       wordAt(r, k + 1) > 0 &&
@@ -155,10 +157,13 @@ export function namesPlace(r: Reader): boolean {
   );
 }
 
-const isStem = (sense: SenseId): boolean => {
-  const stem = sense > 0 ? formOf(sense)?.stem : null;
-  return stem !== null && stem !== undefined && stem !== 'ss';
+/** "around dc", "around pop": by stem or by shape; a slip stitch has no post. */
+const isStitch = (sense: SenseId): boolean => {
+  const form = sense > 0 ? formOf(sense) : null;
+  return !!form && form.stem !== 'ss' && (!!form.stem || POSTS.has(form.shape));
 };
+
+const POSTS: ReadonlySet<string> = new Set(['cluster', 'bobble', 'puff', 'popcorn']);
 
 function end(r: Reader, start: number): Until {
   const from = fromOf(r, start);

@@ -1,6 +1,7 @@
 /**
  * "2 sc, 1 sc (18)" on a round of 12: toys are often told so, one pass of a list that goes round though
- * nothing says so; and "sc in back loops only (11)" is a whole row. Only a stated count can show it.
+ * nothing says so; and "sc in back loops only" is a whole row. A stated count shows it; one stitch told
+ * alone is also seen by what it would leave.
  */
 import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
@@ -13,14 +14,16 @@ export function listAround(
   steps: readonly Step[],
   here: Here,
 ): readonly Step[] | null {
-  if (!here.top || hands.statedStitches < 0 || hands.edge.kind !== 'row') return null;
+  if (!here.top || hands.edge.kind !== 'row') return null;
   if (!isItem(steps[here.i]) || steps.slice(0, here.i).some(isItem)) return null;
   const behind = steps.findLastIndex(isItem) + 1;
   const list = steps.slice(here.i, behind);
   if (!list.every((step): step is WorkStep => isItem(step) || step.kind === 'remark')) return null;
   if (steps.some(({ kind }) => OTHER.has(kind))) return null;
   const [first] = list;
-  if (!first || !(hands.edge.ring || (list.length === 1 && isAlone(first)))) return null;
+  if (!first) return null;
+  const alone = list.length === 1 && isAlone(first);
+  if (!alone && (hands.statedStitches < 0 || !hands.edge.ring)) return null;
   const reading = ask(hands.readings, {
     doubt: 'list',
     custom: 'once',

@@ -6,7 +6,7 @@ import { hasNext, limitOf, ofEach } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
 import { gapsOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
-import { allSteps } from '../shape.ts';
+import { firstStemOf } from '../shape.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { doWork } from './work.ts';
@@ -44,8 +44,7 @@ function fromHook(
   place: Place,
   step: WorkStep,
 ): Target | null {
-  const first = [...allSteps(special.steps)].find((inner) => inner.kind === 'work');
-  const stem = first?.kind === 'work' ? first.stitch.stem : null;
+  const stem = firstStemOf(special);
   skippedChains(hands, { ...step, stitch: { ...step.stitch, stem } }, place);
   return countFromHook(hands, place, step);
 }

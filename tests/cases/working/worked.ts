@@ -16,3 +16,10 @@ export function complaints(text: string): string[] {
     .findings.filter(({ severity }) => severity !== 'note')
     .map(({ code, from }) => `${text.slice(0, from).split('\n').length} ${code}`);
 }
+
+/** What was taken for granted, and why: "start-chain 3: counts (custom)". */
+export function conventions(text: string): string[] {
+  return compile(text, { fixes: false }).conventions.map(
+    ({ what, reading, because }) => `${what}: ${reading} (${because})`,
+  );
+}

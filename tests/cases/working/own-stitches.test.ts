@@ -1,0 +1,64 @@
+/** Stitches of the designer's own: where their definitions end, and what may stand around them. */
+import { describe, expect, it } from 'vitest';
+import { complaints, conventions, worked } from './worked.ts';
+
+const FAN = 'Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (19 sc)\n';
+
+describe('what is said of the start chain behind a definition is no part of the stitch', () => {
+  const ROW =
+    'Row 2: Ch 1, sc in first st, *skip 2 sts, shell in next st, skip 2 sts, sc in next st; rep from * across, turn. (3 shells)';
+  it.each([
+    'Shell: 5 dc in same st. Ch 3 counts as dc.',
+    'Shell: 5 dc in same st. Ch 3 does not count as a st.',
+    'Shell: 5 dc in same st; the beginning ch 3 always counts as a dc throughout.',
+  ])('%s', (definition) => {
+    const text = `Special stitches\n${definition}\n\n${FAN}${ROW}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 19 proven']);
+  });
+
+  it('and the rows go by it', () => {
+    const text = `Special stitches\nShell: 5 dc in same st. Ch 3 counts as dc.\n\n${FAN}Row 2: Ch 3, dc in next st and in each st across, turn. (19 dc)\n`;
+    expect(conventions(text)).toContain('start-chain 3: counts (note)');
+  });
+});
+
+describe('stitches among a list of abbreviations in one line', () => {
+  const LIST =
+    'Abbreviations: ch = chain, sc = single crochet, V = (dc, ch 1, dc) in same st, dc = double crochet';
+  it('are worked where they are used; the start chain goes by what they are made of', () => {
+    const text = `${LIST}\n\nCh 21.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\nRow 2: Ch 3, skip first st, *V in next st, skip 2 sts; rep from * to last st, dc in last st, turn. (6 V, 2 dc)\n`;
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 14 proven']);
+    expect(conventions(text)).toContain('start-chain 3: counts (custom)');
+  });
+
+  it('plain words explained are no stitches of their own', () => {
+    const text = `Abbreviations: ch = chain, sc = single crochet, rep = repeat\n\n${FAN}`;
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 19 proven']);
+  });
+});
+
+describe('"around" before a stitch by its shape names a place', () => {
+  it('"FPdc around pop"', () => {
+    const text = `Ch 11.
+Row 1: Dc in 4th ch from hook and in each ch across, turn. (9 dc)
+Row 2: Ch 3, dc in next 6 sts, pop in next dc, dc in last st, turn. (9 sts)
+Row 3: Ch 3, FPdc around pop, dc in each dc across, turn. (9 sts)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 9 proven']);
+  });
+});
+
+describe('one stitch told alone, with no place and no count, is a whole row', () => {
+  const ROW = 'Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)\n';
+  it.each(['Row 2: Ch 1, sc in BLO. Turn.', 'Row 2: Ch 3, dc, turn.'])('%s', (row) => {
+    const text = `${ROW}${row}\nRow 3: Ch 1, sc in each st across. (10 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 10 unstated', 'Row 3 10 proven']);
+  });
+
+  it('but not two different ones: what they leave is told', () => {
+    expect(complaints(`${ROW}Row 2: Ch 1, sc, hdc, turn.\n`).join()).toMatch(/leave|left/);
+  });
+});

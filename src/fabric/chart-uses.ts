@@ -7,6 +7,7 @@ import { unitsOf, widthOfCell } from '../filet/index.ts';
 import type { Cell, Chart } from '../manuscript/index.ts';
 import type { Cloth, Fabric, RowRecord } from './fabric.ts';
 import { type MeshRow, meshRow } from './mesh-rows.ts';
+import { NO_YARN } from './nodes.ts';
 
 /** Boxes of the same row outside the chart: how many in each size, and of what kind. */
 export interface Beside {
@@ -25,7 +26,7 @@ export interface ChartUse {
   readonly times: number;
   /** Chains of an open box as worked; `null` where the row has none of the chart's. */
   readonly gap: number | null;
-  /** Index into the fabric's yarns; 255 where none is named. */
+  /** Index into the fabric's yarns; `NO_YARN` where none is named. */
   readonly yarn: number;
   /** Before the first pass and after the last; `null` where the row is not mesh all along. */
   readonly before: Beside | null;
@@ -86,7 +87,7 @@ function useIn(look: Look): ChartUse | null {
     record,
     times: passes.length,
     gap,
-    yarn: cloth.nodes.yarn[first.first] ?? 255,
+    yarn: cloth.nodes.yarn[first.first] ?? NO_YARN,
     ...placed(look, boxes, { passes, gap, line }),
   };
 }

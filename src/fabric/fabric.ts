@@ -74,6 +74,8 @@ export interface RowRecord extends Span {
   readonly ring: boolean;
   /** Its own edge closes on itself: a round that is joined, or part of a spiral. */
   readonly closes: boolean;
+  /** A slip stitch closes it: the fabric keeps no node for one. */
+  readonly joined: boolean;
   /** It brings several pieces together: what lies beneath is more than the row before. */
   readonly joins: boolean;
 }

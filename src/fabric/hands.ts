@@ -9,7 +9,7 @@ import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
 import type { Heights } from './heights.ts';
 import { type KindTable, kindOf } from './kinds.ts';
-import { addAnchor, addNode, INTO_SPACE, type Nodes, newNodes } from './nodes.ts';
+import { addAnchor, addNode, INTO_SPACE, NO_YARN, type Nodes, newNodes } from './nodes.ts';
 import type { Parked } from './parked.ts';
 import type { Pieces } from './pieces.ts';
 import { type Choices, newReadings, type Readings } from './readings.ts';
@@ -208,7 +208,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     partSkip: null,
     leave: false,
     leaveSaid: null,
-    yarn: 255,
+    yarn: NO_YARN,
     stem: 'w0',
     loop: null,
     base: 0,
@@ -390,4 +390,13 @@ export function countedSince(hands: Hands, from: number): number {
     if (hands.bench.kinds.kinds[hands.nodes.kind[id] ?? 0]?.counted) n++;
   }
   return n;
+}
+
+/** The yarn is on the hook from here on; `null` changes nothing. "with navy" is the yarn "Navy". */
+export function takeYarnNamed(hands: Hands, name: string | null): void {
+  if (name === null) return;
+  const { yarns } = hands.bench;
+  const lower = name.toLowerCase();
+  const known = yarns.findIndex((yarn) => yarn.toLowerCase() === lower);
+  hands.yarn = known >= 0 ? known : Math.min(254, yarns.push(name) - 1);
 }

@@ -11,5 +11,5 @@ export type { Cloth, Convention, Fabric, RowRecord, Tally, Verdict } from './fab
 export { type Fact, type FactKind, MISFITS, type OpenLength, type ToLength } from './facts.ts';
 export type { Kind, KindTable } from './kinds.ts';
 export { type MeshRow, type MeshRows, meshRow, meshRows } from './mesh-rows.ts';
-export { firstAnchor, INTO_SPACE, NOWHERE, type Nodes } from './nodes.ts';
+export { firstAnchor, INTO_SPACE, NO_YARN, NOWHERE, type Nodes } from './nodes.ts';
 export { MOST_STITCHES, work } from './work.ts';

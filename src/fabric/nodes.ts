@@ -6,11 +6,14 @@
 /** The place that does not exist: worked into nothing. */
 export const NOWHERE = -1;
 
+/** Where no yarn is named. */
+export const NO_YARN = 255;
+
 export interface Nodes {
   n: number;
   /** Index into the kind table. */
   kind: Uint16Array;
-  /** Index into the yarns; 255 where none is named. */
+  /** Index into the yarns; `NO_YARN` where none is named. */
   yarn: Uint8Array;
   /** Index into the origins: the words that made it. */
   origin: Int32Array;

@@ -12,7 +12,7 @@ import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
-import { type Hands, TOO_MANY } from './hands.ts';
+import { type Hands, TOO_MANY, takeYarnNamed } from './hands.ts';
 import {
   type LengthPlan,
   lengthAsked,
@@ -29,6 +29,7 @@ import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';
 import type { Task } from './task.ts';
+import { changeBehind, withItsYarn } from './task-yarn.ts';
 
 /** Where the work on a piece stands between rows and between parts that go on. */
 export interface Progress {
@@ -111,6 +112,7 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     isCut: false,
   };
   hands.bench.limit.moves = MOST_MOVES;
+  takeYarnNamed(hands, setting.part.yarn);
   try {
     for (const index of setting.part.instructions.keys()) workInstruction(run, index);
   } catch (problem) {
@@ -166,6 +168,7 @@ function workInstruction(run: Run, index: number): void {
     workTask(run, shaped && !last ? uncounted(task) : task, facts);
     facts = [];
   }
+  changeBehind(hands, placed.instruction);
   if (facts.length === 0) return;
   const lost = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
   run.rows.push(recordOf(run, { placed, index, facts, verdict: lost ? 'unread' : 'unchecked' }));
@@ -243,8 +246,9 @@ function lengthFor(run: Run, placed: PlacedInstruction, setting: Setting): Lengt
   });
 }
 
-function workTask(run: Run, task: Task, facts: readonly Fact[]): void {
+function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const { hands, progress, choices } = run;
+  const task = withItsYarn(hands, asked);
   const attempted = attemptRow(hands, task, progress.before, {
     charts: run.setting.charts,
     orders: task.orders,

@@ -7,6 +7,7 @@ import type { Fact } from './facts.ts';
 import type { Hands } from './hands.ts';
 import type { PartSetting } from './part.ts';
 import { statedOf } from './row.ts';
+import { shapeOf } from './shape.ts';
 import type { Task } from './task.ts';
 
 interface Scene {
@@ -77,6 +78,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       nodes: { from: hands.nodes.n, to: hands.nodes.n },
       ring: false,
       closes: false,
+      joined: false,
       joins: false,
     };
   }
@@ -105,6 +107,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     nodes: { from: result.from, to: result.to },
     ring: result.edge.ring,
     closes: what.closes,
+    joined: result.edge.ring && shapeOf(task.instruction).join !== null,
     joins: result.joins,
   };
 }

@@ -1,7 +1,7 @@
 /** Works a list of steps in order; each construct has its file in `steps/`. */
 import type { Step } from '../notation/index.ts';
 import type { Here, RowContext } from './context.ts';
-import { fact, type Hands, numberFor, spanAt, TOO_MANY } from './hands.ts';
+import { fact, type Hands, numberFor, spanAt, TOO_MANY, takeYarnNamed } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
@@ -131,8 +131,6 @@ const evenStep = (step: Step & { kind: 'even' }): Step & { kind: 'work' } => ({
 
 function takeYarn(hands: Hands, step: Step & { kind: 'yarn' }): void {
   if (step.act === 'drop' || step.act === 'break') return;
-  const { yarns } = hands.bench;
-  const known = yarns.indexOf(step.yarn);
-  hands.yarn = known >= 0 ? known : Math.min(254, yarns.push(step.yarn) - 1);
+  takeYarnNamed(hands, step.yarn);
   hands.fastened = false;
 }

@@ -253,6 +253,7 @@ function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecor
     nodes: { from: hands.nodes.n, to: hands.nodes.n },
     ring: false,
     closes: false,
+    joined: false,
     joins: false,
     from,
     to,

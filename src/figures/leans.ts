@@ -7,7 +7,6 @@ import { type Gauges, readGauges } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { chartOver } from './chart-row.ts';
 import type { Figure } from './figure.ts';
-import { isJoined } from './joins.ts';
 import { type Lean, leanOf, readLean } from './lean.ts';
 import { LEAST_LEAN, type LeanPlace, type Remedy, remediesFor } from './lean-remedies.ts';
 import { phasesOf, type SizedRow } from './phases.ts';
@@ -131,7 +130,7 @@ function leanAt(piece: Piece, { rows, what, from, before, scene }: MarkAt): Piec
     at: rows[before]?.row.label ?? last.row.label,
     count: last.size.places,
     rounds: lean.knownRounds,
-    isSpiral: !beneath.some(({ row }) => isJoined(row, manuscript)),
+    isSpiral: !beneath.some(({ row }) => row.joined),
     boxStitches: last.size.isMesh ? gap + 1 : 1,
   };
   return {

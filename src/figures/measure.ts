@@ -15,6 +15,7 @@ import {
 import type { Manuscript } from '../manuscript/index.ts';
 import { fabricAt } from './at-gauge.ts';
 import { type Observation, type YarnPerStitch, yarnPerStitch } from './calibrate.ts';
+import { coloursSaid } from './colours.ts';
 import type { Figure } from './figure.ts';
 import { type Hours, hoursFor } from './hours.ts';
 import { leansOf, type PieceLean } from './leans.ts';
@@ -76,7 +77,7 @@ export function measure(
   const fabric = options.gauge ? fabricAt(manuscript, worked, gauges) : worked;
   const weighings = readWeighings(manuscript);
   const names = manuscript.head.sizes.length > 0 ? manuscript.head.sizes : [''];
-  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric, manuscript));
+  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric));
   const scene: Scene = {
     manuscript,
     gauges,
@@ -123,8 +124,8 @@ function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {
   const { manuscript, gauges, perStitch, substitutes } = scene;
   const seams = seamMetres(manuscript.text, pieces);
   const gauge = fabricGauge(gauges, 'w0');
-  const yarns = tallies.map((tally, at) => {
-    const named = yarnNamed(gauges.yarns, tally.name, at);
+  const yarns = tallies.map((tally) => {
+    const named = yarnNamed(gauges.yarns, tally.name);
     const { yarn, cautions } = bought(named, tally.name, substitutes);
     // The yarn worked with most sews the pieces together, as makers do.
     const sews = tallies.every(({ stitches }) => stitches <= tally.stitches);
@@ -141,8 +142,10 @@ function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {
   };
 }
 
-const yarnNamed = (yarns: readonly Yarn[], name: string, at: number): Yarn | null =>
-  yarns.find((yarn) => yarn.name === name) ?? yarns[at] ?? yarns[0] ?? null;
+/** A lone yarn is meant by every name; of several, one that no name fits is not known. */
+const yarnNamed = (yarns: readonly Yarn[], name: string): Yarn | null =>
+  yarns.find((yarn) => yarn.name.toLowerCase() === name.toLowerCase()) ??
+  (yarns.length === 1 || name === '' ? (yarns[0] ?? null) : null);
 
 interface Calibration {
   readonly weighings: Weighings;
@@ -164,7 +167,7 @@ function perStitchOf(calibration: Calibration): YarnPerStitch {
 
 function observationsOf({ weighings, tallies, own, names }: Calibration): Observation[] {
   const run = (name: string | null): number | null => {
-    const yarn = yarnNamed(own.yarns, name ?? '', 0);
+    const yarn = yarnNamed(own.yarns, name ?? '');
     return (yarn && runningLength(yarn)?.metresPer100g) ?? null;
   };
   const swatches = weighings.swatches.flatMap(({ amounts, grams, metres }): Observation[] => {
@@ -238,6 +241,7 @@ function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[
       `${unsure} of ${rows.length} rows are unread or unchecked: all figures lean on what could be worked.`,
     );
   }
+  said.push(...coloursSaid(fabric));
   said.push(...lengthsSaid(rows.flatMap(({ facts }) => facts)));
   said.push('Blocking, stretch in use and the filling are not in the figures.');
   return said;

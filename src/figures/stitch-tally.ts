@@ -1,7 +1,5 @@
 /** Stitches counted by yarn and kind, and the stretches that each yarn is worked in. */
-import type { Cloth, Fabric } from '../fabric/index.ts';
-import type { Manuscript } from '../manuscript/index.ts';
-import { isJoined } from './joins.ts';
+import { type Cloth, type Fabric, NO_YARN } from '../fabric/index.ts';
 import { pieceStarts } from './pieces.ts';
 import { type YarnKey, type YarnShare, yarnShareOf } from './yarn-path.ts';
 
@@ -21,18 +19,12 @@ export interface YarnTally {
   readonly joins: number;
 }
 
-const NONE = 255;
-
 /** One tally a yarn, in the order of the pattern's yarns; yarns not worked with are left out. */
-export function yarnTallies(
-  cloth: Cloth,
-  fabric: Fabric,
-  manuscript: Manuscript,
-): readonly YarnTally[] {
+export function yarnTallies(cloth: Cloth, fabric: Fabric): readonly YarnTally[] {
   const shares = fabric.kinds.kinds.map(yarnShareOf);
   const yarns = Math.max(1, fabric.yarns.length);
   const counted = countedNodes(cloth, { kinds: shares.length, yarns });
-  const joins = joinsByYarn(cloth, manuscript, yarns);
+  const joins = joinsByYarn(cloth, yarns);
   const courses = cloth.rows.length + counted.pieces;
   return Array.from({ length: yarns }, (_, at) =>
     tallyOf(fabric.yarns[at] ?? '', {
@@ -70,7 +62,7 @@ function countedNodes(
   let row = 0;
   for (let id = 0; id < n; id++) {
     const named = yarn[id]!;
-    const at = named === NONE || named >= yarns ? Math.max(last, 0) : named;
+    const at = named === NO_YARN || named >= yarns ? Math.max(last, 0) : named;
     counts[at * kinds + kind[id]!]!++;
     while (row < rows.length && id >= rows[row]!.nodes.to) row++;
     if (row >= rows.length || id < rows[row]!.nodes.from) foundation[at]!++;
@@ -84,12 +76,12 @@ function countedNodes(
 }
 
 /** A round's join is made with the yarn that its last stitch was. */
-function joinsByYarn({ rows, nodes }: Cloth, manuscript: Manuscript, yarns: number): Uint32Array {
+function joinsByYarn({ rows, nodes }: Cloth, yarns: number): Uint32Array {
   const joins = new Uint32Array(yarns);
   for (const row of rows) {
-    if (row.nodes.to === row.nodes.from || !isJoined(row, manuscript)) continue;
-    const named = nodes.yarn[row.nodes.to - 1] ?? NONE;
-    joins[named === NONE || named >= yarns ? 0 : named]!++;
+    if (row.nodes.to === row.nodes.from || !row.joined) continue;
+    const named = nodes.yarn[row.nodes.to - 1] ?? NO_YARN;
+    joins[named === NO_YARN || named >= yarns ? 0 : named]!++;
   }
   return joins;
 }

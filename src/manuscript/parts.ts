@@ -1,5 +1,5 @@
 /** Headings, instructions and prose to parts: what is worked as one piece, and how often. */
-import type { Instruction, StandingOrder } from '../notation/index.ts';
+import { type Instruction, type StandingOrder, yarnSaid } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block, HeadingBlock, ProseBlock } from './block.ts';
 import { copiesIn } from './copies.ts';
@@ -39,13 +39,15 @@ export interface BlockReader {
   readonly read: (span: Span) => Instruction;
   /** Told of each block when it was read. */
   readonly leave: (block: Block) => void;
+  /** Letters and names of the yarns. */
+  readonly yarns: ReadonlySet<string>;
 }
 
 /** Parts without instructions are left out. */
 export function partsOf(
   text: string,
   blocks: readonly Block[],
-  { read, leave }: BlockReader,
+  { read, leave, yarns }: BlockReader,
 ): Parts {
   const all: Gathering = {
     text,
@@ -66,7 +68,7 @@ export function partsOf(
   }
   const parts: Part[] = [];
   for (const part of all.drafts) {
-    if (part.instructions.length > 0) parts.push(finished(part, parts.at(-1) ?? null));
+    if (part.instructions.length > 0) parts.push(finished(part, parts.at(-1) ?? null, yarns));
   }
   return { parts, orders: all.orders };
 }
@@ -134,11 +136,12 @@ function isForAll(all: Gathering, block: ProseBlock): boolean {
   return !all.sawWork && heading.level <= 1 && all.drafts.length <= 2;
 }
 
-function finished(part: Draft, before: Part | null): Part {
+function finished(part: Draft, before: Part | null, yarns: ReadonlySet<string>): Part {
   return {
     name: part.name,
     heading: part.heading,
     copies: part.copies,
+    yarn: yarnSaid(part.name, yarns),
     continues: before !== null && continuesWork(part, before),
     instructions: part.instructions,
     orders: part.orders,

@@ -59,6 +59,7 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const { parts, orders } = partsOf(plain, blocks, {
     read,
     leave: (block) => addCues(cues, plain, block),
+    yarns: words.yarns,
   });
   const stated = withStated(head.value, cues.stated);
   const terms = termsOf(plain, cues, stated.terms, options.terms ?? 'auto');

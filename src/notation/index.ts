@@ -68,3 +68,4 @@ export {
   writeSpecial,
   writeWords,
 } from './write/index.ts';
+export { yarnSaid } from './yarn-said.ts';

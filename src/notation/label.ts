@@ -23,6 +23,7 @@ import {
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Numbers, RowLabel, Side } from './tree.ts';
+import { yarnSaid } from './yarn-said.ts';
 
 export type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
 
@@ -39,6 +40,7 @@ export function readLabel(r: Reader): RowLabel | null {
     next: null,
     side: null,
     sizes: '',
+    yarn: null,
     text: '',
     from: fromOf(r, r.at),
     to: 0,
@@ -59,6 +61,7 @@ export function readLabel(r: Reader): RowLabel | null {
   afterNumbers(r, draft);
   draft.to = toOf(r);
   draft.text = labelText(r, first);
+  if (!/\d$/.test(draft.text)) draft.yarn = yarnSaid(draft.text, r.known.yarns);
   closeLabel(r, draft);
   return draft;
 }
@@ -310,7 +313,7 @@ function afterNumbers(r: Reader, draft: LabelDraft): void {
     if (isWord(r, W.include) || (isWord(r, W.only) && draft.sizes !== '')) r.at++;
     everyBehind(r, draft);
     sideBehind(r, draft);
-    wordsBehind(r);
+    wordsBehind(r, draft);
     if (r.at === before) return;
   }
 }
@@ -382,11 +385,14 @@ function sideHere(r: Reader): Side | null {
 }
 
 /** A remark that shares the label: "Row 6 (dec row):", "Rnd 14 - Drawstring:". */
-function wordsBehind(r: Reader): void {
+function wordsBehind(r: Reader, draft: LabelDraft): void {
   let k = 0;
   if (kindAt(r) === T.open) {
     const close = r.partner[r.at] ?? -1;
     if (close < 0 || close - r.at > 8 || r.kind[close + 1] !== T.colon) return;
+    // "(WS, colour B)"
+    r.at++;
+    draft.side ??= sideHere(r);
     r.at = close + 1;
     return;
   }

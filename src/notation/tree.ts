@@ -458,6 +458,8 @@ export interface RowLabel extends Span {
   readonly side: Side | null;
   /** "Size M only", "Sizes L and XL": as written, else ''. */
   readonly sizes: string;
+  /** "Row 3 (B)": the yarn that it is worked with; `null` where the label names none. */
+  readonly yarn: string | null;
   /** The words of the label as written, trimmed of the colon. */
   readonly text: string;
 }

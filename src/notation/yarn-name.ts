@@ -22,6 +22,9 @@ const COLOURS = new Set(
   ).split(' '),
 );
 
+/** A colour that makers name outright, in small letters. */
+export const isColour = (word: string): boolean => COLOURS.has(word);
+
 const WHICH = wordsOf('next new contrast contrasting main first second third different another');
 
 /** The yarn named here as written, or `null`, which leaves the reader where it was. */

@@ -137,6 +137,7 @@ export const label = (said: Partial<RowLabel>): RowLabel => ({
   next: null,
   side: null,
   sizes: '',
+  yarn: null,
   text: '',
   ...said,
 });

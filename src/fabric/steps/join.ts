@@ -2,7 +2,15 @@
 import type { JoinStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE } from '../edge.ts';
-import { atStart, type Hands, make, numberFor, originFor, spanAt } from '../hands.ts';
+import {
+  atStart,
+  type Hands,
+  make,
+  numberFor,
+  originFor,
+  spanAt,
+  takeYarnNamed,
+} from '../hands.ts';
 import { nounOf } from '../noun.ts';
 import { arrived, atJoin } from '../pieces.ts';
 import { takePlace } from '../place.ts';
@@ -61,11 +69,7 @@ function closeChain(hands: Hands, row: RowContext): void {
 
 /** Yarn is joined somewhere on the edge: the round or row begins there. */
 function attach(hands: Hands, step: JoinStep): void {
-  if (step.yarn) {
-    const { yarns } = hands.bench;
-    const known = yarns.indexOf(step.yarn);
-    hands.yarn = known >= 0 ? known : Math.min(254, yarns.push(step.yarn) - 1);
-  }
+  if (step.yarn) takeYarnNamed(hands, step.yarn);
   hands.fastened = false;
   const { place } = step;
   if (!place || place.pick === 'same' || hands.edge.kind === 'into') {

@@ -44,11 +44,14 @@ function word(label: RowLabel, many: boolean): string {
   return `${label.word === 'round' ? 'Rnd' : 'Row'}${many ? 's' : ''}`;
 }
 
+/** "(WS, colour B)": the side is printed by itself. */
+const SIDE_FIRST = /([([])\s*(?:RS|WS|right side|wrong side)\s*,\s*/gi;
 const SIDE = /\s*[([]\s*(?:RS|WS|right side|wrong side)\s*[)\]]/gi;
 
 /** "Rnd 14 – Drawstring", "Row 6 (dec row)": what the label says beside number and side. */
 function remarkOf(label: RowLabel): string {
-  const said = /(?:\s[–—-]\s*|[([])([a-z][^()[\]]*?)[)\]]?\s*$/i.exec(label.text.replace(SIDE, ''));
+  const words = label.text.replace(SIDE, '').replace(SIDE_FIRST, '$1');
+  const said = /(?:\s[–—-]\s*|[([])([a-z][^()[\]]*?)[)\]]?\s*$/i.exec(words);
   return said === null ? '' : ` (${said[1]})`;
 }
 

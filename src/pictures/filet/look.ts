@@ -1,5 +1,5 @@
 /** What is known of how a chart will look: its yarn, its cover, and what is not known. */
-import { type Fabric, firstUseOf } from '../../fabric/index.ts';
+import { type Fabric, firstUseOf, NO_YARN } from '../../fabric/index.ts';
 import { boxSize, type Gauges, yarnDiameterMm } from '../../gauge/index.ts';
 import type { Chart } from '../../manuscript/index.ts';
 import { type Cover, coverOf, type Mesh } from './cover.ts';
@@ -26,7 +26,7 @@ export function lookOf(
 ): ChartLook | null {
   const [cloth] = fabric.cloths;
   const use = cloth ? firstUseOf(chart, fabric, cloth) : null;
-  const letter = fabric.yarns[use?.yarn ?? 255];
+  const letter = fabric.yarns[use?.yarn ?? NO_YARN];
   const yarn = gauges.yarns.find(({ name }) => name === letter) ?? gauges.yarns[0];
   const diameter = yarn ? yarnDiameterMm(yarn) : null;
   const size = boxSize(gauges, mesh);

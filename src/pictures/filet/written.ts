@@ -2,7 +2,7 @@
  * Rows that are written out in stitches and make just what a chart shows, though none names it: patterns
  * print both, so that a maker may choose. The boxes are read back from the fabric, whatever made them.
  */
-import { type ChartUse, type Cloth, type Fabric, meshRow } from '../../fabric/index.ts';
+import { type ChartUse, type Cloth, type Fabric, meshRow, NO_YARN } from '../../fabric/index.ts';
 import { asPictured, meshOfGrid, readsOf } from '../../filet/index.ts';
 import type { Chart } from '../../manuscript/index.ts';
 import type { Terms } from '../../notation/index.ts';
@@ -41,7 +41,7 @@ export function writtenUses(
     record,
     times: 1,
     gap: mesh.gap,
-    yarn: cloth.nodes.yarn[record.nodes.from] ?? 255,
+    yarn: cloth.nodes.yarn[record.nodes.from] ?? NO_YARN,
     before: null,
     after: null,
     starts: [0],

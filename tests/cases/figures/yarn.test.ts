@@ -55,6 +55,43 @@ describe('colours and sizes', () => {
     expect(a!.stitches.value + b!.stitches.value).toBeCloseTo(one!.stitches.value, 6);
   });
 
+  const rowsIn = (words: string): Record<string, number> => {
+    const text = `---\n${HEAD}\n---\n${words}`;
+    const { yarns } = sheetOf(text).sizes[0]!;
+    return Object.fromEntries(yarns.map(({ name, stitches }) => [name, stitches.value]));
+  };
+  const ROW = 'Ch 1, sc in each sc across, turn. (20 sc)';
+  const strip = (heading: string, label = 'Rows 2-5') =>
+    `## ${heading}\n\nCh 21.\n\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\n\n${label}: ${ROW}\n`;
+
+  test.each(['Strip (in B)', 'Strip (with colour B)', 'Strip in B', 'Strip (make 1, B)'])(
+    'the yarn that a heading names: %s',
+    (heading) => {
+      expect(Object.keys(rowsIn(strip(heading)))).toEqual(['B']);
+    },
+  );
+
+  test('the yarn that a label names, and that of rows worked again', () => {
+    const named = rowsIn(`${strip('Strip (in A)')}\nRow 6 (B): ${ROW}\n`);
+    const again = rowsIn(`${strip('Strip (in A)')}\nRow 6: Rep row 5 in B. (20 sc)\n`);
+    expect(named.B).toBeCloseTo(rowsIn(strip('Strip (in B)', 'Row 2')).B! / 2, 0);
+    expect(again).toEqual(named);
+  });
+
+  test('rounds worked again are joined as the first is', () => {
+    const again = TUBE.replace('Rnds 2-10: Ch 1, sc in each st around; join.', 'Rnds 2-10: Rep rnd 1.');
+    const [told, written] = [again, TUBE].map((text) => sheetOf(text).sizes[0]!.yarns[0]!);
+    expect(told!.joins).toBe(written!.joins);
+  });
+
+  test('what no word names is said', () => {
+    const said = (words: string): string =>
+      sheetOf(`---\n${HEAD}\n---\n${words}`).notKnown.join(' ');
+    expect(said(strip('Strip'))).toContain('No yarn is named for Strip: told with A.');
+    expect(said(strip('Strip (in A)'))).toContain('No row was read as worked with B');
+    expect(said(`${strip('Strip (in A)')}\nRow 6 (B): ${ROW}\n`)).not.toMatch(/No yarn|No row/);
+  });
+
   test('larger sizes take more', () => {
     const metres = exampleOf('weather-watch-hat').sizes.map(({ yarns }) => yarns[0]!.metres.value);
     expect([...metres].sort((x, y) => x - y)).toEqual(metres);

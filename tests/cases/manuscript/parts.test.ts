@@ -23,6 +23,22 @@ describe('parts under headings', () => {
     expect(read(`## ${heading}\n\n${disc}`).parts[0]?.copies).toBe(copies);
   });
 
+  test.each([
+    ['Strip (in B)', 'B'],
+    ['Strip (with colour B)', 'B'],
+    ['Ears (make 2, in pink)', 'pink'],
+    ['Leaves (make 4) – Yarn A', 'A'],
+    ['Border in moss', 'Moss'],
+    ['Square (A)', 'A'],
+    ['Body', null],
+    ['Motif B', null],
+    ['Straps (in rows)', null],
+    ['Front (RS)', null],
+  ])('yarn: %s', (heading, yarn) => {
+    const head = '---\nyarn: { A: {}, B: {}, Moss: {} }\n---\n';
+    expect(read(`${head}## ${heading}\n\n${disc}`).parts[0]?.yarn).toBe(yarn);
+  });
+
   test('a line that says the terms is no list, no part, and swallows no foundation', () => {
     const text = 'US terms\nCh 20, sl st to form a ring.\nRound 1: ch 1, sc in each ch, join. (20)';
     expect(parts(text)).toEqual(['']);

@@ -36,6 +36,7 @@ function labelled(label: RowLabel): string {
       ? `${label.numbers[0]}..${label.numbers.at(-1)}`
       : label.numbers.join(',');
   const parts = [label.sizes && `{${label.sizes}}`, label.word || '#', numbers, label.side];
+  if (label.yarn) parts.push(`in ${label.yarn}`);
   if (label.every) parts.push(`every ${label.every}`);
   if (label.openEnd) parts.push('on');
   if (label.next) parts.push(`next ${numbered(label.next)}`);

@@ -21,7 +21,7 @@ interface Counted {
   readonly line: number;
   readonly made: number | readonly number[];
   /** By the number of chains. */
-  readonly spaces?: Readonly<Record<string, number | readonly number[]>>;
+  readonly spaces?: Readonly<Record<string, number | readonly (number | null)[]>>;
 }
 
 /** The names that must hold, and those that are known to fall short and must be seen to. */
@@ -134,7 +134,7 @@ describe('counts worked out apart', () => {
   const counts: Readonly<Record<string, readonly Counted[]>> = JSON.parse(
     read(root, 'counts.json'),
   );
-  const inSize = (n: number | readonly number[], nth: number): number | null =>
+  const inSize = (n: number | readonly (number | null)[], nth: number): number | null =>
     typeof n === 'number' ? n : (n[nth] ?? null);
 
   const [sound, short] = sorted(Object.keys(counts), knownShort.countsWorkedOutApart);
@@ -143,13 +143,13 @@ describe('counts worked out apart', () => {
     const folder = file.startsWith('examples/') ? new URL('../', examples) : root;
     const piece = compile(read(folder, file));
     const worked = piece.sizes.flatMap((size, nth) =>
-      entries.map((entry, index) => {
-        const next = entries[index + 1]?.line ?? Number.POSITIVE_INFINITY;
-        // A label for many rows: its last row is meant.
-        const row = piece.rows.findLast((one) => {
-          const line = lineOf(piece, one.from);
-          return one.size === size && one.instance === 1 && line >= entry.line && line < next;
-        });
+      entries.map((entry) => {
+        // A label for many rows: its last row is meant. Rows told between two that were summed are not.
+        const rows = piece.rows.filter(
+          (one) => one.size === size && one.instance === 1 && lineOf(piece, one.from) >= entry.line,
+        );
+        const line = Math.min(...rows.map((one) => lineOf(piece, one.from)));
+        const row = rows.findLast((one) => lineOf(piece, one.from) === line);
         const spaces = (row?.spaces ?? []).map(({ chains, n }) => [String(chains), n]);
         return { line: entry.line, nth, made: row?.made, spaces: Object.fromEntries(spaces) };
       }),
@@ -160,7 +160,9 @@ describe('counts worked out apart', () => {
         nth,
         made: inSize(entry.made, nth),
         spaces: Object.fromEntries(
-          Object.entries(entry.spaces ?? {}).map(([chains, n]) => [chains, inSize(n, nth)]),
+          Object.entries(entry.spaces ?? {}).flatMap(([chains, n]) =>
+            inSize(n, nth) === null ? [] : [[chains, inSize(n, nth)]],
+          ),
         ),
       })),
     );

@@ -8,7 +8,7 @@ import { checkAll } from './pool.ts';
 import { progressOf } from './progress.ts';
 import { sarifLog, sarifResults } from './sarif.ts';
 import { closing, type Outcome, type ReportLayout, report, shortReport } from './text/report.ts';
-import { statusOf } from './text/summary.ts';
+import { isWithoutRows, statusOf } from './text/summary.ts';
 import type { Task } from './work.ts';
 
 export interface CheckOptions {
@@ -32,8 +32,9 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   let done = 0;
   let faulty = faults.length;
   let status: Status = 0;
+  let isRead = files.length === 0;
   await write(reporter.begin);
-  for await (const result of checkAll(files.map((file) => ({ file, terms: options.terms })))) {
+  for await (const result of checkAll(tasksFor(files, paths, options))) {
     progress.clear();
     if ('why' in result) {
       complain(result);
@@ -41,13 +42,29 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
     } else {
       await write(reporter.each(result));
       if (statusOf(result) === 1) status = 1;
+      isRead ||= !isWithoutRows(result);
     }
     done += 1;
     progress.show(done);
   }
   progress.clear();
   await write(reporter.end(faulty));
+  // A folder without a single row is no folder of sound patterns.
+  if (!isRead) status = 1;
   return faulty > 0 ? 2 : status;
+}
+
+function tasksFor(
+  files: readonly string[],
+  paths: readonly string[],
+  { terms }: CheckOptions,
+): Task[] {
+  const named = new Set(paths);
+  return files.map((file) => ({
+    file,
+    terms,
+    ...(!named.has(file) && { found: 'in-folder' as const }),
+  }));
 }
 
 function complain({ file, why }: Fault): void {

@@ -7,4 +7,6 @@ export type Checked = Omit<Compiled, 'manuscript' | 'fabric'>;
 /** A text with the name under which it is reported. */
 export interface CheckedFile extends Checked {
   readonly file: string;
+  /** It was not named, but lies in a folder that was: it may be notes, and no pattern at all. */
+  readonly found?: 'in-folder';
 }

@@ -36,7 +36,8 @@ Examples:
 
 Exit status:
   0  every row was read and worked, and there is no error
-  1  a row was not read or worked, or there is an error
+  1  a row was not read or worked, or there is an error, or there is no row at all (notes that
+     lie beside patterns in a folder may have none)
   2  something could not be run: a file that cannot be read, an option that does not exist`;
 
 endQuietlyOnClosedPipe();

@@ -6,13 +6,14 @@ import { readText, standardInput, whyOf } from './files.ts';
 export interface Task {
   readonly file: string;
   readonly terms: 'US' | 'UK' | 'auto';
+  readonly found?: 'in-folder';
 }
 
 /** The report, or why there is none. */
 export type Result = CheckedFile | { readonly file: string; readonly why: string };
 
 /** Never rejects: one bad file must not stop the others. Worker threads call this by default. */
-export default async function work({ file, terms }: Task): Promise<Result> {
+export default async function work({ file, terms, found }: Task): Promise<Result> {
   let text: string;
   try {
     text = await readText(file);
@@ -20,7 +21,8 @@ export default async function work({ file, terms }: Task): Promise<Result> {
     return { file, why: whyOf(error) };
   }
   try {
-    return { ...onlyReport(compile(text, { terms })), file: nameOf(file) };
+    const report = { ...onlyReport(compile(text, { terms })), file: nameOf(file) };
+    return found ? { ...report, found } : report;
   } catch (error) {
     return { file: nameOf(file), why: faultOfOurs(error) };
   }

@@ -77,12 +77,19 @@ function coursesOf(part: string, worked: readonly RowAccount[]): 'row' | 'round'
     : 'row';
 }
 
+/** Not a row was found: nothing was read, and so nothing can be sound. */
+export const isWithoutRows = ({ findings }: Pick<CheckedFile, 'findings'>): boolean =>
+  findings.some(({ code }) => code === 'no-instructions');
+
 /**
  * Exit status for a file: 0 if every row was read and worked and there is no error. Counts that are
- * not stated, and rows that could not be checked for want of a number, are no failure.
+ * not stated, and rows that could not be checked for want of a number, are no failure. A text without
+ * rows is one, but for notes that lie in a folder beside the patterns.
  */
-export function statusOf({ findings, rows: worked }: CheckedFile): 0 | 1 {
+export function statusOf({ file, found, findings, rows: worked }: CheckedFile): 0 | 1 {
+  const isNotes = found === 'in-folder' && !file.endsWith('.pattern.md');
   const fails =
+    (isWithoutRows({ findings }) && !isNotes) ||
     findings.some(({ severity, code }) => severity === 'error' || code === 'not-worked') ||
     worked.some(({ verdict }) => verdict === 'mismatch' || verdict === 'unread');
   return fails ? 1 : 0;

@@ -5,7 +5,7 @@ import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './h
 import { checkSize, ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
 import { gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
-import { skippedEdge } from './skipped.ts';
+import { toSkipped } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
 import {
   centreSpace,
@@ -241,8 +241,8 @@ function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number 
   const goesOn = onRun && place.pick === 'next';
   if (named === null && hands.skippedHere && !goesOn) return takeOff(hands, hands.skippedHere);
   if (onRun) return takeStitch(hands, 'passed');
-  const edge = skippedEdge(hands, named);
-  if (!edge) {
+  if (hands.edge === hands.skippedEdge && named !== null) return lack(hands);
+  if (!toSkipped(hands, named)) {
     // Which unworked stitches are meant is known only where a row is named.
     if (named !== null) {
       fact(hands, { kind: 'no-place', what: 'skipped stitch', ...spanAt(hands, at) });
@@ -253,10 +253,6 @@ function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number 
     hands.loose = true;
     return takeOff(hands, { node: -1, space: false, entry: -1 });
   }
-  hands.edge = edge;
-  hands.skippedEdge = edge;
-  hands.pos = 0;
-  hands.limit = edge.n;
   // "In 3rd unworked st of row 8": those before it are left.
   for (let passed = 1; place.pick === 'nth' && passed < (place.nth ?? 1); passed++) {
     takeStitch(hands, 'passed');

@@ -2,6 +2,7 @@
  * Places that were passed or skipped and stay reachable by name: "first skipped st of Rnd 24",
  * "the other side of the ch-50". Worked out when asked for, from who is worked into whom.
  */
+import type { Place } from '../notation/index.ts';
 import { COUNTED, cutEdge, type Edge, edgeOf, edgeOfPlaces, SPACE } from './edge.ts';
 import type { Hands, Worked } from './hands.ts';
 
@@ -46,7 +47,7 @@ function countedIn(hands: Hands, row: Worked): number {
  * The run of skipped places of the row numbered `row` (null: the last row that has any) that this
  * copy of the part is worked on, as an edge: copies that went before have taken theirs already.
  */
-export function skippedEdge(hands: Hands, row: number | null): Edge | null {
+function skippedEdge(hands: Hands, row: number | null): Edge | null {
   const found = skippedRun(hands, row);
   return found && (found.row.ring ? edgeOfPlaces(found.run, true) : restOfRow(hands, found));
 }
@@ -55,10 +56,30 @@ export function skippedEdge(hands: Hands, row: number | null): Edge | null {
  * Does the row of this number, which is not the row just worked, have stitches left, "sk 2 sts on
  * Row 2"? Then these are meant, whether or not they are called unworked.
  */
-export function hasRest(hands: Hands, row: number): boolean {
+function hasRest(hands: Hands, row: number): boolean {
   const at = hands.history.findLastIndex(({ number }) => number === row);
   const worked = hands.history[at];
   return worked !== undefined && at < hands.history.length - 1 && runIn(hands, worked) !== null;
+}
+
+/**
+ * "Sc in next 8 sts of Row 1" where the row just worked is used up and Row 1 has stitches left: these.
+ * The place as one that names what was skipped; else as it is.
+ */
+export function ofRest(hands: Hands, place: Place): Place {
+  if (place.row === null || !hasRest(hands, place.row)) return place;
+  return { ...place, nouns: place.nouns.map((noun) => ({ ...noun, skipped: true })) };
+}
+
+/** Moves the hands to the start of the run that was skipped; `false`: there is none. */
+export function toSkipped(hands: Hands, row: number | null): boolean {
+  const edge = skippedEdge(hands, row);
+  if (!edge) return false;
+  hands.edge = edge;
+  hands.skippedEdge = edge;
+  hands.pos = 0;
+  hands.limit = edge.n;
+  return true;
 }
 
 interface Run {
@@ -78,7 +99,10 @@ function restOfRow(hands: Hands, { row, run }: Run): Edge {
   const entries = [...edge.node.keys()].filter(
     (i) => i < edge.n && edge.type[i] === COUNTED && wanted.has(edge.node[i] ?? -1),
   );
-  return cutEdge(edge, entries[0] ?? 0, (entries.at(-1) ?? -1) + 1);
+  let first = entries[0] ?? 0;
+  // The gap before the first stitch left is left too.
+  while (first > 0 && edge.type[first - 1] === SPACE) first--;
+  return cutEdge(edge, first, (entries.at(-1) ?? -1) + 1);
 }
 
 function skippedRun(hands: Hands, row: number | null): Run | null {

@@ -260,7 +260,8 @@ export const entries: readonly Entry[] = [
     code: 'no-instructions',
     severity: 'warning',
     title: 'There is no row or round in this text.',
-    advice: 'Begin each row with its label: "Rnd 1:", "Row 1:".',
+    advice:
+      'Begin each row with its label: "Rnd 1:", "Row 1:". If there are rows, see that they were copied as text and not as a picture.',
   },
   {
     code: 'not-worked',
@@ -357,7 +358,7 @@ export const entries: readonly Entry[] = [
     severity: 'warning',
     title: '{row} is given twice.',
     advice:
-      'Number them in order; if one of them is an older wording, take it out. If a new part begins here, give it a heading.',
+      'Number them in order; if one of them is an older wording, take it out. Where a range runs into the next row ("Rnds 4-6", then "Rnd 6"), end it one earlier or number what follows one later. If a new part begins here, give it a heading.',
   },
   {
     code: 'row-empty',

@@ -1,5 +1,5 @@
 /** How rows and what lies beneath them are called in a sentence. */
-import type { RowRecord } from '../fabric/index.ts';
+import { firstAnchor, type RowRecord } from '../fabric/index.ts';
 import { type Label, type Noun, noun } from '../finding/index.ts';
 import type { RowLabel } from '../notation/index.ts';
 import { askedBy, type Scene, type Sighting, wordsAt } from './scene.ts';
@@ -35,11 +35,36 @@ export function firstWords(words: string): string {
 }
 
 /** What the row is worked into, in words: "round 3", "the foundation chain". */
-export function beneathName(scene: Scene, { before, row }: Sighting): string {
+export function beneathName(scene: Scene, sighting: Sighting): string {
+  const { row, before } = sighting;
   if (row.joins) return 'what it joins';
+  const earlier = beneathEarlier(sighting);
+  if (earlier) {
+    const name = rowName(scene, earlier);
+    const have = 'have' in sighting.fact ? sighting.fact.have : row.available;
+    return have < earlier.tally.stitches ? `what is left of ${name}` : name;
+  }
   if (before && before.number === null && before.label === row.label) return 'the row before';
   if (before) return rowName(scene, before);
   return row.available > 1 ? 'the foundation chain' : 'the start';
+}
+
+/**
+ * The row worked into, where it is not the one worked just before: what a first side left, the edge
+ * that yarn is joined to again. `null`: it is the one before, or none is known.
+ */
+function beneathEarlier({ before, row, cloth, fact }: Sighting): RowRecord | null {
+  if (!before) return null;
+  let earlier: RowRecord | null = null;
+  for (let id = row.nodes.to - 1; id >= row.nodes.from; id--) {
+    const into = firstAnchor(cloth.nodes, id);
+    if (into < 0 || into >= row.nodes.from) continue;
+    if (into >= before.nodes.from) return null;
+    earlier ??= cloth.rows.find(({ nodes }) => nodes.from <= into && into < nodes.to) ?? null;
+    // Over the row before and on into what an earlier one left: the end of the row is what is told.
+    if ('have' in fact && fact.have !== row.available) return earlier;
+  }
+  return earlier;
 }
 
 /** Stitches, or chains where nothing but a chain lies beneath. */
@@ -48,7 +73,8 @@ export const beneathUnit = ({ before, row }: Sighting): Noun =>
 
 /** Points at where the number beneath comes from. */
 export function beneathLabels(scene: Scene, sighting: Sighting): Label[] {
-  const { before, row } = sighting;
+  const { row } = sighting;
+  const before = beneathEarlier(sighting) ?? sighting.before;
   if (row.joins) return [];
   if (!before) return foundationLabels(scene, row);
   if (before.from === row.from) return [];

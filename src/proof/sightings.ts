@@ -4,7 +4,8 @@
  */
 import { type Cloth, type Fact, type FactKind, MISFITS, type RowRecord } from '../fabric/index.ts';
 import { cover, type Span } from '../source/index.ts';
-import { holds, type Scene, type Sighting, type Sightings } from './scene.ts';
+import { sumOf } from './amounts.ts';
+import { askedBy, holds, type Scene, type Sighting, type Sightings } from './scene.ts';
 import { oddLists } from './text/sizes-lengths.ts';
 
 /** Of several misfits in a row the first of this list explains the others. */
@@ -29,10 +30,11 @@ const UNFOLLOWED: ReadonlySet<FactKind> = new Set([
   'limit',
 ]);
 
-export function sightingsOf(scene: Scene): readonly Sightings[] {
+/** `behindGap`: ids of the rows that stand behind a row number that is not there. */
+export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): readonly Sightings[] {
   const found = new Map<string, { at: Span; all: Sighting[] }>();
   for (const cloth of scene.fabric.cloths) {
-    for (const sighting of ofCloth(scene, cloth)) {
+    for (const sighting of ofCloth(scene, cloth, behindGap)) {
       const { fact, row } = sighting;
       // Seen in its own row already: rows that work those words again show nothing new.
       const group = found.get(keyOf(fact.kind, fact)) ?? found.get(keyOf(fact.kind, row));
@@ -64,7 +66,7 @@ const pointOf = ({ fact, row }: Sighting): Span => {
   return { from: row.from, to: row.to };
 };
 
-function ofCloth(scene: Scene, cloth: Cloth): Sighting[] {
+function ofCloth(scene: Scene, cloth: Cloth, behindGap: ReadonlySet<string>): Sighting[] {
   const all: Sighting[] = [];
   const odd = oddLists(scene);
   let before: RowRecord | null = null;
@@ -81,7 +83,8 @@ function ofCloth(scene: Scene, cloth: Cloth): Sighting[] {
       if (odd.has(`${row.partIndex} ${at}`)) isSure = false;
     }
     last = row.instruction;
-    for (const fact of telling(row, before, isSure)) all.push({ fact, row, before, cloth });
+    const own = behindGap.has(row.id) ? ofItsWords(scene, row) : row;
+    for (const fact of telling(own, before, isSure)) all.push({ fact, row, before, cloth });
     isSure = sureAfter(row, isSure);
     if (row.nodes.to > row.nodes.from) before = row;
   }
@@ -117,6 +120,20 @@ function telling(row: RowRecord, before: RowRecord | null, isSure: boolean): rea
   // A reading that made the row fit is no news where the row does not fit all the same.
   const told = others.filter(({ kind }) => kind !== 'reading' && kind !== 'two-readings');
   return [...told, first.kind === 'overrun' ? { ...first, ...covered(first, more) } : first];
+}
+
+/**
+ * Behind a gap in the numbers a row is worked into a row that it was not written for: that it does not
+ * come out there is no fault of its own. What its words alone fix it makes on any row.
+ */
+function ofItsWords(scene: Scene, row: RowRecord): RowRecord {
+  const { stitches } = row.tally;
+  const { made } = sumOf(askedBy(scene, row)?.instruction.steps ?? [], row.sizeIndex);
+  // A start chain that counts is one stitch more than the words tell.
+  const isFixed = made !== null && (made === stitches || made + 1 === stitches);
+  const isOwn = (fact: Fact): boolean =>
+    !MISFITS.has(fact.kind) || (isFixed && fact.kind === 'count' && fact.computed === stitches);
+  return { ...row, facts: row.facts.filter(isOwn) };
 }
 
 /** Stitches that the row before made in places that are not there are left over here. */

@@ -16,6 +16,8 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'loopwright-command-'));
   writeFileSync(join(folder, 'good.pattern.md'), good);
   writeFileSync(join(folder, 'bad.pattern.md'), bad);
+  mkdirSync(join(folder, 'notes'));
+  writeFileSync(join(folder, 'notes/notes.md'), 'A disc to set a cup on, for the spring.\n');
   mkdirSync(join(folder, 'many'));
   for (let at = 0; at < 1000; at++) {
     writeFileSync(
@@ -45,6 +47,9 @@ describe('the exit status', () => {
     ['a file that is not there', ['check', 'gone.md'], 2],
     ['a file that is not there beside a good one', ['check', 'gone.md', 'good.pattern.md'], 2],
     ['a file that is not there beside a bad one', ['check', 'gone.md', 'bad.pattern.md'], 2],
+    ['a text without rows', ['check', 'notes/notes.md'], 1],
+    ['a folder of nothing but such texts', ['check', 'notes'], 1],
+    ['such a text in a folder, beside a good pattern', ['check', 'notes', 'good.pattern.md'], 0],
     ['no file', ['check'], 2],
     ['no command', [], 2],
     ['a command that there is not', ['cheque', 'good.pattern.md'], 2],

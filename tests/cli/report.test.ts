@@ -1,10 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import type { CheckedFile } from '../../cli/checked.ts';
 import { followers } from '../../cli/text/followers.ts';
 import { closing, report, shortReport } from '../../cli/text/report.ts';
 import { sentenceFor } from '../../cli/text/sentences.ts';
 import { assumptions, rowsSummary, statusOf } from '../../cli/text/summary.ts';
-import { countMismatch, noun } from '../../src/finding/index.ts';
+import { countMismatch, noInstructions, noun } from '../../src/finding/index.ts';
 import { type Finding, plain, type RowAccount } from '../../src/index.ts';
 import { checked, row, total } from './sample.ts';
 
@@ -193,6 +194,12 @@ describe('readings taken for granted', () => {
 });
 
 describe('the exit status', () => {
+  const empty = noInstructions({ from: 0, to: 1 });
+  const notes = (file: string): CheckedFile => ({
+    ...checked({ rows: [], findings: [empty] }),
+    file,
+    found: 'in-folder',
+  });
   const note = countMismatch(
     { from: 0, to: 1 },
     { row: 'a', made: 1, unit: noun('sc'), stated: 2 },
@@ -208,6 +215,9 @@ describe('the exit status', () => {
     ['a row that was not understood', checked({ rows: [row('Rnd 1', { verdict: 'unread' })] }), 1],
     ['a warning', checked({ findings: [{ ...note, severity: 'warning' }] }), 0],
     ['an error', checked({ findings: [note] }), 1],
+    ['no row', checked({ rows: [], findings: [empty] }), 1],
+    ['no row in notes beside patterns', notes('README.md'), 0],
+    ['no row in what is called a pattern', notes('patterns/bag.pattern.md'), 1],
     [
       'a row that is not worked yet',
       checked({ findings: [{ ...note, code: 'not-worked', severity: 'note' }] }),

@@ -8,7 +8,7 @@ import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
-import { hasRest } from '../skipped.ts';
+import { ofRest, toSkipped } from '../skipped.ts';
 import { isSpace, nextSpace, noteStray, seek, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
 import { openLast } from './last.ts';
@@ -44,7 +44,7 @@ function namesItsOwn(hands: Hands, step: SkipStep): boolean {
 }
 
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
-  const place = ofRest(hands, step.place);
+  const place = atStart(hands) ? ofRest(hands, step.place) : step.place;
   if (hands.into || skipFromHook(hands, step, here)) return;
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
@@ -65,7 +65,7 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     for (let i = 0; i < n; i++) {
       // A picot is no stitch: passing it uses none.
       if (isPicot(noun)) continue;
-      if (noun.skipped && place.row !== null) takePlace(hands, place, step);
+      if (noun.skipped && place.row !== null) skipOfRest(hands, place, step);
       else if (generic) takeStitch(hands, gaps);
       else if (hasNext(hands, place, gaps)) skipNamed(hands, { ...place, n: null }, step);
       else takeStitch(hands, 'passed');
@@ -79,10 +79,11 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   hands.skipped = { to: hands.pos, nodes: hands.nodes.n };
 }
 
-/** "Skip 2 sts on Row 2" at the start, where Row 2 is not the row just worked: the stitches left of it. */
-function ofRest(hands: Hands, place: Place): Place {
-  if (place.row === null || !atStart(hands) || !hasRest(hands, place.row)) return place;
-  return { ...place, nouns: place.nouns.map((noun) => ({ ...noun, skipped: true })) };
+/** "Sk next 5 unworked sts of Row 2": in mesh some count the chains of its gaps with them. */
+function skipOfRest(hands: Hands, place: Place, step: SkipStep): void {
+  const onRun = hands.edge === hands.skippedEdge && hands.pos < hands.edge.n;
+  if (onRun || toSkipped(hands, place.row)) takeStitch(hands, gapsOf(hands, place, step));
+  else takePlace(hands, place, step);
 }
 
 const isPicot = (noun: Pick<Noun, 'kind' | 'word'>): boolean =>

@@ -22,6 +22,7 @@ import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
 import { runAlong } from '../run.ts';
 import { isSlip, moveAt } from '../shape.ts';
+import { ofRest, toSkipped } from '../skipped.ts';
 import { takeStitch } from '../take.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
@@ -83,7 +84,8 @@ const takesSeveralPlaces = (step: WorkStep): boolean =>
     (step.place.n?.values[0] ?? 1) > 1);
 
 function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here): void {
-  const place = written && ofEach(eachToEnd(written, step));
+  const asked = written && ofEach(eachToEnd(written, step));
+  const place = asked && usedUp(hands) ? ofRest(hands, asked) : asked;
   const until =
     place?.until ?? (place === null ? (step.until ?? sideUntil(hands, step, here)) : null);
   const hooked = place && fromHookOn(hands, place);
@@ -108,6 +110,10 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
 }
+
+/** The row beneath is worked to its end. */
+const usedUp = (hands: Hands): boolean =>
+  hands.edge.kind === 'row' && !hands.edge.ring && !hands.edge.open && remaining(hands) === 0;
 
 /** "Sc in each of the next sc around": as many as there are. */
 const eachToEnd = (place: Place, step: WorkStep): Place =>
@@ -288,6 +294,7 @@ function workEach(
   along: { place: Place | null; until: Until | null; reserve: number },
 ): void {
   const { place, until } = along;
+  if (place && nounOf(place).skipped && usedUp(hands)) toSkipped(hands, place.row);
   const limit = hands.limit;
   hands.limit = limitOf(hands, until);
   hands.limit = Math.min(hands.limit, along.reserve);

@@ -81,14 +81,18 @@ function twice(scene: Scene, run: Run, i: number): Finding | null {
   return propose(finding, renumbered(scene, row, row.first + 1));
 }
 
-/** "Row 5 (left front)" and "Row 5 (right front)" are two rows; sides and punctuation say nothing. */
+/**
+ * "Row 5 (left front)" and "Row 5 (right front)" are two rows; sides, punctuation and the other numbers
+ * of a range say nothing.
+ */
 const remarkOf = ({ text }: RowLabel): string =>
   text
     .toLowerCase()
     .replace(/\b(?:rows?|rnds?|rounds?|rds?|r|rs|ws|right side|wrong side|st|nd|rd|th)\b/g, ' ')
     .replace(/(\d)(?:st|nd|rd|th)\b/g, '$1')
     .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
+    .trim()
+    .replace(/^(?:(?:\d+|to|and|through|thru)(?: |$))+/, '');
 
 function order(scene: Scene, row: Numbered, before: Numbered): Finding {
   const words = {

@@ -33,7 +33,7 @@ export function sheetText(sheet: Sheet, layout: SheetLayout): string {
     ...titled('Gauge', gaugeLines(sheet, layout.units, layout.width), layout.paint),
     ...titled(
       'Sizes',
-      sizesTable(sheet, layout.units, { part: WORDS, whole: WHOLE }),
+      sizesTable(sheet, layout.units, { part: WORDS, whole: wholeWords }),
       layout.paint,
     ),
     ...blocks,
@@ -86,7 +86,7 @@ function sizeBlocks(size: SizeSheet, context: Context): string[] {
   const name = size.size === '' ? '' : `, ${size.size}`;
   const pieces = size.pieces.flatMap(({ parts, whole, copies }) => [
     ...parts.flatMap((part) => partLines(part, copies, context)),
-    ...measureLines('In all', whole, { ...context, words: WHOLE }),
+    ...measureLines('In all', whole, { ...context, words: wholeWords(parts) }),
   ]);
   return [
     ...titled(`Size by gauge${name}`, pieces, paint),
@@ -128,7 +128,15 @@ const WORDS: Readonly<Record<MeasureName, string>> = {
   'middle to edge': 'from the middle of the base to the last round',
 };
 
-const WHOLE: typeof WORDS = { ...WORDS, high: 'high above the base' };
+/** What stands on a base is measured from there. */
+const wholeWords = (parts: readonly PartSize[]): typeof WORDS =>
+  BASES.has(parts[0]?.form) ? { ...WORDS, high: 'high above the base' } : WORDS;
+
+const BASES: ReadonlySet<PartSize['form'] | undefined> = new Set([
+  'round base',
+  'oval base',
+  'square',
+]);
 
 function partLines(part: PartSize, copies: number, context: Context): string[] {
   const copied = copies > 1 ? `, ${copies} alike` : '';

@@ -11,7 +11,7 @@ import { yarnsOfSizes } from './yarn.ts';
 /** How measures are called, of a part and of a whole piece. */
 export interface TableWords {
   readonly part: Readonly<Record<string, string>>;
-  readonly whole: Readonly<Record<string, string>>;
+  readonly whole: (parts: readonly PartSize[]) => Readonly<Record<string, string>>;
 }
 
 /** Lines of the table; none for a pattern of one size. A part that a size has not is a dash. */
@@ -60,7 +60,7 @@ function rowsOf({ sizes }: Sheet, words: TableWords): Map<string, Row> {
         put(nth === 1 ? `${name}: ` : `${name} (${nth}): `, part.measures);
       }
       // A height of the whole is told apart from that of a part.
-      put(pieces.length > 1 ? `${piece}, in all: ` : 'In all: ', whole, words.whole);
+      put(pieces.length > 1 ? `${piece}, in all: ` : 'In all: ', whole, words.whole(parts));
     }
   });
   return rows;

@@ -2,14 +2,16 @@
 import type { Cloth, Fabric, KindTable } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
 import { agreeing, type Figure, sumOf, times } from './figure.ts';
+import { ovalPart } from './oval.ts';
 import { acrossRound, liesFlat, type Phase, phasesOf, riseOf } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
 import { type RowSpan, rowOutline } from './row-outline.ts';
-import { newSizeTable, type RowSize, rowSize, type SizeTable, stitchSize } from './row-size.ts';
+import { newSizeTable, type RowSize, rowSize, type SizeTable } from './row-size.ts';
 
 export type Form =
   | 'round base'
   | 'oval base'
+  | 'closed end'
   | 'square'
   | 'tube'
   | 'cone'
@@ -78,7 +80,7 @@ function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
   const filled = ballOf(piece, phases);
   if (filled) return { name, copies, parts: [filled], whole: {} };
   const parts = phases.map((phase, at) => ringPart(phase, { piece, table, isFirst: at === 0 }));
-  return { name, copies, parts, whole: wholeOf(piece, phases) };
+  return { name, copies, parts, whole: wholeOf(piece, parts, phases) };
 }
 
 /**
@@ -132,7 +134,7 @@ function ringPart(phase: Phase, context: RingContext): PartSize {
 
 function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form' | 'measures'> {
   const { along, end } = phase;
-  if (piece.start === 'oval') return { form: 'oval base', measures: ovalBase(phase, piece, table) };
+  if (piece.start === 'oval') return ovalPart(phase, piece.foundation, table);
   if (isSquare(phase)) {
     const side = agreeing(times(along, 2), times(end, 1 / 4));
     return { form: 'square', measures: { across: side } };
@@ -146,22 +148,6 @@ function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form
   const across = acrossRound(phase);
   const isLace = phase.rows.some(({ size }) => size.isLoose);
   return { form: 'round base', measures: isLace ? { across } : { across, around: end } };
-}
-
-/**
- * Straight part one stitch shorter than the worked chain; ends as half-circles: the width is twice
- * the rounds, the length the straight part and once the width (geometry).
- */
-function ovalBase({ along, end }: Phase, { foundation }: Piece, table: SizeTable): Measures {
-  const gauge = stitchSize(table, 'w0');
-  const straight: Figure = {
-    mm: (foundation - 1) * gauge.stitchWidthMm,
-    spread: gauge.width.spread,
-    how: gauge.width.how,
-    because: [gauge.width.because],
-  };
-  const wide = times(along, 2);
-  return { long: sumOf([straight, wide]), wide, around: end };
 }
 
 /** Most rows have four corner spaces, larger than all others. */
@@ -206,17 +192,20 @@ function ballOf(piece: Piece, phases: readonly Phase[]): PartSize | null {
   };
 }
 
-/** Height above the base, and from the middle of a round base down to the last row but straps. */
-function wholeOf({ start }: Piece, phases: readonly Phase[]): Measures {
-  const standing = phases.filter(
-    (phase, at) => at > 0 || (phase.growth !== 'grows' && phase.growth !== 'straps'),
+/** Height of all that stands, and from the middle of a round base down to the last row but straps. */
+function wholeOf({ start }: Piece, parts: readonly PartSize[], phases: readonly Phase[]): Measures {
+  const standing = parts.flatMap(({ form, measures }) =>
+    FLAT.has(form) ? [] : (measures.high ?? []),
   );
-  const high = standing.length < 2 ? {} : { high: sumOf(standing.map(riseOf)) };
+  const high = standing.length < 2 ? {} : { high: sumOf(standing) };
   const cloth = phases.filter(({ growth }) => growth !== 'straps');
   const isCrown = start === 'ring' && cloth.length > 1 && phases[0]!.growth === 'grows';
   if (!isCrown) return high;
   return { ...high, 'middle to edge': sumOf(cloth.map(({ along }) => along)) };
 }
+
+/** Forms that lie on the table, and what stands on them begins anew. */
+const FLAT: ReadonlySet<Form> = new Set(['round base', 'oval base', 'square']);
 
 /**
  * A filled piece is as tall as a capsule of the same girth whose side is as long: two half-balls

@@ -60,15 +60,19 @@ function growthsOf(rows: readonly SizedRow[], { start, foundation }: Piece): Gro
     const isSamePart = at > 0 && rows[at - 1]!.row.part === row.part;
     isStrapped = (isStrapped && isSamePart) || size.strapChains > 0;
     if (isStrapped) return 'straps';
-    // A chain joined to a ring is as long as the tube on it; a ring or an oval grows out of nothing.
-    const isFromNothing = row.ring && start !== 'loop';
+    // A chain joined to a ring is as long as the tube on it, both its sides are the fold of a pouch; a
+    // ring grows out of nothing.
+    const isFromNothing = row.ring && start === 'ring';
     const below = at > 0 ? rows[at - 1]!.size.places : isFromNothing ? 0 : foundation;
     if (below === 0) return row.ring ? 'grows' : 'even';
     // A foundation row may lose or gain a stitch at its end without being shaped.
-    const free = at === 0 ? 2 : 0;
-    const by = size.places - below;
+    const isFold = at === 0 && start === 'oval';
+    const free = at === 0 && !isFold ? 2 : 0;
+    const by = size.places - (isFold ? 2 * below : below);
     return Math.abs(by) <= free ? 'even' : by > 0 ? 'grows' : 'closes';
   });
+  // A plain first round belongs to the oval that grows on it.
+  if (start === 'oval' && raw[0] === 'even' && raw[1] === 'grows') raw[0] = 'grows';
   return withoutShortEven(raw);
 }
 

@@ -33,8 +33,15 @@ export function standingSketch(
   const bottom = top + standing;
   const lowest = bands[0]!;
   const { flat, around } = lowest.part.measures;
-  const text = flat ? `${said(flat)} laid flat` : around ? `${said(around)} around, laid flat` : '';
-  const edge = (widthMm - Math.max(lowest.belowMm, lowest.aboveMm)) / 2;
+  const fold = lowest.part.measures['first edge'];
+  const text = fold
+    ? `${said(fold)} at the first edge`
+    : flat
+      ? `${said(flat)} laid flat`
+      : around
+        ? `${said(around)} around, laid flat`
+        : '';
+  const edge = (widthMm - (fold ? fold.mm : Math.max(lowest.belowMm, lowest.aboveMm))) / 2;
   return {
     title: [...new Set(bands.map(({ part }) => part.name))].join(', ') || titleOf(lowest.part),
     widthMm,
@@ -51,7 +58,13 @@ export function standingSketch(
   };
 }
 
-const STANDING: ReadonlySet<PartSize['form']> = new Set(['tube', 'cone', 'closing', 'straps']);
+const STANDING: ReadonlySet<PartSize['form']> = new Set([
+  'closed end',
+  'tube',
+  'cone',
+  'closing',
+  'straps',
+]);
 
 function bandsOf(parts: readonly PartSize[]): readonly Band[] {
   const bands: Band[] = [];
@@ -63,7 +76,9 @@ function bandsOf(parts: readonly PartSize[]): readonly Band[] {
     if (lies) below = half;
     if (lies || !high || !STANDING.has(part.form)) continue;
     const aboveMm = part.form === 'closing' ? (part.measures['last edge']?.mm ?? 0) / 2 : half;
-    const belowMm = part.form === 'tube' || part.form === 'straps' ? half : below;
+    const fold = part.measures['first edge'];
+    const isStraight = part.form === 'tube' || part.form === 'straps';
+    const belowMm = fold ? fold.mm : isStraight ? half : below;
     bands.push({ part, belowMm, aboveMm, heightMm: high.mm });
     below = aboveMm;
   }

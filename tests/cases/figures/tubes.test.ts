@@ -38,3 +38,40 @@ test('the second lobe of a heart is no edging', () => {
   const forms = measure(manuscript, fabric).sizes[0]!.pieces.map(({ parts }) => parts[0]!.form);
   expect(forms).toEqual(['shaped piece', 'shaped piece']);
 });
+
+/** 24 sc to 10 cm, 28 rounds to 10 cm. */
+const partsAt = (rows: string) => {
+  const { manuscript, fabric } = compile(`---\nterms: US\ngauge: { sc: 24 sts x 28 rnds = 10 cm }\n---\n${rows}`, { fixes: false });
+  return measure(manuscript, fabric).sizes[0]!.pieces[0]!;
+};
+const BOTH_SIDES = 'Rnd 1: 2 sc in 2nd ch from hook, sc in next 8 ch, 2 sc in last ch; working along opposite side of foundation ch, 2 sc in same ch as last 2 sc, sc in next 8 ch, 2 sc in last ch. (24 sc)';
+const GROWN = [28, 32, 36, 40, 44, 48].map((n, at) => `Rnd ${at + 2}: *2 sc in next st, sc in next ${n / 2 - 4} sts, 2 sc in next st; rep from * once more. (${n} sc)`).join('\n\n');
+
+test('a toe that grows by 4 a round stands up: 10 chains wide, 48 stitches around, 7 rounds high', () => {
+  const [toe, foot] = partsAt(`Ch 11.\n\n${BOTH_SIDES}\n\n${GROWN}\n\nRnds 8-35: Sc in each st around. (48 sc)\n`).parts;
+  expect([toe!.form, toe!.labels, foot!.form, foot!.labels]).toEqual(['closed end', 'Rnds 1-7', 'tube', 'Rnds 8-35']);
+  expect(toe!.measures['first edge']!.mm).toBeCloseTo(1000 / 24, 6);
+  expect(toe!.measures.around!.mm).toBeCloseTo(200, 6);
+  expect(toe!.measures.flat!.mm).toBeCloseTo(100, 6);
+  expect(toe!.measures.high!.mm).toBeCloseTo(25, 6);
+});
+
+test('and in all it is as high as toe and foot together', () => {
+  const { whole } = partsAt(`Ch 11.\n\n${BOTH_SIDES}\n\n${GROWN}\n\nRnds 8-35: Sc in each st around. (48 sc)\n`);
+  expect(whole.high!.mm).toBeCloseTo(125, 6);
+});
+
+test('an oval that grows by 8 a round lies flat, and its rim goes with its length and width', () => {
+  const rnd2 = 'Rnd 2: *(2 sc in next st) 2 times, sc in next 8 sts, (2 sc in next st) 2 times; rep from * once more. (32 sc)';
+  const [base] = partsAt(`Ch 11.\n\n${BOTH_SIDES}\n\n${rnd2}\n`).parts;
+  const { long, wide, around } = base!.measures;
+  expect(base!.form).toBe('oval base');
+  expect(around!.mm / (2 * (long!.mm - wide!.mm) + Math.PI * wide!.mm)).toBeCloseTo(1.1, 1);
+});
+
+test('both sides of a chain without growth are the fold of a pouch: a tube from its first round on', () => {
+  const fold = BOTH_SIDES.replaceAll('2 sc in', 'sc in').replace('(24 sc)', '(20 sc)').replace('sc in 2nd ch', 'Sc in 2nd ch');
+  const [pouch] = partsAt(`Ch 11.\n\n${fold}\n\nRnds 2-14: Sc in each st around. (20 sc)\n`).parts;
+  expect([pouch!.form, pouch!.labels]).toEqual(['tube', 'Rnds 1-14']);
+  expect(pouch!.measures.high!.mm).toBeCloseTo(50, 6);
+});

@@ -1,11 +1,13 @@
 /**
  * Relaxed pieces as glTF 2.0 in its binary form (.glb; Khronos, ISO/IEC 12113:2022): a mesh for each
  * piece, in metres, y up. Every corner bears the number of its stitch (EXT_mesh_features), and the
- * mesh's extras tell which row and which words of the manuscript a number belongs to.
+ * mesh's extras tell which row and which words of the manuscript a number belongs to. The start of round
+ * is a second primitive of lines.
  */
 import type { Fabric } from '../fabric/index.ts';
 import { patchesOf, type Shape, type ShapedPiece } from '../figures/index.ts';
 import { sqrt } from '../units/index.ts';
+import { startEdges } from './start-line.ts';
 
 export interface GltfOptions {
   /** Name of the program with its version, for the file's head. */
@@ -35,6 +37,7 @@ export function toGlb(shape: Shape, fabric: Fabric, { generator }: GltfOptions):
           roughnessFactor: 1,
         },
       },
+      ...(parts.some(({ start }) => start.length > 0) ? [INK] : []),
     ],
     accessors: buffer.accessors,
     bufferViews: buffer.views,
@@ -42,6 +45,15 @@ export function toGlb(shape: Shape, fabric: Fabric, { generator }: GltfOptions):
   };
   return glb(JSON.stringify(shape.pieces.length > 0 ? document : emptyOf(document)), buffer);
 }
+
+const INK = {
+  name: 'start of round',
+  pbrMetallicRoughness: {
+    baseColorFactor: [0.05, 0.05, 0.05, 1],
+    metallicFactor: 0,
+    roughnessFactor: 1,
+  },
+};
 
 /** A file without any piece still is a valid one. */
 const emptyOf = ({ asset }: { readonly asset: object }): object => ({ asset });
@@ -51,6 +63,8 @@ interface Geometry {
   readonly normals: Float32Array;
   readonly features: Float32Array;
   readonly indices: Uint32Array;
+  /** Start of round: two places a round, from bottom to top. */
+  readonly start: Float32Array;
 }
 
 const MM = 0.001;
@@ -81,7 +95,34 @@ function geometryOf(piece: ShapedPiece): Geometry {
       6 * k,
     );
   });
-  return { positions, normals, features, indices };
+  const placeOf = new Map(nodes.map((node, k) => [node, k]));
+  return { positions, normals, features, indices, start: startOf(piece, placeOf, positions) };
+}
+
+/** Above the fabric, or the line would flicker in it: metres, the thickness of a thread. */
+const RAISED = 0.0005;
+
+/** The edges of the first stitches, on both faces. */
+function startOf(
+  piece: ShapedPiece,
+  placeOf: ReadonlyMap<number, number>,
+  positions: Float32Array,
+): Float32Array {
+  const places: number[] = [];
+  const edges = startEdges(piece);
+  for (const { from } of piece.graph.rows) {
+    const edge = edges.get(from);
+    const k = placeOf.get(from);
+    if (!edge || k === undefined) continue;
+    const normal = normalOf(positions, 12 * k);
+    for (const raised of [RAISED, -RAISED]) {
+      for (const corner of edge.side === 'first' ? [0, 1] : [3, 2]) {
+        const at = 12 * k + 3 * corner;
+        for (let c = 0; c < 3; c++) places.push(positions[at + c]! + raised * normal[c]!);
+      }
+    }
+  }
+  return Float32Array.from(places);
 }
 
 /** Square to both diagonals; up where a patch has no area. */
@@ -129,10 +170,19 @@ function meshOf(
         material: 0,
         extensions: { EXT_mesh_features: features },
       },
+      ...(geometry.start.length > 0 ? [startPrimitive(buffer, geometry.start)] : []),
     ],
     extras: { copies: piece.copies, rows: rowsOf(piece), stitches: wordsOf(piece, shape, fabric) },
   };
 }
+
+const LINES = 1;
+
+const startPrimitive = (buffer: Packed, start: Float32Array): object => ({
+  attributes: { POSITION: buffer.floats(start, 'VEC3') },
+  mode: LINES,
+  material: 1,
+});
 
 /** Rows by the numbers of their stitches, [from, to). */
 const rowsOf = ({ graph }: ShapedPiece): readonly object[] =>

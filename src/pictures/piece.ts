@@ -6,8 +6,9 @@
 import type { Fabric } from '../fabric/index.ts';
 import { type Patches, patchesOf, type Shape, type ShapedPiece } from '../figures/index.ts';
 import { sqrt } from '../units/index.ts';
-import type { Drawing, Group, Mark, Path, PathStep } from './drawing.ts';
-import { measureText, points } from './text.ts';
+import type { Drawing, Group, Mark, Path, PathStep, Stroke } from './drawing.ts';
+import { type StartEdge, startEdges, startLineNotes } from './start-line.ts';
+import { measureText, points, wrapText } from './text.ts';
 import { project, type View, viewOf } from './view.ts';
 
 export interface PieceDrawingOptions {
@@ -23,6 +24,8 @@ const MARGIN = 6;
 const GAP = 10;
 const CAPTION = points(8);
 const LINE = points(11);
+const NOTE = points(7);
+const NOTE_LINE = points(9.5);
 
 /** Scales a drawing may have, 1 to so many: those of a ruler. */
 const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50];
@@ -35,15 +38,12 @@ export function drawPieces(shape: Shape, fabric: Fabric, options: PieceDrawingOp
   );
   const scale = SCALES.find((each) => fits(seen, each, most)) ?? SCALES.at(-1)!;
   const sheet = arranged(seen, scale, most);
-  const note = `A drawing worked out from the stitches, 1:${scale}.`;
-  const heightMm = sheet.heightMm + LINE + MARGIN;
-  const text: Mark = {
-    kind: 'text',
-    at: [MARGIN, heightMm - MARGIN / 2],
-    text: note,
-    sizeMm: points(7),
-    ink: 'soft',
-  };
+  const note = [
+    `A drawing worked out from the stitches, 1:${scale}.`,
+    ...startLineNotes(shape),
+  ].join(' ');
+  const lines = wrapText(note, (sheet.widthMm - 2 * MARGIN) / 1.1, { sizeMm: NOTE });
+  const heightMm = sheet.heightMm + lines.length * NOTE_LINE + MARGIN;
   return {
     id: options.id ?? 'piece',
     widthMm: sheet.widthMm,
@@ -51,9 +51,18 @@ export function drawPieces(shape: Shape, fabric: Fabric, options: PieceDrawingOp
     title: options.title,
     description: descriptionOf(shape, options, note),
     language: 'en',
-    marks: [...sheet.marks, text],
+    marks: [...sheet.marks, ...noteMarks(lines, sheet.heightMm)],
   };
 }
+
+const noteMarks = (lines: readonly string[], y: number): Mark[] =>
+  lines.map((text, i) => ({
+    kind: 'text',
+    at: [MARGIN, y + (i + 1) * NOTE_LINE],
+    text,
+    sizeMm: NOTE,
+    ink: 'soft',
+  }));
 
 function descriptionOf(shape: Shape, { captionFor }: PieceDrawingOptions, note: string): string {
   return [...shape.pieces.map((piece) => captionFor(piece).join(', ')), note].join('\n');
@@ -79,7 +88,8 @@ interface SeenPatch {
   readonly shade: number;
   readonly isWrongSide: boolean;
   readonly origin: { readonly from: number; readonly to: number };
-  readonly edges: { readonly before: boolean; readonly after: boolean };
+  readonly edges: { readonly first: boolean; readonly second: boolean };
+  readonly start: StartEdge | null;
 }
 
 function see(
@@ -91,20 +101,24 @@ function see(
   const view = viewOf(piece);
   const patches = patchesOf(piece.graph, piece.at);
   const nodes = fabric.cloths[sizeIndex]!.nodes;
+  const starts = startEdges(piece);
   const out: SeenPatch[] = [];
   for (let i = 0; i < piece.graph.n; i++) {
     if (patches.isBare[i]) continue;
     const origin = fabric.origins[nodes.origin[piece.graph.cloth[i]!]!] ?? { from: 0, to: 0 };
-    out.push({ ...seePatch(patches, i, view), node: i, origin });
+    const start = starts.get(i) ?? null;
+    out.push({ ...seePatch(patches, i, view), node: i, origin, start });
   }
   out.sort((a, b) => b.depth - a.depth || a.node - b.node);
   return { piece, caption, patches: out, ...boundsOf(out) };
 }
 
+type SeenSides = Omit<SeenPatch, 'node' | 'origin' | 'start'>;
+
 /** From the upper left, towards the viewer: right, down, away. */
 const LIGHT = [-0.45, -0.55, -0.7] as const;
 
-function seePatch(patches: Patches, i: number, view: View): Omit<SeenPatch, 'node' | 'origin'> {
+function seePatch(patches: Patches, i: number, view: View): SeenSides {
   const corners = new Float64Array(8);
   const away = new Float64Array(4);
   for (let c = 0; c < 4; c++) {
@@ -121,7 +135,7 @@ function seePatch(patches: Patches, i: number, view: View): Omit<SeenPatch, 'nod
     depth: (away[0]! + away[1]! + away[2]! + away[3]!) / 4,
     shade: Math.min(1, Math.max(0, 1 - lit)),
     isWrongSide: normal[2] > 0,
-    edges: { before: patches.openBefore[i] === 1, after: patches.openAfter[i] === 1 },
+    edges: { first: patches.openFirst[i] === 1, second: patches.openSecond[i] === 1 },
   };
 }
 
@@ -256,15 +270,36 @@ function patchMarks(patch: SeenPatch, at: Corner): readonly Mark[] {
     ['M', ...b],
     ['L', ...c],
   ];
-  if (patch.edges.before) lines.push(['M', ...a], ['L', ...b]);
-  if (patch.edges.after) lines.push(['M', ...d], ['L', ...c]);
+  if (patch.edges.first) lines.push(['M', ...a], ['L', ...b]);
+  if (patch.edges.second) lines.push(['M', ...d], ['L', ...c]);
   const row: Path = {
     kind: 'path',
     steps: lines,
     fill: 'none',
     stroke: { ink: 'soft', widthMm: 0.12, ends: 'round' },
   };
-  return [area, row, ...hatching(patch.shade, [a, b, c, d])];
+  const start = patch.start && startMark(patch.start, at);
+  return [area, row, ...hatching(patch.shade, [a, b, c, d]), ...(start ? [start] : [])];
+}
+
+/** From bottom to top at either side, so that the two stitches beside it draw the same dashes. */
+function startMark({ side, isKnown }: StartEdge, at: Corner): Path {
+  const [bottom, top] = side === 'first' ? [at(0), at(1)] : [at(3), at(2)];
+  const stroke: Stroke = {
+    ink: 'ink',
+    widthMm: 0.35,
+    ends: isKnown ? 'round' : 'flat',
+    ...(!isKnown && { dashMm: [0.6, 0.6] }),
+  };
+  return {
+    kind: 'path',
+    steps: [
+      ['M', ...bottom],
+      ['L', ...top],
+    ],
+    fill: 'none',
+    stroke,
+  };
 }
 
 /** Shade from which one, two and three lines are drawn along the stitch. */

@@ -36,7 +36,7 @@ test('says how large it is and how sure that is, how it lies, and how it was had
   expect(stdout).toBe(`Size: small
 
 Disc
-  about 2 cm (1.9-2.1) across
+  about 2 cm (1.8-2.1) across
   Rounds from the start: 1-2 flat.
 
 How this was had:

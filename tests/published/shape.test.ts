@@ -53,11 +53,12 @@ describe('spheres', () => {
       const rows = counts.map((_, i) => mean(radii(piece, i + 1, 3)));
       expect(piece.relaxed.settled).toBe(true);
       expect(Math.abs(mean(rows) / ideal - 1)).toBeLessThan(0.05);
-      // Not in the mean alone: a barrel of the same girth fails here. The two rounds about each pole
-      // stand out, as six stitches round a ring do.
+      // Not in the mean alone: a barrel of the same girth fails here. At the poles counts are cut to whole
+      // stitches, and six of them stand round a ring as a hexagon: laid out by its girths alone, with no
+      // springs, the smallest ball is 5.7 % out there.
       rows.forEach((row, i) => {
-        const isPole = Math.min(i, rows.length - 1 - i) < 2;
-        expect(Math.abs(row / ideal - 1)).toBeLessThan(isPole ? 0.11 : 0.05);
+        const isPole = Math.min(i, rows.length - 1 - i) < Math.max(2, rows.length / 8);
+        expect(Math.abs(row / ideal - 1)).toBeLessThan(isPole ? 0.08 : 0.05);
       });
     },
   );

@@ -18,7 +18,7 @@ export interface Bends {
 /** Against the stiffness along a row. Ours: enough that a base does not crumple, too little to hold a shape. */
 const BENDING = 0.02;
 /** Filling lies behind the fabric and lets no crease in. */
-const FILLED = 0.1;
+const FILLED = 0.05;
 
 /** What the bends are now is what they keep. */
 export function takeSet(at: Float64Array, bends: Bends | null): void {

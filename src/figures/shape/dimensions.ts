@@ -51,11 +51,11 @@ function extent(
   return { low, size: high - low };
 }
 
-/** Of half degrees within a quarter turn the one with the smallest box; none if that wins under 2 %. */
+/** Of half degrees up to an eighth turn either way the one with the smallest box; none if that wins under 2 %. */
 function smallestBox(at: Float64Array, graph: StitchGraph): number {
   const plain = box(at, graph, 0);
   let best = { turn: 0, area: plain.width * plain.depth * 0.98 };
-  for (let k = 1; k < 180; k++) {
+  for (let k = -90; k <= 90; k++) {
     const turn = (k * PI) / 360;
     const { width, depth } = box(at, graph, turn);
     if (width * depth < best.area) best = { turn, area: width * depth };

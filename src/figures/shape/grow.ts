@@ -8,7 +8,13 @@ import { cos, PI, sin } from '../../units/index.ts';
 import { placeArch } from './arch.ts';
 import type { Layout } from './layout.ts';
 import type { PieceSprings } from './spring-model.ts';
-import { firstAnchorOf, firstIsWrongSide, type GraphRow, rowLengthMm } from './stitch-graph.ts';
+import {
+  firstAnchorOf,
+  firstIsWrongSide,
+  type GraphRow,
+  leanMmOf,
+  rowLengthMm,
+} from './stitch-graph.ts';
 import { sweepSome } from './sweep.ts';
 import {
   across,
@@ -77,7 +83,8 @@ function placeStitch(layout: Layout, i: number, besideMm: number): void {
   const side = radius !== null ? ringSide(layout) : sideways(layout, i, out);
   const lean = radius !== null ? ringLean(layout, i, radius) : leanOf(besideMm, height);
   const towards = plus(times(cos(lean), out), times(sin(lean), side));
-  at.set(plus(from, times(height + (radius ?? 0), towards)), 3 * i);
+  const top = plus(from, times(height + (radius ?? 0), towards));
+  at.set(plus(top, times(radius === null ? -leanMmOf(graph, i) : 0, side)), 3 * i);
   way.set(towards, 3 * i);
   isPlaced[i] = 1;
 }

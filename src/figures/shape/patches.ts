@@ -12,9 +12,9 @@ export interface Patches {
   readonly corners: Float64Array;
   /** 1: the node has no patch (a magic ring). */
   readonly isBare: Uint8Array;
-  /** 1: a side along the row is open (a chain or an end is beside it), so it wants a line there. */
-  readonly openBefore: Uint8Array;
-  readonly openAfter: Uint8Array;
+  /** 1: a side is open (a chain or an end is beside it), so it wants a line there: first corners, second. */
+  readonly openFirst: Uint8Array;
+  readonly openSecond: Uint8Array;
 }
 
 /** Half the thickness of a post beside a gap, and of a chain, against the stitch's width (ours). */
@@ -25,8 +25,8 @@ export function patchesOf(graph: StitchGraph, at: Float64Array): Patches {
   const patches: Patches = {
     corners: new Float64Array(12 * graph.n),
     isBare: new Uint8Array(graph.n),
-    openBefore: new Uint8Array(graph.n),
-    openAfter: new Uint8Array(graph.n),
+    openFirst: new Uint8Array(graph.n),
+    openSecond: new Uint8Array(graph.n),
   };
   for (let i = 0; i < graph.n; i++) {
     if (i === graph.ring) patches.isBare[i] = 1;
@@ -39,20 +39,26 @@ export function patchesOf(graph: StitchGraph, at: Float64Array): Patches {
 function addStitch(patches: Patches, graph: StitchGraph, at: Float64Array, i: number): void {
   const before = sideOf(graph, at, i, 'before');
   const after = sideOf(graph, at, i, 'after');
-  patches.openBefore[i] = before.isOpen ? 1 : 0;
-  patches.openAfter[i] = after.isOpen ? 1 : 0;
-  put(patches, graph, i, [before.bottom, before.top, after.top, after.bottom]);
+  put(patches, graph, i, {
+    corners: [before.bottom, before.top, after.top, after.bottom],
+    isOpen: [before.isOpen, after.isOpen],
+  });
+}
+
+interface Sides {
+  readonly corners: readonly [Vector, Vector, Vector, Vector];
+  /** Before and after, in the order of work. */
+  readonly isOpen: readonly [boolean, boolean];
 }
 
 /** The patches of turned rows are turned too, so that all face one way. */
-function put(
-  patches: Patches,
-  graph: StitchGraph,
-  i: number,
-  [a, b, c, d]: readonly [Vector, Vector, Vector, Vector],
-): void {
+function put(patches: Patches, graph: StitchGraph, i: number, { corners, isOpen }: Sides): void {
   const { isTurned } = graph.rows[graph.row[i]!]!;
+  const [a, b, c, d] = corners;
+  const [first, second] = isTurned ? [isOpen[1], isOpen[0]] : isOpen;
   patches.corners.set((isTurned ? [d, c, b, a] : [a, b, c, d]).flat(), 12 * i);
+  patches.openFirst[i] = first ? 1 : 0;
+  patches.openSecond[i] = second ? 1 : 0;
 }
 
 interface PatchSide {
@@ -125,9 +131,10 @@ function addBar(patches: Patches, graph: StitchGraph, at: Float64Array, i: numbe
   const to = barEnd(graph, at, a, own);
   const along = unit(minus(to, from), [1, 0, 0]);
   const up = times(CHAIN_HALF * graph.widthMm[i]!, barWay(graph, at, i, along));
-  patches.openBefore[i] = b < 0 ? 1 : 0;
-  patches.openAfter[i] = a < 0 ? 1 : 0;
-  put(patches, graph, i, [minus(from, up), plus(from, up), plus(to, up), minus(to, up)]);
+  put(patches, graph, i, {
+    corners: [minus(from, up), plus(from, up), plus(to, up), minus(to, up)],
+    isOpen: [b < 0, a < 0],
+  });
 }
 
 /** Half-way to a chain beside it, and all the way to a stitch: chains hang from its top. */

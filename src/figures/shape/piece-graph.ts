@@ -158,7 +158,16 @@ function addRow(
     columns.before.push(i > 0 ? from + i - 1 : isRing ? to - 1 : -1);
     columns.after.push(from + i + 1 < to ? from + i + 1 : isRing ? from : -1);
   });
-  columns.rows.push({ record: run.record, from, to, isRing, isTurned: false, isExtension });
+  columns.rows.push({
+    record: run.record,
+    from,
+    to,
+    isRing,
+    isTurned: false,
+    isExtension,
+    leanMm: 0,
+    knowsLean: true,
+  });
 }
 
 /** Extensions hang at the end of the row beneath, at the place that the nearest stitch beside them takes. */

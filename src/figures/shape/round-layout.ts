@@ -59,6 +59,8 @@ interface Wanted {
 function wantedShares(layout: Layout, row: GraphRow, outline: Outline): readonly Wanted[] {
   const { graph, share, at } = layout;
   const wanted: Wanted[] = [];
+  // A leaning round stands so far behind its feet: its places are sought that much further on.
+  const { leanMm } = row;
   const [foundation] = graph.rows;
   const isOnChain = foundation && !foundation.record && !foundation.isRing && graph.ring < 0;
   let side: 1 | -1 = 1;
@@ -68,10 +70,10 @@ function wantedShares(layout: Layout, row: GraphRow, outline: Outline): readonly
     const foot = firstAnchorOf(graph, i);
     if (foot < 0 || foot === graph.ring) continue;
     if (!isOnChain || graph.row[foot] !== 0) {
-      wanted.push({ alongMm: along, share: share[foot]! });
+      wanted.push({ alongMm: along + leanMm, share: share[foot]! });
     } else if (foot === foundation.from) side = -1;
     else if (foot !== foundation.to - 1) {
-      wanted.push({ alongMm: along, share: shareAt(outline, at[3 * foot]!, side) });
+      wanted.push({ alongMm: along + leanMm, share: shareAt(outline, at[3 * foot]!, side) });
     }
   }
   return wanted;

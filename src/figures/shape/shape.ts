@@ -5,6 +5,7 @@
 import type { Fabric } from '../../fabric/index.ts';
 import { type GaugeCount, gaugesWith, readGauges } from '../../gauge/index.ts';
 import type { Manuscript } from '../../manuscript/index.ts';
+import { type Lean, readLean } from '../lean.ts';
 import {
   COUNTED_ACROSS,
   isWaved,
@@ -24,6 +25,7 @@ import { pieceGraphs } from './piece-graph.ts';
 import { type PieceWords, pieceWords } from './piece-words.ts';
 import { LIMITS, type Relaxed, type Relaxing, type RelaxLimits, relax } from './relax.ts';
 import { springsOf } from './spring-model.ts';
+import { type LeanScene, withLean } from './start-lean.ts';
 import type { StitchGraph } from './stitch-graph.ts';
 import { type SizesHad, stitchSizes } from './stitch-sizes.ts';
 
@@ -49,6 +51,8 @@ export interface ShapedPiece {
   readonly girths: readonly RoundGirth[];
   readonly straightMm: number;
   readonly isFilled: boolean;
+  /** How its start of round wanders, as the picture shows it; `null` for pieces without rounds. */
+  readonly lean: Lean | null;
   readonly hasHandles: boolean;
   /** Share of a flat piece's stitches that lie face down: it is folded over itself. */
   readonly foldedShare: number;
@@ -76,8 +80,8 @@ export function* shapeOf(
   fabric: Fabric,
   options: ShapeOptions = {},
 ): Generator<ShapeProgress, Shape, undefined> {
-  const own = readGauges(manuscript);
-  const gauges = options.gauge ? gaugesWith(own, options.gauge) : own;
+  const written = readGauges(manuscript);
+  const gauges = options.gauge ? gaugesWith(written, options.gauge) : written;
   const words = pieceWords(manuscript);
   const sizes = stitchSizes(gauges, fabric.kinds);
   const sizeIndex = options.sizeIndex ?? 0;
@@ -85,16 +89,19 @@ export function* shapeOf(
   const all = cloth ? pieceGraphs(cloth, fabric.kinds, sizes.sizesFor) : [];
   const kept = alike(all).filter(({ graph }) => isAsked(graph, options.part ?? ''));
   const isCountedAcross = gauges.records.some(({ fabric: name }) => isWaved(name));
+  const { terms } = manuscript.terms;
+  const own = readLean(manuscript.head.data.lean, terms);
+  const leaning: LeanScene = { gauges, kinds: fabric.kinds, own, terms };
   const pieces: ShapedPiece[] = [];
   for (const [nth, { graph, copies }] of kept.entries()) {
     const name = nameOf(graph, all.length, words);
     const limits = options.limits ?? LIMITS;
-    const run = shapePiece(graph, { ...words, isWaved: isCountedAcross }, limits);
+    const run = shapePiece(graph, { ...words, isWaved: isCountedAcross, leaning }, limits);
     let step = run.next();
     for (; !step.done; step = run.next()) {
       yield { piece: name, nth: nth + 1, of: kept.length, done: step.value };
     }
-    pieces.push({ name, copies, graph, ...step.value });
+    pieces.push({ name, copies, ...step.value });
   }
   const had = sizes.had();
   const because = isCountedAcross ? [...had.because, COUNTED_ACROSS] : had.because;
@@ -138,19 +145,21 @@ function alike(graphs: readonly StitchGraph[]): readonly Alike[] {
   return groups;
 }
 
-type Outcome = Omit<ShapedPiece, 'name' | 'copies' | 'graph'>;
+type Outcome = Omit<ShapedPiece, 'name' | 'copies'>;
 
 interface PieceTraits extends PieceWords {
   /** Its gauge was counted across waves. */
   readonly isWaved: boolean;
+  readonly leaning: LeanScene;
 }
 
 /** One piece; yields the share of its steps that are done. */
 function* shapePiece(
-  graph: StitchGraph,
+  upright: StitchGraph,
   traits: PieceTraits,
   limits: RelaxLimits,
 ): Generator<number, Outcome, undefined> {
+  const { graph, lean } = withLean(upright, traits.leaning);
   const girths = roundGirths(graph);
   const isFilled = fillsOut(graph, girths, traits);
   const even = evened(graph, girths);
@@ -170,8 +179,10 @@ function* shapePiece(
   const { at, ...relaxed } = found;
   const dimensions = dimensionsOf(graph, at, traits.hangs);
   return {
+    graph,
     at,
     relaxed,
+    lean,
     dimensions,
     foldedShare: dimensions.pose === 'flat' && !hasWalls(girths) ? foldedShare(graph, at) : 0,
     girths,

@@ -5,7 +5,7 @@
  */
 import { sqrt } from '../../units/index.ts';
 import { SpringList, type Springs } from './springs.ts';
-import { firstAnchorOf, lastAnchorOf, type StitchGraph } from './stitch-graph.ts';
+import { firstAnchorOf, lastAnchorOf, leanMmOf, type StitchGraph } from './stitch-graph.ts';
 
 /** Stiffness against that along the row. Ours: fabric shears far more easily than it stretches. */
 const ALONG = 1;
@@ -94,20 +94,43 @@ function sharingOf(graph: StitchGraph): Sharing {
 const onlyFoot = (graph: StitchGraph, node: number): number =>
   graph.anchorFrom[node + 1]! - graph.anchorFrom[node]! === 1 ? firstAnchorOf(graph, node) : -1;
 
-/**
- * From a stitch to its feet. Of two stitches in one place each leans out by half a width, and so do the
- * legs of a decrease; the legs of larger fans are as long as the stitch is high, which rounds a shell.
- */
+/** From a stitch to its feet. The legs of larger fans are as long as the stitch is high, which rounds a shell. */
 function addColumns(graph: StitchGraph, list: SpringList, i: number, sharing: Sharing): void {
+  const height = graph.heightMm[i]!;
+  for (let k = graph.anchorFrom[i]!; k < graph.anchorFrom[i + 1]!; k++) {
+    const ahead = aheadMm(graph, sharing, i, k);
+    list.add(i, graph.anchors[k]!, sqrt(height * height + ahead * ahead), ALONG);
+  }
+}
+
+/**
+ * How far ahead of a stitch's top its foot stands along the row, mm; `k` is the foot's place in `anchors`.
+ * Of two stitches in one place each leans out by half a width, and so do the legs of a decrease: less where
+ * the rounds are small, for there the stitches fan out and not side by side. A leaning round adds its lean.
+ */
+function aheadMm(graph: StitchGraph, sharing: Sharing, i: number, k: number): number {
+  const foot = graph.anchors[k]!;
   const from = graph.anchorFrom[i]!;
   const legs = graph.anchorFrom[i + 1]! - from;
-  const height = graph.heightMm[i]!;
-  for (let k = 0; k < legs; k++) {
-    const foot = graph.anchors[from + k]!;
-    let lean = (k - (legs - 1) / 2) * graph.widthMm[foot]!;
-    if (legs === 1 && sharing.of[i] === 2) lean = (sharing.nth[i]! - 0.5) * graph.widthMm[i]!;
-    list.add(i, foot, sqrt(height * height + lean * lean), ALONG);
-  }
+  let ahead = 0;
+  if (legs > 1) ahead = (k - from - (legs - 1) / 2) * graph.widthMm[foot]!;
+  else if (sharing.of[i] === 2) ahead = (0.5 - sharing.nth[i]!) * graph.widthMm[i]!;
+  const lean = leanMmOf(graph, i);
+  if (ahead === 0 && lean === 0) return 0;
+  return (ahead + lean) * fanning(graph, i, foot);
+}
+
+/**
+ * Places at radii r and R and a small angle apart lie square to the radius by sqrt(r R) times the angle
+ * (geometry): what that is to the larger radius times the angle. Where a round closes in, a lean along the
+ * smaller one would come out longer, and legs longer than they need be push the pole of a ball out: it is
+ * taken short there too. 1 between rows.
+ */
+function fanning(graph: StitchGraph, i: number, foot: number): number {
+  const [own, beneath] = [graph.rows[graph.row[i]!]!, graph.rows[graph.row[foot]!]!];
+  if (!own.isRing || !beneath.isRing) return 1;
+  const [a, b] = [own.to - own.from, beneath.to - beneath.from];
+  return sqrt(Math.min(a, b) / Math.max(a, b));
 }
 
 /** Stitches further apart than this in the row beneath span a gap, and no fabric lies between. */
@@ -140,7 +163,7 @@ function addDiagonals(graph: StitchGraph, list: SpringList, i: number): void {
   if (base === null) return;
   const wide = (base + apart(graph, i, next)) / 2;
   const height = (graph.heightMm[i]! + graph.heightMm[next]!) / 2;
-  const rest = sqrt(wide * wide + height * height);
-  list.add(i, right, rest, ACROSS);
-  list.add(next, left, rest, ACROSS);
+  const lean = leanMmOf(graph, i);
+  list.add(i, right, sqrt((wide + lean) ** 2 + height * height), ACROSS);
+  list.add(next, left, sqrt((wide - lean) ** 2 + height * height), ACROSS);
 }

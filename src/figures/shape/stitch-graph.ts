@@ -48,6 +48,10 @@ export interface GraphRow {
   readonly isTurned: boolean;
   /** Chains that lengthen the row beneath, made by the row that stands on them (more boxes, "5 fdc"). */
   readonly isExtension: boolean;
+  /** How far its stitches' tops stand from their feet, against the order of work, mm; 0 for upright. */
+  readonly leanMm: number;
+  /** Whether its lean is known; rounds of which nobody knows it stand upright. */
+  readonly knowsLean: boolean;
 }
 
 /** Width and height of stitches and chains, from the gauge of the row's fabric. */
@@ -65,6 +69,12 @@ export const lastAnchorOf = (graph: StitchGraph, node: number): number =>
   graph.anchorFrom[node]! < graph.anchorFrom[node + 1]!
     ? graph.anchors[graph.anchorFrom[node + 1]! - 1]!
     : -1;
+
+/** Lean of a stitch against the order of work, mm: out of a magic ring there is no side to lean to. */
+export const leanMmOf = (graph: StitchGraph, node: number): number =>
+  graph.ring >= 0 && firstAnchorOf(graph, node) === graph.ring
+    ? 0
+    : graph.rows[graph.row[node]!]!.leanMm;
 
 /** Length along a row, from its first node to its last, and back to the first in a ring. */
 export function rowLengthMm(graph: StitchGraph, row: GraphRow): number {

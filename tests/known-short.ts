@@ -13,7 +13,6 @@ export const knownShort = {
     '28-dog-sweater-sizes.txt',
     '33-parlour-pine-run-on.txt',
     '85-scanned-leaflet.txt',
-    '87-continuing-two-labels-per-line.txt',
   ],
   plantedFaults: [
     '25-magazine-wrapped-lines',

@@ -34,6 +34,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
       count: 'The # chains skipped at the start count as a stitch.',
       'do not count': 'The # chains skipped at the start do not count as a stitch.',
       'count, with a space': 'The # chains skipped at the start count as a stitch and a space.',
+      'a loop': 'The # chains skipped at the start are the first loop of the {row}.',
     },
   },
   'rep from * n times': {

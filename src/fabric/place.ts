@@ -185,6 +185,9 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
     const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
     if (entry < 0) return lack(hands);
     const run = hands.edge.run[entry] ?? 1;
+    // "3rd ch of ch", with no number: the turning chain, whose last chains are the space here.
+    const ofTurn = noun.kind === 'chain' && nth > run && startChainEntry(hands) !== null;
+    if (ofTurn) return takeStartChain(hands);
     const target = takeSpaceAt(hands, entry);
     if (nth > run)
       fact(hands, { kind: 'no-place', what: `chain ${nth} of ${run}`, ...spanAt(hands, at) });

@@ -243,6 +243,9 @@ function conclude(
   }
   noteRowTotal(hands, task);
   if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
+  // What lies beneath is not known: neither how long its spaces are, nor how its stitches are called.
+  if (open || end.guessed)
+    hands.facts = hands.facts.filter(({ kind }) => kind !== 'space-size' && kind !== 'noun');
   if (end.guessed && namesGaps(shape)) leaveOpen(hands);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));

@@ -177,7 +177,7 @@ const isSizeLead = (text: string, from: number, to: number): boolean =>
 /** The highest row number that the label at `from` names; 0 where none stands. */
 function lastNumberIn(text: string, from: number, to: number): number {
   const label =
-    /^\D{0,10}(\d{1,3})(?:st|nd|rd|d|th)?(?:\s*(?:-|–|—|to|and|&|,)\s*(\d{1,3}))?/i.exec(
+    /^(?!\W*(?:ch|chain)\b)\D{0,10}(\d{1,3})(?:st|nd|rd|d|th)?(?:\s*(?:-|–|—|to|and|&|,)\s*(\d{1,3}))?/i.exec(
       text.slice(from, Math.min(to, from + 40)),
     );
   return label ? Number(label[2] ?? label[1]) : 0;
@@ -229,11 +229,23 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   else if (waits && isRowWord(scan.text, scan.open?.from ?? 0, scan.open?.to ?? 0))
     extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
+  else if (isRowsTitle(scan, at)) pushTitle(scan, at);
   else if (waits) extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
   else if (continues(scan, at, starts)) extend(scan, at);
   else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
   else addProse(scan, at);
+}
+
+/** "Increasing rows", "Decreasing rounds:" on a line of their own. */
+const isRowsTitle = ({ text, options, section }: Scan, { from, to }: Span): boolean =>
+  to - from < 32 &&
+  section !== 'comments' &&
+  options.titles === 'lines' &&
+  /^[A-Z][a-z]+ing (?:rows|rounds|rnds|section)\W*$/.test(text.slice(from, to));
+
+function pushTitle(scan: Scan, { from, to }: Stretch): void {
+  pushHeading(scan, { from, to, level: 0, name: titleWords(scan.text.slice(from, to)) }, 'work');
 }
 
 function openSplitLabel(scan: Scan, { from, to }: Stretch): void {

@@ -36,6 +36,12 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
     const before = at === null ? -1 : lastInk(text, at, from);
     if (at !== null && before >= 0 && isCut(text, { from: at, to: labelTo }, before)) {
       cuts.push({ at, bare: null, opens: false });
+    } else if (
+      isNumbered &&
+      before >= 0 &&
+      opensUnmarked(text, { from: found.index, to: labelTo }, before)
+    ) {
+      cuts.push({ at: found.index, bare: Number(/\d+$/.exec(found[0])?.[0]), opens: false });
     }
   }
   if (layout === 'written') return cuts;
@@ -126,6 +132,16 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
   return startsWithLabel(text, at, lineEndFrom(text, at));
+}
+
+/** Work right behind the number and its side, "Row 2 (WS) ch2, 1htr in …", with no sign between. */
+const UNMARKED =
+  /^ (?:[([](?:RS|WS)[)\]],? )?(?:\d?ch ?\d|turn,|ch\d|\d+ ?(?:ch|sc|dc|tr|htr|hdc)\b|(?:sc|dc|hdc|htr|tr|sl st) in\b)/i;
+
+function opensUnmarked(text: string, { from, to }: Span, before: number): boolean {
+  if ('(,-–&/"“\''.includes(text[before] ?? '') || !/[A-Z]/.test(text[from] ?? '')) return false;
+  if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
+  return UNMARKED.test(text.slice(to, to + 24));
 }
 
 /** End of the line, looked for no farther than a label can reach. */

@@ -74,6 +74,8 @@ const IN_BRACKETS =
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {
   if (!/siz|[([]/i.test(prose)) return null;
+  const alternating = LINES_ALTERNATING.exec(prose)?.[1];
+  if (alternating) return namesIn(alternating);
   const line = WORD_LIST.exec(prose)?.[1];
   const named = line ? namesIn(line) : null;
   if (named) return named;
@@ -84,7 +86,19 @@ function listedSizes(prose: string): readonly string[] | null {
   return words ? namesIn(words) : null;
 }
 
+/** "XS (S) M (L) XL": every second name in a bracket of its own. */
+const ALTERNATING = new RegExp(
+  String.raw`^\W*(${SIZE})(?:\s*\((${SIZE})\)\s*(?:${SIZE})){1,7}(?:\s*\(${SIZE}\))?\W*$`,
+  'i',
+);
+
+const LINES_ALTERNATING = new RegExp(
+  String.raw`^\W*(?:sizes?\b\W*)?(${SIZE}\s*\(${SIZE}\)\s*${SIZE}(?:[ \t]*\(?${SIZE}\)?){0,12})\W*$`,
+  'im',
+);
+
 function namesIn(words: string): readonly string[] | null {
+  if (ALTERNATING.test(words)) return named(words.split(/[()]/));
   const list = LIST.exec(words);
   if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
   const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
@@ -102,7 +116,10 @@ const SIZES_LINE = new RegExp(String.raw`^\W*(?:sizes?\b[a-z ]{0,20}\W+)?${LIST_
 
 /** A line that is nothing but names of sizes: "XS (S, M, L)". */
 export const isSizesLine = (text: string, from: number, to: number): boolean =>
-  to - from <= 120 && SIZES_LINE.test(text.slice(from, to));
+  to - from <= 120 && namesSizes(text.slice(from, to));
+
+const namesSizes = (line: string): boolean =>
+  SIZES_LINE.test(line) || ALTERNATING.test(line.replace(/^\W*sizes?\b\W*/i, ''));
 
 /** "Ch 41 (45).": two sizes, where brackets are said to hold the other one. */
 const CHAIN_PAIR = /^\W*(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;

@@ -17,6 +17,7 @@ import {
   kindAt,
   MAX_DEPTH,
   type Reader,
+  spelled,
   toOf,
   wordAt,
 } from './reader.ts';
@@ -217,8 +218,9 @@ const isPassing = (step: Step | undefined): boolean =>
 
 function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
-  const counts = b.close - b.start < 60 ? readCounts(r, b.close) : null;
-  if (counts && r.at === b.close) {
+  const end = talkBehindDash(r, b) ?? b.close;
+  const counts = end - b.start < 60 ? readCounts(r, end) : null;
+  if (counts && r.at === end) {
     leave(r, b);
     // "Rnd 2: (6 inc)" is all the round has.
     const alone = run.out.length === 0 && kindAt(r) === T.end;
@@ -233,6 +235,18 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start;
   return false;
 }
+
+/** "(21 sts – remember that the ch 2 counts)": the dash behind which the bracket talks. */
+function talkBehindDash(r: Reader, b: Bracket): number | null {
+  if (r.kind[b.start + 1] !== T.number) return null;
+  for (let i = b.start + 2; i < b.close - 2; i++) {
+    if (r.kind[i] === T.dash && TALKS.has(spelled(r, i + 1))) return i;
+    if (r.kind[i] === T.comma || r.kind[i] === T.open) return null;
+  }
+  return null;
+}
+
+const TALKS = new Set('remember note be do dont the this that you your if it make'.split(' '));
 
 /** "(2 sc, 3 dc) around": a list of stitches that goes on to the end is worked. */
 const goesRound = (r: Reader): boolean =>
@@ -356,6 +370,7 @@ function unfinished(r: Reader, close: number, steps: Step[]): void {
 function groupPlace(r: Reader): Place | null {
   const start = r.at;
   if (isWord(r, W.work) || isWord(r, W.made)) r.at++;
+  forName(r);
   const sense = wordAt(r);
   const bare = sense === W.next || sense === W.same;
   if (inSame(r)) return readPlace(r);
@@ -364,6 +379,14 @@ function groupPlace(r: Reader): Place | null {
   if (place) return place;
   r.at = start;
   return null;
+}
+
+/** "(3 dc, ch 1, 3 dc) for a shell in next sp": what the group is called says no more. */
+function forName(r: Reader): void {
+  if (!isWord(r, W.for) || !(isWord(r, W.a, 1) || isWord(r, W.first_word, 1))) return;
+  let k = 2;
+  while (k < 5 && kindAt(r, k) === T.word && !isWord(r, W.in, k)) k++;
+  if (isWord(r, W.in, k)) r.at += k;
 }
 
 function bracketTimes(r: Reader): ReturnType<typeof readTimes> {

@@ -158,6 +158,10 @@ function readUnit(r: Reader, draft: Draft): void {
   if (noun) {
     applyNoun(draft, noun);
     groupOf(r);
+  } else if (isNamedStitch(r)) {
+    draft.unit = 'group';
+    draft.word = singular(spelled(r, r.at));
+    r.at += 2;
   } else if (formOf(wordAt(r)) === null && isPlainGroup(r)) {
     draft.unit = 'group';
     draft.word = singular(spelled(r, r.at));
@@ -184,6 +188,14 @@ const isPlainGroup = (r: Reader): boolean =>
   (r.value[r.at] === 0 || (wordAt(r) === PROSE && kindAt(r, -2) === T.comma)) &&
   (kindAt(r, 1) === T.close || isWord(r, W.between, 1)) &&
   /s$/i.test(spelled(r, r.at));
+
+/** "21 linen stitches": a stitch by a name of its own, which is no name of the trade. */
+const isNamedStitch = (r: Reader): boolean =>
+  kindAt(r) === T.word &&
+  r.value[r.at] === 0 &&
+  isWord(r, W.st, 1) &&
+  endsInS(r, r.at + 1) &&
+  kindAt(r, 2) !== T.word;
 
 const UNITS: Readonly<Record<string, CountUnit>> = {
   stitch: 'stitch',

@@ -231,6 +231,11 @@ function named(r: Reader, draft: LabelDraft): boolean {
   }
   const single = isOneOf(r, SINGLES);
   const chain = isWord(r, W.ch) && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
+  // "Starting chain: ch 24"
+  if (isOneOf(r, FIRST_CHAIN) && isWord(r, W.ch, 1) && kindAt(r, 2) === T.colon) {
+    r.at += 2;
+    return true;
+  }
   if ((single || chain) && kindAt(r, 1) === T.colon) {
     r.at++;
     return true;
@@ -254,6 +259,8 @@ const NAMERS = wordsOf(`
 const SINGLES = wordsOf(
   'start setup foundation base edging border begin finishing edge center centre',
 );
+
+const FIRST_CHAIN = wordsOf('foundation base beginning starting setup start');
 
 const isRowWord2at = (r: Reader, k: number): boolean =>
   isWord(r, W.row, k) || isWord(r, W.round, k);

@@ -86,12 +86,22 @@ function bracketedSizes(r: Reader): Values | null {
   const more: Values = [];
   while (kindAt(r) === T.open && sizeList(r, more)) {
     if (more.length + 1 >= sizes) break;
+    alternating(r, more);
   }
   const counted = more.length === 1 && (isWord(r, W.times) || isWord(r, W.more));
   const fits = counted || (more.length > 0 && (more.length + 1 === sizes || more.length > 1));
   if (fits) return more;
   r.at = start;
   return null;
+}
+
+/** "64 (64) 70 (70) 76": every second size stands outside of its bracket. */
+function alternating(r: Reader, more: Values): void {
+  if (more.length % 2 === 0 || r.known.sizes < 3 || kindAt(r) !== T.number) return;
+  const opens = kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && kindAt(r, 3) === T.close;
+  if (!opens && more.length + 2 !== r.known.sizes) return;
+  more.push(valueAt(r));
+  r.at++;
 }
 
 /** What parts the numbers of a list of sizes: "(24, 28)", "[76:82:88]". */

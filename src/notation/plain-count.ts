@@ -179,5 +179,13 @@ export function trailingNumber(r: Reader, run: Run): boolean {
 /** "You should have 24 sts", "total of 28", "for a total of 28 sc". */
 export function plainCountAhead(r: Reader, run: Run): boolean {
   if (run.aside || !run.out.some(isMaking)) return false;
+  // "forming 20 loops"
+  if (isWord(r, W.form)) {
+    if (kindAt(r, 1) !== T.number) return false;
+    r.at++;
+    if (plainCounts(r, run)) return true;
+    r.at--;
+    return false;
+  }
   return plainCounts(r, run);
 }

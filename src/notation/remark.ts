@@ -19,7 +19,7 @@ const OPENERS = new Set(
     'keep weave block press stiffen embroider secure hide glue fill adjust check use ' +
     'the this that these those it its there here if when once before after note you your we i do ' +
     'dont not for at on from as while with by to where count counting number of add put try check pm ' +
-    'leave leaving trim carry carrying tighten flip fold lay pin push gather thread darn wind remove ' +
+    'leave leaving trim carry tighten flip fold lay pin push gather thread darn wind remove ' +
     'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
@@ -39,6 +39,11 @@ export function opensRemark(r: Reader): boolean {
   if (word === 'fasten') return isWord(r, W.the, 1) || isProse(r, 1);
   if (word === 'working' || word === 'making') return tellsHow(r);
   if (/^(starting|beginning|beg|commencing)$/.test(word)) return tellsWhere(r);
+  // "drawing it up from 2 rows down", "bringing the yarn to the front"
+  if (/^(drawing|bringing|picking|carrying)$/.test(word))
+    return (
+      isWord(r, W.the, 1) || isWord(r, W.color, 1) || /^(it|them|up)$/.test(spelled(r, r.at + 1))
+    );
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
   if (word === 'all') return false;
   // ", last dc in top of tch" behind a repeat: only where the last of them goes.

@@ -208,10 +208,22 @@ function eatMarks(r: Reader): number {
         r.at = close;
       }
     } else if (kindAt(r) === T.open && kindAt(r, 1) === T.close) r.at++;
+    else if (inBrackets(r) > 0) r.at += inBrackets(r) - 1;
     else if (!FILLERS.has(sense)) break;
     r.at++;
   }
   return mark;
+}
+
+/** "the steps in brackets", "what is within the parentheses": how many tokens name the bracket just read. */
+function inBrackets(r: Reader): number {
+  let k = /^(steps?|part|what)$/.test(spelled(r, r.at)) ? 1 : 0;
+  if (k > 0 && isWord(r, W.is, k)) k++;
+  if (!isWord(r, W.in, k) && !/^(within|inside)$/.test(spelled(r, r.at + k))) return 0;
+  k += isWord(r, W.the, k + 1) ? 2 : 1;
+  return kindAt(r, k) === T.word && /^(brackets?|parenthes[ei]s)$/.test(spelled(r, r.at + k))
+    ? k + 1
+    : 0;
 }
 
 const FILLERS = new Set([

@@ -145,6 +145,10 @@ function tail(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
+  if (kindAt(r) === T.word && /^(consecutively|sequentially)$/.test(spelled(r, r.at))) {
+    r.at++;
+    return;
+  }
   if (isWord(r, W.for) && isWord(r, W.pattern, 1)) {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;

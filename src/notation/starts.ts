@@ -21,7 +21,7 @@ export function startsInstruction(
 ): 'label' | 'command' | 'likely' | null {
   if (opensPlainLabel(text, from, to)) return 'label';
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
-  if (isAbbreviation(r)) return null;
+  if (isAbbreviation(r) || isExplained(r)) return null;
   const label = readLabel(r);
   if (label) return isRow(r, label) ? 'label' : null;
   r.at = FIRST;
@@ -86,11 +86,23 @@ function isAbbreviation(r: Reader): boolean {
   return named && (sign === T.equals || fullName(r, k + 1) || k <= 2) && !workBehind(r, k + 1);
 }
 
+/** "fpdc. Work dc around the front post": a name, a stop, and how it is made. */
+const isExplained = (r: Reader): boolean =>
+  mayBeStitch(wordAt(r)) &&
+  kindAt(r, 1) === T.stop &&
+  /^(work|yarn|yo|insert|draw|pull|make)$/i.test(spelled(r, r.at + 2)) &&
+  /[A-Z]/.test(r.text[r.base + (r.from[r.at + 2] ?? 0)] ?? '');
+
 /** "Each space is dc, ch 2, dc": a sentence that says what something is. */
 function isSaying(r: Reader): boolean {
   let k = 0;
   while (k < 6 && kindAt(r, k) === T.word && !isWord(r, W.is, k) && !isWord(r, W.ch, k)) k++;
-  return k > 0 && isWord(r, W.is, k) && !isWord(r, W.turn);
+  if (k > 0 && isWord(r, W.is, k) && !isWord(r, W.turn)) return true;
+  // "The chain 3 at the end of each row is also known as …"
+  if (!isWord(r, W.the) || !isWord(r, W.ch, 1)) return false;
+  for (k = 2; k < 16 && kindAt(r, k) !== T.stop && kindAt(r, k) !== T.comma; k++)
+    if (isWord(r, W.is, k)) return true;
+  return false;
 }
 
 /** A stitch's full name, or words only, behind the sign. */

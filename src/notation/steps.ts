@@ -153,8 +153,37 @@ function asFollows(r: Reader): boolean {
   return true;
 }
 
+/**
+ * "Each block consists of ch 3 and 3 dc.", "You may add 1 increase (2 sc in same st) here.": a clause
+ * that says what something is, or what may be done, does nothing.
+ */
+function saying(r: Reader, run: Run): boolean {
+  const before = r.kind[r.at - 1];
+  if (before !== T.stop && before !== T.semicolon) return false;
+  if (
+    !(isWord(r, W.each)
+      ? explains(r)
+      : isWord(r, W.you) && /^(may|can|could|might)$/.test(spelled(r, r.at + 1)))
+  )
+    return false;
+  const start = r.at;
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop) r.at++;
+  putWords(r, run, start, 'remark');
+  return true;
+}
+
+/** "each block consists of", "each pair counts as". */
+function explains(r: Reader): boolean {
+  let k = 1;
+  while (k < 5 && kindAt(r, k) === T.word && !EXPLAINS.test(spelled(r, r.at + k))) k++;
+  return k > 1 && EXPLAINS.test(spelled(r, r.at + k));
+}
+
+const EXPLAINS = /^(is|are|consists?|equals?|counts?|will|means?|contains?|has|should)$/;
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  if ((sense === W.each || sense === W.you) && saying(r, run)) return;
   if (sense === W.place && putsStitches(r)) {
     r.at++;
     return;

@@ -78,7 +78,10 @@ function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null 
   const after = r.at;
   eatWord(r, W.all);
   eatThe(r);
-  eatWord(r, W.remaining);
+  if (eatWord(r, W.remaining) && isWord(r, W.of)) {
+    r.at++;
+    eatThe(r);
+  }
   if (isWord(r, W.row) || isWord(r, W.round)) r.at++;
   else if (isSide(r) && !along) r.at++;
   else if (along && !clauseEnds(r)) return null;
@@ -110,6 +113,7 @@ function aroundPiece(r: Reader): boolean {
 }
 
 const PIECE_WORDS: ReadonlySet<SenseId> = new Set([
+  W.end,
   W.the,
   W.of,
   W.all,

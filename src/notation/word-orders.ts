@@ -121,7 +121,7 @@ opens(
   W.end,
   W.letter_f,
 );
-opens((r, run) => done(plainCountAhead(r, run)), W.you, W.have, W.total, W.there, W.for);
+opens((r, run) => done(plainCountAhead(r, run)), W.you, W.have, W.total, W.there, W.for, W.form);
 opens(
   (r) => readRing(r),
   W.mr,

@@ -30,6 +30,9 @@ export function readWork(r: Reader): WorkStep | null {
   const evenly = isWord(r, W.evenly);
   if (evenly) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
+  // "work a row of sc around the edge"
+  const one = r.at > start && (isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.of, 1);
+  if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
   const scanned = scannedSc(r);
   const numbered = scanned ? null : readNumberedStitch(r);
   const n = scanned ?? (numbered ? null : leadingNumber(r));
@@ -351,6 +354,7 @@ function readNumberBehind(r: Reader, draft: Draft): void {
   }
   draft.n = readNumbers(r);
   draft.numberAfter = true;
+  if (isWord(r, W.more) && isWord(r, W.times, 1)) r.at++;
   if (isWord(r, W.times) || (isWord(r, W.x) && !sign)) r.at++;
   if (bracket) r.at++;
 }

@@ -92,6 +92,9 @@ export function readChange(r: Reader): Step | null {
   andHook(r);
   // "in last st": where the colour changes makes no difference to the work.
   if (isWord(r, W.in) || isWord(r, W.at) || isWord(r, W.on)) readPlaceAfterPreposition(r);
+  // "at end of row 12"
+  const numbered = isWord(r, W.row, -1) || isWord(r, W.round, -1);
+  if (numbered && kindAt(r) === T.number) r.at++;
   if (isWord(r, W.after) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 3;
   return { kind: 'yarn', yarn: yarn ?? '', act: 'change', from: fromOf(r, start), to: toOf(r) };
 }

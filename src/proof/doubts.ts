@@ -26,6 +26,7 @@ export function doubtWords(doubt: string, reading: string): string {
   }
   const skipped = /^skipped chains (\d+)$/.exec(doubt);
   if (skipped) {
+    if (reading === 'a loop') return `the ${skipped[1]} chains skipped at its start are a loop`;
     const verb = reading === 'count' ? 'count' : 'do not count';
     return `the ${skipped[1]} chains skipped at its start ${verb} as a stitch`;
   }

@@ -1,5 +1,5 @@
 /** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
-import type { ChainStep } from '../../notation/index.ts';
+import type { ChainStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { bareEdge, foundationEdge } from '../edge.ts';
 import {
@@ -52,11 +52,16 @@ function lengthens(hands: Hands, here: Here): boolean {
     !hands.edge.ring &&
     hands.first === null &&
     hands.foundation?.to === hands.nodes.n &&
-    next?.kind === 'work' &&
-    next.place?.fromHook === true &&
-    next.place.nth === (numberFor(hands, (here.steps[here.i] as ChainStep).n) ?? 1) + 1
+    (skipsOwn(next) ||
+      (next?.kind === 'work' &&
+        next.place?.fromHook === true &&
+        next.place.nth === (numberFor(hands, (here.steps[here.i] as ChainStep).n) ?? 1) + 1))
   );
 }
+
+/** "Ch 1 more, sk ch just made" */
+const skipsOwn = (next: Step | undefined): boolean =>
+  next?.kind === 'skip' && next.place.pick === 'this' && next.place.nouns[0]?.kind === 'chain';
 
 function lengthen(hands: Hands, step: ChainStep): void {
   const { foundation, edge } = hands;

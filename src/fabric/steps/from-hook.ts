@@ -45,8 +45,9 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const stem =
     (step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : null) ?? hands.stem;
   const height = Math.floor(heightOf(stem));
-  if (passed < 2 || stem === 'w0' || stem === 'slip' || hands.first !== null) return;
-  if (isOnBase(hands)) return;
+  if (hands.first !== null || isOnBase(hands)) return;
+  if (!step.countsAs && (passed < 2 || stem === 'slip')) return;
+  if (!step.countsAs && stem === 'w0') return loopBefore(hands, step, passed);
   const counts = passedCount(hands, step, { passed, stem, height });
   if (counts === 'do not count') return;
   const said = step.countsAs?.chains ?? 0;
@@ -61,6 +62,26 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   for (let i = 0; i < n; i++) standFor(hands, step, { stem, chain: Math.max(0, base) });
   if (said + gap > 0) makeChains(hands, said || gap, originFor(hands, step));
 }
+
+/** Fewest chains passed before single crochet that hang as a loop: a turn and what is skipped need three. */
+const LOOP = 4;
+
+/** "Sc in 9th ch from hook, *ch 5, sk 3, sc in next ch": the chains passed are the row's first loop. */
+function loopBefore(hands: Hands, step: WorkStep, passed: number): void {
+  if (passed < LOOP || hands.chainLengths.size === 0) return;
+  const reading = ask(hands.readings, {
+    doubt: `skipped chains ${passed}`,
+    custom: A_LOOP,
+    alternatives: ['do not count'],
+    local: false,
+    ...spanAt(hands, step),
+  });
+  if (reading !== A_LOOP) return;
+  const wide = [...hands.chainLengths].filter((n) => n <= passed);
+  makeChains(hands, wide.length > 0 ? Math.max(...wide) : passed - 1, originFor(hands, step));
+}
+
+const A_LOOP = 'a loop';
 
 /** Chains that are passed stand for a stitch, whose foot is the chain `chain` of the edge (from 0). */
 export function standFor(

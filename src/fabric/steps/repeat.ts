@@ -178,11 +178,13 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     // Far from the end nothing can go wrong: marks are kept for the last passes only.
     const near = count === 0 || hands.limit - hands.pos < 5 * entries + 5;
     const start = near ? mark(hands) : null;
-    const { pos, inner, used, missing } = hands;
+    const { pos, inner, used, missing, edge } = hands;
     const facts = hands.facts.length;
     onePass(hands, step, row, false);
     const moved = hands.pos !== pos || hands.inner !== inner;
-    if (start && (hands.missing > missing || !moved || lacksPlace(hands, facts))) {
+    // Several passes along a chain end with it; one that took a whole side may take the other too.
+    const wraps = count > 1 && edge.kind === 'foundation' && hands.edge !== edge;
+    if (start && (hands.missing > missing || !moved || wraps || lacksPlace(hands, facts))) {
       restore(hands, start);
       break;
     }

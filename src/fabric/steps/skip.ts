@@ -16,6 +16,10 @@ import { openLast } from './last.ts';
 /** "Skip ch 3 to turn with": where it is no stitch, the words pass over what is no place anyway. */
 function namesTurningChain(hands: Hands, place: SkipStep['place']): boolean {
   const noun = nounOf(place);
+  // "Ch 1, sk ch just made": nothing but that chain is made yet, and no chain lies beneath.
+  const low = hands.nodes.n === hands.rowFrom + 1 && hands.startChains.has(hands.rowFrom);
+  if (noun.kind === 'chain' && place.n === null && low && hands.edge.spaces === 0)
+    return hands.first === null && hands.edge.kind === 'row';
   const chains = numberFor(hands, noun.chains);
   if (noun.kind !== 'start-chain' && (noun.kind !== 'space' || chains === null)) return false;
   const ahead = seek(hands, (i) => isSpace(hands, i) && hands.edge.run[i] === chains);

@@ -14,6 +14,7 @@ export const skippedChainsDiffer = (scene: Scene): Finding[] =>
     if (!skipped.doubt.startsWith('skipped chains') || skipped.because !== 'count') return [];
     const starts = startChains(scene, skipped);
     const [first] = starts;
+    if (skipped.alternatives.includes('a loop')) return [];
     const counts = skipped.reading !== 'do not count';
     const isAlike = starts.some(({ reading }) => (reading === 'counts') === counts);
     const row = rowAt(scene, skipped);

@@ -37,6 +37,18 @@ describe('shapes of published rows', () => {
     ['hdc worked in each of the next 60 sc', 'hdc @next each 60 sc'],
     ['(sc, inc) repeat 3 times', '(<sc; inc> x3'],
     ['(sc, inc) repeat 3 more times', '(<sc; inc> x3 more'],
+    ['Starting chain: ch 24.', '# "Starting chain": ch 24'],
+    ['[Rep rows 2 and 3 consecutively] 4 times.', 'rows 2,3 x4'],
+    ['[sc in next ch-1 sp, ch 1] Rep the steps in brackets across the rest of the row.', '[<sc @next space1; ch 1> ->end'],
+    ['*ch 5, sk 2, sc in next ch; rep from *, forming 14 loops.', '*<ch 5; skip @next 2; sc @next chain> ->end = 14 space'],
+    ['dc in 4th ch from hook, dc 3 more times in same ch', 'dc @nth4 chain from-hook; dc 3 @same chain'],
+    ['changing to MC, drawing it up from 2 rows below.', 'yarn change MC; "drawing it up from 2 rows below"'],
+    ['Change to B at end of row 12 and change to 4 mm hook.', 'yarn change B; "change to 4 mm hook"'],
+    ['sc in each st. Each block consists of ch 3 and 3 dc.', 'sc @each st; "Each block consists of ch 3 and 3 dc"'],
+    ['Work a row of sc around the neck edge.', 'sc ->end'],
+    ['(3 tr, ch 1, 3 tr) for a fan in next sp', '{3 tr; ch 1; 3 tr} @next space'],
+    ['Ch 2, turn. (15 tuft stitches – remember that the ch 2 counts)', 'ch 2; turn = 15 group \'tuft\''],
+    ['Ch 70 in the grey wool.', 'ch 70; yarn with grey'],
     ['sc in 2nd ch from hook and across – 30 sc', 'sc @nth2 chain from-hook & @each chain ->end = 30 sc'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);
@@ -75,6 +87,67 @@ describe('rows of published patterns, worked', () => {
   test('a numbered row of strange words is a row that is not read, and never lost', () => {
     const text = '1. 6 sc in ring (6);\n2. 6 ving (12);\n3. (1 sc, inc)*6 (18);\n4. – 6. (3 rows) unchanged (18);';
     expect(verdicts(text)).toEqual(['1 proven', '2 unread', '3 proven', '4 proven', '5 proven', '6 proven']);
+  });
+
+  test('a shell in the last chain ends a repeat, and does not lead around to the other side', () => {
+    const text =
+      'Ch 22.\nRow 1: Dc in 4th ch from hook, *sk 2 ch, sc in next ch, sk 2 ch, 5 dc in next ch; ' +
+      'rep from * across, turn. (20 sts)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('chains passed before single crochet hang as the first loop', () => {
+    const text =
+      'Ch 22.\nRow 1: Sc in 6th ch from hook, *ch 5, sk 3 ch, sc in next ch; rep from * 3 more times. (5 ch-5 loops)\n' +
+      'Row 2: Ch 6, turn, sc in first ch-5 loop, *ch 5, sc in next loop; rep from * 3 more times. (5 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven']);
+  });
+
+  test('two chains that are said to count as a single crochet', () => {
+    const text = 'Ch 14.\nRow 1: Skip 2 ch (count as 1 sc), 1 sc into each ch to end, turn. (13 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('slip stitch rows with a chain more that is skipped', () => {
+    const text =
+      'Row 1: Ch 11, ch 1 more, sk ch just made, sl st in back bar of each ch across, turn. (11 sts)\n' +
+      'Row 2: Ch 1, sk ch just made, sl st in each back lp across, turn. (11 sts)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven']);
+  });
+
+  test('the third chain of the chain is that of the turning chain', () => {
+    const text =
+      'Ch 29.\nRow 1: Dc in 8th ch from hook, *ch 2, sk 2 ch, dc in next ch; rep from * across, ch 5, turn.\n' +
+      'Row 2: Sk first dc, dc in next dc, *ch 2, dc in next dc; rep from * 5 times, ch 2, dc in 3rd st of ch. (9 dc)';
+    expect(verdicts(text).at(-1)).toBe('Row 2 proven');
+  });
+
+  test('rows of one paragraph with no sign behind their numbers', () => {
+    const text =
+      'Ch 10. Row 1 (RS) 1htr in 3rd ch from hook, 1htr in each ch to end, turn [8 sts] Row 2 ch2 (does not count ' +
+      'as a st), 2htr in first st, 1htr in each st to end, turn [9 sts] Row 3 ch2, 1htr in each st to end, turn [9 sts]';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven', 'Row 3 proven']);
+  });
+
+  test('sizes that stand in turn within brackets and without', () => {
+    const text =
+      'Sizes S (M) L (XL)\n\nCh 22 (22) 28 (34)\nRow 1: Sc in 2nd ch from hook and in each ch across. ' +
+      '(21, 21, 27, 33 sc)';
+    expect(verdicts(text)).toEqual(Array.from({ length: 4 }, () => 'Row 1 proven'));
+  });
+
+  test('a list explains its stitches in sentences, and the ring of chain below it begins the work', () => {
+    const text =
+      'fpdc. Work dc around front post of the dc on row below\n\n' +
+      'With 6 mm hook ch20 loosely, sl st to first ch to make a ring, ch3, work 1dc in base of ch3, ' +
+      '1dc in each ch to end, sl st to first dc. (20dc)';
+    expect(verdicts(text)).toEqual([' proven']);
+  });
+
+  test('what lies beneath an unread row has no known spaces', () => {
+    const text =
+      'Ch 12.\nRow 1: Sc in 2nd ch from hook, ch 2, grue 4, sc in last ch.\nRow 2: Ch 1, sc in first sc, 2 sc in next ch-1 sp.';
+    expect(compile(text, { fixes: false }).findings.map(({ code }) => code)).not.toContain('space-size');
   });
 
   test('rows of a table with the letter R', () => {

@@ -7,10 +7,8 @@
 export const knownShort = {
   bareTexts: [
     '03-filet-tray-mat.txt',
-    '04-uk-baby-jacket-sizes.txt',
     '14-shell-blanket.txt',
     '26-puff-headband-slash-sizes.txt',
-    '28-dog-sweater-sizes.txt',
     '33-parlour-pine-run-on.txt',
     '85-scanned-leaflet.txt',
   ],

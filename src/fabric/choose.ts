@@ -11,8 +11,23 @@ const scoreOf = (run: PartRun): number => {
     if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
   // A count that is met only otherwise speaks louder than a row that does not come out.
   for (const need of run.needs) score += need.local ? 1 : need.proven ? 3000 : 10;
-  return score;
+  return score + unlike(run).length;
 };
+
+/**
+ * Start chains read by custom, where the part's count has the chains skipped at its start otherwise:
+ * makers count both alike, if the rows come out so.
+ */
+function unlike({ asked }: PartRun): Need[] {
+  const all = [...asked.values()];
+  const skipped = all.find(({ doubt }) => doubt.startsWith('skipped chains'));
+  if (!skipped || skipped.reading === skipped.custom) return [];
+  const reading = skipped.reading === 'do not count' ? 'does not count' : 'counts';
+  return all
+    .filter((start) => start.doubt.startsWith('start-chain') && start.reading === start.custom)
+    .filter((start) => start.reading !== reading)
+    .map((start) => ({ ...start, reading, local: true, proven: false }));
+}
 
 /** At most so many joint readings of a part are tried. */
 const MOST_RUNS = 8;
@@ -63,7 +78,7 @@ export function workPart(
 /** Readings that rows needed come first, then other readings of doubts that arose at all. */
 function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need | null {
   const misfits = run.rows.some((row) => row.verdict === 'mismatch');
-  const open: Need[] = [...run.needs];
+  const open: Need[] = [...run.needs, ...unlike(run)];
   if (misfits) {
     for (const asked of run.asked.values()) {
       for (const reading of asked.alternatives) open.push({ ...asked, reading, proven: false });

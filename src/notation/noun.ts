@@ -13,6 +13,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { rowEndWords } from './row-ends.ts';
 import { W } from './senses.ts';
 import { readSpecialName, readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
@@ -110,10 +111,11 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
     r.at++;
     return true;
   }
-  if (sense === W.row && isWord(r, W.end, 1)) {
+  const rowEnd = rowEndWords(r);
+  if (rowEnd > 0) {
     draft.kind = 'row-end';
-    draft.plural = endsInS(r, r.at + 1);
-    r.at += 2;
+    r.at += rowEnd;
+    draft.plural = endsInS(r, r.at - 1);
     return true;
   }
   const kind = simpleKind(sense);
@@ -124,7 +126,7 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
     if (kind === 'group') draft.word = singular(spelled(r, r.at));
     if (sense === W.om || sense === W.sm) draft.word = sense === W.om ? 'open' : 'filled';
     if (adjective === 'marked') draft.kind = 'marker';
-    if (sense === W.end) return rowEnd(r, draft);
+    if (sense === W.end) return endOfRow(r, draft);
     r.at++;
     return true;
   }
@@ -172,7 +174,6 @@ const SIMPLE_KINDS: ReadonlyMap<SenseId, NounKind> = new Map<SenseId, NounKind>(
   [W.group, 'group'],
   [W.point, 'group'],
   [W.end, 'row-end'],
-  [W.row_end, 'row-end'],
   [W.bar, 'box'],
   [W.lacet, 'box'],
   [W.corner, 'corner'],
@@ -181,12 +182,13 @@ const SIMPLE_KINDS: ReadonlyMap<SenseId, NounKind> = new Map<SenseId, NounKind>(
 export const singular = (word: string): string =>
   word.replace(/(?:(leav)es|s)$/, (_, leav: string | undefined) => (leav ? 'leaf' : ''));
 
-/** "row end", "end of row", "ends of rows". */
-function rowEnd(r: Reader, draft: Draft): boolean {
+/** "end of row", "ends of rows". */
+function endOfRow(r: Reader, draft: Draft): boolean {
   if (!isWord(r, W.of, 1)) return false;
-  const k = isWord(r, W.the, 2) || isWord(r, W.each, 2) ? 3 : 2;
+  const k = isWord(r, W.the, 2) ? 3 : 2;
   if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return false;
   draft.kind = 'row-end';
+  draft.plural ||= endsInS(r, r.at + k);
   r.at += k + 1;
   return true;
 }

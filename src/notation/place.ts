@@ -10,6 +10,8 @@ import {
   clauseEnds,
   eatThe,
   eatWord,
+  endsInS,
+  fromOf,
   isWord,
   kindAt,
   MAX_DEPTH,
@@ -17,9 +19,10 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { namesRowEnds, passSideOf } from './row-ends.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { Place } from './tree.ts';
+import type { Noun, Place } from './tree.ts';
 import { readUntil } from './until.ts';
 
 /** A place behind one of its prepositions; `null` leaves the reader where it was. */
@@ -67,7 +70,8 @@ function isPreposition(r: Reader, ahead: number): boolean {
     sense === W.across ||
     sense === W.at ||
     // "sc up next 4 sc", "sc down next 4 sc"
-    ((sense === W.up || sense === W.along) && isWord(r, W.next, ahead + 1))
+    ((sense === W.up || sense === W.along) &&
+      (isWord(r, W.next, ahead + 1) || namesRowEnds(r, ahead + 1)))
   );
 }
 
@@ -91,19 +95,45 @@ function placeHere(r: Reader, start: number): Place | null {
   readPost(r, draft);
   eatThe(r);
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
-  const beside = sideOf(r);
+  const beside = passSideOf(r);
   const picked = readPick(r, draft);
   const loopInside = takeLoop(r, draft);
-  const named = readNouns(r, draft);
+  const named = readNouns(r, draft) || beside;
+  if (beside) nameRowEnds(r, draft);
   const something = picked || named || draft.loop !== null || draft.post !== null;
   if (!something) return null;
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
-  if (beside) draft.nouns = draft.nouns.map((noun) => ({ ...noun, kind: 'row-end' as const }));
+  if (draft.pick === 'this' && isRowEnds(draft)) draft.pick = 'each';
   if (r.word[start] === W.under) underChain(draft);
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
 }
+
+/** "end of each row", "side of each dc", "end of next 4 dc rows": whatever the row is named by. */
+function nameRowEnds(r: Reader, draft: PlaceDraft): void {
+  const [noun] = draft.nouns;
+  const from = noun?.from ?? fromOf(r, r.at);
+  const plural = noun ? noun.plural : endsInS(r, r.at);
+  if (isWord(r, W.row) || isWord(r, W.round)) r.at++;
+  else if (!noun) return;
+  draft.nouns = [{ ...(noun ?? ROW_END), kind: 'row-end', plural, from, to: toOf(r) }];
+}
+
+const ROW_END: Noun = {
+  from: 0,
+  to: 0,
+  kind: 'row-end',
+  stem: null,
+  chains: null,
+  word: '',
+  plural: false,
+  corner: false,
+  skipped: false,
+};
+
+const isRowEnds = ({ nouns }: PlaceDraft): boolean =>
+  nouns[0]?.kind === 'row-end' && nouns[0].plural;
 
 /** "2 tr under next 3 chain": the space that three chains make, not each of them. */
 function underChain(draft: PlaceDraft): void {
@@ -117,17 +147,6 @@ function takeLoop(r: Reader, draft: PlaceDraft): boolean {
   const loop = readLoop(r);
   if (loop === null) return false;
   draft.loop = loop;
-  return true;
-}
-
-/** "in side of each dc", "in the end of each row": the row's end, named by its stitch. */
-function sideOf(r: Reader): boolean {
-  if ((!isWord(r, W.side) && !isWord(r, W.end)) || !isWord(r, W.of, 1)) return false;
-  if (isWord(r, W.row, 2) || isWord(r, W.round, 2) || isWord(r, W.row, 3)) return false;
-  if (isWord(r, W.end) && !isWord(r, W.each, 2) && !isWord(r, W.every, 2) && !isWord(r, W.next, 2))
-    return false;
-  r.at += 2;
-  eatThe(r);
   return true;
 }
 

@@ -17,6 +17,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
+import { namesRowEnds } from './row-ends.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place, Until } from './tree.ts';
@@ -136,6 +137,7 @@ export function namesPlace(r: Reader): boolean {
   if (kindAt(r, k) === T.number)
     return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
   return (
+    namesRowEnds(r, 1) ||
     sense === W.next ||
     sense === W.same ||
     sense === W.each ||

@@ -1,11 +1,12 @@
 /** The other side of a chain: of the foundation, of a chain over a gap; or along row ends. */
 import type { OtherSideStep } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
-import { bareEdge, edgeOfPlaces } from '../edge.ts';
+import { edgeOfPlaces } from '../edge.ts';
 import { fact, type Hands, spanAt } from '../hands.ts';
 import { toBridge } from '../pieces.ts';
 import { ask } from '../readings.ts';
 import { lastChainRun, undersideOver } from '../skipped.ts';
+import { alongRowEnds } from './row-ends.ts';
 
 export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext): void {
   row.round = true;
@@ -22,14 +23,6 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   hands.pos = 0;
   hands.inner = 0;
   hands.limit = hands.edge.n;
-}
-
-/** How many stitches go along row ends is the maker's matter; the use is not checked. */
-function alongRowEnds(hands: Hands): void {
-  hands.edge = bareEdge('into', hands.nodes.n - 1);
-  hands.pos = 0;
-  hands.limit = 0;
-  hands.loose = true;
 }
 
 /**

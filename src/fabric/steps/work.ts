@@ -33,6 +33,7 @@ import { moveStart } from './move.ts';
 import { isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
+import { alongRowEnds, goesAlongRowEnds, isSpreadOverRowEnds } from './row-ends.ts';
 import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
 
@@ -52,7 +53,9 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
     if (move && (move === 'begins' || row.round)) return moveStart(hands, step, row, move);
   }
   if (step.stitch.foundation) return makeFoundation(hands, step);
-  if (step.evenly && !onBridge(hands, step)) return workEvenly(hands, step);
+  if (goesAlongRowEnds(hands, step)) alongRowEnds(hands);
+  const spread = step.evenly || isSpreadOverRowEnds(hands, step);
+  if (spread && !onBridge(hands, step)) return workEvenly(hands, step);
   if (closesSpace(hands, step, row)) return closeSpace(hands, step);
   if (step.place && isOwnChain(hands, step.place)) workBack(hands, step.place);
   const places: (Place | null)[] = [step.place, ...step.alsoIn];

@@ -1,0 +1,53 @@
+/**
+ * Work along the ends of rows. How many stitches they take is the maker's matter (common practice: one
+ * in a row of single crochet, two in one of double crochet): such a row is neither proven nor wrong.
+ */
+import { describe, expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+const WELT = `Welt
+Ch 7.
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. (6 sc)
+Rows 2-20: Ch 1, sc in BLO of each st across, turn. (6 sc)
+
+Body
+`;
+
+describe('a row along row ends is left open, and its count is carried on', () => {
+  it.each([
+    'Row 1: Join yarn to first row end of welt, ch 1, sc in each row end across, turn. (20 sc)',
+    'Row 1: Ch 1, sc in end of each row across, turn. (20 sc)',
+    'Row 1: Ch 1, sc in the side of each row, turn. (20 sc)',
+    'Row 1: Ch 1, 1 sc in ends of rows, turn. (20 sc)',
+    'Row 1: Ch 1, sc across ends of rows, turn. (20 sc)',
+    'Row 1: Ch 1, 20 sc along side of rows, turn. (20 sc)',
+    'Row 1: Ch 1, sc in end of next 20 rows, turn. (20 sc)',
+  ])('%s', (row) => {
+    const text = `${WELT}${row}\nRow 2: Ch 1, sc in each st across, turn. (20 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 unchecked', 'Row 2 20 proven']);
+  });
+
+  it('the row behind it is held against what was stated', () => {
+    const text = `${WELT}Row 1: Ch 1, sc in each row end, turn. (20 sc)\nRow 2: Ch 1, sc in each st across, turn. (21 sc)\n`;
+    expect(complaints(text)).toEqual(['8 count-mismatch']);
+  });
+
+  it('"end of row" is the end of the row at hand', () => {
+    const text = `Ch 7.\nRow 1: Sc in 2nd ch from hook, sc to end of row, turn. (6 sc)\n`;
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 6 proven']);
+  });
+});
+
+describe('skipped chains and start chains are counted alike where both come out', () => {
+  const at = (chains: number, row: string): string =>
+    `Ch ${chains}.\nRow 1: Hdc in 3rd ch from hook and in each ch across, turn. (8 hdc)\n${row}\n`;
+  it('no complaint where the start chain may count too', () => {
+    expect(complaints(at(9, 'Row 2: Ch 2, hdc in each st across, turn. (8 hdc)'))).toEqual([]);
+  });
+  it('but where the rows cannot have it so', () => {
+    const row = 'Row 2: Ch 2, hdc in first st, hdc in next 7 sts, turn. (8 hdc)';
+    expect(complaints(at(9, row))).toEqual(['2 reading-differs']);
+    expect(complaints(at(10, row))).toEqual([]);
+  });
+});

@@ -128,6 +128,9 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   const tail = LABEL_END.exec(text.slice(to, to + 60));
   if (!tail) return false;
   const sign = text[before] ?? '';
+  if (tail[1] === ':' && DASHES.includes(sign) && isTitled(text, at)) {
+    return startsWithLabel(text, at, lineEndFrom(text, at));
+  }
   if ('(,-–&/"“\''.includes(sign)) return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
@@ -143,6 +146,12 @@ function opensUnmarked(text: string, { from, to }: Span, before: number): boolea
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   return UNMARKED.test(text.slice(to, to + 24));
 }
+
+const DASHES = '-–—';
+
+/** "Brim - rnd 6: …": the part's name before the label, with nothing else in its line. */
+const isTitled = (text: string, at: number): boolean =>
+  /(?:^|[\r\n])[ \t]*\p{Lu}[\p{L}' ]{2,24} [-–—]\s*$/u.test(text.slice(Math.max(0, at - 40), at));
 
 /** End of the line, looked for no farther than a label can reach. */
 function lineEndFrom(text: string, from: number): number {

@@ -141,7 +141,7 @@ const isPair = (a: string, b: string | null): boolean =>
 
 /** "(in back loops only) 2 hdc in each st" */
 function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
-  if (!b.closed || b.close - b.start > 8 || r.kind[b.start + 1] === T.number) return false;
+  if (!b.closed || b.close - b.start > 14 || r.kind[b.start + 1] === T.number) return false;
   r.at = b.start + 1;
   const loop = readLoopOrder(r);
   if (!loop || r.at !== b.close) {

@@ -3,6 +3,7 @@ import { formOf, PROSE } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
 import { opensDashed, readNumbers, sizeList } from './numbers.ts';
 import {
+  clauseEnds,
   endsInS,
   fromOf,
   isGlued,
@@ -297,7 +298,11 @@ function restOfClause(r: Reader, end: number): void {
 export function isPlainCount(r: Reader): boolean {
   const start = r.at;
   const n = readNumbers(r);
-  const unit = isWord(r, W.st) || (isWord(r, W.total) && valueAt(r) > 0);
+  const unit =
+    isWord(r, W.st) ||
+    (isWord(r, W.total) && valueAt(r) > 0) ||
+    // "12 petals total"
+    (kindAt(r) === T.word && isWord(r, W.total, 1) && clauseEnds(r, 2));
   r.at = start;
   return n !== null && unit;
 }

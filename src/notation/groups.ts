@@ -107,6 +107,8 @@ export function placeFirst(r: Reader, run: Run): boolean {
 const isOpenBracket = (step: Step): step is RepeatStep =>
   step.kind === 'repeat' && step.times.kind === 'missing' && step.order.from === step.order.to;
 
+const isBracket = (step: Step | undefined): boolean => step !== undefined && isOpenBracket(step);
+
 /**
  * "1 dc (US sc) in next st", "(2 dc, ch 1, 2 dc) (shell made) in corner": the place of what stands
  * before the remark.
@@ -162,10 +164,13 @@ function closesGroup(r: Reader, run: Run, place: Place, start: number): boolean 
     };
     return true;
   }
-  let first = out.length;
-  while (first > run.sentence && isPlaceless(out[first - 1])) first--;
-  while (first < out.length && out[first]?.kind === 'chain') first++;
-  const steps = out.slice(first);
+  // "* sc, 3 dc, sc ** in next sp": the second mark closes what goes there.
+  const end = last?.kind === 'mark' ? out.length - 1 : out.length;
+  let first = end;
+  while (first > run.sentence && (isPlaceless(out[first - 1]) || isBracket(out[first - 1])))
+    first--;
+  while (first < end && out[first]?.kind === 'chain') first++;
+  const steps = out.slice(first, end).flatMap((step) => (isOpenBracket(step) ? step.steps : step));
   if (steps.length === 0) return false;
   out.length = first;
   const from = steps[0]?.from ?? fromOf(r, start);

@@ -1,6 +1,6 @@
 /** "back loop only", "both loops of", "post of": what part of a stitch the hook goes through. */
 
-import { eatThe, eatWord, isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { eatThe, eatWord, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Loop, Post } from './tree.ts';
@@ -10,14 +10,34 @@ export function readLoop(r: Reader): Loop | null {
   const loop = loopHere(r);
   if (loop === null) return null;
   eatWord(r, W.only);
-  if (kindAt(r) === T.open && isWord(r, W.blo, 1) && kindAt(r, 2) === T.close) r.at += 3;
+  saidAgain(r, loop);
   if (isWord(r, W.of)) r.at++;
   eatThe(r);
   return loop;
 }
 
+/** "back loops only (BLO)", "BLO (back loop only)": the other name of the same loop. */
+function saidAgain(r: Reader, loop: Loop): void {
+  if (kindAt(r) !== T.open) return;
+  const start = r.at++;
+  const again = loopHere(r);
+  eatWord(r, W.only);
+  if (again === loop && kindAt(r) === T.close) r.at++;
+  else r.at = start;
+}
+
 function loopHere(r: Reader): Loop | null {
   const sense = wordAt(r);
+  // "in BLs of each st": the short form of blocks is that of back loops too.
+  if (sense === W.block && isWord(r, W.of, 1) && /^bls?$/.test(spelled(r, r.at))) {
+    r.at++;
+    return 'back';
+  }
+  // "sc into back of each chain": its third loop.
+  if (sense === W.back && isWord(r, W.of, 1) && isWord(r, W.ch, isWord(r, W.the, 2) ? 3 : 2)) {
+    r.at++;
+    return 'third';
+  }
   if (sense === W.blo || sense === W.flo) {
     r.at++;
     return sense === W.blo ? 'back' : 'front';

@@ -285,6 +285,8 @@ function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
   if (stitch.shape === 'one') {
     draft.kind = adjective === 'join' && stitch.stem === 'ss' ? 'join' : 'stem';
     if (stitch.stem === 'ss') draft.kind = 'join';
+    // "between dc-groups"
+    if (kindAt(r) === T.dash && isGlued(r, -1) && isWord(r, W.group, 1)) r.at++;
     if (isWord(r, W.group)) {
       draft.kind = 'group';
       draft.word = 'group';

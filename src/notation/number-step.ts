@@ -8,13 +8,14 @@ import { mayBeStitch } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
-import { fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { clauseEnds, fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
 import { leftOver } from './remark.ts';
 import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
+import { emptyTerm } from './stitch.ts';
 import { T } from './tokens.ts';
-import { isBareCount, readWork } from './work.ts';
+import { isBareCount, plainWork, readWork } from './work.ts';
 
 export function numberStep(r: Reader, run: Run): void {
   const start = r.at;
@@ -43,6 +44,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (work) return workStep(r, run, work);
   if (numberedRows(r, run)) return;
   if (isPlainCount(r) && plainCounts(r, run)) return;
+  if (startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
 }
@@ -92,6 +94,17 @@ function multipliedBracket(r: Reader, run: Run): boolean {
       to: step.to,
     };
   }
+  return true;
+}
+
+/** "MR 7 (7)": so many stitches go into the ring, whatever they are called. */
+function startsRound(r: Reader, run: Run): boolean {
+  const ring = run.out.at(-1);
+  if (ring?.kind !== 'ring' || run.out.length > 1 || r.kind[r.at - 1] !== T.word) return false;
+  if (!clauseEnds(r, 1) && kindAt(r, 1) !== T.open) return false;
+  const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
+  run.out.push({ ...plainWork({ ...emptyTerm(r), to: n.to }), n });
+  r.at++;
   return true;
 }
 

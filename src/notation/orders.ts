@@ -147,6 +147,8 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     r.at = start;
     return null;
   }
+  // "working in back of chain"
+  if (loop === 'third' && isWord(r, W.ch)) r.at++;
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
   // "work into back loops of each st for this rnd only"
   const each = isWord(r, W.each) && isWord(r, W.st, 1);

@@ -169,7 +169,7 @@ const isBetween = (r: Reader): boolean => r.value[r.at - 1] === W.between;
 function readBetween(r: Reader, draft: PlaceDraft): Place | null {
   eatThe(r);
   const picked = readPick(r, draft);
-  const noun = readNoun(r);
+  const noun = readNoun(r) ?? bracketedGroup(r);
   if (!noun && !picked) return null;
   const at = toOf(r);
   draft.nouns = [
@@ -193,6 +193,17 @@ function readBetween(r: Reader, draft: PlaceDraft): Place | null {
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "between each (2 tr) cluster": the bracket says what one of them is made of. */
+function bracketedGroup(r: Reader): Noun | null {
+  if (kindAt(r) !== T.open || kindAt(r, 3) !== T.close) return null;
+  const start = r.at;
+  r.at += 4;
+  const noun = readNoun(r);
+  if (noun?.kind === 'group') return noun;
+  r.at = start;
+  return null;
 }
 
 /** "st", "dc or ch-1 sp", "st and each ch-1 sp". */
@@ -460,8 +471,8 @@ function betweenAfter(r: Reader, draft: PlaceDraft): void {
     r.at = start;
     return;
   }
-  // "in sc between next 2 sps": the stitch itself, told by what stands beside it.
-  if (noun.kind === 'stem') return;
+  // "in sc between next 2 sps", "in ch-3 sp between shells": told by what stands beside it.
+  if (noun.kind === 'stem' || noun.chains !== null) return;
   if (draft.pick === 'this') draft.pick = gap.pick;
   draft.nouns = gap.nouns;
 }

@@ -1,7 +1,7 @@
 /** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
 
 import { countItem, isPlainCount, readCounts } from './count.ts';
-import { mayBeStitch } from './dictionary.ts';
+import { mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
@@ -153,17 +153,30 @@ function opensOrder(r: Reader, at: number): boolean {
   return code >= 65 && code <= 90 && ORDERS.has(r.value[at] ?? 0);
 }
 
-/** Whether only this sentence, a join or a turn is left. */
+/** Whether only this sentence, a join, a turn, or talk is left. */
 function atLast(r: Reader): boolean {
-  for (let i = r.at; i < r.count && i < r.at + 16; i++) {
+  for (let i = r.at; i < r.count && i < r.at + 80; i++) {
     if (r.kind[i] === T.end) return true;
     if (r.kind[i] !== T.stop) continue;
     const next = r.kind[i + 1] === T.word ? (r.value[i + 1] ?? 0) : -1;
-    const ends = next === W.turn || next === W.join || next === W.fasten || next === W.ch;
-    if (!ends && r.kind[i + 1] !== T.end && r.kind[i + 1] !== T.open) return false;
+    if (!BEHIND_COUNT.has(next) && r.kind[i + 1] !== T.end && r.kind[i + 1] !== T.open)
+      return false;
   }
   return false;
 }
+
+/** What opens a sentence behind the row's count: its end, the next row's chain, or a side job. */
+const BEHIND_COUNT: ReadonlySet<number> = new Set([
+  W.turn,
+  W.join,
+  W.fasten,
+  W.ch,
+  W.place,
+  W.note,
+  W.stuff,
+  W.dont,
+  PROSE,
+]);
 
 /** "28 sc 28", "… around 36": a lone number at the very end restates the count. */
 export function trailingNumber(r: Reader, run: Run): boolean {

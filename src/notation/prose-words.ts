@@ -47,7 +47,7 @@ export const PROSE_WORDS: string = `
  remove removing drop pick carry carrying hide hiding show
  what which who whose why how
  petal petals leaf leaves flower flowers center tip tips ring circle square triangle oval heart
- base neckline armhole sleeve shoulder waist strap straps handle handles button buttons buttonhole
+ manner fashion base neckline armhole sleeve shoulder waist strap straps handle handles button buttons buttonhole
  border edging flap opening bag toe heel cuff thumb crown
  unworked free remaining rest skip skipped missed
  be sure not twist twisting curl curls ruffle cup cups

@@ -91,10 +91,24 @@ export function remarkClause(r: Reader, run: Run): void {
     kindAt(r) !== T.star &&
     !workBracketHere(r) &&
     !countHere(r)
-  )
-    skipToken(r);
+  ) {
+    if (isChoice(r)) passSentence(r);
+    else skipToken(r);
+  }
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
+}
+
+/** "If you want it wider, ch 90": another way to do it, told to its full stop. */
+const isChoice = (r: Reader): boolean =>
+  spelled(r, r.at) === 'if' &&
+  isWord(r, W.you, 1) &&
+  /^(want|like|prefer|wish|need|choose|desire|would|d|are|use|plan|find)$/.test(
+    spelled(r, r.at + 2),
+  );
+
+function passSentence(r: Reader): void {
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop) skipToken(r);
 }
 
 /** "We crochet 5 dc out of the first sc": work, told in words that are not understood. */
@@ -126,8 +140,11 @@ const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)
 
 function chainHere(r: Reader): boolean {
   if (isWord(r, W.work) || kindAt(r) === T.number) return startsChain(r) && !isWord(r, W.ch);
-  const ends = clauseEnds(r, 2) || /^loos/.test(spelled(r, r.at + 2));
-  return isWord(r, W.ch) && kindAt(r, 1) === T.number && ends;
+  // "start with chain of 14 stitches"
+  const k = isWord(r, W.of, 1) ? 2 : 1;
+  const ends =
+    clauseEnds(r, k + 1) || isWord(r, W.st, k + 1) || /^loos/.test(spelled(r, r.at + k + 1));
+  return isWord(r, W.ch) && kindAt(r, k) === T.number && ends;
 }
 
 /** "pull ring taut – 12 sc" */

@@ -4,6 +4,7 @@
  */
 
 import { readEnding } from './ending.ts';
+import { readPlaceAfterPreposition } from './place.ts';
 import {
   clauseEnds,
   fromOf,
@@ -150,6 +151,8 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
     return { times: orderTimes(r) ?? times, mark: named };
   }
   if (times) return { times, mark };
+  const places = inNextPlaces(r);
+  if (places) return { times: places, mark };
   if (kindAt(r) === T.comma && !isWord(r, W.ending, 1)) {
     r.at++;
     const later = readTimes(r, null);
@@ -164,6 +167,21 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
   // "repeat from * all ending with …"
   if (isWord(r, W.all) && (isWord(r, W.ending, 1) || isWord(r, W.end, 1))) r.at++;
   return { times: toTheEnd(r), mark };
+}
+
+/** "repeat from * into the next 5 sps", "in all the next sps": once more for each of them. */
+function inNextPlaces(r: Reader): Times | null {
+  if (!isWord(r, W.in)) return null;
+  const start = r.at;
+  const from = fromOf(r, start);
+  const place = readPlaceAfterPreposition(r);
+  const [n] = place?.n?.values ?? [];
+  const ends = clauseEnds(r) || isWord(r, W.around);
+  if (place?.pick === 'each' && !place.n && ends) return toTheEnd(r);
+  if (place?.pick === 'next' && place.n && typeof n === 'number' && n > 1 && ends)
+    return { kind: 'times', n: place.n, more: true, from, to: toOf(r) };
+  r.at = start;
+  return null;
 }
 
 /** "in each ch sp around", "for each side": up to what follows. */

@@ -99,7 +99,7 @@ function runEnds(r: Reader, run: Run): boolean {
         kind === T.close ||
         kind === T.semicolon ||
         kind === T.star ||
-        (kind === T.open && run.out.length > 0)
+        (run.out.length > 0 && (kind === T.open || (kind === T.word && isRepeatOrder(r))))
       );
     case 'ending':
       return endingEnds(r, run);
@@ -141,8 +141,29 @@ function passSentence(r: Reader, run: Run): void {
 /** Words that only link clauses. */
 const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 
-/** "Place 2 dc in first sp": the verb says no more than "work". */
-const putsStitches = (r: Reader): boolean => kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2));
+/** "Place 2 dc in first sp", "add another 5 dc", "knit 20 sc": the verb says no more than "work". */
+function putsStitches(r: Reader): boolean {
+  const sense = wordAt(r);
+  const verb = sense === W.place || sense === W.add || spelled(r, r.at) === 'knit';
+  const k = isWord(r, W.another, 1) ? 2 : 1;
+  return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
+}
+
+/** "Cast on 4 ch": a translator's word for making them. */
+const castsOn = (r: Reader): boolean =>
+  spelled(r, r.at) === 'cast' &&
+  isWord(r, W.on, 1) &&
+  (isWord(r, W.ch, 2) || (kindAt(r, 2) === T.number && isWord(r, W.ch, 3)));
+
+/** "Increase by making 2 hdc in each st": what is told behind is the increase. */
+const tellsIncrease = (r: Reader): boolean =>
+  isWord(r, W.by, 1) &&
+  (isWord(r, W.work, 2) || isWord(r, W.working, 2)) &&
+  kindAt(r, 3) === T.number;
+
+/** "Mine are ch 60": the chain is told of, not made. */
+const tellsChain = (r: Reader): boolean =>
+  isWord(r, W.is, -1) && (isWord(r, W.ch) || kindAt(r) === T.number);
 
 /** "(work) as follows": what is to be done stands behind. */
 function asFollows(r: Reader): boolean {
@@ -184,8 +205,16 @@ const EXPLAINS = /^(is|are|consists?|equals?|counts?|will|means?|contains?|has|s
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if ((sense === W.each || sense === W.you) && saying(r, run)) return;
-  if (sense === W.place && putsStitches(r)) {
+  if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;
+    return;
+  }
+  if (sense === 0 && castsOn(r)) {
+    r.at += 2;
+    return;
+  }
+  if (formOf(sense)?.shape === 'increase' && tellsIncrease(r)) {
+    r.at += 2;
     return;
   }
   if (asFollows(r)) return;
@@ -212,6 +241,7 @@ function wordStep(r: Reader, run: Run): void {
       r.at++;
       return;
     }
+    if (tellsChain(r)) return remarkClause(r, run);
     if (startsChain(r)) return putStep(r, run, readChain(r));
     if (mayWork(r) && stitchStep(r, run)) return;
   }

@@ -18,7 +18,8 @@ export interface StitchForm {
 
 /** Stem, then the ways it is written, separated by bars. Plurals with "s" are added. */
 export const STEM_NAMES: Readonly<Record<StemWord, string>> = {
-  ss: 'ss|slst|sl st|slip stitch|slip st|sl stitch|slipstitch|slp st|sl|slip|sst|s st|slstitch',
+  // "SI st" is a scanner's slip.
+  ss: 'ss|slst|sl st|si st|slip stitch|slip st|sl stitch|slipstitch|slp st|sl|slip|sst|s st|slstitch',
   // "se", "dce" and "ine" are scanners' slips.
   sc: 'sc|se|s c|single crochet|single|singles|singlecrochet|sing crochet',
   hdc: 'hdc|h d c|s d c|half double crochet|half dc|hf dc|half double|halfdouble|half d c|sdc',
@@ -90,6 +91,13 @@ export const SHAPE_NAMES: readonly {
     manner: 'reverse',
     names: 'rsc|revsc|crab stitch|crab st|reverse sc|reverse single crochet|rev sc',
   },
+  {
+    shape: 'one',
+    stem: 'sc',
+    manner: 'waistcoat',
+    names: 'csc|waistcoat stitch|waistcoat st',
+  },
+  { shape: 'one', stem: 'hdc', manner: 'herringbone', names: 'hhdc|hbhdc' },
   { shape: 'one', stem: 'dc', manner: 'linked', names: 'ldc|linked dc' },
   { shape: 'one', manner: 'crossed', stem: 'dc', names: 'cdc|crossed dc' },
 ];
@@ -129,6 +137,7 @@ export const MANNERS: Readonly<Record<string, string>> = {
   joining: 'joining',
   partial: 'partial',
   modified: 'modified',
+  mod: 'modified',
   drop: 'spike',
   dropped: 'spike',
   elongated: 'long',

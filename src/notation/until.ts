@@ -20,7 +20,7 @@ import {
 import { namesRowEnds } from './row-ends.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { Place, Until } from './tree.ts';
+import type { Noun, Place, Until } from './tree.ts';
 
 /** Reads a place without its preposition; handed in by `place.ts`. */
 export type PlaceReader = (r: Reader) => Place | null;
@@ -262,7 +262,18 @@ function lastHere(r: Reader, start: number): Until | null {
   else if (isWord(r, W.from) || isWord(r, W.of) || isWord(r, W.before)) endBehind(r);
   const at = fromOf(r, numberAt);
   const n = written ?? { from: at, to: at, values: [1] };
+  if (named && !written && noun) lastOfTwo(r, noun);
   return { kind: 'last', n, noun, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "to last sc and ch-1 sp": two places of two kinds; the first of them is where it ends. */
+function lastOfTwo(r: Reader, first: Noun): void {
+  if (!isWord(r, W.and)) return;
+  const and = r.at++;
+  eatWord(r, W.last);
+  const other = readNoun(r);
+  const spaces = (first.kind === 'space') !== (other?.kind === 'space');
+  if (!other || !spaces || isWord(r, W.in)) r.at = and;
 }
 
 /** "to last dc of this group": the end of what is being worked over. */

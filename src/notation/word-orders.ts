@@ -2,6 +2,7 @@
  * Orders by the word that opens them. A word may open several: they are tried in the order of this
  * table, and each leaves the reader alone when it is not meant.
  */
+import { readAlternating } from './alternating.ts';
 import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { goesOnShaping, goesOnWith, onAround } from './carry-on.ts';
@@ -169,6 +170,7 @@ const ROWS = [
   W.round,
   W.is,
 ];
+opens((r, run) => done(readAlternating(r, run)), W.alternate);
 opens((r) => readRowsAgain(r), ...ROWS);
 opens((r) => readSpiral(r), ...ROWS);
 opens((r) => readEven(r), ...ROWS, W.even, W.no, W.unchanged, W.straight, W.without);

@@ -45,24 +45,27 @@ export function readWork(r: Reader): WorkStep | null {
     r.at = start;
     return null;
   }
-  const draft: Draft = {
-    kind: 'work',
-    n,
-    numberAfter: false,
-    stitch,
-    place: null,
-    alsoIn: NO_PLACES,
-    until: null,
-    countsAs: null,
-    evenly,
-    from: fromOf(r, start),
-    to: 0,
-  };
+  const draft: Draft = { ...plainWork(stitch), n, evenly, from: fromOf(r, start), to: 0 };
   fixLegs(draft);
   readBehind(r, draft);
   draft.to = toOf(r);
   return draft;
 }
+
+/** One stitch by its name alone. */
+export const plainWork = (stitch: StitchTerm): WorkStep => ({
+  kind: 'work',
+  n: null,
+  numberAfter: false,
+  stitch,
+  place: null,
+  alsoIn: NO_PLACES,
+  until: null,
+  countsAs: null,
+  evenly: false,
+  from: stitch.from,
+  to: stitch.to,
+});
 
 /** "245C": twenty-four sc, as a scanner sees them; the reader then stands on the letter. */
 function scannedSc(r: Reader): Numbers | null {
@@ -209,7 +212,7 @@ function readBehind(r: Reader, draft: Draft): void {
   // "make a cluster as before over next 8 dc"
   if (isWord(r, W.as) && isWord(r, W.before, 1)) r.at += 2;
   draft.place = placeBehind(r, draft);
-  loopOnly(draft);
+  loopOnly(r, draft);
   drawnTogether(r, draft);
   if (draft.place) {
     countsAsBetween(r, draft);
@@ -224,6 +227,18 @@ function readBehind(r: Reader, draft: Draft): void {
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
+  if (draft.stitch.foundation && draft.until && draft.n === null) countedUntil(r, draft);
+}
+
+/** "Work fhdc until you have 40 sts": nothing lies beneath that would end them but the number. */
+function countedUntil(r: Reader, draft: Draft): void {
+  for (let k = -1; k > -6; k--) {
+    const at = r.at + k;
+    if (r.kind[at] !== T.number || fromOf(r, at) < (draft.until?.from ?? 0)) continue;
+    draft.n = { from: fromOf(r, at), to: r.to[at] ?? 0, values: [r.value[at] ?? 0] };
+    draft.until = null;
+    return;
+  }
 }
 
 /** "Sc dec next 2 sts tog", "sc next 2 sts together", "sc 2 sts together": they become one. */
@@ -249,6 +264,7 @@ function alongSide(r: Reader): boolean {
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
+  if (endsOfRows(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k)) k++;
   if (k === 5) return false;
@@ -256,6 +272,20 @@ function alongSide(r: Reader): boolean {
   const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
   if (to === 0) return false;
   r.at += to;
+  return true;
+}
+
+/** "across the ends of rows 4 to 9", "along the other ends of rows 4-9" */
+function endsOfRows(r: Reader): boolean {
+  let k = 1;
+  while (isWord(r, W.the, k) || isWord(r, W.other, k)) k++;
+  if (!isWord(r, W.end, k) || !isWord(r, W.of, k + 1)) return false;
+  k += isWord(r, W.the, k + 2) ? 3 : 2;
+  if (!isWord(r, W.row, k) || kindAt(r, k + 1) !== T.number) return false;
+  k += 2;
+  const linked = isWord(r, W.to, k) || isWord(r, W.and, k) || kindAt(r, k) === T.dash;
+  if (linked && kindAt(r, k + 1) === T.number) k += 2;
+  r.at += k;
   return true;
 }
 
@@ -311,10 +341,11 @@ const SIDE_WORDS = new Set([
  */
 function inEachRow(r: Reader, draft: Draft): void {
   const shapes = draft.stitch.shape === 'increase' || draft.stitch.shape === 'together';
+  const per = isWord(r, W.per);
   const joined = isWord(r, W.in) || isWord(r, W.on) || isWord(r, W.for);
-  if (!joined && !(shapes && draft.n !== null)) return;
+  if (!joined && !per && !(shapes && draft.n !== null)) return;
   const at = joined ? 1 : 0;
-  const k = isWord(r, W.each, at) || isWord(r, W.every, at) ? at + 1 : 0;
+  const k = per || isWord(r, W.each, at) || isWord(r, W.every, at) ? at + 1 : 0;
   if (k === 0 || isWord(r, W.end, k + 1)) return;
   if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return;
   r.at += k + 1;
@@ -322,13 +353,14 @@ function inEachRow(r: Reader, draft: Draft): void {
 }
 
 /** "5 sc in blo" names a loop and no place. */
-function loopOnly(draft: Draft): void {
+function loopOnly(r: Reader, draft: Draft): void {
   const { place } = draft;
   if (!place || place.loop === null || place.pick !== 'this' || place.nouns.length > 0) return;
   if (place.of || place.row !== null || place.rowsBelow > 0) return;
   draft.stitch = { ...draft.stitch, loop: place.loop };
   draft.until = place.until;
-  draft.place = null;
+  // "sc in the BLO in each st around": the place stands behind the loop.
+  draft.place = place.until || clauseEnds(r) ? null : placeBehind(r, draft);
 }
 
 /** "sc 5", "sc5", "sc x 5", "inc 6 times", "dec (3 times)", "inc twice". */
@@ -441,8 +473,8 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       return;
     }
     if (kindAt(r) === T.comma) r.at++;
-    // "dc into the next, and the next 18 sts"
-    if (listed && isWord(r, W.the) && isWord(r, W.next, 1)) r.at++;
+    // "dc into the next, and the next 18 sts", "in same st and the next 4"
+    if (isWord(r, W.the) && isWord(r, W.next, 1)) r.at++;
     if (!startsPlace(r, 0, false)) {
       r.at = start;
       return;

@@ -140,6 +140,8 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     r.at++;
     return fastened(r, start, not);
   }
+  // "Fasten, cut the yarn."
+  if (verb === 'fasten' && clauseEnds(r)) return fastened(r, start, not);
   if (verb !== 'cut' && verb !== 'break' && verb !== 'tie') {
     r.at = start;
     return null;

@@ -1,0 +1,78 @@
+// Shapes of hats, toys, doilies, slippers and baskets that the reader once missed. Lines are invented; meanings are common practice.
+import { describe, expect, test } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { instructions } from '../manuscript/read.ts';
+import { tree } from './shown.ts';
+
+describe('shapes of rounds', () => {
+  test.each([
+    ['sc in same st and the next 4 sts', 'sc @same st & @next 4 sts'],
+    ['* 1 sc, 2 dc, 1 sc ** into the same ch-1 space; repeat from * to ** into the next 5 ch-1 spaces', '*<?{1 sc; 2 dc; 1 sc} @same space1> x5 more'],
+    ['*(2 tr, ch 1, 2 tr), ch 1, into the next corner space. Rep from * 2 times.', '*<?{2 tr; ch 1; 2 tr; ch 1} @next corner> x2 maybe more'],
+    ['*tr2tog, ch 2, tr2tog, ch 2** in next ch 3 sp. Rep * to ** around.', '*<?{tr2tog; ch 2; tr2tog; ch 2} @next space3> ->end'],
+    ['alternate fp/bp dc around. join.', '<front-post dc; back-post dc> ->end; join'],
+    ['alternating fpdc and bpdc around', '<front-post dc; back-post dc> ->end'],
+    ['MR 7 (7)', 'ring; 7 st = 7'],
+    ['Cast on 4 ch, knit 20 sc', 'ch 4; 20 sc'],
+    ['SI st in next 4 ch', 'ss @next 4 chain'],
+    ['in ch-2 sp between dc-groups make 2 dc, ch 1 and 2 dc', '{2 dc; ch 1; 2 dc} @this space2'],
+    ['* ch 5, sc in next loop, rep from * all around in same manner, join.', '*<ch 5; sc @next space> ->end; "in same manner"; join'],
+    ['(3 tr) between each (2 tr) cluster from prev rnd', "{3 tr} @each gap'cluster'"],
+    ['Make 5 sc evenly across the ends of rows 4 to 9.', '5 sc evenly'],
+    ['ch 60. join with first ch. if you want it looser, ch 70. Mine are ch 60. ch 1.', 'ch 60; join; "with first ch. if you want it looser, ch 70"; "Mine are ch 60"; ch 1'],
+    ['Ch 1, (working in back of chain) sc in same ch as joining', 'ch 1; loop third; sc @same chain of (@this join)'],
+    ['Work the fhdc until you have 40 sts. Join.', '40 foundation hdc; join'],
+    ['(work into BLs of each st for this rnd only) 1 sc in each st around', 'loop back; 1 sc @each st ->end'],
+    ['hdc in the BLO (back loop only) in each st around (48)', 'back-loop hdc @each st ->end = 48'],
+    ['With A start at center of the sole with chain of 14 stitches.', 'yarn with A; "start at center of the sole with"; ch 14'],
+    ['Increase by making two hdc in each stitch around (16 hdc total)', '2 hdc @each st ->end = 16 hdc'],
+    ['Work 44 csc per round.', '44 waistcoat sc'],
+    ['sc in each sc and ch-1 space around to last sc and ch-1 space, sc2tog', 'sc @each sc+space1 ->last 1 sc; sc2tog'],
+    ['Add another nine double crochets into the ring, for a total of ten.', '9 dc @this ring = 10'],
+    ['Fasten, cut the yarn.', 'fasten-off; fasten-off'],
+    ['12 sc in ring, 12 petals total', "12 sc @this ring = 12 group 'petal'"],
+    ['Work 1 hhdc in the 1st st and each st around', '1 herringbone hdc @first st & @each st ->end'],
+    ['1ch into ch space work 1tr, 1dtr, 1tr, *into next chain space work 1dc, 1tr, 1dc, rep from *', 'ch 1; {1 tr; 1 dtr; 1 tr} @this space; *<{1 dc; 1 tr; 1 dc} @next space> ->end'],
+  ])('%s', (text, read) => {
+    expect(tree(text)).toBe(read);
+  });
+});
+
+const rows = (text: string): string[] =>
+  compile(text, { fixes: false }).rows.map(({ label, made, verdict }) => `${label} ${made} ${verdict}`);
+
+describe('rounds of published pieces, worked', () => {
+  test('a count behind the first round, with side jobs behind it', () => {
+    const text =
+      'Rnd 1: Ch 1. 9 sc in ring. 9 sc. PM in last st. See page 4.\nRnd 2: 2 sc in each sc around. 18 sc.';
+    expect(rows(text)).toEqual(['Rnd 1 9 proven', 'Rnd 2 18 proven']);
+  });
+  test('stitches that a ring is given without their name', () => {
+    expect(rows('Rnd 1: MR 7 (7)\nRnd 2: 2 sc in each (14)')).toEqual([
+      'Rnd 1 7 proven',
+      'Rnd 2 14 proven',
+    ]);
+  });
+  test('a space and a stitch left for the decrease: 24 places make 22 and 1', () => {
+    const text =
+      'Ch 24 and join to work in the round.\nRnd 1: ch 1, sc in each st around. Join. (24 sc)\n' +
+      'Rnd 2: *sc in next st, ch 1, skip next st* repeat around. Join.\n' +
+      'Rnd 3: Hdc in each sc and ch-1 space around to last sc and ch-1 space, hdc2tog. Join. (23 hdc)';
+    expect(rows(text).at(-1)).toBe('Rnd 3 23 proven');
+  });
+  test('a part of the piece or a word before the label', () => {
+    const text =
+      'Rnd 1: 6 sc in ring (6)\nBrim - rnd 2: change to B. 2 sc in each (12)\nFor Round 3: sc around (12)\n' +
+      'In Rnd 4: sc around (12)';
+    expect(instructions(text)).toHaveLength(4);
+    expect(rows(text).at(-1)).toBe('Rnd 4 12 proven');
+  });
+  test('a star closed by two, and its place behind: 8 spaces of 5', () => {
+    const text =
+      'Ch 5, join with sl st to form a ring.\nRound 1: Ch 4 (counts as 1 dc, ch 1), *1 dc into ring, ch 1**; ' +
+      'repeat from * to ** 6 times. Join with a sl st into 3rd ch. (There should be 8 ch-1 spaces in the round.)\n' +
+      'Round 2: Join B into any ch-1 space, ch 1 and *1 sc, 3 dc, 1 sc** into the same ch-1 space; ' +
+      'repeat from * to ** into the next 7 ch-1 spaces. Join. (40 sts)';
+    expect(rows(text)).toEqual(['Rnd 1 8 proven', 'Rnd 2 40 proven']);
+  });
+});

@@ -27,11 +27,12 @@ export function jsonOf(checked: CheckedFile): string {
     rows: checked.rows.map((row) => rowOf(row, lines)),
     findings: checked.findings.map((finding) => findingOf(finding, lines)),
     totals: totals.map(
-      ({ size, rows, proven, unstated, mismatched, unread, unchecked, stitches }) => ({
+      ({ size, rows, proven, unstated, inPart, mismatched, unread, unchecked, stitches }) => ({
         size,
         rows,
         proven,
         unstated,
+        inPart,
         mismatched,
         unread,
         unchecked,
@@ -70,7 +71,7 @@ function rowOf(row: RowAccount, lines: LineStarts) {
     spaces: row.spaces.map(({ chains, n }) => ({ chains, n })),
     boxes: row.boxes,
     byKind: row.byKind,
-    stated: row.stated.map(({ n, unit }) => ({ n, unit })),
+    stated: row.stated.map(({ n, unit, compared }) => ({ n, unit, compared })),
     verdict: row.verdict,
   };
 }

@@ -90,9 +90,16 @@ function lineOf({ first, bySize }: SizedRow, sizes: readonly string[], text: str
     made: sized(bySize.map((row) => (isWorked(row) ? row.made : null))),
     beside: withUnits(bySize.map((row) => (row === null ? [] : besideStitches(row)))),
     stated: withUnits(bySize.map((row) => (row?.stated ?? []).map(inTradeWords))),
-    verdict: isForAll ? worst : `${worst} (${concerned.join(', ')})`,
+    verdict: isForAll ? said(worst, bySize) : `${said(worst, bySize)} (${concerned.join(', ')})`,
     worst,
   };
+}
+
+/** A row that states counts which were not all met as they stand is not one without a count. */
+function said(worst: Verdict, bySize: SizedRow['bySize']): string {
+  const stated = bySize.flatMap((row) => (row?.verdict === worst ? row.stated : []));
+  if (worst !== 'unstated' || stated.length === 0) return worst;
+  return stated.some(({ compared }) => compared) ? 'in part' : 'not compared';
 }
 
 /** Of a row without a label its first words, such as "Join A to first …". */

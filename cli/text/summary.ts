@@ -31,6 +31,7 @@ export function addTotals(all: readonly TotalsAccount[]): TotalsAccount {
     rows: sum((totals) => totals.rows),
     proven: sum((totals) => totals.proven),
     unstated: sum((totals) => totals.unstated),
+    inPart: sum((totals) => totals.inPart),
     mismatched: sum((totals) => totals.mismatched),
     unread: sum((totals) => totals.unread),
     unchecked: sum((totals) => totals.unchecked),
@@ -100,11 +101,12 @@ function rows(n: number): string {
 }
 
 function outcome(totals: TotalsAccount): string {
-  const { rows: all, proven, unstated, mismatched, unread, unchecked } = totals;
+  const { rows: all, proven, unstated, inPart, mismatched, unread, unchecked } = totals;
   const omitted = all - proven - unstated - mismatched - unread - unchecked;
   const parts = [
     [proven, 'proven'],
-    [unstated, 'without a stated count'],
+    [unstated - inPart, 'without a stated count'],
+    [inPart, 'proven in part'],
     [mismatched, 'with a count that differs'],
     [unread, 'not understood'],
     [unchecked, 'not checked'],

@@ -23,7 +23,12 @@ export interface RowAccount {
   readonly boxes: number;
   /** Stitches by their short word in the pattern's terms: `{ dc: 63, sc2tog: 4 }`. */
   readonly byKind: Readonly<Record<string, number>>;
-  readonly stated: readonly { readonly n: number; readonly unit: string | null }[];
+  /** `compared`: false where it is not known what a count counts. */
+  readonly stated: readonly {
+    readonly n: number;
+    readonly unit: string | null;
+    readonly compared: boolean;
+  }[];
   readonly verdict: Verdict;
 }
 
@@ -42,6 +47,8 @@ export interface TotalsAccount {
   readonly rows: number;
   readonly proven: number;
   readonly unstated: number;
+  /** Those of the unstated rows that state counts which could not be compared, or not all. */
+  readonly inPart: number;
   readonly mismatched: number;
   readonly unread: number;
   readonly unchecked: number;
@@ -117,7 +124,11 @@ function rowAccount(row: RowRecord, size: string, words: ReadonlyMap<string, str
     spaces: tally.spaces,
     boxes: tally.boxes,
     byKind,
-    stated: row.stated.map(({ n, unit, word }) => ({ n, unit: namedByWord(unit) ? word : unit })),
+    stated: row.stated.map(({ n, unit, word, compared }) => ({
+      n,
+      unit: namedByWord(unit) ? word : unit,
+      compared,
+    })),
     verdict,
   };
 }
@@ -132,6 +143,7 @@ function totalsOf(size: string, rows: readonly RowAccount[]): TotalsAccount {
     rows: rows.length - count('omitted'),
     proven: count('proven'),
     unstated: count('unstated'),
+    inPart: rows.filter((row) => row.verdict === 'unstated' && row.stated.length > 0).length,
     mismatched: count('mismatch'),
     unread: count('unread'),
     unchecked: count('unchecked'),

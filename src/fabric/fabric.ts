@@ -10,7 +10,7 @@ import type { Nodes } from './nodes.ts';
 
 /**
  * proven: every stated count is met and the walk ended at the row's end. unstated: no count is
- * stated and the walk ended there. mismatch: it does not work out. unread: words were not
+ * stated, or not every one could be compared, and the walk ended there. mismatch: it does not work out. unread: words were not
  * understood. unchecked: what lies beneath is not known. omitted: not in this size.
  */
 export type Verdict = 'proven' | 'unstated' | 'mismatch' | 'unread' | 'unchecked' | 'omitted';
@@ -64,6 +64,8 @@ export interface RowRecord extends Span {
     readonly n: number;
     readonly unit: CountUnit | null;
     readonly word: string;
+    /** Held against what was made; not so where it is not known what it counts. */
+    readonly compared: boolean;
     readonly span: Span;
   }[];
   readonly verdict: Verdict;

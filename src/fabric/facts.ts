@@ -1,5 +1,5 @@
 /** What the hands notice while working: plain facts, which `proof` turns into findings. */
-import type { CountUnit, StatedCount } from '../notation/index.ts';
+import type { CountUnit, StatedCount, StemId } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 
 /** Spans are absolute. */
@@ -31,6 +31,14 @@ export type Fact =
       /** What was counted. */
       readonly unit: CountUnit;
       readonly unitWord: string;
+    } & Span)
+  /** `value` stitches in all, as stated, but only `made` of the stitch that the count names. */
+  | ({
+      readonly kind: 'stems';
+      readonly stated: StatedCount;
+      readonly value: number;
+      readonly made: number;
+      readonly others: readonly { readonly stem: StemId; readonly n: number }[];
     } & Span)
   | ({ readonly kind: 'no-place'; readonly what: string } & Span)
   | ({ readonly kind: 'space-size'; readonly named: number; readonly found: number } & Span)

@@ -72,7 +72,11 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       stated:
         verdict === 'omitted'
           ? []
-          : statedOf(withBase(hands, placed.from), placed.instruction.counts),
+          : statedOf(
+              withBase(hands, placed.from),
+              placed.instruction.counts,
+              placed.instruction.counts,
+            ),
       verdict,
       facts,
       nodes: { from: hands.nodes.n, to: hands.nodes.n },
@@ -101,7 +105,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     used: result.used,
     available: result.available,
     tally: result.tally,
-    stated: statedOf(withBase(hands, task.asksBase), task.asks.counts),
+    stated: statedOf(withBase(hands, task.asksBase), task.asks.counts, result.uncompared),
     verdict: result.verdict,
     facts: factsOf(facts, attempted),
     nodes: { from: result.from, to: result.to },

@@ -78,6 +78,8 @@ export interface RowResult {
   readonly edge: Edge;
   /** It brought pieces together. */
   readonly joins: boolean;
+  /** Counts stated that were not compared. */
+  readonly uncompared: readonly StatedCount[];
 }
 
 /** Works one row from what lies before it. Facts tell where it does not come out. */
@@ -259,8 +261,9 @@ function conclude(
       misfit,
       uncertain,
       stated: compared.compared > 0,
-      agrees: !compared.differs,
+      agrees: !compared.differs && !compared.mixed && compared.left.length === 0,
     }),
+    uncompared: compared.left,
     misfit,
     round: row.round || hands.edge.ring,
     from: hands.rowFrom,
@@ -374,13 +377,23 @@ function noteRowTotal(hands: Hands, task: Task): void {
   }
 }
 
-/** Stated counts of a row in this size, for its record. */
-export const statedOf = (hands: Hands, counts: readonly StatedCount[]): RowRecord['stated'] =>
+/** Stated counts of a row in this size, for its record; `left`: those that were not compared. */
+export const statedOf = (
+  hands: Hands,
+  counts: readonly StatedCount[],
+  left: readonly StatedCount[],
+): RowRecord['stated'] =>
   counts.flatMap((stated) => {
     const n = numberFor(hands, stated.n);
     if (n === null || stated.unit === 'row' || stated.unit === 'decrease' || stated.partial)
       return [];
     return [
-      { n, unit: stated.unit, word: stated.stem ?? stated.word, span: spanAt(hands, stated) },
+      {
+        n,
+        unit: stated.unit,
+        word: stated.stem ?? stated.word,
+        compared: !left.includes(stated),
+        span: spanAt(hands, stated),
+      },
     ];
   });

@@ -1,5 +1,5 @@
 /** What a row made, and whether the counts stated agree. */
-import { type StatedCount, type StemId, stemOf } from '../notation/index.ts';
+import { type StatedCount, type StemId, type StitchShape, stemOf } from '../notation/index.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
@@ -280,12 +280,18 @@ export interface Compared {
   /** Counts stated that could be compared. */
   readonly compared: number;
   readonly differs: boolean;
+  /** Totals stated that could not: what they count is not known here. */
+  readonly left: readonly StatedCount[];
+  /** A stitch is named and all stitches of the row are as many, but some are of another name. */
+  readonly mixed: boolean;
 }
 
 /** Compares every stated count; differences are noted as facts. */
 export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
   let compared = 0;
   let differs = false;
+  let mixed = false;
+  const left: StatedCount[] = [];
   const apart = chainToldApart(hands, row);
   for (const stated of row.counts) {
     if (stated === apart) continue;
@@ -297,11 +303,15 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
       blocks && tally.boxes === 0
         ? blockMeanings(hands, tally)
         : meanings(hands, tally, stated, row);
-    if (may.length === 0) continue;
+    if (may.length === 0) {
+      left.push(stated);
+      continue;
+    }
     compared++;
     if (apart && stated.unit === 'stem' && may[0] !== undefined) may.push(may[0] - 1);
     const isSame =
       may.includes(value) && !namesSizeTwice(hands, tally, { stated, counts: row.counts });
+    if (isSame) mixed = noteOtherStems(hands, tally, { stated, counts: row.counts }) || mixed;
     if (isSame || excused(stated, value, may[0] ?? 0)) continue;
     differs = true;
     fact(hands, {
@@ -314,8 +324,45 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
       ...spanAt(hands, stated),
     });
   }
-  return { compared, differs };
+  return { compared, differs, left, mixed };
 }
+
+/**
+ * "(24 dc)" of 23 dc and 1 sc: all of them are 24, but not of that name. Said of rows of plain stitches
+ * only: a bobble or a puff among 24 sc is often counted as one of them. A start chain stands for any.
+ */
+function noteOtherStems(
+  hands: Hands,
+  tally: RowTally,
+  { stated, counts }: { stated: StatedCount; counts: readonly StatedCount[] },
+): boolean {
+  const stem =
+    stated.stem && stated.unit === 'stem' ? stemOf(stated.stem, hands.bench.terms) : null;
+  if (stem === null || namesStems(counts) === 'several') return false;
+  const byStem = new Map<StemId, number>();
+  for (const [name, n] of tally.byKind) {
+    const kind = hands.bench.kinds.kinds[hands.bench.kinds.byName.get(name) ?? -1];
+    if (!kind?.stem || kind.special || !PLAIN.has(kind.shape)) return false;
+    const as = kind.class === 'start' ? stem : kind.stem;
+    byStem.set(as, (byStem.get(as) ?? 0) + n);
+  }
+  const made = byStem.get(stem) ?? 0;
+  if (made === 0 || numberFor(hands, stated.n) !== tally.stitches || byStem.size < 2) return false;
+  const others = [...byStem]
+    .filter(([other]) => other !== stem)
+    .map(([other, n]) => ({ stem: other, n }));
+  fact(hands, {
+    kind: 'stems',
+    stated,
+    value: tally.stitches,
+    made,
+    others,
+    ...spanAt(hands, stated),
+  });
+  return true;
+}
+
+const PLAIN: ReadonlySet<StitchShape | null> = new Set([null, 'one', 'increase', 'together']);
 
 /** "(60 tr + 3 ch)": the start chain told beside the stitches, one of which it is. */
 function chainToldApart(hands: Hands, row: Stated): StatedCount | null {

@@ -455,6 +455,13 @@ export const entries: readonly Entry[] = [
     advice: 'Add "rep from *", or take the star out.',
   },
   {
+    code: 'stitch-differs',
+    severity: 'warning',
+    title: '{row} makes {made #} {stitch} and {others}; the pattern says {stated #} {stitch}.',
+    advice:
+      'Change the stitch word that slipped; or count all of them, "(10 sts)", or each kind by itself, "(4 sc, 6 dc)".',
+  },
+  {
     code: 'stitches-left',
     severity: 'error',
     title: '{row} uses {used #} of {have: [unit]} in {before}; {left #} {left|is|are} left over.',

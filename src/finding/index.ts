@@ -72,6 +72,7 @@ export {
   specialUnused,
   starMissing,
   starUnpaired,
+  stitchDiffers,
   stitchesLeft,
   strokeUnderBox,
   swatchShort,

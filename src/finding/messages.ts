@@ -450,6 +450,15 @@ export const starUnpaired: Message<{
   row: string;
 }> = message('star-unpaired');
 
+/** warning: {row} makes {made #} {stitch} and {others}; the pattern says {stated #} {stitch}. */
+export const stitchDiffers: Message<{
+  made: number;
+  others: string;
+  row: string;
+  stated: number;
+  stitch: string;
+}> = message('stitch-differs');
+
 /** error: {row} uses {used #} of {have: [unit]} in {before}; {left #} {left|is|are} left over. */
 export const stitchesLeft: Message<{
   before: string;

@@ -126,17 +126,36 @@ function numbersSilent(scene: Scene): string[] {
   const silent = rows.filter((row) => row.verdict === 'unstated' && row.stated.length === 0).length;
   const verb = silent === 1 ? 'states' : 'state';
   // "4 groups of 3 dc", "2 sides with 9 dc": what such a thing is, the hands do not know.
-  const uncompared = namesOf(scene, (row) => row.verdict === 'unstated' && row.stated.length > 0);
   return [
     ...(silent === 0
       ? []
       : [
           `${counted(silent, noun('rows'))} ${verb} no count: the work comes out, the number is not vouched for.`,
         ]),
-    ...(uncompared === ''
-      ? []
-      : [
-          `Stated in what is not counted here, such as groups, and so not compared: ${uncompared}.`,
-        ]),
+    ...uncompared(scene),
   ];
 }
+
+/** "(8 sc, 3 flowers)": what a flower is, the hands do not know. A sentence for each thing counted. */
+function uncompared(scene: Scene): string[] {
+  const things = new Set<string>();
+  for (const { rows } of scene.fabric.cloths) {
+    for (const { verdict, stated } of rows) {
+      if (verdict === 'unread' || verdict === 'omitted') continue;
+      for (const { compared, word } of stated) if (!compared) things.add(word);
+    }
+  }
+  return [...things].map((thing) => {
+    const rows = namesOf(
+      scene,
+      ({ verdict, stated }) =>
+        verdict !== 'unread' &&
+        verdict !== 'omitted' &&
+        stated.some(({ compared, word }) => !compared && word === thing),
+    );
+    const what = thing === '' ? 'Counts' : `The count of ${pluralOf(thing)}`;
+    return `${what} in ${rows}: what is counted is not known here, so the number was not compared.`;
+  });
+}
+
+const pluralOf = (word: string): string => (word.endsWith('s') ? word : `${word}s`);

@@ -3,6 +3,7 @@ import type { Fabric, Fact } from '../fabric/index.ts';
 import type { Finding } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { findingFor } from './facts/index.ts';
+import { habitsOnce } from './habits.ts';
 import { newScene } from './scene.ts';
 import { sightingsOf } from './sightings.ts';
 import { textFindings } from './text/index.ts';
@@ -17,7 +18,7 @@ export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
     const finding = findingFor(scene, found);
     if (finding) findings.push(finding);
   }
-  return findings;
+  return habitsOnce(findings);
 }
 
 /** What the words alone have told already, the sums of the same row need not tell again. */

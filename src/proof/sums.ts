@@ -1,9 +1,10 @@
 /** The arithmetic of a row as a sentence: "6 repeats of 3 + 2 make 30." */
 import type { Cloth, RowRecord } from '../fabric/index.ts';
 import type { PlacedInstruction } from '../manuscript/index.ts';
-import type { RepeatStep, Step } from '../notation/index.ts';
+import type { RepeatStep, StemId, Step } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
 import { amountOf, passesOf, sumOf } from './amounts.ts';
-import { holds, type Scene, workedFrom } from './scene.ts';
+import { holds, type Scene, type Sighting, workedFrom } from './scene.ts';
 
 /** A sum of more members than this is no help to anybody. */
 const MOST_MEMBERS = 9;
@@ -42,6 +43,20 @@ export function usedSum(
     return n > 0 ? [memberUsed(step, n, size)] : [];
   });
   return sentence(members, 'use', of.needed);
+}
+
+/** The words that make stitches of a stem in a row, each once. */
+export function madeBy(scene: Scene, { row, cloth }: Sighting, stem: StemId): Span[] {
+  const { kinds } = scene.fabric.kinds;
+  const found = new Map<number, Span>();
+  for (let id = row.nodes.from; id < row.nodes.to; id++) {
+    const kind = kinds[cloth.nodes.kind[id] ?? 0];
+    const origin = cloth.nodes.origin[id] ?? 0;
+    const span = scene.fabric.origins[origin];
+    if (kind?.class !== 'stitch' || kind.stem !== stem || !span || found.has(origin)) continue;
+    if (holds(row, span)) found.set(origin, span);
+  }
+  return [...found.values()];
 }
 
 /** What a step adds: alone it can be told in words, among others as a sum. */

@@ -54,7 +54,7 @@ describe('JSON', () => {
       'code severity line column endLine endColumn message sum rows sizes labels fixes'.split(' '),
     );
     expect(Object.keys(report.totals[0])).toEqual(
-      'size rows proven unstated mismatched unread unchecked stitches'.split(' '),
+      'size rows proven unstated inPart mismatched unread unchecked stitches'.split(' '),
     );
     expect(Object.keys(report.conventions[0])).toEqual(
       'what part reading alternatives because line column'.split(' '),

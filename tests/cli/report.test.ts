@@ -20,7 +20,11 @@ test('the report on one file, whole', () => {
       text,
       rows: [
         row('Rnd 1', { used: 0 }),
-        row('Rnd 2', { made: 12, stated: [{ n: 10, unit: 'sc' }], verdict: 'mismatch' }),
+        row('Rnd 2', {
+          made: 12,
+          stated: [{ n: 10, unit: 'sc', compared: true }],
+          verdict: 'mismatch',
+        }),
       ],
       findings: [countMismatch(at, words, { sum: '6 increases make 12.', rows: ['/Rnd 2/'] })],
       conventions: [

@@ -19,7 +19,7 @@ export function row(label: string, more: Partial<RowAccount> = {}): RowAccount {
     spaces: [],
     boxes: 0,
     byKind: { sc: made },
-    stated: [{ n: made, unit: 'sc' }],
+    stated: [{ n: made, unit: 'sc', compared: true }],
     verdict: 'proven',
     ...more,
   };
@@ -59,6 +59,7 @@ export function total(more: Partial<Checked['totals'][number]> = {}): Checked['t
     rows: 0,
     proven: 0,
     unstated: 0,
+    inPart: 0,
     mismatched: 0,
     unread: 0,
     unchecked: 0,

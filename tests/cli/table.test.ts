@@ -16,20 +16,20 @@ test('rows alike under one label are one line, parts have headings, the faulty r
       used: 104,
       made: 52,
       boxes: 52,
-      stated: [{ n: 52, unit: 'boxes' }],
+      stated: [{ n: 52, unit: 'boxes', compared: true }],
     }),
     row('Rnd 11', {
       part: 'Sides',
       made: 51,
       boxes: 51,
-      stated: [{ n: 52, unit: 'boxes' }],
+      stated: [{ n: 52, unit: 'boxes', compared: true }],
       verdict: 'mismatch',
     }),
     row('Rnd 12', {
       part: 'Rim',
       made: 68,
       spaces: [{ chains: 50, n: 2 }],
-      stated: [{ n: 68, unit: null }],
+      stated: [{ n: 68, unit: null, compared: true }],
     }),
     row('Rnd 13', { part: 'Rim', used: 68, made: 168, stated: [], verdict: 'unstated' }),
   ];
@@ -99,12 +99,12 @@ test('a row without a label is called by its first words, one with "R" alone as 
 
 test('groups stand in the plural, names of stitches do not', () => {
   const stated = [
-    { n: 8, unit: 'picot' },
-    { n: 1, unit: 'popcorn' },
-    { n: 2, unit: 'stitch' },
-    { n: 3, unit: 'dc' },
-    { n: 4, unit: 'treble crochet' },
-    { n: 5, unit: 'V-stitch' },
+    { n: 8, unit: 'picot', compared: true },
+    { n: 1, unit: 'popcorn', compared: true },
+    { n: 2, unit: 'stitch', compared: true },
+    { n: 3, unit: 'dc', compared: true },
+    { n: 4, unit: 'treble crochet', compared: true },
+    { n: 5, unit: 'V-stitch', compared: true },
   ];
   expect(shown([row('Rnd 1', { stated })])).toContain(
     '8 picots, 1 popcorn, 2 sts, 3 dc, 4 treble crochet, 5 V-stitches',
@@ -135,9 +135,9 @@ test('two rows with one label are both shown', () => {
 test('long and wide labels are cut to the terminal, and the verdict never is', () => {
   const long = row('Set-up round for the very long handle of the bag 持ち手 (right side)', {
     stated: [
-      { n: 68, unit: 'sc' },
-      { n: 2, unit: 'ch-50 sps' },
-      { n: 12, unit: 'dc bobbles' },
+      { n: 68, unit: 'sc', compared: true },
+      { n: 2, unit: 'ch-50 sps', compared: true },
+      { n: 12, unit: 'dc bobbles', compared: true },
     ],
     verdict: 'unchecked',
   });

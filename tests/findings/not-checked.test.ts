@@ -26,8 +26,18 @@ test('a row whose count is of something that the hands do not count is named, an
   const text = `${sound}Rnd 3: Ch 3 (counts as dc), dc in next 2 sts, *ch 2, dc in next 3 sts; rep from * 2 more times, ch 2; join. (4 groups)\n`;
   const row = compile(text).rows.at(-1);
   expect([row?.verdict, row?.stated.length]).toEqual(['unstated', 1]);
-  expect(said(text)).toContain('such as groups, and so not compared: round 3.');
+  expect(said(text)).toContain('The count of groups in round 3: what is counted is not known here');
   expect(said(text)).not.toContain('states no count');
+});
+
+test('of several counts the one that was not compared is named, and the row is not called proven', () => {
+  const text = `${sound}Rnd 3: Sc in each st around. (12 sc, 3 flowers)\n`;
+  const row = compile(text).rows.at(-1);
+  expect(row?.verdict).toBe('unstated');
+  expect(row?.stated.map(({ compared }) => compared)).toEqual([true, false]);
+  expect(said(text)).toContain('The count of flowers in round 3');
+  expect(compile(text).totals[0]?.inPart).toBe(1);
+  expect(compile(text).findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
 });
 
 test('rows to a length are named', () => {

@@ -14,6 +14,7 @@ import { remainder } from './repeat-remainder.ts';
 import { overrun } from './round-overrun.ts';
 import { rowLoop, rowMissing } from './row-references.ts';
 import { spaceOfOtherSize } from './space-size.ts';
+import { otherStems } from './stitch-differs.ts';
 import { undefinedName } from './stitch-names.ts';
 import { left } from './stitches-left.ts';
 import { notFollowed, notUnderstood } from './unread.ts';
@@ -28,6 +29,7 @@ const rules: Rules = {
   left,
   remainder,
   count,
+  stems: otherStems,
   'no-place': noPlace,
   'space-size': spaceOfOtherSize,
   noun: nounDiffers,

@@ -1,0 +1,37 @@
+/**
+ * What a pattern does throughout is its maker's way of writing: it is told once, as a note. What it
+ * does once or twice is more likely a slip.
+ */
+import type { Finding, Label } from '../finding/index.ts';
+
+/** Codes of which more than two say that it is a habit. */
+const HABITS: ReadonlySet<string> = new Set(['stitch-differs']);
+/** At the third row nobody has slipped each time (judgement). */
+const MOST_SLIPS = 2;
+/** Places that are pointed at beside the first. */
+const MOST_LABELS = 4;
+
+export function habitsOnce(findings: readonly Finding[]): Finding[] {
+  const byCode = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    if (!HABITS.has(finding.code)) continue;
+    byCode.set(finding.code, [...(byCode.get(finding.code) ?? []), finding]);
+  }
+  const kept = findings.filter(({ code }) => (byCode.get(code)?.length ?? 0) <= MOST_SLIPS);
+  for (const all of byCode.values()) if (all.length > MOST_SLIPS) kept.push(asNote(all));
+  return kept;
+}
+
+function asNote(all: readonly Finding[]): Finding {
+  const [first, ...more] = all as [Finding, ...Finding[]];
+  const labels = more
+    .slice(0, MOST_LABELS)
+    .map(({ from, to }): Label => ({ from, to, text: 'counted in the same way' }));
+  return {
+    ...first,
+    severity: 'note',
+    sum: `${all.length} rows are counted in this way; it is taken for the way of this pattern.`,
+    labels,
+    rows: all.flatMap(({ rows }) => rows),
+  };
+}

@@ -76,7 +76,7 @@ function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeS
       seamMetres: tidy(need.seams),
       margin: {
         share: need.margin.share,
-        metres: Math.round(need.margin.metres),
+        metres: asKnown(need.margin.metres),
         because: need.margin.because,
       },
       balls: need.balls,
@@ -143,7 +143,10 @@ const measuresJson = (measures: Readonly<Record<string, Figure>>): Record<string
   );
 
 const amountJson = ({ value, spread }: Amount) => ({
-  value: Math.round(value),
-  from: Math.round(value * (1 - spread)),
-  to: Math.round(value * (1 + spread)),
+  value: asKnown(value),
+  from: asKnown(value * (1 - spread)),
+  to: asKnown(value * (1 + spread)),
 });
+
+/** Whole ones; two figures of what is less than ten, so that little does not become nothing. */
+const asKnown = (n: number): number => (n < 10 ? Number(n.toPrecision(2)) : Math.round(n));

@@ -10,13 +10,23 @@ export function gaugeLines({ gauges }: Sheet, units: Units, width: number): stri
 
 function recordSaid(record: GaugeRecord, units: Units): string {
   const { fabric, counts } = record;
-  const lengths = [
-    ...(units === 'us' ? [] : [`${countsSaid(record, TEN_CM)} to 10 cm`]),
-    ...(units === 'metric' ? [] : [`${countsSaid(record, FOUR_IN)} to 4 in`]),
-  ];
+  const [only] = counts;
+  // Rounds of a motif are measured as a piece: over 10 cm nobody counts them.
+  if (only?.up?.isWhole && counts.length === 1 && !only.across)
+    return `${fabric || 'Fabric'}: ${only.words.replace(/\.$/, '')}${blockingSaid(record)}`;
   const sure = Math.round(100 * Math.max(record.widthSpread, record.heightSpread));
   const from = counts.length === 1 ? 'one swatch' : `the mean of ${counts.length} swatches`;
-  return `${fabric || 'Fabric'}: ${lengths.join(', ')}, give or take ${sure} %; ${from}${blockingSaid(record)}`;
+  return `${fabric || 'Fabric'}: ${lengthSaid(record, units)}, give or take ${sure} %; ${from}${blockingSaid(record)}`;
+}
+
+/** Ten centimetres and four inches differ by less than any count is sure: the trade takes them as one. */
+function lengthSaid(record: GaugeRecord, units: Units): string {
+  if (units === 'metric') return `${countsSaid(record, TEN_CM)} to 10 cm`;
+  if (units === 'us') return `${countsSaid(record, FOUR_IN)} to 4 in`;
+  const inInches = record.counts.some(({ across, up }) => (across ?? up)!.mm % 25.4 < 0.01);
+  return inInches
+    ? `${countsSaid(record, FOUR_IN)} to 4 in or 10 cm`
+    : `${countsSaid(record, TEN_CM)} to 10 cm or 4 in`;
 }
 
 const UNITS: Readonly<Record<GaugeRecord['unit'], string>> = {
@@ -25,13 +35,20 @@ const UNITS: Readonly<Record<GaugeRecord['unit'], string>> = {
   repeat: 'repeats',
 };
 
-function countsSaid({ unit, worked, unitWidthMm, rowHeightMm }: GaugeRecord, mm: number): string {
-  const n = (one: number): string => String(Number((mm / one).toFixed(1)));
+function countsSaid(record: GaugeRecord, mm: number): string {
+  const { unit, worked, unitWidthMm, rowHeightMm } = record;
+  const n = (one: number, spread: number): string => countSaid(mm / one, spread);
   const rows = worked === 'rounds' ? 'rnds' : 'rows';
   return [
-    ...(unitWidthMm === null ? [] : [`${n(unitWidthMm)} ${UNITS[unit]}`]),
-    ...(rowHeightMm === null ? [] : [`${n(rowHeightMm)} ${rows}`]),
+    ...(unitWidthMm === null ? [] : [`${n(unitWidthMm, record.widthSpread)} ${UNITS[unit]}`]),
+    ...(rowHeightMm === null ? [] : [`${n(rowHeightMm, record.heightSpread)} ${rows}`]),
   ].join(' x ');
+}
+
+/** Tenths, halves or whole ones: at least half of how far the count may be off. */
+function countSaid(n: number, spread: number): string {
+  const step = [0.1, 0.5, 1].find((each) => each >= (n * spread) / 2) ?? 1;
+  return String(Number((Math.round(n / step) * step).toFixed(1)));
 }
 
 /** What a length on the hook becomes: what a maker lays the tape to before the piece is washed. */

@@ -107,11 +107,15 @@ function sizeBlocks(size: SizeSheet, context: Context): string[] {
 }
 
 function hoursSaid({ hours: { from, to } }: SizeSheet): string {
-  const said = (n: number): string =>
-    n < 3 ? String(Math.round(n * 2) / 2) : String(Math.round(n));
-  const [low, high] = [said(Math.max(from, 0.5)), said(Math.max(to, 0.5))];
-  const unit = Number(high) <= 1 ? 'hour' : 'hours';
-  return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
+  const halves = (n: number): number => (n < 3 ? Math.round(n * 2) / 2 : Math.round(n));
+  const said = (n: number): string => (n % 1 === 0 ? String(n) : `${n < 1 ? '' : Math.floor(n)}½`);
+  const [low, high] = [halves(from), halves(to)];
+  if (high === 0) return 'a quarter of an hour';
+  if (high === 0.5) return 'half an hour';
+  const unit = high === 1 ? 'hour' : 'hours';
+  return low === high || low === 0
+    ? `${said(high)} ${unit}`
+    : `${said(low)} to ${said(high)} ${unit}`;
 }
 
 const WORDS: Readonly<Record<MeasureName, string>> = {

@@ -53,7 +53,7 @@ function ballsSaid({ balls }: YarnNeed, units: Units): string {
   const { ball, likely, atMost } = balls;
   const each =
     units === 'us'
-      ? `${ouncesSaid(ball.grams / OUNCE_G)} / ${Math.round(ball.metres / YARD_M)} yd`
+      ? `${ouncesSaid(ball.grams)} / ${Math.round(ball.metres / YARD_M)} yd`
       : `${Math.round(ball.grams)} g / ${Math.round(ball.metres)} m`;
   const more = atMost > likely ? `, up to ${atMost} if the estimate is short` : '';
   return `      with it ${likely} ${likely === 1 ? 'ball' : 'balls'} of ${each}${more}`;
@@ -76,14 +76,28 @@ function lengthSaid(amount: Amount, units: Units): string {
 
 function weightSaid(amount: Amount, units: Units): string {
   const metric = amountSaid(amount, 'g');
-  const us = ouncesSaid(amount.value / OUNCE_G);
+  const us = ouncesRange(amount);
   return units === 'metric' ? metric : units === 'us' ? us : `${metric}, ${us}`;
 }
 
-/** Quarter ounces, as balls are sold. */
-function ouncesSaid(ounces: number): string {
-  const quarters = Math.round(ounces * 4) / 4;
-  return quarters === 0 ? 'under ¼ oz' : `${quarters} oz`;
+const QUARTERS = ['', '¼', '½', '¾'];
+
+/** Quarter ounces, as balls are sold: "1¾". */
+function ouncesIn(grams: number): string {
+  const quarters = Math.round((4 * grams) / OUNCE_G);
+  const whole = Math.floor(quarters / 4);
+  return `${whole === 0 && quarters > 0 ? '' : whole}${QUARTERS[quarters % 4]}`;
+}
+
+const ouncesSaid = (grams: number): string =>
+  ouncesIn(grams) === '0' ? 'under ¼ oz' : `${ouncesIn(grams)} oz`;
+
+/** "3 oz (2¼-3¾)" */
+function ouncesRange({ value, spread }: Amount): string {
+  const [from, to] = [ouncesIn(value * (1 - spread)), ouncesIn(value * (1 + spread))];
+  return ouncesIn(value) === '0' || from === '0' || from === to
+    ? ouncesSaid(value)
+    : `${ouncesSaid(value)} (${from}-${to})`;
 }
 
 /** Two figures at most, since no yardage is known better. */

@@ -77,11 +77,11 @@ const pick = (
  */
 function numbersOf(label: RowLabel | null, sizeIndex: number, before: number): readonly number[] {
   if (!label) return [];
-  const { numbers, lastBySize } = label;
+  const { numbers, lastBySize, firstBySize } = label;
   if (!lastBySize) return numbers;
-  const first = numbers[0] ?? 1;
+  const first = firstBySize?.[sizeIndex] ?? numbers[0] ?? 1;
   const last = lastBySize[sizeIndex] ?? first;
-  if (numbers.length === 1 && before >= first && last > before) return [last];
+  if (!firstBySize && numbers.length === 1 && before >= first && last > before) return [last];
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 }
 

@@ -112,7 +112,8 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     isCut: false,
   };
   hands.bench.limit.moves = MOST_MOVES;
-  takeYarnNamed(hands, setting.part.yarn);
+  const { yarns } = setting.part;
+  takeYarnNamed(hands, (yarns.length > 1 ? yarns[setting.instance - 1] : yarns[0]) ?? null);
   try {
     for (const index of setting.part.instructions.keys()) workInstruction(run, index);
   } catch (problem) {

@@ -52,6 +52,14 @@ export const times = (figure: Figure, factor: number): Figure => ({
   mm: figure.mm * factor,
 });
 
+/** One length had in two ways: the surer of them, or both where they are had alike. */
+export const surer = (first: Figure, second: Figure): Figure =>
+  first.how === second.how
+    ? agreeing(first, second)
+    : weaker(first.how, second.how) === second.how
+      ? first
+      : second;
+
 /** One length had in two ways: the first, with a spread wide enough to hold the second. */
 export function agreeing(first: Figure, second: Figure): Figure {
   const mm = (first.mm + second.mm) / 2;

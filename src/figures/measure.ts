@@ -238,7 +238,7 @@ function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[
   ).length;
   if (unsure > 0) {
     said.push(
-      `${unsure} of ${rows.length} rows are unread or unchecked: all figures lean on what could be worked.`,
+      `${unsure} of ${rows.length} rows ${unsure === 1 ? 'is' : 'are'} unread or unchecked: all figures lean on what could be worked.`,
     );
   }
   said.push(...coloursSaid(fabric));

@@ -1,7 +1,7 @@
 /** The measures of every part: what a maker would lay the tape to. */
 import type { Cloth, Fabric, KindTable } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
-import { agreeing, type Figure, sumOf, times } from './figure.ts';
+import { type Figure, sumOf, surer, times } from './figure.ts';
 import { ovalPart } from './oval.ts';
 import { acrossRound, liesFlat, type Phase, phasesOf, riseOf } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
@@ -136,7 +136,7 @@ function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form
   const { along, end } = phase;
   if (piece.start === 'oval') return ovalPart(phase, piece.foundation, table);
   if (isSquare(phase)) {
-    const side = agreeing(times(along, 2), times(end, 1 / 4));
+    const side = surer(times(along, 2), times(end, 1 / 4));
     return { form: 'square', measures: { across: side } };
   }
   if (!liesFlat(phase)) {
@@ -199,7 +199,11 @@ function wholeOf({ start }: Piece, parts: readonly PartSize[], phases: readonly 
   );
   const high = standing.length < 2 ? {} : { high: sumOf(standing) };
   const cloth = phases.filter(({ growth }) => growth !== 'straps');
-  const isCrown = start === 'ring' && cloth.length > 1 && phases[0]!.growth === 'grows';
+  const isCrown =
+    start === 'ring' &&
+    phases[0]!.growth === 'grows' &&
+    cloth.length > 1 &&
+    cloth.length === phases.length;
   if (!isCrown) return high;
   return { ...high, 'middle to edge': sumOf(cloth.map(({ along }) => along)) };
 }
@@ -230,6 +234,10 @@ function typicalWidth(sizes: readonly RowSize[]): Figure {
   return sorted[Math.floor(sorted.length / 2)]!;
 }
 
+/** Loops hang from the row beneath, which is as long as the edge is. */
+const edgeOf = (sizes: readonly RowSize[]): Figure =>
+  (sizes.findLast(({ isLoops }) => !isLoops) ?? sizes.at(-1)!).width;
+
 /** Rows that differ by no more than this are edges that wave, not shaping (ours). */
 const SHAPED = 1.08;
 
@@ -242,8 +250,11 @@ function flat(piece: Piece, sizes: readonly RowSize[], ground: Ground): PartSize
   if (most <= SHAPED * least) {
     return { ...rest, form: 'flat piece', measures: { wide: typicalWidth(sizes), long } };
   }
-  const widest = sizes.reduce((a, b) => (b.places > a.places ? b : a)).width;
-  const [first, last] = [sizes[0]!.width, sizes.at(-1)!.width];
+  const plain = sizes.filter(({ isLoops }) => !isLoops);
+  const widest = (plain.length > 0 ? plain : sizes).reduce((a, b) =>
+    b.places > a.places ? b : a,
+  ).width;
+  const [first, last] = [sizes[0]!.width, edgeOf(sizes)];
   const { rows: outline, isFan } = rowOutline(rows, ground);
   // Laid out, a fan is as wide as its corner is open: only its edge and its depth are known.
   if (isFan) return { ...rest, form: 'centre-out piece', measures: { 'last edge': last, long } };
@@ -258,7 +269,7 @@ interface Ground {
 
 function edging(piece: Piece, sizes: readonly RowSize[]): PartSize {
   const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
-  const long = sizes.at(-1)!.width;
+  const long = edgeOf(sizes);
   const wide = sumOf(sizes.map(({ height }) => height));
   const rest = { name: piece.name, rows: rows.length, labels: labelsOf({ rows }) };
   return { ...rest, form: 'edging', measures: { long, wide } };

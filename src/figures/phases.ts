@@ -3,7 +3,7 @@
  * stay or close alike. Each is measured as a surface of revolution, flat cloth or an oval.
  */
 import type { RowRecord } from '../fabric/index.ts';
-import { agreeing, type Figure, NO_LENGTH, sumOf, times } from './figure.ts';
+import { type Figure, NO_LENGTH, sumOf, surer, times } from './figure.ts';
 import type { Piece } from './pieces.ts';
 import type { RowSize } from './row-size.ts';
 
@@ -32,7 +32,8 @@ export interface Phase {
 const EVEN_RUN = 3;
 
 export function phasesOf(piece: Piece, sizes: readonly RowSize[]): readonly Phase[] {
-  const rows = piece.rows.map((row, at) => ({ row, size: sizes[at]! }));
+  const hung = withLoopsHung(sizes);
+  const rows = piece.rows.map((row, at) => ({ row, size: hung[at]! }));
   const growths = isLace(piece, sizes) ? rows.map((): Growth => 'grows') : growthsOf(rows, piece);
   const phases: Phase[] = [];
   let from = 0;
@@ -49,9 +50,33 @@ export function phasesOf(piece: Piece, sizes: readonly RowSize[]): readonly Phas
   return phases;
 }
 
-/** Rounds of lace from a ring: their counts tell no circumference, so they are one flat growth. */
-const isLace = ({ start }: Piece, sizes: readonly RowSize[]): boolean =>
-  start === 'ring' && 2 * sizes.filter(({ isLoose }) => isLoose).length >= sizes.length;
+/** Loops hang from the row beneath: they neither widen a piece nor narrow it. */
+function withLoopsHung(sizes: readonly RowSize[]): readonly RowSize[] {
+  const hung: RowSize[] = [];
+  for (const size of sizes) {
+    const below = hung.at(-1);
+    if (!below || !size.isLoops) hung.push(size);
+    else {
+      const spread = Math.max(below.width.spread, size.width.spread);
+      hung.push({ ...size, places: below.places, width: { ...below.width, spread } });
+    }
+  }
+  return hung;
+}
+
+/**
+ * Rounds of lace from a ring: their counts tell no circumference, so they are one flat growth. A net of
+ * loops that stay as many does not grow.
+ */
+function isLace({ start }: Piece, sizes: readonly RowSize[]): boolean {
+  const loose = sizes.filter(({ isLoose }) => isLoose);
+  const places = loose.map((size) => size.places);
+  const grows = Math.max(...places) >= LACE_GROWS * Math.min(...places);
+  return start === 'ring' && 2 * loose.length >= sizes.length && (grows || sizes[0]!.isLoose);
+}
+
+/** Ours: lace in rounds doubles its count many times over. */
+const LACE_GROWS = 1.5;
 
 function growthsOf(rows: readonly SizedRow[], { start, foundation }: Piece): Growth[] {
   let isStrapped = false;
@@ -130,7 +155,7 @@ export const liesFlat = (phase: Phase): boolean => riseOf(phase).mm === 0;
 /** Across a round base: twice its rounds, and its rim over pi; the two seldom agree to the mm. */
 export function acrossRound({ along, end, rows }: Phase): Figure {
   const byRounds = times(along, 2);
-  if (!rows.some(({ size }) => size.isLoose)) return agreeing(byRounds, times(end, 1 / Math.PI));
+  if (!rows.some(({ size }) => size.isLoose)) return surer(byRounds, times(end, 1 / Math.PI));
   return { ...byRounds, spread: Math.max(byRounds.spread, LACE_SPREAD) };
 }
 

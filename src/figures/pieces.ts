@@ -145,13 +145,18 @@ function startOf(first: RowRecord, ground: Ground): Pick<Piece, 'start' | 'found
   const chains = new Set<number>();
   const { nodes } = ground.cloth;
   let intoSpace = 0;
+  let anchored = 0;
   for (let id = first.nodes.from; id < first.nodes.to; id++) {
     const anchor = outerAnchor(nodes, id, first.nodes.from);
     if (anchor === NOWHERE) continue;
+    anchored++;
     const isChain = ground.kinds.kinds[nodes.kind[anchor] ?? 0]?.class === 'chain';
     if ((nodes.flags[id] ?? 0) & INTO_SPACE || !isChain) intoSpace++;
     else chains.add(anchor);
   }
+  // Along an edge that is not known: a border on row ends, say. A ring of its own has anchors.
+  if (first.verdict === 'unchecked' && ground.isRing && 4 * anchored < first.tally.stitches)
+    return { start: 'edge', foundation: 0 };
   if (!ground.isRing) return { start: 'chain', foundation: Math.max(chains.size, first.used) };
   if (chains.size < 3 || intoSpace > chains.size) return { start: 'ring', foundation: 0 };
   const isBothSides = first.used > 1.5 * chains.size || first.tally.stitches > 1.5 * chains.size;

@@ -1,6 +1,13 @@
 /** How wide and high a row is, from its counts and the gauge of its fabric. */
 import type { KindTable, RowRecord } from '../fabric/index.ts';
-import { type BoxSize, boxSize, fabricGauge, type Gauge, type Gauges } from '../gauge/index.ts';
+import {
+  type BoxSize,
+  boxSize,
+  fabricGauge,
+  type Gauge,
+  type Gauges,
+  type Had,
+} from '../gauge/index.ts';
 import { heightOf, type StemId, wordFor } from '../notation/index.ts';
 import { type Figure, figureOf } from './figure.ts';
 
@@ -17,6 +24,8 @@ export interface RowSize {
   readonly isMesh: boolean;
   /** Lace: stitches of several heights, or chain loops, follow no one gauge. */
   readonly isLoose: boolean;
+  /** Chain loops hang from it: laid straight they would be longer than the edge. */
+  readonly isLoops: boolean;
 }
 
 /** A chain space this long is a strap or an opening, no fabric (ours). */
@@ -81,6 +90,7 @@ export function rowSize(row: RowRecord, table: SizeTable): RowSize {
     return {
       ...rest,
       isLoose: false,
+      isLoops: false,
       width: figureOf(width, box),
       height: figureOf(box.heightMm, box),
     };
@@ -88,17 +98,29 @@ export function rowSize(row: RowRecord, table: SizeTable): RowSize {
   const gauge = stitchSize(table, stem);
   const isLoose = share < 0.7 || shortChains > stitches / 2;
   const isLoops = heightOf(stem) <= 1 && gap >= 3 && shortChains > stitches;
-  const loose = <T extends { readonly spread: number }>(had: T): T =>
-    isLoose ? { ...had, spread: Math.max(had.spread, isLoops ? LOOP_SPREAD : MIXED_SPREAD) } : had;
+  const loose = (had: Had): Had => {
+    if (isLoops) return { ...looser(had, LOOP_SPREAD), because: `${had.because} ${LOOPS_SAID}` };
+    return isLoose ? looser(had, MIXED_SPREAD) : had;
+  };
   // A loop hangs about half its chains high.
   const loopMm = isLoops ? (gap / 2) * gauge.stitchWidthMm : 0;
   return {
     ...rest,
     isLoose,
+    isLoops,
     width: figureOf(places * gauge.stitchWidthMm, loose(gauge.width)),
     height: figureOf(gauge.rowHeightMm + loopMm, loose(gauge.height)),
   };
 }
+
+/** No swatch of plain stitches measures loops. */
+const looser = (had: Had, spread: number): Had => ({
+  ...had,
+  how: had.how === 'swatch' && spread === LOOP_SPREAD ? 'estimate' : had.how,
+  spread: Math.max(had.spread, spread),
+});
+
+const LOOPS_SAID = 'Chain loops are taken to hang half as high as they are long.';
 
 /** Lacets and bars have more chains than they are wide: there the boxes are counted. */
 function boxPlaces({ tally, ring }: RowRecord, gap: number): number | null {

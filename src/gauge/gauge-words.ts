@@ -12,7 +12,12 @@ const LONGEST = 400;
 
 type Token =
   | { readonly kind: 'across'; readonly n: number; readonly unit: GaugeUnit }
-  | { readonly kind: 'up'; readonly n: number; readonly worked: 'rounds' | 'rows' }
+  | {
+      readonly kind: 'up';
+      readonly n: number;
+      readonly worked: 'rounds' | 'rows';
+      readonly isWhole: boolean;
+    }
   | { readonly kind: 'length'; readonly widthMm: number; readonly heightMm: number | null };
 
 const UNIT = `(mm|cms?|centimet(?:re|er)s?|inch(?:es)?|ins?\\b|"|″|”|'')`;
@@ -64,7 +69,8 @@ function tokenOf(found: RegExpMatchArray, text: string): Token[] {
     .flatMap((part) => (part && NUMBER.test(part) ? [numberOf(part) ?? 0] : []));
   const [first = 0, second] = numbers;
   if (groups.rows) {
-    return [{ kind: 'up', n: (second ?? first) - first + 1, worked: workedAs(groups.rows) }];
+    const worked = workedAs(groups.rows);
+    return [{ kind: 'up', n: (second ?? first) - first + 1, worked, isWhole: true }];
   }
   if (groups.high) {
     const [wide, high] = [groups.wide ?? groups.high, groups.high];
@@ -75,7 +81,7 @@ function tokenOf(found: RegExpMatchArray, text: string): Token[] {
     return isHook(text, found, widthMm) ? [] : [{ kind: 'length', widthMm, heightMm: null }];
   }
   const n = second === undefined ? first : (first + second) / 2;
-  if (groups.up) return [{ kind: 'up', n, worked: workedAs(groups.up) }];
+  if (groups.up) return [{ kind: 'up', n, worked: workedAs(groups.up), isWhole: false }];
   return [{ kind: 'across', n, unit: groups.box ? 'box' : groups.repeat ? 'repeat' : 'stitch' }];
 }
 
@@ -113,7 +119,12 @@ function sidesOf(tokens: readonly Token[], isMotif: boolean): Sides | null {
     else {
       const high = over.heightMm ?? over.widthMm;
       // Rounds of a motif make its radius, not its whole width.
-      up ??= { n: token.n, worked: token.worked, mm: isMotif ? high / 2 : high };
+      up ??= {
+        n: token.n,
+        worked: token.worked,
+        mm: isMotif ? high / 2 : high,
+        ...(token.isWhole && { isWhole: true }),
+      };
     }
   });
   return across || up ? { across, up } : null;

@@ -48,6 +48,8 @@ export interface GaugeCount {
     readonly n: number;
     readonly worked: 'rounds' | 'rows';
     readonly mm: number;
+    /** "Rnds 1-3 = 9 cm": measured edge to edge, so that no part of a row is guessed at. */
+    readonly isWhole?: true;
   } | null;
   /** Words that name the fabric: "sc", "single crochet in rounds"; `null` where none do. */
   readonly fabric: string | null;

@@ -114,12 +114,13 @@ function recordsOf(
   { text }: Written,
   terms: Terms,
 ): readonly GaugeRecord[] {
-  return grouped(stated).map((group) =>
-    recordOf(group, terms, group[0]?.fabric === '' ? commonStitch(text, terms) : null),
-  );
+  return grouped(stated).map((group) => recordOf(group, terms, commonStitch(text, terms)));
 }
 
-/** Counts of one fabric as one record: after blocking if both states are given. */
+/**
+ * Counts of one fabric as one record: after blocking if both states are given. `unnamed`: the stitch that
+ * is meant where the fabric's name holds none ("square", "pattern").
+ */
 function recordOf(group: readonly Stated[], terms: Terms, unnamed: StemId | null): GaugeRecord {
   const [first] = group;
   const name = fabricNamed(first!.fabric, terms);
@@ -132,7 +133,7 @@ function recordOf(group: readonly Stated[], terms: Terms, unnamed: StemId | null
   const unit = counts.flatMap(({ across }) => across?.unit ?? [])[0] ?? 'stitch';
   return {
     fabric: first!.fabric,
-    stem: name.stem ?? unnamed,
+    stem: name.stem ?? (name.isMesh ? null : unnamed),
     isPlain: name.isPlain,
     isMesh: name.isMesh || unit === 'box',
     worked: name.worked ?? counts.flatMap(({ up }) => up?.worked ?? [])[0] ?? null,

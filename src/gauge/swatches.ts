@@ -29,7 +29,9 @@ export function meanSize(counts: readonly GaugeCount[], side: 'across' | 'up'): 
   const sizes = sides.map(({ mm, n }) => mm / n);
   if (sizes.length === 0) return null;
   const mean = sizes.reduce((sum, size) => sum + size, 0) / sizes.length;
-  const reading = READING / Math.min(...sides.map(({ n }) => n));
+  const reading = Math.max(
+    ...sides.map((each) => ('isWhole' in each && each.isWhole ? 0 : READING / each.n)),
+  );
   if (sizes.length === 1) return { mm: mean, spread: Math.sqrt(reading ** 2 + DRIFT ** 2) };
   const variance = sizes.reduce((sum, size) => sum + (size - mean) ** 2, 0) / (sizes.length - 1);
   const next = studentT80(sizes.length - 1) * Math.sqrt(variance * (1 + 1 / sizes.length));

@@ -50,8 +50,8 @@ export interface Part {
   readonly heading: Span | null;
   /** "(make 2)", "work both alike": how many are made. */
   readonly copies: number;
-  /** "Strip (in B)": the yarn that the heading names; `null` where it names none. */
-  readonly yarn: string | null;
+  /** "Strip (in B)", "Make 1 in A and 1 in B": one for all copies, or one for each; empty: none named. */
+  readonly yarns: readonly string[];
   /** Goes on with the work of the part before (a heading inside one piece: Base, Sides, Handles). */
   readonly continues: boolean;
   readonly instructions: readonly PlacedInstruction[];

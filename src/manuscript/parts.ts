@@ -1,5 +1,10 @@
 /** Headings, instructions and prose to parts: what is worked as one piece, and how often. */
-import { type Instruction, type StandingOrder, yarnSaid } from '../notation/index.ts';
+import {
+  type Instruction,
+  type StandingOrder,
+  yarnSaid,
+  yarnsOfCopies,
+} from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block, HeadingBlock, ProseBlock } from './block.ts';
 import { copiesIn } from './copies.ts';
@@ -21,6 +26,8 @@ interface Draft {
   copies: number;
   instructions: PlacedInstruction[];
   orders: StandingOrder[];
+  /** Prose below its heading. */
+  prose: string[];
   /** Highest row number so far. */
   last: number;
 }
@@ -80,6 +87,7 @@ const draft = (name: string, heading: Span | null, level: number): Draft => ({
   copies: copiesIn(name),
   instructions: [],
   orders: [],
+  prose: [],
   last: 0,
 });
 
@@ -117,6 +125,7 @@ function restart(all: Gathering, part: Draft): void {
 }
 
 function takeProse(all: Gathering, block: ProseBlock): void {
+  if (block.section === 'work') lastOf(all).prose.push(all.text.slice(block.from, block.to));
   const orders = ordersOf(all.text, block);
   if (orders.length === 0) return;
   const target = isForAll(all, block) ? all.orders : lastOf(all).orders;
@@ -141,11 +150,24 @@ function finished(part: Draft, before: Part | null, yarns: ReadonlySet<string>):
     name: part.name,
     heading: part.heading,
     copies: part.copies,
-    yarn: yarnSaid(part.name, yarns),
+    yarns: yarnsOf(part, yarns),
     continues: before !== null && continuesWork(part, before),
     instructions: part.instructions,
     orders: part.orders,
   };
+}
+
+/** The heading's yarn, else those of a sentence beneath it that tells of one, or of one for each copy. */
+function yarnsOf({ name, prose, copies }: Draft, known: ReadonlySet<string>): readonly string[] {
+  const inHeading = yarnSaid(name, known);
+  if (inHeading !== null) return [inHeading];
+  for (const words of prose) {
+    for (const sentence of words.slice(0, 2000).split(/[.!\n]\s/)) {
+      const found = yarnsOfCopies(sentence.trim(), known);
+      if (found.length === 1 || (found.length > 1 && found.length === copies)) return found;
+    }
+  }
+  return [];
 }
 
 /**

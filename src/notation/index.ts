@@ -68,4 +68,4 @@ export {
   writeSpecial,
   writeWords,
 } from './write/index.ts';
-export { yarnSaid } from './yarn-said.ts';
+export { yarnSaid, yarnsOfCopies } from './yarn-said.ts';

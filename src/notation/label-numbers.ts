@@ -113,6 +113,7 @@ function worksOn(r: Reader, k: number): boolean {
 function sizesOf(r: Reader, draft: LabelDraft): void {
   if (kindAt(r) !== T.open) return;
   const start = r.at;
+  if (rangesOf(r, draft)) return;
   const others: (number | null)[] = [];
   if (!sizeList(r, others)) return;
   const last = draft.numbers.at(-1) ?? 0;
@@ -129,3 +130,32 @@ function sizesOf(r: Reader, draft: LabelDraft): void {
   if (draft.numbers.length > 1) for (let n = last + 1; n <= most; n++) all.push(n);
   draft.numbers = all;
 }
+
+/** "Rows 42-60 (44-62, 46-64)": a range of its own for each size. */
+function rangesOf(r: Reader, draft: LabelDraft): boolean {
+  const close = r.partner[r.at] ?? -1;
+  const { sizes } = r.known;
+  if (sizes < 2 || close !== r.at + 4 * (sizes - 1)) return false;
+  const firsts = [draft.numbers[0] ?? 0];
+  const lasts = [draft.numbers.at(-1) ?? 0];
+  for (let k = 1; k < close - r.at; k += 4) {
+    const isRange =
+      kindAt(r, k) === T.number && kindAt(r, k + 1) === T.dash && kindAt(r, k + 2) === T.number;
+    const [first, last] = [valueAt(r, k), valueAt(r, k + 2)];
+    const parts = k + 3 === close - r.at || LIST_SIGNS.has(kindAt(r, k + 3));
+    if (!isRange || !parts || last < first || last - first > LONGEST_RANGE) return false;
+    firsts.push(first);
+    lasts.push(last);
+  }
+  draft.firstBySize = firsts;
+  draft.lastBySize = lasts;
+  const all = new Set<number>();
+  firsts.forEach((first, at) => {
+    for (let n = first; n <= lasts[at]!; n++) all.add(n);
+  });
+  draft.numbers = [...all].sort((a, b) => a - b);
+  r.at = close + 1;
+  return true;
+}
+
+const LIST_SIGNS: ReadonlySet<number> = new Set([T.comma, T.semicolon, T.slash]);

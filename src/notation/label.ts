@@ -35,6 +35,7 @@ export function readLabel(r: Reader): RowLabel | null {
     word: '',
     numbers: [],
     lastBySize: null,
+    firstBySize: null,
     every: null,
     openEnd: false,
     next: null,

@@ -449,6 +449,8 @@ export interface RowLabel extends Span {
   readonly numbers: readonly number[];
   /** Sizes may have ranges of their own, "Rnds 4-9 (10, 11)": the last number a size. */
   readonly lastBySize: readonly number[] | null;
+  /** "Rows 42-60 (44-62)": the first number a size, where each size has a range of its own. */
+  readonly firstBySize: readonly number[] | null;
   /** "and all even rows" | "and every alt row". */
   readonly every: 'even' | 'odd' | null;
   /** "Rounds 12+", "Rows 4-x", "5-end". */

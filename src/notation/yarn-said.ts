@@ -54,3 +54,22 @@ function yarnNamed(
   if (/^(?:MC|CC\d?)$/.test(name)) return name;
   return preposition && isColour(lower) ? name : null;
 }
+
+/**
+ * Yarns of a sentence that tells how a part is made, one for each copy: "Make the back in A and the front
+ * in B", "Make 3 in A and 2 in B", "Work in colour B." Empty where none is named; one alone is for all.
+ */
+export function yarnsOfCopies(sentence: string, known: ReadonlySet<string>): readonly string[] {
+  if (sentence.length > 200 || !/^\W*(?:make|work|crochet|use)\b/i.test(sentence)) return [];
+  return [...sentence.matchAll(COPY)].flatMap(({ groups }) => {
+    const yarn = groups?.name ? yarnNamed(groups.name, groups, known) : null;
+    const n = Number(groups?.n ?? 1);
+    return yarn === null || n > MOST_COPIES ? [] : Array.from({ length: n }, () => yarn);
+  });
+}
+
+const MOST_COPIES = 200;
+const COPY = new RegExp(
+  `(?:\\b(?<n>\\d{1,3})\\s)?\\b(?<with>in|with|using)\\s(?:the\\s)?(?<kind>${KIND}\\s)?(?<name>\\p{L}[\\p{L}\\d]*)`,
+  'giu',
+);

@@ -25,7 +25,7 @@ describe('the gauge', () => {
   test('is told over 10 cm and 4 in, whatever it was counted over', () => {
     const sheet = said(band('12 sts x 13 rows = 7.5 cm'), 'both');
     expect(sheet).toContain(
-      'sc: 16 sts x 17.3 rows to 10 cm, 16.3 sts x 17.6 rows to 4 in, give or take 3 %; one swatch.',
+      'sc: 16 sts x 17.5 rows to 10 cm or 4 in, give or take 3 %; one swatch.',
     );
   });
 
@@ -33,7 +33,7 @@ describe('the gauge', () => {
     const sheet = said(
       band('[16 sts x 18 rows = 10 cm, 17 sts x 18 rows = 10 cm, 16 sts x 19 rows = 10 cm]'),
     );
-    expect(sheet).toContain('sc: 16.3 sts x 18.3 rows to 10 cm');
+    expect(sheet).toContain('sc: 16 sts x 18 rows to 10 cm');
     expect(sheet).toContain('the mean of 3 swatches');
   });
 
@@ -145,7 +145,25 @@ describe('what is not known', () => {
   });
 
   test('balls are in the units asked for', () => {
-    expect(said(example('low-tide-errand-bag'), 'us')).toContain('balls of 1.75 oz / 120 yd');
+    expect(said(example('low-tide-errand-bag'), 'us')).toContain('balls of 1¾ oz / 120 yd');
+  });
+});
+
+describe('what is little', () => {
+  const dot =
+    '---\nterms: US\nyarn: { A: { ball: 50 g / 120 m }, B: { ball: 50 g / 120 m } }\ngauge: { sc: 20 sts x 22 rnds = 10 cm }\n---\nWith A, make a magic ring.\n\nRnd 1: 6 sc in ring. (6 sc)\n\nRnd 2: With B, 2 sc in each st around. (12 sc)\n';
+
+  test.each(['metric', 'us', 'both'] as const)('is not nothing: %s', (units) => {
+    const sheet = said(dot, units);
+    expect(sheet).not.toMatch(/(?:^|[ (])0 (?:m|yd|g|oz|cm|in|hours?)\b/m);
+    expect(sheet).toMatch(/A: 1 (?:m|yd)/);
+    expect(sheet).toContain('margin 10 % (usual): under 1');
+    expect(sheet).toContain('about a quarter of an hour');
+  });
+
+  test('nor in ounces, which are told in quarters', () => {
+    expect(said(dot, 'us')).toContain('A: 1 yd; under ¼ oz');
+    expect(said(example('weather-watch-hat'), 'us')).toContain('1½ oz (1-2)');
   });
 });
 

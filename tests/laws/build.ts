@@ -132,6 +132,7 @@ export const label = (said: Partial<RowLabel>): RowLabel => ({
   word: 'round',
   numbers: [],
   lastBySize: null,
+  firstBySize: null,
   every: null,
   openEnd: false,
   next: null,

@@ -27,9 +27,14 @@ function numbered(label: RowLabel): string {
   return /^r/i.test(label.text) ? `R${numbers}` : numbers;
 }
 
-/** "4-9 (10, 11)": the last number of each size stands where the range ends. */
+/** "4-9 (5-10, 6-11)", or "4-9 (10, 11)": the last number of each size stands where the range ends. */
 function bySize(label: RowLabel): string {
   const [first, ...others] = label.lastBySize ?? [];
+  const firsts = label.firstBySize;
+  if (first !== undefined && firsts) {
+    const ranges = others.map((last, at) => `${firsts[at + 1]}-${last}`);
+    return `${firsts[0]}-${first} (${ranges.join(', ')})`;
+  }
   if (first === undefined) return writeRows(label.numbers);
   return `${label.numbers[0] ?? first}-${first} (${others.join(', ')})`;
 }

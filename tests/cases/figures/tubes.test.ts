@@ -75,3 +75,25 @@ test('both sides of a chain without growth are the fold of a pouch: a tube from 
   expect([pouch!.form, pouch!.labels]).toEqual(['tube', 'Rnds 1-14']);
   expect(pouch!.measures.high!.mm).toBeCloseTo(50, 6);
 });
+
+test('a border along an edge that is not known is an edging, and no disc that grows out of nothing', () => {
+  const border = 'With RS facing, join yarn in first st of last row.\n\nRnd 1: Ch 1, *3 sc in corner st, sc in next 18 sts, 3 sc in next st; working along row ends, work 6 sc evenly; rep from * once more; join. (60 sc)\n\nRnd 2: Ch 1, sc in each sc around; join. (60 sc)\n';
+  const [, edge] = piecesOf(`## Panel\n\n${PANEL}Fasten off.\n\n## Border\n\n${border}`);
+  expect([edge!.form, edge!.labels]).toEqual(['edging', 'Rnds 1-2']);
+  expect(edge!.measures.wide!.mm).toBeCloseTo(12.5, 6);
+});
+
+test('loops hang from the row beneath: the edge is no longer for them', () => {
+  const fan = 'Row 1: 6 sc in magic ring, turn. (6 sc)\n\nRow 2: Ch 1, 2 sc in each st across, turn. (12 sc)\n\nRow 3: Ch 1, 2 sc in each st across, turn. (24 sc)\n\nRow 4: Ch 1, sc in first st, *ch 5, sc in next st; rep from * across. (24 sc, 23 ch-5 sps)\n';
+  const [shawl] = piecesOf(fan);
+  expect(shawl!.form).toBe('centre-out piece');
+  expect(shawl!.measures['last edge']!.mm).toBeCloseTo(24 * 6.25, 6);
+});
+
+test('a net of loops that stay as many is a tube as wide as the base', () => {
+  const net = 'Rnd 1: 12 sc in magic ring; join. (12)\n\nRnd 2: Ch 1, sc in same st, ch 4, sk next st, *sc in next st, ch 4, sk next st; rep from * around; join. (6 sc, 6 ch-4 sps)\n\nRnds 3-9: Sl st in next 2 ch, ch 1, sc in same sp, ch 4, *sc in next ch-4 sp, ch 4; rep from * around; join. (6 sc, 6 ch-4 sps)\n';
+  const part = partsAt(net).parts.at(-1)!;
+  expect(part.form).toBe('tube');
+  expect(part.measures.around!.mm).toBeCloseTo(50, 6);
+  expect(part.measures.high!.how).toBe('estimate');
+});

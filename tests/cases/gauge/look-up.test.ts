@@ -26,6 +26,18 @@ describe('the size of a stitch', () => {
     expect(hdc.rowHeightMm / fabricGauge(bag, 'sc').rowHeightMm).toBeCloseTo(1.5, 6);
   });
 
+  test('rounds of a motif measured across are half as high together, as sure as a ruler is', () => {
+    const square = pasted('US terms\nGauge: Rnds 1-3 = 9 cm across\n\nCh 4, join to form a ring.\nRnd 1: Ch 3, 11 dc in ring; join. (12 dc)');
+    const dc = fabricGauge(square, 'dc');
+    expect([dc.how, dc.rowHeightMm]).toEqual(['swatch', 15]);
+    expect(dc.height.spread).toBeCloseTo(0.025, 6);
+  });
+
+  test('a gauge "in pattern" is that of the stitch that the pattern names most', () => {
+    const text = '---\nterms: US\ngauge: { square: Rnds 1-3 = 9 cm across }\n---\nRnd 1: 12 dc in ring; join. (12 dc)';
+    expect(fabricGauge(pasted(text), 'dc').rowHeightMm).toBe(15);
+  });
+
   test('of a box is the counted one', () => {
     const box = boxSize(bag, { post: 'dc', gap: 1 });
     expect(box).toMatchObject({ widthMm: 12.5, how: 'swatch' });

@@ -36,7 +36,19 @@ describe('parts under headings', () => {
     ['Front (RS)', null],
   ])('yarn: %s', (heading, yarn) => {
     const head = '---\nyarn: { A: {}, B: {}, Moss: {} }\n---\n';
-    expect(read(`${head}## ${heading}\n\n${disc}`).parts[0]?.yarn).toBe(yarn);
+    expect(read(`${head}## ${heading}\n\n${disc}`).parts[0]?.yarns).toEqual(yarn === null ? [] : [yarn]);
+  });
+
+  test.each([
+    ['Leaf (make 2)', 'Make the first in A and the second in B.', ['A', 'B']],
+    ['Leaf (make 3)', 'Make 2 in A and 1 in colour B.', ['A', 'A', 'B']],
+    ['Leaf', 'Work in moss throughout.', ['Moss']],
+    ['Leaf (make 2)', 'Make 5 in A and 1 in B.', []],
+    ['Leaf', 'A leaf worked in B or in A.', []],
+    ['Leaf', 'Work in rounds.', []],
+  ])('yarns of copies: %s, %s', (heading, sentence, yarns) => {
+    const head = '---\nyarn: { A: {}, B: {}, Moss: {} }\n---\n';
+    expect(read(`${head}## ${heading}\n\n${sentence}\n\n${disc}`).parts[0]?.yarns).toEqual(yarns);
   });
 
   test('a line that says the terms is no list, no part, and swallows no foundation', () => {

@@ -41,6 +41,7 @@ function labelled(label: RowLabel): string {
   if (label.openEnd) parts.push('on');
   if (label.next) parts.push(`next ${numbered(label.next)}`);
   if (label.lastBySize) parts.push(`last ${label.lastBySize.join('/')}`);
+  if (label.firstBySize) parts.push(`first ${label.firstBySize.join('/')}`);
   if (label.numbers.length === 0) parts.push(`"${label.text}"`);
   return parts.filter(Boolean).join(' ');
 }

@@ -29,7 +29,7 @@ describe('the size of a stitch', () => {
   test('rounds of a motif measured across are half as high together, as sure as a ruler is', () => {
     const square = pasted('US terms\nGauge: Rnds 1-3 = 9 cm across\n\nCh 4, join to form a ring.\nRnd 1: Ch 3, 11 dc in ring; join. (12 dc)');
     const dc = fabricGauge(square, 'dc');
-    expect([dc.how, dc.rowHeightMm]).toEqual(['swatch', 15]);
+    expect([dc.height.how, dc.rowHeightMm]).toEqual(['swatch', 15]);
     expect(dc.height.spread).toBeCloseTo(0.025, 6);
   });
 

@@ -7,8 +7,6 @@
 export const knownShort = {
   bareTexts: [
     '03-filet-tray-mat.txt',
-    '14-shell-blanket.txt',
-    '26-puff-headband-slash-sizes.txt',
     '33-parlour-pine-run-on.txt',
     '85-scanned-leaflet.txt',
   ],

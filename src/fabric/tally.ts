@@ -1,5 +1,11 @@
 /** What a row made, and whether the counts stated agree. */
-import { type StatedCount, type StemId, type StitchShape, stemOf } from '../notation/index.ts';
+import {
+  type SpecialStitch,
+  type StatedCount,
+  type StemId,
+  type StitchShape,
+  stemOf,
+} from '../notation/index.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
@@ -219,7 +225,10 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const all = begunAs(hands, word);
   const begun = row.counts.some((other) => all.has(other.word.toLowerCase())) ? NONE : all;
   const named = tally.groups.get(word);
-  if (named !== undefined) return [named + sumOf(tally.groups, (name) => begun.has(name))];
+  if (named !== undefined) {
+    const all = named + sumOf(tally.groups, (name) => begun.has(name));
+    return beginsWith(hands, word) ? [all, all + 1] : [all];
+  }
   const n = word ? sumOf(tally.byKind, (kind) => kind.includes(word)) : 0;
   const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));
   if (n + first === 0) return /^groups?$/.test(word) ? groupsInPlaces(hands) : [];
@@ -243,6 +252,22 @@ function groupsInPlaces({ nodes, bench, rowFrom }: Hands): number[] {
   }
   return [threes, twos].filter((n) => n > 0);
 }
+
+/** "Ch 3, 2 dc in first st", where a half shell is 3 dc: the start chain and they make the first one. */
+function beginsWith({ nodes, rowFrom, bench }: Hands, word: string): boolean {
+  const special = bench.specials.get(word);
+  if (!special || bench.kinds.kinds[nodes.kind[rowFrom] ?? 0]?.class !== 'start') return false;
+  const foot = firstAnchor(nodes, rowFrom);
+  let n = 0;
+  for (let id = rowFrom; id < nodes.n && firstAnchor(nodes, id) === foot; id++) n++;
+  return foot !== NOWHERE && n > 1 && n === stitchesIn(special);
+}
+
+/** Stitches of a definition that is plain stitches in one place; 0 for any other. */
+const stitchesIn = ({ steps }: SpecialStitch): number =>
+  steps.every((step) => step.kind === 'work' && step.stitch.shape === 'one')
+    ? steps.reduce((sum, step) => sum + (step.kind === 'work' ? (step.n?.values[0] ?? 1) : 0), 0)
+    : 0;
 
 /** "Ch 3, dc2tog, ch 2, *cluster, ch 2": the chain and what is drawn together are the first cluster. */
 function beginsWithCluster({ nodes, rowFrom, bench }: Hands): boolean {

@@ -148,13 +148,28 @@ function nextCut(scan: Scan, from: number, to: number): number | null {
     if (cut.bare === null && isSizeLead(scan.text, from, cut.at)) continue;
     if (cut.opens && !isBehindProse(scan, from, cut.at)) continue;
     if (cut.bare === null) return cut.at;
-    const row = scan.open?.kind === 'instruction' ? scan.open.from : from;
-    const last = Math.max(
-      lastNumberIn(scan.text, row, cut.at),
-      lastNumberIn(scan.text, from, cut.at),
-    );
-    if (scan.options.layout === 'pasted' && cut.bare === last + 1) return cut.at;
+    const last = lastRow(scan, from, cut.at);
+    // "… R12 dec x6 (6). For the cap: R1 6 sc in MR": the next piece counts from one again.
+    const follows = cut.bare === last + 1 || (cut.bare === 1 && last > 1);
+    if (scan.options.layout === 'pasted' && follows) return cut.at;
   }
+}
+
+/** The number of the row in front of a cut: of the label at `from`, or of the row that is open. */
+function lastRow(scan: Scan, from: number, cut: number): number {
+  const here = lastNumberIn(scan.text, from, cut);
+  if (isBareCut(scan, from) || scan.open?.kind !== 'instruction') return here;
+  return Math.max(lastNumberIn(scan.text, scan.open.from, cut), here);
+}
+
+/** Whether the line was cut at `from`, before a label with no sign behind it. */
+function isBareCut({ cuts, cut }: Scan, from: number): boolean {
+  for (let i = cut - 1; i >= 0; i--) {
+    const before = cuts[i];
+    if (!before || before.at < from) return false;
+    if (before.at === from) return before.bare !== null;
+  }
+  return false;
 }
 
 /** Whether the line so far is no work, and none goes on in it. */
@@ -177,7 +192,7 @@ const isSizeLead = (text: string, from: number, to: number): boolean =>
 /** The highest row number that the label at `from` names; 0 where none stands. */
 function lastNumberIn(text: string, from: number, to: number): number {
   const label =
-    /^(?!\W*(?:ch|chain)\b)\D{0,10}(\d{1,3})(?:st|nd|rd|d|th)?(?:\s*(?:-|–|—|to|and|&|,)\s*(\d{1,3}))?/i.exec(
+    /^(?!\W*(?:ch|chain)\b)\D{0,10}(\d{1,3})(?:st|nd|rd|d|th)?(?:\s*(?:-|–|—|to|and|&|,)\s*(?:r|rnd|row)?\s?(\d{1,3}))?/i.exec(
       text.slice(from, Math.min(to, from + 40)),
     );
   return label ? Number(label[2] ?? label[1]) : 0;

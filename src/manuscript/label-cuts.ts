@@ -46,10 +46,12 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   }
   if (layout === 'written') return cuts;
   foundations(text, from, cuts);
-  LISTS.lastIndex = from;
-  for (let found = LISTS.exec(text); found; found = LISTS.exec(text)) {
-    const at = found.index + found[0].search(/[a-z]/i);
-    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
+  for (const shape of [LISTS, NAMED]) {
+    shape.lastIndex = from;
+    for (let found = shape.exec(text); found; found = shape.exec(text)) {
+      const at = found.index + found[0].search(/\p{L}/u);
+      if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
+    }
   }
   BARE.lastIndex = from;
   for (let found = BARE.exec(text); found; found = BARE.exec(text)) {
@@ -69,6 +71,9 @@ const FOUNDATION = new RegExp(
 
 /** A section run on behind the work: "… fasten off. ABBREVIATIONS: ch = chain". */
 const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/gi;
+
+/** A small piece run on behind the work: "(30). Stalk: ch 5, sc in 2nd ch …". */
+const NAMED = /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?: (?=[Cc]h(?:ain)? \d)/gu;
 
 /** "2. Ch 12, join": the number of the step belongs to the chain. */
 const isBehindNumber = (text: string, at: number): boolean =>
@@ -131,15 +136,22 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (tail[1] === ':' && DASHES.includes(sign) && isTitled(text, at)) {
     return startsWithLabel(text, at, lineEndFrom(text, at));
   }
-  if ('(,-–&/"“\''.includes(sign)) return false;
+  if ('(,-–&/="“\''.includes(sign)) return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
   return startsWithLabel(text, at, lineEndFrom(text, at));
 }
 
 /** Work right behind the number and its side, "Row 2 (WS) ch2, 1htr in …", with no sign between. */
-const UNMARKED =
-  /^ (?:[([](?:RS|WS)[)\]],? )?(?:\d?ch ?\d|turn,|ch\d|\d+ ?(?:ch|sc|dc|tr|htr|hdc)\b|(?:sc|dc|hdc|htr|tr|sl st) in\b)/i;
+const UNMARKED = new RegExp(
+  [
+    String.raw`^(?:[-–](?:R|Rnd |Row )?\d{1,3})? (?:[([](?:RS|WS)[)\]],? )?`,
+    String.raw`(?:\d?ch ?\d|turn,|ch\d|\d+ ?(?:ch|sc|dc|tr|htr|hdc)\b`,
+    String.raw`|(?:sc|dc|hdc|htr|tr|sl st) (?:in|around|across)\b|(?:inc|dec) (?:x ?\d|around|in\b)`,
+    String.raw`|[([*]\d+ ?(?:sc|dc|hdc|htr|tr), )`,
+  ].join(''),
+  'i',
+);
 
 function opensUnmarked(text: string, { from, to }: Span, before: number): boolean {
   if ('(,-–&/"“\''.includes(text[before] ?? '') || !/[A-Z]/.test(text[from] ?? '')) return false;

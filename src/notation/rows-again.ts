@@ -71,6 +71,9 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
 /** "Rep", "As", "Same as", "Work as for", "Like the", "Alternate", "Continue to repeat". */
 function verb(r: Reader): boolean {
   const start = r.at;
+  // "R5: = R3", and "Row 5 = Row 3", whose label has taken the sign.
+  if (kindAt(r) === T.equals) r.at++;
+  if (kindAt(r, -1) === T.equals && rowAhead(r)) return true;
   passWords(r, BEFORE_ORDER);
   if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
     eatWord(r, W.as);

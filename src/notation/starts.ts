@@ -40,7 +40,9 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 
 /** Whether work, or nothing, stands behind the label. */
 function isRow(r: Reader, label: RowLabel): boolean {
-  const lettered = /^r\d+(?:[-–—]\d+)?$/i.test(label.text) && kindAt(r, -1) === T.colon;
+  // "R3: = R2" has both signs.
+  const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
+  const lettered = closed && /^r\d+(?:[-–—]\d+)?$/i.test(label.text);
   const sure = lettered || (label.word !== '' && label.numbers.length > 0);
   if (sure && labelReads(r, label.text)) return true;
   const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';

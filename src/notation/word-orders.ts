@@ -168,6 +168,7 @@ const ROWS = [
   W.to,
   W.row,
   W.round,
+  W.r,
   W.is,
 ];
 opens((r, run) => done(readAlternating(r, run)), W.alternate);

@@ -23,6 +23,9 @@ export function isOwnChain(hands: Hands, place: Place): boolean {
   const chains = trailingChains(hands);
   if (place.fromHook) return chains > 0 && nth <= chains + 1;
   const noun = place.nouns[0];
+  // "Ch 5, sc in 2nd ch": from the hook, where no chain but its own is there to be meant.
+  const bare = place.pick === 'nth' && place.of === null && noun?.kind === 'chain';
+  if (bare && hands.edge.spaces === 0) return nth > 1 && nth <= chains;
   return place.pick === 'first' && noun?.kind === 'chain' && chains > 1 && hands.into === null;
 }
 

@@ -57,8 +57,10 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   const spread = step.evenly || isSpreadOverRowEnds(hands, step);
   if (spread && !onBridge(hands, step)) return workEvenly(hands, step);
   if (closesSpace(hands, step, row)) return closeSpace(hands, step);
-  if (step.place && isOwnChain(hands, step.place)) workBack(hands, step.place);
-  const places: (Place | null)[] = [step.place, ...step.alsoIn];
+  const own = step.place !== null && isOwnChain(hands, step.place);
+  if (own && step.place) workBack(hands, step.place);
+  const first = own && step.place?.pick === 'nth' ? { ...step.place, fromHook: true } : step.place;
+  const places: (Place | null)[] = [first, ...step.alsoIn];
   if (takesSeveralPlaces(step)) return workTogether(hands, step, places);
   for (const place of places) workAt(hands, step, place, here);
 }

@@ -62,3 +62,20 @@ describe('one stitch told alone, with no place and no count, is a whole row', ()
     expect(complaints(`${ROW}Row 2: Ch 1, sc, hdc, turn.\n`).join()).toMatch(/leave|left/);
   });
 });
+
+describe('a start chain and the stitches beside it make the first half shell', () => {
+  const text = (count: string): string =>
+    `Shell = 5 dc in same st. Half shell = 3 dc in same st.
+
+Ch 14.
+Row 1: Sc in 2nd ch from hook, *skip 2 ch, shell in next ch, skip 2 ch, sc in next ch; rep from * across; turn - 2 shells, 3 sc.
+Row 2: Ch 3 (counts as dc), 2 dc in first sc, *skip 2 dc, sc in next dc, skip 2 dc, shell in next sc; rep from * across, ending last rep with half shell in last sc; turn - 1 shell, ${count}, 2 sc.
+`;
+  it('told as two', () => {
+    expect(complaints(text('2 half shells'))).toEqual([]);
+    expect(worked(text('2 half shells'), 'Row 2')).toEqual(['Row 2 13 proven']);
+  });
+  it('but not as three', () => {
+    expect(complaints(text('3 half shells'))).toEqual(['5 count-mismatch']);
+  });
+});

@@ -1,0 +1,36 @@
+/** Rows run on in one paragraph, with no colon behind their labels; rows that equal another. */
+import { describe, expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+describe('labels with no sign behind them', () => {
+  const text =
+    'MR = magic ring. All sc. R1 6 sc in MR (6). R2 inc x6 (12). R3 (1 sc, inc) x6 (18). R4-R6 sc around (18). R7 (1 sc, dec) x6 (12). Sew shut. For the cap: R1 6 sc in MR (6). R2 inc x6 (12). Stalk: ch 5, sc in 2nd ch and next 3 ch (4).\n';
+
+  it('are rows of their own; the next piece counts from one again, and a small part has its name', () => {
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'R3', 'R6', 'R7', 'R2', '')).toEqual([
+      'R3 18 proven',
+      'R6 18 proven',
+      'R7 12 proven',
+      'R2 12 proven',
+      ' 4 proven',
+    ]);
+  });
+
+  it('a wrong count among them is found', () => {
+    expect(complaints(text.replace('x6 (18). R4', 'x6 (19). R4'))).toEqual(['1 count-mismatch']);
+  });
+
+  it('a row that is only spoken of is none', () => {
+    const spoken = 'R1: 6 sc in MR (6)\nR2: inc x6 (12)\nR3: sc around as in R2, 12 sc in all (12)\n';
+    expect(worked(spoken, 'R2', 'R3').map((row) => row.slice(0, 5))).toEqual(['R2 12', 'R3 12']);
+  });
+});
+
+describe('a row told as equal to another', () => {
+  it.each(['R3: = R2', 'R3 = R2', 'R3: = row 2'])('%s', (row) => {
+    const text = `Ch 9\nR1: sc in 2nd ch, sc to end, turn (8)\nR2: ch 1, sc across, turn (8)\n${row}\nR4: ch 1, sc across (8)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'R3', 'R4')).toEqual(['R3 8 unstated', 'R4 8 proven']);
+  });
+});

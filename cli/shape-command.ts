@@ -10,6 +10,7 @@ Examples:
   loopwright shape bag.pattern.md -o bag.glb         in three dimensions (glTF), stitch by stitch
   loopwright shape hat.pattern.md --size "adult S"   another size than the first
   loopwright shape otter.pattern.md --part head      one piece alone
+  loopwright shape bag.pattern.md --format json      for a program; docs/shape-json.md
   loopwright shape bag.pattern.md --gauge "14 sts x 16 rnds = 10 cm in sc"
 
 Exit status:
@@ -35,6 +36,9 @@ export function shapeCommand(version: string): Command {
       new Option('--units <units>', 'units to print')
         .choices(['metric', 'us', 'both'])
         .default('both'),
+    )
+    .addOption(
+      new Option('--format <form>', 'how to report').choices(['text', 'json']).default('text'),
     )
     .addOption(
       new Option('--terms <terms>', 'read in these terms, whatever the pattern says')

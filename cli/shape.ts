@@ -18,6 +18,7 @@ import { Unusable } from './design.ts';
 import { readText, whyOf } from './files.ts';
 import { write } from './output.ts';
 import { toPng } from './raster.ts';
+import { shapeJson } from './shape-json.ts';
 import { captionOf, shapeText } from './text/shape.ts';
 
 export interface ShapeAsked {
@@ -27,6 +28,7 @@ export interface ShapeAsked {
   readonly gauge: readonly string[];
   readonly units: Units;
   readonly terms: 'US' | 'UK' | 'auto';
+  readonly format: 'text' | 'json';
   readonly version: string;
 }
 
@@ -38,19 +40,25 @@ export async function runShape(file: string, asked: ShapeAsked): Promise<0 | 1 |
     const options = optionsFor(compiled, asked);
     const shape = shaped(compiled, options);
     if (shape.pieces.length === 0) throw new Unusable(nothingFor(shape, asked));
-    const said = [shapeText(shape, { ...asked, sizeName: compiled.sizes[shape.sizeIndex] ?? '' })];
-    if (asked.output && form) {
-      await deliver(asked.output, written(form, shape, compiled, asked));
-      said.push(`Written: ${asked.output}\n`);
-    }
-    said.push(...findingsSaid(compiled, file));
-    await write(said.join('\n'));
+    if (asked.output && form) await deliver(asked.output, written(form, shape, compiled, asked));
+    await write(said(shape, compiled, file, asked));
     return compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
   } catch (error) {
     if (!(error instanceof Unusable)) throw error;
     process.stderr.write(`loopwright: ${error.message}\n`);
     return 2;
   }
+}
+
+function said(shape: Shape, compiled: Compiled, file: string, asked: ShapeAsked): string {
+  const size = compiled.sizes[shape.sizeIndex] ?? '';
+  if (asked.format === 'json') {
+    const { title } = compiled.manuscript.head;
+    return shapeJson(shape, { file: file === '-' ? 'stdin' : file, title, size });
+  }
+  const lines = [shapeText(shape, { ...asked, sizeName: size })];
+  if (asked.output) lines.push(`Written: ${asked.output}\n`);
+  return [...lines, ...findingsSaid(compiled, file)].join('\n');
 }
 
 async function textOf(file: string): Promise<string> {

@@ -1,6 +1,5 @@
 /** The shape of a pattern in words: sizes with how sure they are, how each piece lies, what is open. */
 import {
-  type Figure,
   printFigure,
   type RoundGirth,
   type Shape,
@@ -8,14 +7,12 @@ import {
   shortFigure,
   type Units,
 } from '../../src/index.ts';
+import { measuresOf } from '../shape-measures.ts';
 
 export interface ShapeLayout {
   readonly units: Units;
   readonly sizeName: string;
 }
-
-/** Crochet gives, and a model of springs is a model: added to the spread of the gauge (judgement). */
-const MODEL_SPREAD = 0.05;
 
 export function shapeText(shape: Shape, { units, sizeName }: ShapeLayout): string {
   const size = sizeName === '' ? [] : [`Size: ${sizeName}`, ''];
@@ -42,58 +39,16 @@ function pieceLines(piece: ShapedPiece, shape: Shape, units: Units): readonly st
 /** Under a drawing: the name, then a line for each size. */
 export function captionOf(piece: ShapedPiece, shape: Shape, units: Units): readonly string[] {
   const copies = piece.copies > 1 ? ` (make ${piece.copies})` : '';
-  const said = measuresOf(piece).map(
-    ({ name, mm }) => `about ${shortFigure(figureOf(mm, shape), units)} ${name}`,
+  const said = measuresOf(piece, shape).map(
+    ({ name, figure }) => `about ${shortFigure(figure, units)} ${name}`,
   );
   return [`${piece.name}${copies}`, ...said];
 }
 
 function sizesOf(piece: ShapedPiece, shape: Shape, units: Units): readonly string[] {
-  return measuresOf(piece).map(
-    ({ name, mm }) => `about ${printFigure(figureOf(mm, shape), units)} ${name}`,
+  return measuresOf(piece, shape).map(
+    ({ name, figure }) => `about ${printFigure(figure, units)} ${name}`,
   );
-}
-
-interface NamedMeasure {
-  readonly name: string;
-  readonly mm: number;
-}
-
-function measuresOf(piece: ShapedPiece): readonly NamedMeasure[] {
-  const { widthMm, depthMm, heightMm, girthMm } = piece.dimensions;
-  const mean = (widthMm + depthMm) / 2;
-  const isRound = Math.abs(widthMm - depthMm) < 0.06 * widthMm;
-  if (heightMm === null) {
-    if (isRound) return [{ name: isSquare(piece) ? 'square' : 'across', mm: mean }];
-    return [
-      { name: 'wide', mm: widthMm },
-      { name: 'long', mm: depthMm },
-    ];
-  }
-  const high = piece.hasHandles ? 'high, handles included' : 'high';
-  return [
-    ...(isRound
-      ? [{ name: 'across', mm: mean }]
-      : [
-          { name: 'wide', mm: widthMm },
-          { name: 'deep', mm: depthMm },
-        ]),
-    { name: high, mm: heightMm },
-    ...(girthMm === null ? [] : [{ name: 'round', mm: bodyGirth(piece) ?? girthMm }]),
-  ];
-}
-
-/** A flat figure with four corners is measured along its side. */
-const isSquare = (piece: ShapedPiece): boolean => piece.girths.some(({ corners }) => corners === 4);
-
-/** Round the widest round below the handles. */
-function bodyGirth({ girths }: ShapedPiece): number | null {
-  return girths.length === 0 ? null : Math.max(...girths.map(({ girthMm }) => girthMm));
-}
-
-function figureOf(mm: number, { sizes }: Shape): Figure {
-  const spread = Math.sqrt(sizes.spread ** 2 + MODEL_SPREAD ** 2);
-  return { mm, spread, how: sizes.how, because: sizes.because };
 }
 
 const LIES = {
@@ -124,7 +79,7 @@ const MOST_RUNS = 6;
 /** Shares of stitches face down from which a flat shape is rough, and not to be trusted (judgement). */
 const FOLDED = { rough: 0.04, lost: 0.2 };
 
-function openOf({ relaxed, graph, foldedShare }: ShapedPiece): readonly string[] {
+function openOf({ relaxed, graph, foldedShare, strain }: ShapedPiece): readonly string[] {
   const open = [...graph.leftOut];
   if (foldedShare > FOLDED.rough) {
     const advice =
@@ -139,6 +94,19 @@ function openOf({ relaxed, graph, foldedShare }: ShapedPiece): readonly string[]
     open.push(
       `Not at rest after ${relaxed.steps} steps: somewhere a stitch is still pulled by ${pull} mm. Take the shape as near, not final.`,
     );
-  }
+  } else if (strain.meanShare >= STRAIN.said) open.push(strainSaid(strain));
   return open;
 }
+
+/** Shares of their size that stitches give in the mean: worth a word, and worth an explanation (judgement). */
+const STRAIN = { said: 0.02, explained: 0.05 };
+
+/** A property of the piece, where not all its stitches can have their size; no fault of the outcome. */
+function strainSaid({ meanShare, most }: ShapedPiece['strain']): string {
+  const where = most?.row ? `, most in ${most.row} (${percent(most.share)})` : '';
+  const gives = `stitches give by ${percent(meanShare)} of their size in the mean${where}`;
+  const why = meanShare >= STRAIN.explained ? '; they cannot all have their size at once' : '';
+  return `At rest: ${gives}${why}.`;
+}
+
+const percent = (share: number): string => `${Math.round(100 * share)} %`;

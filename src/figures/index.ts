@@ -2,7 +2,7 @@ export type { Figure } from './figure.ts';
 export { figureFindings } from './findings.ts';
 export type { Hours } from './hours.ts';
 export type { Remedy } from './lean-remedies.ts';
-export { leanBefore, leanFigures, type PieceLean } from './leans.ts';
+export { isLeanFelt, leanBefore, leanFigures, type PieceLean } from './leans.ts';
 export { type MeasureOptions, measure, type Sheet, type SizeSheet } from './measure.ts';
 export type {
   Form,

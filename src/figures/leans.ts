@@ -150,10 +150,13 @@ function leanAt(piece: Piece, { rows, what, from, before, scene }: MarkAt): Piec
  * where hardly a round is known, a sum would say nothing.
  */
 function isWorthSaying(lean: Lean, what: LeanPlace['what']): boolean {
-  const isFelt = Math.abs(lean.stitches.to) >= LEAST_LEAN;
-  if (what === 'end') return isFelt && lean.unknownRounds <= lean.knownRounds;
-  return isFelt || lean.unknownRounds >= MANY_UNKNOWN;
+  if (what === 'end') return isLeanFelt(lean);
+  return Math.abs(lean.stitches.to) >= LEAST_LEAN || lean.unknownRounds >= MANY_UNKNOWN;
 }
+
+/** Does the start of round wander by a stitch and more, as far as it is known of most rounds? */
+export const isLeanFelt = ({ stitches, unknownRounds, knownRounds }: Lean): boolean =>
+  Math.abs(stitches.to) >= LEAST_LEAN && unknownRounds <= knownRounds;
 
 /** So many rounds of unknown lean may add up to a stitch, if they lean as sc does. */
 const MANY_UNKNOWN = 3;

@@ -1,8 +1,8 @@
 /**
  * The start of round as a line up a piece, leaning as the fabric does. Drawn through where the lean is
- * known, broken where it is not; pieces of which no round leans have none.
+ * known, broken where it is not. Pieces whose start hardly wanders, and lace, have none.
  */
-import type { Shape, ShapedPiece } from '../figures/index.ts';
+import { isLeanFelt, type Shape, type ShapedPiece } from '../figures/index.ts';
 
 export interface StartEdge {
   /** First or second side of the stitch's patch, as `Patches` has its corners. */
@@ -13,7 +13,7 @@ export interface StartEdge {
 /** By node: on the first stitch of each round, and on the last, which has the same line at its other side. */
 export function startEdges({ graph, lean }: ShapedPiece): ReadonlyMap<number, StartEdge> {
   const edges = new Map<number, StartEdge>();
-  if (!lean || !leans(lean)) return edges;
+  if (!lean || !isLeanFelt(lean)) return edges;
   for (const { record, isRing, isTurned, from, to, knowsLean } of graph.rows) {
     if (!record || !isRing || graph.anchorFrom[from] === graph.anchorFrom[from + 1]) continue;
     edges.set(from, { side: isTurned ? 'second' : 'first', isKnown: knowsLean });
@@ -22,12 +22,9 @@ export function startEdges({ graph, lean }: ShapedPiece): ReadonlyMap<number, St
   return edges;
 }
 
-const leans = ({ stitches }: NonNullable<ShapedPiece['lean']>): boolean =>
-  stitches.from !== 0 || stitches.to !== 0;
-
 /** What the line is, as sentences for beneath a picture; none where no piece has one. */
 export function startLineNotes(shape: Shape): readonly string[] {
-  const found = shape.pieces.flatMap(({ lean }) => (lean && leans(lean) ? [lean] : []));
+  const found = shape.pieces.flatMap(({ lean }) => (lean && isLeanFelt(lean) ? [lean] : []));
   const [first] = found;
   if (!first) return [];
   const isRight = first.stitches.to > 0;

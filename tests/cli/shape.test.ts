@@ -76,3 +76,23 @@ test('another gauge, another size', () => {
   const { stdout } = shape('disc.md', '--gauge', '10 sc x 10 rnds = 10 cm', '--units', 'metric');
   expect(stdout).toContain('about 4 cm');
 });
+
+test('as JSON: every key is documented', () => {
+  const { status, stdout } = shape('disc.md', '--format', 'json');
+  expect(status).toBe(0);
+  const report = JSON.parse(stdout);
+  const page = readFileSync(new URL('../../docs/shape-json.md', import.meta.url), 'utf8');
+  const keys = new Set<string>();
+  JSON.stringify(report, (key, value) => {
+    if (key !== '' && !/^\d+$/.test(key)) keys.add(key);
+    return value;
+  });
+  for (const key of keys) expect(page, key).toMatch(new RegExp(`["\`]${key}["\`]`));
+  expect(report).toMatchObject({ version: 1, file: 'disc.md', title: 'Disc', size: 'small' });
+  expect(report.pieces[0]).toMatchObject({
+    pose: 'flat',
+    measures: { across: { cm: { value: 2 } } },
+    rest: { settled: true },
+    hasHandles: false,
+  });
+});

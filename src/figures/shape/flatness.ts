@@ -4,7 +4,9 @@
  * with c corners by 2 c tan(pi / c) h, and straight sides (an oval round a chain) stay as they are.
  */
 import { PI, tan } from '../../units/index.ts';
+import { handlesIn, longSpacesIn } from './long-spaces.ts';
 import { firstAnchorOf, type GraphRow, rowLengthMm, type StitchGraph } from './stitch-graph.ts';
+import { type UsualGrowth, usualGrowth } from './usual.ts';
 
 export interface RoundGirth {
   readonly row: GraphRow;
@@ -20,6 +22,8 @@ export interface RoundGirth {
   readonly arches: number;
   /** What the girth grows by against what lies flat: 1 flat, 0 straight up, negative closing. */
   readonly growth: number;
+  /** What published rounds of its stitch grow by; `null` where that is not known. */
+  readonly usual: UsualGrowth | null;
   /** How long the round would be if the fabric had lain flat since it last stood up, mm. */
   readonly flatGirthMm: number;
   readonly lies: Lies;
@@ -61,7 +65,8 @@ export function roundGirths(graph: StitchGraph): readonly RoundGirth[] {
     const girthMm = rowLengthMm(graph, row);
     const flat = flatGrowthMm(traits.heightMm, corners);
     const growth = flat > 0 ? (girthMm - before) / flat : 0;
-    girths.push({ row, girthMm, ...traits, corners, growth });
+    const usual = usualGrowth(row.stem, girthMm / Math.max(1, row.to - row.from));
+    girths.push({ row, girthMm, ...traits, corners, growth, usual });
     before = girthMm;
   }
   return judged(withEarlyCorners(girths), startGirthMm(graph));
@@ -78,9 +83,6 @@ function withEarlyCorners(girths: readonly Measured[]): readonly Measured[] {
   );
 }
 
-/** As many long chains as this in a round are lace, not handles. */
-const LACE = 5;
-
 const hasHandles = ({ arches }: Pick<RoundGirth, 'arches'>): boolean => arches > 0 && arches < LACE;
 
 type Measured = Omit<RoundGirth, 'flatGirthMm' | 'lies'>;
@@ -90,20 +92,39 @@ type Measured = Omit<RoundGirth, 'flatGirthMm' | 'lies'>;
  * them, and an oval whose ends grow a little fast is still flat for a while.
  */
 function judged(girths: readonly Measured[], startMm: number): readonly RoundGirth[] {
-  let flat = startMm;
+  let isRuffled = false;
+  let flat: Gathered = { flatMm: startMm, leastMm: startMm, mostMm: startMm };
   return girths.map((girth, i) => {
-    // A round that stands on nothing that is known is as long as it is.
-    const stands = girth.heightMm > 0;
-    const next = stands ? flat + flatGrowthMm(girth.heightMm, girth.corners) : girth.girthMm;
+    const next = gathered(flat, girth);
     const slack = i < 2 ? FIRST_STITCHES * girthOfStitchMm(girth) : 0;
-    const lies = liesOf(
-      girths,
-      i,
-      Math.min(girth.girthMm, Math.max(next, girth.girthMm - slack)) / next,
-    );
-    flat = lies === 'flat' || lies === 'ruffles' ? next : girth.girthMm;
-    return { ...girth, flatGirthMm: next, lies };
+    const givenMm = Math.min(girth.girthMm, Math.max(next.flatMm, girth.girthMm - slack));
+    const lies = liesOf(girths, i, { ...next, givenMm, isRuffled });
+    isRuffled = lies === 'ruffles';
+    const goesOn = lies === 'flat' || lies === 'ruffles';
+    const { girthMm } = girth;
+    flat = goesOn ? next : { flatMm: girthMm, leastMm: girthMm, mostMm: girthMm };
+    return { ...girth, flatGirthMm: next.flatMm, lies };
   });
+}
+
+/** How long a round is that lies flat, and between which lengths usual rounds would leave it, mm. */
+interface Gathered {
+  readonly flatMm: number;
+  readonly leastMm: number;
+  readonly mostMm: number;
+}
+
+function gathered({ flatMm, leastMm, mostMm }: Gathered, girth: Measured): Gathered {
+  // A round that stands on nothing that is known is as long as it is.
+  if (girth.heightMm <= 0) {
+    return { flatMm: girth.girthMm, leastMm: girth.girthMm, mostMm: girth.girthMm };
+  }
+  const grows = flatGrowthMm(girth.heightMm, girth.corners);
+  return {
+    flatMm: flatMm + grows,
+    leastMm: leastMm + Math.min(grows, girth.usual?.leastMm ?? grows),
+    mostMm: mostMm + Math.max(grows, girth.usual?.mostMm ?? grows),
+  };
 }
 
 /** The first rounds may hold a few stitches more or less: the middle of a piece gives or closes up. */
@@ -111,15 +132,37 @@ const FIRST_STITCHES = 6;
 
 const girthOfStitchMm = ({ girthMm, row }: Measured): number => girthMm / (row.to - row.from);
 
-function liesOf(girths: readonly Measured[], i: number, ratio: number): Lies {
+interface Given extends Gathered {
+  /** How long the round is, but for what the first rounds may have too much. */
+  readonly givenMm: number;
+  /** The round beneath ruffles. */
+  readonly isRuffled: boolean;
+}
+
+function liesOf(
+  girths: readonly Measured[],
+  i: number,
+  { flatMm, leastMm, mostMm, givenMm, isRuffled }: Given,
+): Lies {
   const girth = girths[i]!;
   const { growth } = girth;
   const gives = girth.hasSpaces || girths[i - 1]?.hasSpaces || girth.corners > 0;
   const hidden = gives ? HIDDEN_IN_LACE : HIDDEN;
   if (growth <= HIDDEN - 1) return 'closes';
+  const isLong = givenMm > Math.max(flatMm * (1 + hidden), mostMm / ROUNDING);
+  if (isLong && (growth > 1 || isRuffled)) return 'ruffles';
   if (isEdging(girths, i)) return 'flat';
-  if (ratio < 1 - hidden || (growth < 1 - HIDDEN && !goesOn(girths, i))) return 'rises';
-  return ratio > 1 + hidden && growth > 1 ? 'ruffles' : 'flat';
+  const isShort = givenMm < Math.min(flatMm * (1 - hidden), leastMm * ROUNDING);
+  return isShort || (growth < flatFrom(girth) && !goesOn(girths, i)) ? 'rises' : 'flat';
+}
+
+/** Sums of sizes are a hair off. */
+const ROUNDING = 1 - 1e-6;
+
+/** Share of flat growth from which a round goes on growing flat: gauge hides some, custom more. */
+function flatFrom({ usual, heightMm, corners }: Measured): number {
+  const usualShare = usual ? usual.leastMm / flatGrowthMm(heightMm, corners) : 1;
+  return Math.min(1 - HIDDEN, usualShare * (1 - HIDDEN));
 }
 
 /** Does the piece go on growing flat about here, taken over three rounds? */
@@ -127,15 +170,16 @@ function goesOn(girths: readonly Measured[], i: number): boolean {
   const near = girths.slice(Math.max(0, i - 1), i + 2);
   const later = girths.slice(i + 1, i + 3);
   const mean = near.reduce((sum, { growth }) => sum + growth, 0) / Math.max(1, near.length);
-  return later.some((girth) => girth.growth >= 1 - HIDDEN) && mean >= (1 - HIDDEN) / 2;
+  const from = flatFrom(girths[i]!);
+  return later.some((girth) => girth.growth >= from) && mean >= from / 2;
 }
 
 /** One last round without increases finishes a flat piece: it stretches to fit. */
 const isEdging = (girths: readonly Measured[], i: number): boolean =>
   i >= 4 &&
   i === girths.length - 1 &&
-  girths[i]!.growth < 1 - HIDDEN &&
-  girths[i - 1]!.growth >= 1 - HIDDEN;
+  girths[i]!.growth < flatFrom(girths[i]!) &&
+  girths[i - 1]!.growth >= flatFrom(girths[i - 1]!);
 
 /** What lies beneath the first round: nothing, a ring of chains, or both sides of a chain. */
 function startGirthMm(graph: StitchGraph): number {
@@ -160,26 +204,24 @@ function traitsOf(graph: StitchGraph, row: GraphRow): Traits {
   let height = 0;
   let standing = 0;
   let chains = 0;
-  let arches = 0;
-  for (let i = row.from, run = 0; i < row.to; i++) {
-    run = graph.isChain[i] ? run + 1 : 0;
-    if (run === LONGEST_SPACE + 1) arches++;
+  for (let i = row.from; i < row.to; i++) {
     chains += graph.isChain[i]!;
     if (firstAnchorOf(graph, i) < 0) continue;
     height += graph.heightMm[i]!;
     standing++;
   }
+  const long = longSpacesIn(graph, row);
   return {
     heightMm: standing > 0 ? height / standing : 0,
     corners: cornersOf(graph, row),
     hasSpaces: chains > 0,
-    arches,
+    arches: long >= LACE ? long : handlesIn(graph, row),
     grows: standing > 0 && row.to - row.from > 0,
   };
 }
 
-/** A chain longer than this stands up from the round beneath instead of lying along it. */
-const LONGEST_SPACE = 2;
+/** As many long chains as this in a round are lace, not handles. */
+const LACE = 5;
 
 /** Where every place holds as much as this, each is a corner: the second round of a square. */
 const WHOLE_CORNER = 5;

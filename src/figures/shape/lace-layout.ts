@@ -25,7 +25,7 @@ export function placeLaceRound(layout: Layout, row: GraphRow): void {
   }
   if (standing.length === 0) return;
   const radiusMm = standing.reduce((sum, i) => sum + radii[i - row.from]!, 0) / standing.length;
-  placeRound(layout, row, { radiusMm, upMm, out: 1, up: 0, waveMm: 0 }, 0);
+  placeRound(layout, row, { radiusMm, upMm, out: 1, up: 0, waveMm: 0, waves: 0 }, 0);
   standing.forEach((from, k) => {
     const to = standing[(k + 1) % standing.length]!;
     placeChains(graph, row, { from, to, share, radii });

@@ -2,17 +2,17 @@
  * Pieces whose words promise that they lie flat, and whose rounds will not: `will-cup`, `will-ruffle`.
  * Silent over all that is normal practice; a false alarm costs more than a missed one.
  */
-import type { Fabric, KindTable } from '../../fabric/index.ts';
+import type { Fabric } from '../../fabric/index.ts';
 import { type Finding, willCup, willRuffle } from '../../finding/index.ts';
 import { readGauges } from '../../gauge/index.ts';
 import type { Manuscript } from '../../manuscript/index.ts';
-import type { StemId } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { PI } from '../../units/index.ts';
 import { HIDDEN, type RoundGirth, roundGirths, straightMm } from './flatness.ts';
 import { pieceGraphs } from './piece-graph.ts';
 import type { StitchGraph } from './stitch-graph.ts';
-import { mainStem, stitchSizes } from './stitch-sizes.ts';
+import { stitchSizes } from './stitch-sizes.ts';
+import { usualGrowth } from './usual.ts';
 
 const FLAT_THING =
   /\b(?:coasters?|(?:place|bath|table|door|pet)? ?mats?|doil(?:y|ies)|rugs?|trivets?|hot ?pads?|pot ?holders?|flat circles?|flat ovals?|discs?|disks?|mandalas?)\b/i;
@@ -75,7 +75,7 @@ function judge(graph: StitchGraph, scene: Scene): Finding | null {
   const straight = 2 * straightMm(graph);
   const radius = rounds.reduce((sum, { heightMm }) => sum + heightMm, 0);
   const flat = straight + 2 * PI * radius;
-  const usual = usualGirths(graph, rounds, scene.fabric.kinds);
+  const usual = usualGirths(rounds);
   if (!usual) return null;
   const low = Math.min(flat * (1 - HIDDEN), straight + usual.low);
   const high = Math.max(flat * (1 + HIDDEN), straight + usual.high);
@@ -100,31 +100,20 @@ const GROWS = 0.1;
 const hasAllRounds = (graph: StitchGraph, girths: readonly RoundGirth[]): boolean =>
   girths.length === graph.rows.filter(({ record }) => record).length;
 
-/**
- * Increases a round of published circles: sc 6 to 8, hdc 8 to 10, dc 10 to 14 (docs/sources.md), tr 16
- * to 18 (from memory). None of these is objected to, whatever the gauge.
- */
-const USUAL: Partial<Record<StemId, readonly [number, number]>> = {
-  w0: [6, 8],
-  w1h: [8, 10],
-  w1: [10, 14],
-  w2: [16, 18],
-};
-
+/** Between which lengths rounds of custom leave a circle, whatever the gauge. */
 function usualGirths(
-  graph: StitchGraph,
   rounds: readonly RoundGirth[],
-  kinds: KindTable,
 ): { readonly low: number; readonly high: number } | null {
+  const last = rounds.at(-1)!;
   let [low, high] = [0, 0];
-  const widthMm = rounds.at(-1)!.girthMm / stitchesIn(rounds.at(-1)!);
   for (const { row } of rounds) {
-    const range = USUAL[mainStem(graph.rows[graph.row[row.from]!]!.record, kinds)];
-    if (!range) return null;
-    low += range[0] * widthMm;
-    high += range[1] * widthMm;
+    const usual = usualGrowth(row.stem, last.girthMm / stitchesIn(last));
+    if (!usual) return null;
+    low += usual.leastMm;
+    high += usual.mostMm;
   }
-  return { low, high };
+  // Sums of sizes are a hair off.
+  return { low: low * (1 - 1e-6), high: high * (1 + 1e-6) };
 }
 
 const stitchesIn = ({ row }: RoundGirth): number => row.to - row.from;

@@ -144,13 +144,39 @@ function barEnd(graph: StitchGraph, at: Float64Array, beside: number, own: Vecto
   return graph.isChain[beside] ? middle(there, own) : there;
 }
 
-/** Square to the chain, the way that the nearest stitch of its row stands. */
+/**
+ * Square to the chain, in the face of the nearest stitch of its row: so a loop that turns back on itself still
+ * shows the side that its neighbours show.
+ */
 function barWay(graph: StitchGraph, at: Float64Array, i: number, along: Vector): Vector {
-  for (const step of [graph.before, graph.after]) {
-    for (let k = step[i]!, n = 0; k >= 0 && n < 40; k = step[k]!, n++) {
-      const way = across(columnWay(graph, at, k), along);
-      if (lengthOf(way) > 0.3) return unit(way, way);
-    }
+  for (const k of nearStitches(graph, i)) {
+    const way = crossed(faceOf(graph, at, k), along);
+    if (lengthOf(way) > 0.3) return unit(way, way);
   }
   return unit(across([0, 1, 0], along), [0, 0, 1]);
 }
+
+const NEAR = 40;
+
+/** Along the row to both sides; a foundation has none of its own, but bears the first row. */
+function* nearStitches(graph: StitchGraph, i: number): Generator<number> {
+  for (const step of [graph.before, graph.after]) {
+    for (let k = step[i]!, n = 0; k >= 0 && n < NEAR; k = step[k]!, n++) yield k;
+  }
+  const above = graph.rows[graph.row[i]! + 1];
+  for (let k = above?.from ?? 0; above && k < above.to && k < above.from + NEAR; k++) yield k;
+}
+
+/** Square to the row and to the stitch; no length for chains and where there is no direction. */
+function faceOf(graph: StitchGraph, at: Float64Array, k: number): Vector {
+  if (graph.isChain[k] || firstAnchorOf(graph, k) < 0) return [0, 0, 0];
+  const [p, q] = [graph.before[k]!, graph.after[k]!];
+  const row = minus(vectorAt(at, q >= 0 ? q : k), vectorAt(at, p >= 0 ? p : k));
+  return unit(crossed(row, columnWay(graph, at, k)), [0, 0, 0]);
+}
+
+const crossed = (a: Vector, b: Vector): Vector => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];

@@ -5,6 +5,7 @@ import { anchorsOfNode, type Draft, draftOf, isChainNode, type Run } from './dra
 import { type Feet, feetOf } from './feet.ts';
 import { runsBackwards } from './lines.ts';
 import type { GraphRow, SizesOfRow, StitchGraph } from './stitch-graph.ts';
+import { mainStem } from './stitch-sizes.ts';
 
 /** `sizesOf` is asked once for each row; null stands for a foundation, which takes the size of `above`. */
 export type SizesFor = (record: RowRecord | null, above: RowRecord | null) => SizesOfRow;
@@ -160,6 +161,7 @@ function addRow(
   });
   columns.rows.push({
     record: run.record,
+    stem: run.record && mainStem(run.record, draft.kinds),
     from,
     to,
     isRing,

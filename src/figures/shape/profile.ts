@@ -14,10 +14,14 @@ export interface ProfileRound {
   readonly up: number;
   /** Height of the waves that take up a girth too long for its radius, mm; 0 for none. */
   readonly waveMm: number;
+  /** How many of them go round. */
+  readonly waves: number;
 }
 
-/** Waves of a ruffle round the edge. Any number does; the springs find their own. */
-export const WAVES = 6;
+/** Waves of a ruffle round the edge at least. Any number does; the springs find their own. */
+const WAVES = 6;
+/** Waves stand no higher than this share of the rounds that ruffle: what they stand on lies flat (ours). */
+const STEEP = 0.8;
 
 export function profileOf(
   girths: readonly RoundGirth[],
@@ -27,13 +31,15 @@ export function profileOf(
   const slopes = girths.map((girth) => slopeOf(girth));
   const ups = isFilled ? smoothed(slopes, girths) : slopes.map(({ up }) => up);
   let upMm = 0;
+  let ruffledMm = 0;
   return girths.map((girth, i) => {
+    ruffledMm = girth.lies === 'ruffles' ? ruffledMm + girth.heightMm : 0;
     upMm += ups[i]! * girth.heightMm;
     const own = radiusOf(girth.girthMm, straightMm);
     const flat = girth.lies === 'flat' || girth.lies === 'ruffles';
     const radiusMm = flat ? radiusOf(girth.flatGirthMm, straightMm) : own;
-    const wave = girth.lies === 'ruffles' ? waveMm(own, radiusMm) : 0;
-    return { radiusMm, upMm, out: slopes[i]!.out, up: ups[i]!, waveMm: wave };
+    const wave = girth.lies === 'ruffles' ? waveOf(own, radiusMm, STEEP * ruffledMm) : NO_WAVE;
+    return { radiusMm, upMm, out: slopes[i]!.out, up: ups[i]!, ...wave };
   });
 }
 
@@ -67,8 +73,22 @@ function smoothed(
   });
 }
 
-/** A sine of m waves and height A round radius r is longer than the circle by (A m / r)^2 / 4 of it. */
-function waveMm(wantedRadius: number, radius: number): number {
-  if (radius <= 0 || wantedRadius <= radius * 1.001) return 0;
-  return (2 * radius * sqrt(wantedRadius / radius - 1)) / WAVES;
+const NO_WAVE = { waveMm: 0, waves: WAVES };
+
+/**
+ * A sine of m waves and height A round radius r is longer than the circle by (A m / r)^2 / 4 of it. Twice
+ * as many waves are half as high, and go on from those beneath.
+ */
+function waveOf(
+  wantedRadius: number,
+  radius: number,
+  mostMm: number,
+): Pick<ProfileRound, 'waveMm' | 'waves'> {
+  if (radius <= 0 || wantedRadius <= radius * 1.001) return NO_WAVE;
+  const product = 2 * radius * sqrt(wantedRadius / radius - 1);
+  let waves = WAVES;
+  while (product / waves > mostMm && waves < MOST_WAVES) waves *= 2;
+  return { waveMm: product / waves, waves };
 }
+
+const MOST_WAVES = 96;

@@ -9,7 +9,7 @@ import { type Bends, takeSet } from './bends.ts';
 import { findContacts, neighboursOf, noContacts } from './contact.ts';
 import type { Contacts, Load, Stuffing } from './energy.ts';
 import { restart, settle, startSettling, unsettledMm } from './settle.ts';
-import { byColour, type Springs } from './springs.ts';
+import { byColour, isStitchLong, type Springs } from './springs.ts';
 import { sweep } from './sweep.ts';
 
 export interface Relaxing {
@@ -126,8 +126,7 @@ export function edgeErrorMm(at: Float64Array, springs: Springs): number {
   let sum = 0;
   let n = 0;
   for (let i = 0; i < springs.n; i++) {
-    // A chain that hangs loose is not strained.
-    if (springs.stiffness[i]! < 1 || springs.pushes[i]! < 1) continue;
+    if (!isStitchLong(springs, i)) continue;
     const p = 3 * springs.a[i]!;
     const q = 3 * springs.b[i]!;
     const square =

@@ -3,7 +3,7 @@
 import { PI, sin } from '../../units/index.ts';
 import type { Layout } from './layout.ts';
 import { type Outline, pointOn, shareAt } from './outline.ts';
-import { type ProfileRound, WAVES } from './profile.ts';
+import type { ProfileRound } from './profile.ts';
 import { firstAnchorOf, type GraphRow, rowLengthMm } from './stitch-graph.ts';
 
 export function placeRound(
@@ -22,7 +22,7 @@ export function placeRound(
     const t = start + (turn * along) / length;
     share[i] = t - Math.floor(t);
     const { x, y, nx, ny } = pointOn(outline, t);
-    at.set([x, y, round.upMm + round.waveMm * sin(2 * PI * WAVES * t)], 3 * i);
+    at.set([x, y, round.upMm + round.waveMm * sin(2 * PI * round.waves * t)], 3 * i);
     way.set([round.out * nx, round.out * ny, round.up], 3 * i);
     isPlaced[i] = 1;
     layout.keepsCurve[i] = 1;

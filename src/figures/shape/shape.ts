@@ -28,6 +28,7 @@ import { springsOf } from './spring-model.ts';
 import { type LeanScene, withLean } from './start-lean.ts';
 import type { StitchGraph } from './stitch-graph.ts';
 import { type SizesHad, stitchSizes } from './stitch-sizes.ts';
+import { type Strain, strainOf } from './strain.ts';
 
 export interface ShapeOptions {
   /** Index of the size; default 0. */
@@ -47,6 +48,7 @@ export interface ShapedPiece {
   /** x, y, z in mm by node of the graph. */
   readonly at: Float64Array;
   readonly relaxed: Omit<Relaxed, 'at'>;
+  readonly strain: Strain;
   readonly dimensions: Dimensions;
   readonly girths: readonly RoundGirth[];
   readonly straightMm: number;
@@ -173,15 +175,20 @@ function* shapePiece(
     stuffing: isFilled ? stuffingOf(even, girths) : null,
     limits,
   };
-  let found = yield* shareOf(relax(asked));
+  let resting = asked;
+  let found = yield* shareOf(relax(resting));
   const stretch = traits.isWaved ? stretchFor(graph, found.at) : null;
-  if (stretch) found = yield* shareOf(relax(drawnOut(asked, found.at, stretch)));
+  if (stretch) {
+    resting = drawnOut(asked, found.at, stretch);
+    found = yield* shareOf(relax(resting));
+  }
   const { at, ...relaxed } = found;
   const dimensions = dimensionsOf(graph, at, traits.hangs);
   return {
     graph,
     at,
     relaxed,
+    strain: strainOf(graph, at, resting.springs),
     lean,
     dimensions,
     foldedShare: dimensions.pose === 'flat' && !hasWalls(girths) ? foldedShare(graph, at) : 0,

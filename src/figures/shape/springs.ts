@@ -61,6 +61,10 @@ export class SpringList {
   }
 }
 
+/** Does this spring carry a stitch's own width or height? Neither those across do, nor a chain that hangs loose. */
+export const isStitchLong = ({ stiffness, pushes }: Springs, i: number): boolean =>
+  stiffness[i]! >= 1 && pushes[i]! >= 1;
+
 /** The springs in this order. */
 function reordered(springs: Springs, order: Int32Array): Springs {
   const n = order.length;

@@ -3,6 +3,7 @@
  * row, and what it is worked into. A read-only value; `piece-graph.ts` makes it from the cloth.
  */
 import type { RowRecord } from '../../fabric/index.ts';
+import type { StemId } from '../../notation/index.ts';
 
 export interface StitchGraph {
   /** Heading of the first part, and those that go on with it. */
@@ -41,6 +42,8 @@ export interface GraphRow {
   /** null: a foundation chain or a ring. */
   readonly record: RowRecord | null;
   /** Nodes in the order made, [from, to). */
+  /** What most of its stitches are; `null` beneath all rows. */
+  readonly stem: StemId | null;
   readonly from: number;
   readonly to: number;
   readonly isRing: boolean;

@@ -115,7 +115,7 @@ function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
 
 /** Each open doubt read otherwise, on top of what is chosen already. Local wording first. */
 function flips(asked: readonly Asked[], chosen: readonly Exception[]): Exception[][] {
-  const open = asked.filter((a) => !chosen.some((c) => c.asked.doubt === a.doubt));
+  const open = asked.filter((a) => !a.whole && !chosen.some((c) => c.asked.doubt === a.doubt));
   const ordered = [...open].sort((a, b) => Number(a.local) - Number(b.local));
   return ordered.flatMap((a) =>
     a.alternatives

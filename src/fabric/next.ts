@@ -51,7 +51,7 @@ export function takeNext(
     case 'group':
       return takeGroup(hands, noun);
     case 'gap':
-      return noun.word === '' ? betweenStitches(hands) : takeGap(hands);
+      return noun.word === '' ? betweenStitches(hands) : takeGap(hands, 2);
     case 'ring':
       return ringTarget(hands);
     case 'start-chain':
@@ -84,7 +84,7 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
     // "In next sp" where no chain stands between: the gap between groups, or "space" for stitch.
     if (chains !== null && isStartChainOf(hands, chains)) return takeStartChain(hands);
     if (chains !== null) return noPlace(hands, at);
-    return takeGap(hands);
+    return takeGap(hands, 3);
   }
   const entry = nextSpace(hands, chains, noun.corner);
   if (entry < 0) return lack(hands);
@@ -178,13 +178,17 @@ function betweenStitches(hands: Hands): Target {
   return takeOff(hands, { node, space: true, entry: -1 });
 }
 
-/** Between stitches: every gap follows a stitch; between groups, the gap follows the group. */
-function takeGap(hands: Hands): Target {
+/**
+ * Between stitches: every gap follows a stitch; between groups, the gap follows the group. Two
+ * stitches in one place are an increase unless the words call them a group: `least` is what makes one.
+ */
+function takeGap(hands: Hands, least: number): Target {
   const { edge } = hands;
   const behind = nextGroupGap(hands);
-  // Two stitches in one place are an increase; three or more a group with gaps beside it.
-  const grouped = behind >= 0 && behind - hands.pos > 2;
+  const grouped = behind >= 0 && behind - hands.pos >= least;
   if (!grouped) return betweenStitches(hands);
+  // Where the round began in a gap, the group before it stays behind the last one.
+  hands.passed = Math.max(hands.passed, behind - hands.pos);
   hands.pos = behind;
   hands.tookSpace = true;
   return takeOff(hands, {

@@ -13,6 +13,8 @@ export interface Question extends Span {
   readonly alternatives: readonly string[];
   /** Local doubts hang on the wording of one row; sisters may differ without a finding. */
   readonly local: boolean;
+  /** The rows' own words tell: no single row is read otherwise, only all of the part. */
+  readonly whole?: true;
 }
 
 export interface Asked extends Question {

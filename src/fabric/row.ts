@@ -329,8 +329,13 @@ function noteEnd(
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && hands.skips.has(left) && endsWithSpace(hands)) return;
   if (meantToLeave(hands, { left, agrees, turns })) return;
+  if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape)) return;
   noteLeft(hands, left);
 }
+
+/** "Attach yarn there, hdc in next 11 sts (12)": a part of the round, from where yarn is joined. */
+const joinsElsewhere = ({ steps, join, goesRound }: RowShape): boolean =>
+  !join && !goesRound && steps.some((step) => step.kind === 'join' && step.yarn === 'yarn');
 
 function noteLeft(hands: Hands, left: number): void {
   const have = hands.edge.counted;

@@ -82,7 +82,9 @@ function settle(
     // "Join in 2nd ch of beg ch-3": the join tells which chain is the stitch's top.
     const top = row.shape.join?.place?.nth ?? null;
     const rest = top !== null && top <= n ? n - top : gap;
-    return { counts: joined, stem: rowStem, gap: rest, because: 'join' };
+    const counts = joined && (n > 2 || top !== null || joinedOnly(hands, step, n));
+    const because = counts === joined ? 'join' : 'custom';
+    return { counts, stem: rowStem, gap: rest, because };
   }
   if (n === 1) return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
   const custom = customFor(n, rowStem, row.shape);
@@ -95,6 +97,20 @@ function settle(
   });
   return { counts: reading === 'counts', stem: rowStem, gap, because: 'custom' };
 }
+
+/**
+ * "Join in top of ch 2" has the chain count; some makers close each round there though theirs never
+ * does, which the counts of all the part then show.
+ */
+const joinedOnly = (hands: Hands, step: ChainStep, n: number): boolean =>
+  ask(hands.readings, {
+    doubt: `start-chain ${n} joined to`,
+    custom: 'counts',
+    alternatives: ['does not count'],
+    local: false,
+    whole: true,
+    ...spanAt(hands, step),
+  }) === 'counts';
 
 function gapSaid(counts: CountsAs, n: number, stem: StemId): number {
   // Only as many chains as the chain has: words that run on ("… as dc and the beg ch 4 as …") say more.

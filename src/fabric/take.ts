@@ -270,7 +270,7 @@ export function nextGroupGap(hands: Hands): number {
     }
     const end = groupEnd(edge, nodes, i);
     // All of a first round stands in one ring: that makes it no group.
-    if (end - i >= edge.counted) return i + 1;
+    if (groupEnd(edge, nodes, 0) >= edge.n) return i + 1;
     return end < hands.limit || edge.ring ? Math.min(end, hands.limit) : -1;
   }
   return -1;

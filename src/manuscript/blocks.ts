@@ -7,7 +7,7 @@ import { startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
-import { labelCuts } from './label-cuts.ts';
+import { labelCuts, opensPart } from './label-cuts.ts';
 import {
   afterBullet,
   isDigitCode,
@@ -204,7 +204,7 @@ function take(scan: Scan, stretch: Stretch): void {
   while (to > stretch.from && isBlankCode(text.charCodeAt(to - 1))) to--;
   const at = { from: afterBullet(text, stretch.from, to), to, next: stretch.next };
   if (at.from >= to) return;
-  if (opensStep(text, stretch.from)) close(scan);
+  if (opensStep(text, stretch.from) || opensPart(text, stretch.from)) close(scan);
   if (scan.section === 'comments') addProse(scan, at);
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
 }

@@ -46,7 +46,7 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   }
   if (layout === 'written') return cuts;
   foundations(text, from, cuts);
-  for (const shape of [LISTS, NAMED]) {
+  for (const shape of [LISTS, NAMED, PARTS]) {
     shape.lastIndex = from;
     for (let found = shape.exec(text); found; found = shape.exec(text)) {
       const at = found.index + found[0].search(/\p{L}/u);
@@ -74,6 +74,19 @@ const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/
 
 /** A small piece run on behind the work: "(30). Stalk: ch 5, sc in 2nd ch …". */
 const NAMED = /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?: (?=[Cc]h(?:ain)? \d)/gu;
+
+/** The next part of a run-on pattern: "… Do not finish off. Handle: Sl st in next 5 sc". */
+const PART = oneOf(`
+  Handles? | Straps? | Body | Sides? | Brim | Crown | Cuff | Edging | Border | Trim | Flap | Lid
+  | Base | Bottom | Top | Ties? | Ears? | Arms? | Legs? | Head | Tail | Sole | Heel | Toe | Thumb
+  | Leaf | Leaves | Stem | Petals? | Button | Loop | Finishing
+`);
+const PARTS = new RegExp(String.raw`[.)!]\s{1,3}${PART}:\s(?=\S)`, 'g');
+const PART_LEAD = new RegExp(String.raw`^${PART}:\s`);
+
+/** Whether a part of a run-on pattern begins here, in the middle of its line. */
+export const opensPart = (text: string, from: number): boolean =>
+  lastInk(text, from, Math.max(0, from - 8)) >= 0 && PART_LEAD.test(text.slice(from, from + 20));
 
 /** "2. Ch 12, join": the number of the step belongs to the chain. */
 const isBehindNumber = (text: string, at: number): boolean =>

@@ -27,6 +27,9 @@ export function readCounts(r: Reader, end: number): StatedCount[] | null {
   const counts: StatedCount[] = [];
   while (r.at < end) {
     if (counts.length > 0 && commaTrail(r, counts, end)) continue;
+    // "(11 + 11 = 22 dc)": parts of a sum have no count of their own.
+    if (kindAt(r) === T.equals && counts.length > 1 && counts.every(({ unit }) => unit === null))
+      counts.length = 0;
     skipLead(r, end);
     if (r.at >= end) break;
     const count = countItem(r);

@@ -52,7 +52,9 @@ function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): bo
   if (!range && !and && (k === 0 || kindAt(r, k - 1) !== T.comma)) return false;
   if (range || and) k++;
   while (isWord(r, W.the, k)) k++;
-  if (isRow(r, k)) k++;
+  // "R: 3 – R: 5"
+  if (isWord(r, W.r, k) && kindAt(r, k + 1) === T.colon && kindAt(r, k + 2) === T.number) k += 2;
+  else if (isRow(r, k)) k++;
   if (range && opensEnd(r, k)) {
     draft.openEnd = true;
     r.at += k + 1;

@@ -417,6 +417,7 @@ function hasWork(r: Reader, from: number, to: number): boolean {
     const sense = wordAt(r, k);
     if (
       sense === W.ch ||
+      sense === W.repeat ||
       sense === W.skip ||
       sense === W.turn ||
       sense === W.blo ||

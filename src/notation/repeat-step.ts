@@ -17,6 +17,17 @@ export const noOrder = (at: number): RepeatOrder => ({
   order: { from: at, to: at },
 });
 
+/** "(3 tr between each group) 11 times": "each" runs over the passes, one place a pass. */
+function onePass(steps: readonly Step[]): readonly Step[] {
+  const [only, second] = steps.filter(({ kind }) => kind !== 'remark' && kind !== 'mark');
+  if (second || (only?.kind !== 'group' && only?.kind !== 'work')) return steps;
+  const { place } = only;
+  const single = place?.pick === 'each' && place.n === null && place.until === null;
+  if (!single || (only.kind === 'work' && only.until)) return steps;
+  const next = { ...place, pick: 'next', each: false } as const;
+  return steps.map((step) => (step === only ? { ...only, place: next } : step));
+}
+
 export const repeatOf = (
   mark: string,
   steps: readonly Step[],
@@ -25,7 +36,7 @@ export const repeatOf = (
 ): RepeatStep => ({
   kind: 'repeat',
   mark,
-  steps,
+  steps: times.kind === 'times' ? onePass(steps) : steps,
   times,
   ending,
   again: false,

@@ -70,6 +70,11 @@ function orderBehindStar(r: Reader, counted: boolean): RepeatOrder | null {
     return { times, ending: readEnding(r), order };
   }
   if (isRepeatOrder(r)) return readOrder(r);
+  if (kindAt(r) === T.number && isWord(r, W.times, 1)) {
+    const from = fromOf(r, r.at);
+    const times = readTimes(r, false);
+    if (times) return { times, ending: readEnding(r), order: { from, to: toOf(r) } };
+  }
   return counted ? noOrder(toOf(r)) : null;
 }
 

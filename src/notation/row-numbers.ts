@@ -23,6 +23,8 @@ export function readRowNumbers(r: Reader): number[] | null {
   // "rows 1st to 4th rows"
   const kind = ordinal || kindAt(r) === T.ordinal ? T.ordinal : T.number;
   if (isWord(r, W.no)) r.at++;
+  // "Repeat R: 2"
+  if (kindAt(r) === T.colon && isWord(r, W.r, -1)) r.at++;
   if (kindAt(r) !== kind) return fail(r, start);
   rows.push(valueAt(r));
   r.at++;

@@ -92,6 +92,7 @@ function runEnds(r: Reader, run: Run): boolean {
     case 'star':
       if (kind === T.close) return true;
       if (kind === T.star) return starRole(r, r.at) === STAR.close;
+      if (kind === T.number) return timesAlone(r, run);
       return kind === T.word && isRepeatOrder(r) && run.out.length > 0;
     case 'list':
       return (
@@ -105,6 +106,13 @@ function runEnds(r: Reader, run: Run): boolean {
       return endingEnds(r, run);
   }
 }
+
+/** "*3 tr in next sp, no gaps skipped. 11 times.": a number with a sentence of its own is the star's. */
+const timesAlone = (r: Reader, run: Run): boolean =>
+  isWord(r, W.times, 1) &&
+  r.kind[r.at - 1] === T.stop &&
+  run.out.length > 0 &&
+  run.out.slice(run.sentence).every(({ kind }) => kind === 'remark');
 
 /** The ending of a repeat goes to the full stop, to the join, or to the next order. */
 function endingEnds(r: Reader, run: Run): boolean {

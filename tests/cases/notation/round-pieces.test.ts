@@ -33,6 +33,9 @@ describe('shapes of rounds', () => {
     ['12 sc in ring, 12 petals total', "12 sc @this ring = 12 group 'petal'"],
     ['Work 1 hhdc in the 1st st and each st around', '1 herringbone hdc @first st & @each st ->end'],
     ['1ch into ch space work 1tr, 1dtr, 1tr, *into next chain space work 1dc, 1tr, 1dc, rep from *', 'ch 1; {1 tr; 1 dtr; 1 tr} @this space; *<{1 dc; 1 tr; 1 dc} @next space> ->end'],
+    ['1 sc in each st (11 + 11 = 22 dc)', '1 sc @each st = 22 dc'],
+    ['ch 3, *(3 tr) between each (2 tr) cluster, do not skip any gaps. 11 times. Join.', "ch 3; *<{3 tr} @next gap'cluster'; \"do not skip any gaps\"> x11; join"],
+    ['R: 3– R: 5 – Repeat R: 2', '# 3,4,5: rows 2'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);
   });
@@ -74,5 +77,36 @@ describe('rounds of published pieces, worked', () => {
       'Round 2: Join B into any ch-1 space, ch 1 and *1 sc, 3 dc, 1 sc** into the same ch-1 space; ' +
       'repeat from * to ** into the next 7 ch-1 spaces. Join. (40 sts)';
     expect(rows(text)).toEqual(['Rnd 1 8 proven', 'Rnd 2 40 proven']);
+  });
+  test('a chain that every round is joined to and that never counts: 14, 28, 28', () => {
+    const text =
+      'Rnd 1: Chain 2. Make 14 dc into the ring. Join with a slip stitch at the top of the chain 2.\n' +
+      'Rnd 2: Chain 2. Make 2 dc in each stitch. You should have 28 stitches. Slip stitch in the chain from before.\n' +
+      'Rnd 3: Chain 2. Make 1 dc in each stitch. Slip stitch into the chain 2 from before. (28)';
+    expect(rows(text)).toEqual(['Rnd 1 14 unstated', 'Rnd 2 28 proven', 'Rnd 3 28 proven']);
+  });
+  test('a part of the round from where yarn is joined, with its count', () => {
+    const text =
+      'Rnd 1: 12 sc in ring. (12)\nRnd 2: 2 sc in each st around. (24)\n\nToe: fold in half, count back 8 sts, ' +
+      'attach yarn there. Ch 2 (counts as hdc), hdc in next 11 sts, for a total of 12 sts.';
+    expect(rows(text).at(-1)).toBe(' 12 proven');
+  });
+  test('groups of two with groups in the gaps between them: 3 + 11 x 3', () => {
+    const text =
+      'Rnd 1: ch 3, 11 tr in ring. Join with sl st into top of ch 3. (12 sts)\n' +
+      'Rnd 2: ch 3, tr into same sp, *(2 tr) between next sts, do not skip any gaps. 11 times. Join. (24 sts)\n' +
+      'Rnd 3: ch 3, 2 tr into same sp, *(3 tr) between each (2 tr) cluster, do not skip any gaps. 11 times. Join. (36 sts)';
+    expect(rows(text).at(-1)).toBe('Rnd 3 36 proven');
+  });
+  test('spaces that are the gaps of a first round', () => {
+    const text =
+      'Rnd 1: ch 4 (counts as tr), 11 tr in ring. Join. (12)\nRnd 2: 1 dc, ch 2 in each space around. (12 dc, 12 sps)';
+    expect(rows(text).at(-1)).toBe('Rnd 2 12 proven');
+  });
+  test('the next part of a pattern in one paragraph', () => {
+    const text =
+      'Row 1: 6 sc in ring. Row 2: 2 sc in each sc (12 sc) Row 3: sc in each sc. Do not finish off. ' +
+      'Handle: sc in next 5 sc, ch 10, skip next 4 sc, sc in next 3 sc. End off.';
+    expect(instructions(text).at(-1)).toMatch(/^Handle/);
   });
 });

@@ -99,30 +99,39 @@ function sizeJson({ size, stitches, pieces, yarns, hours, leans, refits }: SizeS
       because: lean.because,
       remedies: remedies.map((remedy) => ({ ...remedy, leavesUpTo: tidy(remedy.leavesUpTo) })),
     })),
-    otherCounts: refits.map(({ name, count, wantedMm, sameCountMm, demands, ...rest }) => ({
-      name,
-      count,
-      wantedMm: Math.round(wantedMm),
-      sameCountMm: Math.round(sameCountMm),
-      kept: demands.map(({ because }) => because),
-      counts: rest.others.map(countJson),
-      nearest: rest.nearest && countJson(rest.nearest),
-      rows: rest.rows.map(({ name: part, first, last, rows, wantedMm: wanted, more, mm }) => ({
-        part,
-        first,
-        last,
-        rows,
-        wantedMm: Math.round(wanted),
-        more,
-        mm: Math.round(mm),
-      })),
+    otherCounts: refits.map(refitJson),
+  };
+}
+
+type Refit = SizeSheet['refits'][number];
+type CountRefit = NonNullable<Refit['counts']>;
+
+function refitJson({ name, counts, rows }: Refit) {
+  return {
+    name,
+    count: counts && counts.count,
+    wantedMm: counts && Math.round(counts.wanted.mm),
+    sameCountMm: counts && Math.round(counts.sameCount.mm),
+    kept: counts ? counts.demands.map(({ because }) => because) : [],
+    counts: counts ? counts.others.map(countJson) : [],
+    nearest: counts?.nearest ? countJson(counts.nearest) : null,
+    rows: rows.map((part) => ({
+      part: part.name,
+      first: part.first,
+      last: part.last,
+      rows: part.rows,
+      way: part.way,
+      wantedMm: Math.round(part.wanted.mm),
+      more: part.more,
+      mm: Math.round(part.size.mm),
     })),
   };
 }
 
-const countJson = (other: SizeSheet['refits'][number]['others'][number]) => ({
-  ...other,
-  mm: Math.round(other.mm),
+const countJson = ({ count, size, chains }: CountRefit['others'][number]) => ({
+  count,
+  mm: Math.round(size.mm),
+  chains,
 });
 
 /** Sizes that are only assumed are left out: there is nothing to measure by. */

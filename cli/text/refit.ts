@@ -17,22 +17,15 @@ export interface MoreLayout {
 const hanging = (text: string, width: number): readonly string[] =>
   wrap('  ', text, Math.max(40, width), '      ');
 
-const bare = (mm: number): Figure => ({ mm, spread: 0.03, how: 'estimate', because: [] });
-
 export function refitLines({ refits }: SizeSheet, { units, width, paint }: MoreLayout): string[] {
   if (refits.length === 0) return [];
-  const said = (mm: number): string => shortFigure(bare(mm), units);
+  const said = (figure: Figure): string => shortFigure(figure, units);
   const lines = ['', paint('strong', 'Counts at this gauge')];
-  for (const refit of refits) {
-    const { name, count, wantedMm, sameCountMm, demands, rows } = refit;
-    const kept = demands.map(({ because }) => because).join('; ');
+  for (const { name, counts, rows } of refits) {
+    if (counts) lines.push(...countLines(name || 'Piece', counts, { said, width }));
+    else
+      lines.push(...hanging(`${name || 'Piece'}: no row runs even, so rows alone change.`, width));
     lines.push(
-      ...hanging(
-        `${name || 'Piece'}: ${count} stitches, ${said(wantedMm)} at the pattern's gauge, come to ${said(sameCountMm)}.`,
-        width,
-      ),
-      ...(kept === '' ? [] : wrap('      ', `Kept: ${kept}.`, width, '          ')),
-      ...countLines(refit, said, width),
       ...rows.flatMap((part) => wrap('      ', rowsSaid(part, said), width, '          ')),
     );
   }
@@ -40,18 +33,35 @@ export function refitLines({ refits }: SizeSheet, { units, width, paint }: MoreL
 }
 
 type Refit = SizeSheet['refits'][number];
+type CountRefit = NonNullable<Refit['counts']>;
+type Said = (figure: Figure) => string;
 
 function countLines(
-  { count, others, nearest, least }: Refit,
-  said: (mm: number) => string,
+  name: string,
+  refit: CountRefit,
+  { said, width }: { readonly said: Said; readonly width: number },
+): string[] {
+  const { count, wanted, sameCount, demands } = refit;
+  const kept = demands.map(({ because }) => because).join('; ');
+  return [
+    ...hanging(
+      `${name}: ${count} stitches, ${said(wanted)} at the pattern's gauge, come to ${said(sameCount)}.`,
+      width,
+    ),
+    ...(kept === '' ? [] : wrap('      ', `Kept: ${kept}.`, width, '          ')),
+    ...othersSaid(refit, said, width),
+  ];
+}
+
+function othersSaid(
+  { count, others, nearest, least }: CountRefit,
+  said: Said,
   width: number,
 ): readonly string[] {
-  const one = (other: Refit['others'][number]): string => {
-    const start =
-      other.chains === null || other.count === count
-        ? ''
-        : `, on a chain of ${other.chains} worked stitches`;
-    return `${other.count} stitches${other.count === count ? ' as written' : ''}: ${said(other.mm)}${start}`;
+  const one = (other: CountRefit['others'][number]): string => {
+    const isSame = other.count === count;
+    const start = other.chains === null || isSame ? '' : `; begin with ch ${other.chains}`;
+    return `${other.count} stitches${isSame ? ' as written' : ''}: ${said(other.size)}${start}`;
   };
   if (others.length > 0) return others.map((other) => `      ${one(other)}`);
   const motif = least > 0 ? ` The motif needs ${least}.` : '';
@@ -60,13 +70,17 @@ function countLines(
   return wrap('      ', none, width, '          ');
 }
 
-/** "Sides, Rnds 4 to 24: 20 cm at the pattern's gauge, come to 21.5 cm; 1 round of sc fewer makes 20.5 cm." */
-function rowsSaid(
-  { name, first, last, wantedMm, sameRowsMm, more, stitch, worked, mm }: Refit['rows'][number],
-  said: (mm: number) => string,
-): string {
+const WAYS: Readonly<Record<Refit['rows'][number]['way'], string>> = {
+  high: 'high',
+  deep: 'from the start to the last edge',
+  across: 'across',
+};
+
+/** "Sides, Rnd 4 to Rnd 24: 20 cm high at the pattern's gauge, come to 21.5 cm; 1 round of sc fewer makes 20.5 cm." */
+function rowsSaid(part: Refit['rows'][number], said: Said): string {
+  const { name, first, last, wanted, sameRows, more, stitch, worked, size, way } = part;
   const many = Math.abs(more);
   const change = `${many} ${many === 1 ? worked.slice(0, -1) : worked} of ${stitch} ${more > 0 ? 'more' : 'fewer'}`;
   const labels = first === last ? first : `${first} to ${last}`;
-  return `${name === '' ? '' : `${name}, `}${labels}: ${said(wantedMm)} high at the pattern's gauge, come to ${said(sameRowsMm)}; ${change} ${many === 1 ? 'makes' : 'make'} ${said(mm)}.`;
+  return `${name === '' ? '' : `${name}, `}${labels}: ${said(wanted)} ${WAYS[way]} at the pattern's gauge, come to ${said(sameRows)}; ${change} ${many === 1 ? 'makes' : 'make'} ${said(size)}.`;
 }

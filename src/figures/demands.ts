@@ -64,7 +64,8 @@ function repeatsIn(
 ): readonly { readonly used: number; readonly label: string }[] {
   const found = new Map<number, string>();
   for (const { row, size } of rows) {
-    if (size.places !== count || size.isMesh) continue;
+    // A row that shapes repeats over the stitches of the one beneath.
+    if (size.places !== count || size.isMesh || row.tally.stitches !== row.used) continue;
     const steps = parts[row.partIndex]?.instructions[row.instruction]?.instruction.steps ?? [];
     const used = repeatOf(steps, row.sizeIndex);
     if (used === null || used < 2 || found.has(used)) continue;

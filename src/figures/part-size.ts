@@ -1,6 +1,7 @@
 /** The measures of every part: what a maker would lay the tape to. */
 import type { Cloth, Fabric, KindTable } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
+import { ballOf } from './ball.ts';
 import { type Figure, sumOf, surer, times } from './figure.ts';
 import { ovalPart } from './oval.ts';
 import { acrossRound, liesFlat, type Phase, phasesOf, riseOf } from './phases.ts';
@@ -77,8 +78,12 @@ function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
   if (piece.start === 'chain' || growsOn)
     return { name, copies, parts: [flat(piece, sizes, { cloth, kinds: table.kinds })], whole: {} };
   const phases = phasesOf(piece, sizes);
-  const filled = ballOf(piece, phases);
-  if (filled) return { name, copies, parts: [filled], whole: {} };
+  const measures = ballOf(piece, phases);
+  if (measures) {
+    const rows = phases.flatMap((phase) => phase.rows);
+    const ball = { name, form: 'ball' as const, rows: rows.length, labels: labelsOf({ rows }) };
+    return { name, copies, parts: [{ ...ball, measures }], whole: {} };
+  }
   const parts = phases.map((phase, at) => ringPart(phase, { piece, table, isFirst: at === 0 }));
   return { name, copies, parts, whole: wholeOf(piece, parts, phases) };
 }
@@ -172,26 +177,6 @@ function straps(phase: Phase): Measures {
   };
 }
 
-/** A piece from a ring that closes again is filled, and is measured filled. */
-function ballOf(piece: Piece, phases: readonly Phase[]): PartSize | null {
-  const widest = phases.map((phase) => phase.widest).reduce((a, b) => (b.mm > a.mm ? b : a));
-  const last = phases.at(-1)!;
-  const isClosed = last.growth === 'closes' && last.end.mm < 0.6 * widest.mm;
-  if (piece.start !== 'ring' || !isClosed) return null;
-  const along = sumOf(phases.map((phase) => phase.along));
-  return {
-    name: piece.name,
-    form: 'ball',
-    rows: piece.rows.length,
-    labels: labelsOf({ rows: phases.flatMap(({ rows }) => rows) }),
-    measures: {
-      around: widest,
-      across: times(widest, 1 / Math.PI),
-      high: filledHeight(along, widest),
-    },
-  };
-}
-
 /** Height of all that stands, and from the middle of a round base down to the last row but straps. */
 function wholeOf({ start }: Piece, parts: readonly PartSize[], phases: readonly Phase[]): Measures {
   const standing = parts.flatMap(({ form, measures }) =>
@@ -210,21 +195,6 @@ function wholeOf({ start }: Piece, parts: readonly PartSize[], phases: readonly 
 
 /** Forms that lie on the table, and what stands on them begins anew. */
 const FLAT: ReadonlySet<Form> = new Set(['round base', 'oval base', 'square']);
-
-/**
- * A filled piece is as tall as a capsule of the same girth whose side is as long: two half-balls
- * and what is left of the side between them; a side too short for that makes a flattened ball.
- */
-function filledHeight(along: Figure, widest: Figure): Figure {
-  const across = widest.mm / Math.PI;
-  const halfAround = widest.mm / 2;
-  const mm = along.mm >= halfAround ? across + along.mm - halfAround : (2 * along.mm) / Math.PI;
-  const spread = Math.max(along.spread, widest.spread, FILLED_SPREAD);
-  return { ...sumOf([along, widest]), mm, spread };
-}
-
-/** Filling stretches a piece as much as its maker likes: judgement. */
-const FILLED_SPREAD = 0.1;
 
 /** Rows may alternate between fabrics: the tape shows what the counted fabric gives. */
 function typicalWidth(sizes: readonly RowSize[]): Figure {

@@ -19,7 +19,6 @@ export interface Phase {
   readonly name: string;
   readonly growth: Growth;
   readonly rows: readonly SizedRow[];
-  readonly isRing: boolean;
   /** Along the work, row upon row. */
   readonly along: Figure;
   /** Around (or across) at the end of the phase, and where it begins. */
@@ -127,7 +126,6 @@ function phaseOf(rows: readonly SizedRow[], growth: Growth, before: Figure | und
     name: first!.row.part,
     growth,
     rows,
-    isRing: first!.row.ring,
     along: sumOf(rows.map(({ size }) => size.height)),
     begin: before ?? (growth === 'grows' ? NO_LENGTH : first!.size.width),
     end: rows.at(-1)!.size.width,

@@ -22,6 +22,8 @@ export interface Piece {
   readonly start: Start;
   /** Chains of the foundation that are worked into; 0 for a ring or an edge. */
   readonly foundation: number;
+  /** Chains made before its first row, the turning chain among them; 0 where none are. */
+  readonly chains: number;
   /** Heading of its first row; '' without headings. */
   readonly name: string;
   /** How many are made alike. */
@@ -50,12 +52,22 @@ export function piecesOf(cloth: Cloth, kinds: KindTable): readonly Piece[] {
           isOnWork: (beneath[at] ?? NOWHERE) !== NOWHERE,
           isRing: (rows[1] ?? first).ring && !isTurnedOnUnknown(rows),
         }),
+        chains: chainsBefore(first, cloth),
         name: first.part,
         copies: copies.get(keyOf(first)) ?? 1,
         beneath: worked[beneath[at] ?? NOWHERE] ?? null,
       },
     ];
   });
+}
+
+/** Nodes made before a row that stand in no row. */
+function chainsBefore(first: RowRecord, { rows }: Cloth): number {
+  let from = 0;
+  for (const { nodes } of rows) {
+    if (nodes.to > nodes.from && nodes.to <= first.nodes.from) from = Math.max(from, nodes.to);
+  }
+  return first.nodes.from - from;
 }
 
 interface Runs {

@@ -6,7 +6,9 @@
 import type { Cloth, Fabric } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
+import { ballOf } from './ball.ts';
 import { type Demand, demandsOf, leastFor } from './demands.ts';
+import { type Figure, times } from './figure.ts';
 import { phasesOf, type SizedRow } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
 import { type PartRows, partRows } from './refit-rows.ts';
@@ -14,18 +16,25 @@ import { newSizeTable, rowSize } from './row-size.ts';
 
 export interface OtherCount {
   readonly count: number;
-  readonly mm: number;
-  /** Chains to begin an oval or rows with; `null` elsewhere. */
+  readonly size: Figure;
+  /** Chains to make, with those skipped at the start; `null` where it begins with none. */
   readonly chains: number | null;
 }
 
 export interface Refit {
   readonly name: string;
+  /** `null` where no row runs even: a shawl, a motif, a filled ball. */
+  readonly counts: CountRefit | null;
+  /** Parts whose height changes by half a row and more, with the rows that would keep it. */
+  readonly rows: readonly PartRows[];
+}
+
+export interface CountRefit {
   readonly count: number;
   /** Size at the pattern's own gauge: what is aimed at. */
-  readonly wantedMm: number;
+  readonly wanted: Figure;
   /** Size that the same count gives at the other gauge. */
-  readonly sameCountMm: number;
+  readonly sameCount: Figure;
   readonly demands: readonly Demand[];
   /** The least count that holds the motif as the pattern does; 0 where there is none. */
   readonly least: number;
@@ -33,8 +42,6 @@ export interface Refit {
   readonly others: readonly OtherCount[];
   /** Where none is: the nearest all the same; `null` where none holds the motif. */
   readonly nearest: OtherCount | null;
-  /** Parts whose height changes by half a row and more, with the rows that would keep it. */
-  readonly rows: readonly PartRows[];
 }
 
 /** A count further off than this makes another piece (ours). */
@@ -48,24 +55,24 @@ export function refit(
   const tables = [newSizeTable(own, fabric.kinds), newSizeTable(other, fabric.kinds)] as const;
   return piecesOf(cloth, fabric.kinds).flatMap((piece) => {
     if (piece.start === 'edge') return [];
-    const sized = tables.map((table) =>
+    const [mine, theirs] = tables.map((table) =>
       piece.rows.map((row) => ({ row, size: rowSize(row, table) })),
     ) as [SizedRow[], SizedRow[]];
-    const at = typicalRow(piece, sized[0]);
-    if (at === null) return [];
-    return [
-      refitPiece(piece, {
-        manuscript,
-        rows: sized[0],
-        theirRows: sized[1],
-        mine: sized[0][at]!,
-        theirs: sized[1][at]!,
-      }),
-    ];
+    const sizes = mine.map(({ size }) => size);
+    // A filled piece is what its counts make of it: at another gauge it is larger or smaller.
+    if (ballOf(piece, phasesOf(piece, sizes))) return [];
+    const at = typicalRow(piece, mine);
+    const rows = partRows(piece, { mine, theirs, manuscript });
+    const context = { manuscript, rows: mine, theirs: theirs[at ?? 0]! };
+    const counts = at === null ? null : countRefit(piece, { ...context, mine: mine[at]! });
+    return counts || rows.length > 0 ? [{ name: piece.name, counts, rows }] : [];
   });
 }
 
-/** A row of the longest even run: what the tape is laid round. */
+/** Fewer even rows than this, and under half of all, are no stretch that a tape is laid to: ours. */
+const LEAST_EVEN = 3;
+
+/** A row of the longest even run: what the tape is laid to. `null`: every row is shaped. */
 function typicalRow(piece: Piece, rows: readonly SizedRow[]): number | null {
   const phases = phasesOf(
     piece,
@@ -74,45 +81,36 @@ function typicalRow(piece: Piece, rows: readonly SizedRow[]): number | null {
   let best: SizedRow | null = null;
   let most = 0;
   for (const phase of phases) {
-    const isEven = phase.growth === 'even' || !phase.isRing;
-    if (isEven && phase.rows.length > most) [best, most] = [phase.rows[0]!, phase.rows.length];
+    if (phase.growth === 'even' && phase.rows.length > most)
+      [best, most] = [phase.rows[0]!, phase.rows.length];
   }
-  return best ? rows.indexOf(rows.find(({ row }) => row === best.row)!) : null;
+  const isTypical = most >= LEAST_EVEN || 2 * most >= rows.length;
+  return best && isTypical ? rows.findIndex(({ row }) => row === best.row) : null;
 }
 
 interface Context {
   readonly manuscript: Manuscript;
   readonly rows: readonly SizedRow[];
-  readonly theirRows: readonly SizedRow[];
   readonly mine: SizedRow;
   readonly theirs: SizedRow;
 }
 
-function refitPiece(piece: Piece, context: Context): Refit {
-  const { manuscript, rows, mine, theirs } = context;
+function countRefit(piece: Piece, { manuscript, rows, mine, theirs }: Context): CountRefit {
   const count = mine.size.places;
   const demands = demandsOf(piece, rows, { manuscript, count });
   const step = demands.reduce((sum, demand) => leastCommon(sum, demand.step), 1);
-  const perStitch = theirs.size.width.mm / count;
+  const perStitch = times(theirs.size.width, 1 / count);
   const least = leastFor(rows, manuscript);
-  const wantedMm = mine.size.width.mm;
-  const found = nearest({ count, step, least, wanted: wantedMm / perStitch }).map((other) => ({
+  const wanted = mine.size.width;
+  const found = nearest({ count, step, least, wanted: wanted.mm / perStitch.mm }).map((other) => ({
     count: other,
-    mm: other * perStitch,
+    size: times(perStitch, other),
     chains: chainsFor(piece, other - count),
   }));
-  const others = found.filter(({ mm }) => Math.abs(mm / wantedMm - 1) <= FURTHEST);
-  return {
-    name: piece.name,
-    count,
-    wantedMm,
-    sameCountMm: theirs.size.width.mm,
-    demands,
-    least,
-    others,
-    nearest: others.length === 0 ? (found[0] ?? null) : null,
-    rows: partRows(piece, { mine: context.rows, theirs: context.theirRows, manuscript }),
-  };
+  const possible = found.filter(({ chains }) => !begins(piece) || chains !== null);
+  const others = possible.filter(({ size }) => Math.abs(size.mm / wanted.mm - 1) <= FURTHEST);
+  const near = others.length === 0 ? (possible[0] ?? null) : null;
+  return { count, wanted, sameCount: theirs.size.width, demands, least, others, nearest: near };
 }
 
 const leastCommon = (a: number, b: number): number => (a * b) / greatestCommon(a, b);
@@ -130,6 +128,9 @@ function nearest(ladder: { count: number; step: number; least: number; wanted: n
 
 /** Two stitches of an oval's round are one chain; in rows a stitch is a chain. */
 function chainsFor(piece: Piece, more: number): number | null {
-  if (piece.start === 'oval') return piece.foundation + more / 2;
-  return piece.start === 'chain' || piece.start === 'loop' ? piece.foundation + more : null;
+  const chains = piece.chains + (piece.start === 'oval' ? more / 2 : more);
+  return begins(piece) && chains > 1 ? chains : null;
 }
+
+const begins = ({ start, chains }: Piece): boolean =>
+  chains > 0 && (start === 'chain' || start === 'loop' || start === 'oval');

@@ -96,6 +96,9 @@ export interface Convention extends Span {
   readonly reading: string;
   readonly alternatives: readonly string[];
   readonly because: 'note' | 'join' | 'words' | 'count' | 'custom';
+  readonly sizeIndex: number;
+  /** Later sizes whose counts came out in another reading only. */
+  readonly otherwise: readonly { readonly sizeIndex: number; readonly reading: string }[];
 }
 
 export interface Fabric {

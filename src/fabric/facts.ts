@@ -41,7 +41,13 @@ export type Fact =
       readonly others: readonly { readonly stem: StemId; readonly n: number }[];
     } & Span)
   | ({ readonly kind: 'no-place'; readonly what: string } & Span)
-  | ({ readonly kind: 'space-size'; readonly named: number; readonly found: number } & Span)
+  | ({
+      readonly kind: 'space-size';
+      readonly named: number;
+      readonly found: number;
+      /** It is a row's starting chain that is named, not a space. */
+      readonly ofStart?: true;
+    } & Span)
   | ({ readonly kind: 'noun'; readonly named: string; readonly found: string } & Span)
   | ({ readonly kind: 'undefined'; readonly word: string } & Span)
   | ({ readonly kind: 'unread' } & Span)

@@ -26,10 +26,14 @@ export const MOST_STITCHES = 1_000_000;
 /** Copies of a part are alike, save for where they are joined; more than a few prove nothing new. */
 const MOST_COPIES = 20;
 
+interface Settled extends Convention {
+  readonly otherwise: { readonly sizeIndex: number; readonly reading: string }[];
+}
+
 interface Shop {
   readonly manuscript: Manuscript;
   readonly bench: Bench;
-  readonly conventions: Map<string, Convention>;
+  readonly conventions: Map<string, Settled>;
   readonly notChecked: Set<string>;
   /** Readings found in the first size, by part. */
   readonly usual: Map<number, Choices>;
@@ -199,7 +203,7 @@ function workOnce(
   const usual = shop.usual.get(at.partIndex) ?? new Map();
   const { run, choices, untried } = workPart(hands, setting, usual);
   if (!shop.usual.has(at.partIndex)) shop.usual.set(at.partIndex, choices);
-  noteConventions(shop, run, choices, at.partIndex);
+  noteConventions(shop, run, choices, { partIndex: at.partIndex, sizeIndex: hands.sizeIndex });
   if (untried > 0) {
     shop.notChecked.add(
       `${at.part.name || 'The pattern'}: more ways of reading were open than were tried.`,
@@ -208,7 +212,12 @@ function workOnce(
   return run;
 }
 
-function noteConventions(shop: Shop, run: PartRun, choices: Choices, partIndex: number): void {
+function noteConventions(
+  shop: Shop,
+  run: PartRun,
+  choices: Choices,
+  at: { readonly partIndex: number; readonly sizeIndex: number },
+): void {
   for (const asked of run.asked.values()) {
     const { doubt, custom, alternatives, local } = asked;
     // Where only one row's words are in doubt, the reading that its sums asked for is told.
@@ -218,14 +227,21 @@ function noteConventions(shop: Shop, run: PartRun, choices: Choices, partIndex: 
     const because = reading === custom ? 'custom' : 'count';
     const others = [custom, ...alternatives].filter((other) => other !== reading);
     const { from, to } = need ?? asked;
-    put(shop, { doubt, partIndex, reading, alternatives: others, because, from, to });
+    put(shop, { doubt, ...at, reading, alternatives: others, because, from, to });
   }
-  for (const [doubt, settled] of run.settled) put(shop, { doubt, partIndex, ...settled });
+  for (const [doubt, settled] of run.settled) put(shop, { doubt, ...at, ...settled });
 }
 
-function put(shop: Shop, convention: Convention): void {
-  const key = `${convention.partIndex} ${convention.doubt}`;
-  if (!shop.conventions.has(key)) shop.conventions.set(key, convention);
+const keyFor = ({ partIndex, doubt }: Pick<Convention, 'partIndex' | 'doubt'>): string =>
+  `${partIndex} ${doubt}`;
+
+function put(shop: Shop, convention: Omit<Convention, 'otherwise'>): void {
+  const { sizeIndex, reading } = convention;
+  const known = shop.conventions.get(keyFor(convention));
+  if (!known) shop.conventions.set(keyFor(convention), { ...convention, otherwise: [] });
+  else if (known.sizeIndex !== sizeIndex && known.reading !== reading) {
+    known.otherwise.push({ sizeIndex, reading });
+  }
 }
 
 /** The row at which the million was reached: what comes after it was not worked. */

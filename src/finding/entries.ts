@@ -420,7 +420,7 @@ export const entries: readonly Entry[] = [
   {
     code: 'space-size',
     severity: 'warning',
-    title: '"{words}" speaks of {named: chains}; the space in {before} has {made #}.',
+    title: '"{words}" speaks of {named: chains}; the {thing} in {before} has {made #}.',
     advice:
       'Make the name and the space agree: either the chain beneath is wrong, or its name here.',
   },

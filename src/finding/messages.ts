@@ -413,11 +413,12 @@ export const smallLetters: Message<{
   height: number;
 }> = message('small-letters');
 
-/** warning: "{words}" speaks of {named: chains}; the space in {before} has {made #}. */
+/** warning: "{words}" speaks of {named: chains}; the {thing} in {before} has {made #}. */
 export const spaceSize: Message<{
   before: string;
   made: number;
   named: number;
+  thing: string;
   words: string;
 }> = message('space-size');
 

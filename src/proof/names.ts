@@ -93,7 +93,7 @@ function endOf(scene: Scene, row: RowRecord): { from: number; to: number } {
 }
 
 /** The chain that a first row is worked into, in this instruction or in one above it. */
-function foundationLabels(scene: Scene, row: RowRecord): Label[] {
+export function foundationLabels(scene: Scene, row: RowRecord): Label[] {
   const part = scene.manuscript.parts[row.partIndex];
   for (let i = row.instruction; part && i >= 0; i--) {
     const placed = part.instructions[i];

@@ -9,6 +9,7 @@ import { type ChainStep, type Place, stemOf } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { chainAt, edgeOfPlaces, SPACE } from '../edge.ts';
 import { type Hands, numberFor, originFor, spanAt } from '../hands.ts';
+import { nounOf } from '../noun.ts';
 import { ask } from '../readings.ts';
 import { makeChains } from '../start-chain.ts';
 import { alongBase } from './box-edge.ts';
@@ -98,6 +99,8 @@ function inFirstPost(hands: Hands, start: Start): boolean {
   const { mesh, n, place } = start;
   const gap = (n - chainsOfPost(mesh)) / 2;
   if (place.pick !== 'first' && place.pick !== 'same') return false;
+  // "3 dc in first ch-1 sp": a group in a gap, no post in a post.
+  if (nounOf(place).kind === 'space') return false;
   if (mesh.post === 'w0' || !isGap(gap) || gap === 0) return false;
   // Over mesh only its own gap is meant: "ch 7" over gaps of 1 is no box more.
   if (hands.edge.spaces > 0 && gap !== mesh.gap) return false;

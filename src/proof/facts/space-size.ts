@@ -8,7 +8,9 @@ export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): 
   const { first, rows, sizes } = found;
   const { named, found: made } = first.fact;
   const at = pointed(scene, found);
-  const words = { words: wordsAt(scene, at), named, before: beneathName(scene, first), made };
+  const thing = first.fact.ofStart ? 'starting chain' : 'space';
+  const before = beneathName(scene, first);
+  const words = { words: wordsAt(scene, at), named, thing, before, made };
   const finding = spaceSize(at, words, {
     sum: sumOf(first),
     labels: beneathLabels(scene, first),
@@ -22,7 +24,7 @@ export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): 
 }
 
 function sumOf({ before, fact }: Sighting<'space-size'>): string {
-  if (!before || before.tally.spaces.length === 0) return '';
+  if (!before || fact.ofStart || before.tally.spaces.length === 0) return '';
   const spaces = before.tally.spaces.map(({ chains, n }) => `${n} of ${chains}`);
   return `Spaces there by their chains: ${spaces.join(', ')}; none of ${fact.named} is ahead.`;
 }

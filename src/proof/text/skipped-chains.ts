@@ -1,16 +1,17 @@
 /**
- * The chains skipped at a part's start and the start chains of its rows are counted alike. Where a
- * stated count needs the one to count and the rows have the other, a number has slipped, or the
- * maker should be told.
+ * The chains skipped at a part's start and the start chains of its rows are counted alike, and so in
+ * all sizes. Where a stated count needs the one to count and the rows, or another size, have the other,
+ * a number has slipped, or the maker should be told.
  */
-import type { Convention } from '../../fabric/index.ts';
+import type { Convention, RowRecord } from '../../fabric/index.ts';
 import { type Finding, readingDiffers } from '../../finding/index.ts';
 import { doubtWords } from '../doubts.ts';
-import { rowName } from '../names.ts';
-import type { Scene } from '../scene.ts';
+import { foundationLabels, listed, rowName } from '../names.ts';
+import { holds, type Scene } from '../scene.ts';
 
 export const skippedChainsDiffer = (scene: Scene): Finding[] =>
   scene.fabric.conventions.flatMap((skipped) => {
+    if (skipped.otherwise.length > 0) return sizesDiffer(scene, skipped);
     if (!skipped.doubt.startsWith('skipped chains') || skipped.because !== 'count') return [];
     const starts = startChains(scene, skipped);
     const [first] = starts;
@@ -24,11 +25,54 @@ export const skippedChainsDiffer = (scene: Scene): Finding[] =>
       reading: doubtWords(skipped.doubt, counts ? 'count' : 'do not count'),
       usual: doubtWords(first.doubt, first.reading),
     };
-    const labels = [{ from: first.from, to: first.to, text: 'read otherwise' }];
-    return [
-      readingDiffers({ from: skipped.from, to: skipped.to }, words, { labels, rows: [row.id] }),
+    const labels = [
+      ...foundationLabels(scene, row),
+      { from: first.from, to: first.to, text: 'read otherwise' },
     ];
+    const sum = sumOf(row, counts ? -1 : 1);
+    const at = { from: skipped.from, to: skipped.to };
+    return [readingDiffers(at, words, { sum, labels, rows: [row.id] })];
   });
+
+/** What the row makes in the reading of the others. */
+function sumOf({ tally, stated }: RowRecord, more: 1 | -1): string {
+  const said = stated[0];
+  if (!said) return '';
+  return `Read like the others, it makes ${tally.stitches + more}; the pattern says ${said.n}.`;
+}
+
+/** One size comes out only in a reading that the other sizes do not have. */
+function sizesDiffer(scene: Scene, chain: Convention): Finding[] {
+  const { doubt, reading, alternatives, otherwise, from, to } = chain;
+  if (!/^(?:skipped chains|start-chain \d+$)/.test(doubt)) return [];
+  const others = new Set(otherwise.map(({ sizeIndex }) => sizeIndex));
+  const { cloths } = scene.fabric;
+  const like = cloths.filter(({ sizeIndex }) => !others.has(sizeIndex));
+  const isOdd = like.length <= others.size;
+  const odd = cloths.filter(({ sizeIndex }) => others.has(sizeIndex) !== isOdd);
+  const [here, usual] = isOdd
+    ? [reading, otherwise[0]?.reading ?? '']
+    : [otherwise[0]?.reading ?? '', reading];
+  const rows = odd.flatMap((cloth) => cloth.rows.find((row) => holds(row, { from, to })) ?? []);
+  const [row] = rows;
+  if (!row || alternatives.length === 0) return [];
+  const names = odd.map(
+    ({ sizeIndex }) => scene.manuscript.head.sizes[sizeIndex] ?? `size ${sizeIndex + 1}`,
+  );
+  const words = {
+    row: `${rowName(scene, row)} of size ${listed(names)}`,
+    reading: doubtWords(doubt, here),
+    usual: doubtWords(doubt, usual).replace(' at its start', ''),
+  };
+  return [
+    readingDiffers({ from, to }, words, {
+      sum: sumOf(row, /not/.test(here) ? 1 : -1),
+      labels: foundationLabels(scene, row),
+      rows: rows.map(({ id }) => id),
+      sizes: names,
+    }),
+  ];
+}
 
 /** How the part's rows have their start chains. */
 const startChains = ({ fabric }: Scene, { partIndex }: Convention): readonly Convention[] =>

@@ -28,6 +28,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
         'The ch # at the start of a {row} is the foundation of boxes added at the edge.',
     },
   },
+  'start-chain joined to': {
+    tellsCustom: false,
+    readings: {
+      counts: 'A ch # that the {row} is joined to counts as a stitch.',
+      'does not count':
+        'The ch # at the start of a {row} does not count as a stitch, though the {row} is joined to it.',
+    },
+  },
   'skipped chains': {
     tellsCustom: true,
     readings: {

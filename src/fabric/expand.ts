@@ -1,12 +1,13 @@
 /** Labels and "repeat row" orders written out: which rows are worked, in which order. */
 
 import type { PlacedInstruction } from '../manuscript/index.ts';
-import type {
-  Instruction,
-  RowLabel,
-  RowsAgainStep,
-  StandingOrder,
-  StatedCount,
+import {
+  type Instruction,
+  nameOfRow,
+  type RowLabel,
+  type RowsAgainStep,
+  type StandingOrder,
+  type StatedCount,
 } from '../notation/index.ts';
 import type { Fact } from './facts.ts';
 import type { LengthPlan } from './length.ts';
@@ -275,9 +276,23 @@ function namedRows(step: RowsAgainStep, own: KnownRows, plan: Plan): readonly So
 }
 
 function rowsNamed(step: RowsAgainStep, known: KnownRows, plan: Plan): readonly Source[] {
+  if (step.named !== null) return rowCalled(step.named, known, plan);
   if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
   if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan));
   return known.inOrder.slice(-1);
+}
+
+/** The last row with that name in its label: "Dec row:", "Row 7 (decrease row):". */
+function rowCalled(name: string, known: KnownRows, plan: Plan): Source[] {
+  const source = known.inOrder.findLast(({ instruction: { label } }) =>
+    [...(label?.text ?? '').matchAll(/([a-z]+) (?:row|round|rnd|rd)\b/gi)].some(
+      ([, word = '']) => nameOfRow(word) === name,
+    ),
+  );
+  if (source) return [source];
+  const { from, to } = plan.placed;
+  plan.facts.push({ kind: 'row-missing', row: name, from, to });
+  return [];
 }
 
 function partNamed(words: string, plan: Plan): KnownRows | null {

@@ -106,6 +106,8 @@ export interface Hands {
   depth: number;
   /** Lengths of the chains that this row makes. */
   chainLengths: ReadonlySet<number>;
+  /** The row is worked from corner to corner, in blocks: see `corner-blocks.ts`. */
+  cornerBlocks: boolean;
   /** Words that were not understood stand in this row. */
   unread: boolean;
   /** Something in this row has no checkable number ("evenly along the side"). */
@@ -227,6 +229,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     usedAtPass: 0,
     depth: 0,
     chainLengths: new Set(),
+    cornerBlocks: false,
     unread: false,
     loose: false,
     partly: false,

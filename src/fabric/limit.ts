@@ -4,7 +4,7 @@ import { COUNTED, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
 import { checkSize, isCornerStitch, startChainLimit } from './next.ts';
 import { nounOf } from './noun.ts';
-import { centreSpace, type Gaps, nextSpace, seek } from './take.ts';
+import { centreSpace, centreStitch, type Gaps, nextSpace, seek } from './take.ts';
 
 /** Entry at which "to last 3 sts", "to next corner" stops; the edge's end for "around", "across". */
 export function limitOf(hands: Hands, until: Until | null): number {
@@ -12,13 +12,28 @@ export function limitOf(hands: Hands, until: Until | null): number {
   if (!until || until.kind === 'end') return hands.limit;
   if (until.kind === 'last') {
     let left = numberFor(hands, until.n) ?? 0;
-    const wanted = until.noun?.kind === 'space' ? SPACE : COUNTED;
+    const block = hands.cornerBlocks && until.noun?.kind === 'box';
+    const wanted = until.noun?.kind === 'space' || block ? SPACE : COUNTED;
     for (let i = edge.n - 1; i >= hands.pos; i--) {
       if (left === 0) break;
       if (edge.type[i] === wanted && --left === 0) return i;
     }
     return left === 0 ? hands.limit : hands.pos;
   }
+  const entry = placeLimit(hands, until);
+  return until.before === null ? entry : sooner(hands, entry, numberFor(hands, until.before) ?? 0);
+}
+
+/** So many stitches before an entry. */
+function sooner({ edge, pos }: Hands, entry: number, n: number): number {
+  let left = n;
+  let i = entry;
+  while (left > 0 && i > pos) if (edge.type[--i] === COUNTED) left--;
+  return i;
+}
+
+function placeLimit(hands: Hands, until: Until & { readonly kind: 'place' }): number {
+  const { edge } = hands;
   const noun = nounOf(until.place);
   if (noun.kind === 'marker') {
     hands.loose = true;
@@ -27,6 +42,8 @@ export function limitOf(hands: Hands, until: Until | null): number {
   if (noun.kind === 'start-chain') return startChainLimit(hands);
   const centre = until.place.pick === 'centre' ? centreSpace(hands) : -1;
   if (noun.kind === 'space' && centre >= 0) return centre;
+  if (until.place.pick === 'centre' && noun.kind !== 'space')
+    return centreStitch(hands) ?? hands.limit;
   const entry =
     noun.kind === 'space' || (noun.kind === 'corner' && edge.spaces > 0)
       ? nextSpace(hands, numberFor(hands, noun.chains), noun.kind === 'corner' || noun.corner)

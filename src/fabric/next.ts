@@ -1,6 +1,6 @@
 /** The next place of a kind: next stitch, next space, next corner, next shell, top of chain. */
 import type { Place } from '../notation/index.ts';
-import { stemOf } from '../notation/index.ts';
+import { heightOf, stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, groupEnd, SPACE } from './edge.ts';
 import {
   fact,
@@ -24,6 +24,7 @@ import {
   nextSpace,
   noteStray,
   passOver,
+  returnFromAside,
   seek,
   takeChain,
   takeOff,
@@ -75,6 +76,7 @@ function takeEither(hands: Hands, place: Place): Target {
 }
 
 function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+  returnFromAside(hands);
   const chains = numberFor(hands, noun.chains);
   // Right after a ring of chain, "loop" is the ring.
   const ringed = hands.edge.kind === 'foundation' && hands.edge.ring && hands.foundation?.joined;
@@ -227,7 +229,13 @@ export function startChainEntry(hands: Hands): number | null {
 /** "In ch-3 sp", where the only ch 3 is the one that began the row beneath. */
 function isStartChainOf(hands: Hands, chains: number): boolean {
   const node = hands.edge.node[startChainEntry(hands) ?? -1] ?? -1;
-  return hands.startChains.get(node)?.n === chains;
+  const chain = hands.startChains.get(node);
+  if (chain) return chain.n === chains;
+  // Chains passed at the start of the first row, as high as their stitch.
+  const kind = hands.bench.kinds.kinds[hands.nodes.kind[node] ?? 0];
+  return (
+    node >= 0 && kind?.class === 'start' && kind.stem !== null && heightOf(kind.stem) === chains
+  );
 }
 
 /** Before the turning chain, and before the space that it holds beside its stitch. */

@@ -9,6 +9,7 @@ import { toSkipped } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
 import {
   centreSpace,
+  centreStitch,
   isSpace,
   lack,
   middleOf,
@@ -214,6 +215,7 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   if (many !== null && many > 2) return takeMiddle(hands, of, many);
   if (place.of === null && noun.kind === 'space') return takeCentreSpace(hands, of, at);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);
+  if (place.of === null && centreStitch(hands) === hands.pos) return takeStitch(hands, 'passed');
   const group = nextGroup(hands);
   if (!group) return takeStitch(hands, 'passed');
   const target = takeStitchAt(hands, middleOf(hands, group));

@@ -2,6 +2,7 @@
 import type { StandingOrder, StatedCount } from '../notation/index.ts';
 import { type ChartDone, type Charts, toldBy } from './charts.ts';
 import type { RowContext } from './context.ts';
+import { worksCornerBlocks } from './corner-blocks.ts';
 import { COUNTED, type Edge, edgeOf, NAMED, queued, rotated } from './edge.ts';
 import type { RowRecord, Verdict } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
@@ -90,6 +91,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
+  hands.cornerBlocks = worksCornerBlocks(shape.steps);
   const side = sideOf(task, before, turned);
   const row: RowContext = {
     shape,

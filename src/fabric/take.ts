@@ -38,7 +38,7 @@ export function lack(hands: Hands): Target {
 }
 
 /** Back to the row from a chain that was worked along, once that is used up. */
-function returnFromAside(hands: Hands): void {
+export function returnFromAside(hands: Hands): void {
   while (hands.aside && hands.pos >= hands.limit) {
     const { edge, pos, limit, back } = hands.aside;
     hands.edge = edge;
@@ -106,6 +106,16 @@ function notePartSkip({ partSkip, pos, inner, edge, facts }: Hands): void {
   if (!partSkip || partSkip.entry !== pos || partSkip.n !== inner) return;
   const { n, at } = partSkip;
   facts.push({ kind: 'space-size', named: n, found: edge.run[pos] ?? 0, ...at });
+}
+
+/** The stitch in the middle of a row: there is one where their number is odd. */
+export function centreStitch({ edge, pos }: Hands): number | null {
+  if (edge.counted % 2 === 0 || edge.ring) return null;
+  let passed = 0;
+  for (let i = 0; i < edge.n; i++) {
+    if (edge.type[i] === COUNTED && passed++ === edge.counted >> 1) return i >= pos ? i : null;
+  }
+  return null;
 }
 
 /** Stitches between the hands and an entry further on. */

@@ -6,6 +6,7 @@ import {
   type StitchShape,
   stemOf,
 } from '../notation/index.ts';
+import { blocksMade } from './corner-blocks.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
@@ -186,7 +187,8 @@ function boxMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number
   if (tally.boxes > 0) {
     return [tally.boxes, tally.boxes - hands.filled, ...meshBoxes(tally)];
   }
-  return [spaceCount(tally), ...meshBoxes(tally)];
+  const blocks = blocksMade(hands);
+  return [spaceCount(tally), ...meshBoxes(tally), ...(blocks > 0 ? [blocks] : [])];
 }
 
 /**

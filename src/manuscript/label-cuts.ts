@@ -45,6 +45,11 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
     }
   }
   if (layout === 'written') return cuts;
+  NAMED_ROW.lastIndex = from;
+  for (let found = NAMED_ROW.exec(text); found; found = NAMED_ROW.exec(text)) {
+    const at = found.index + found[0].search(/[a-z]/i);
+    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
+  }
   foundations(text, from, cuts);
   for (const shape of [LISTS, NAMED, PARTS]) {
     shape.lastIndex = from;
@@ -60,6 +65,10 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   }
   return cuts.sort((a, b) => a.at - b.at);
 }
+
+/** "Ch 20. Foundation Row (RS): …", "(24 sts) Next Row: …" */
+const NAMED_ROW =
+  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|Next|First|Last|Joining|(?:In|De)c(?:rease)?) (?:[Rr]ow|[Rr]nd|[Rr]ound)(?: \([^)]{1,20}\))?:/g;
 
 const FOUNDATION = new RegExp(
   [

@@ -9,6 +9,7 @@ export function plainText(text: string): string {
   let plain = text.includes('|') ? withoutTables(text) : text;
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
+  if (/\dlst|\blst/.test(plain)) plain = plain.replace(SCANNED_FIRST, '$11st');
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
@@ -83,6 +84,10 @@ const BREAKS = /^(?:br|p|li|ul|ol|div|h[1-6]|tr|hr)$/i;
 
 const tagGap = (whole: string, name: string): string =>
   (BREAKS.test(name) ? '\n' : ' ').padEnd(whole.length);
+
+/** "lst Row", "2lst rnd", "in lst dc": a scanner's l for a 1. */
+const SCANNED_FIRST =
+  /\b(\d?)lst(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|and)\b)/gi;
 
 const LINK = /(!?)\[([^\]\n]{0,120})\]\((?:https?:|mailto:|\/|#|\.)[^)\s]{0,400}\)/g;
 

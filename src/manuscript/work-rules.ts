@@ -45,10 +45,20 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
     if (starts === 'command' || NAMED_LINE.test(text.slice(from, from + 40))) return false;
   }
+  // "Fasten off." above "For the strap, ch 20.": another piece.
+  if (starts === 'command' && CHAINS.test(text.slice(from, from + 60)) && isFastened(text, open))
+    return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+const CHAINS = /^(?:[A-Z][^.]{0,40}[,:] ?)?(?:ch|chain|make|with) ?\S/i;
+
+const isFastened = (text: string, open: Open): boolean =>
+  /\b(?:fasten|finish|break) off\b[^.;]{0,30}[.;]?$/i.test(
+    text.slice(Math.max(open.from, open.to - 60), open.to),
+  );
 
 /** "Top fold: sc in each st", "First arm - ch 10": a row by name instead of a number. */
 const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?::| [–—-]) /u;

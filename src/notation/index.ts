@@ -8,6 +8,7 @@ export {
 } from './cues.ts';
 export { readOrders } from './notes.ts';
 export { readInstruction } from './read.ts';
+export { nameOfRow } from './rows-again.ts';
 export { readSpecial, readSpecialAgain } from './special.ts';
 export { readsAsWork, startsInstruction, startsWithLabel } from './starts.ts';
 export { heightOf, STEMS, type Stem, type StemId, stemOf, wordFor } from './stems.ts';

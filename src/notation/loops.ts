@@ -26,6 +26,14 @@ function saidAgain(r: Reader, loop: Loop): void {
   else r.at = start;
 }
 
+/** "into back of each chain", "the back of the 2nd ch": its third loop. */
+function isBackOfChain(r: Reader): boolean {
+  if (!isWord(r, W.of, 1)) return false;
+  let k = isWord(r, W.the, 2) ? 3 : 2;
+  if (kindAt(r, k) === T.ordinal || isWord(r, W.each, k) || isWord(r, W.foundation, k)) k++;
+  return isWord(r, W.ch, k);
+}
+
 function loopHere(r: Reader): Loop | null {
   const sense = wordAt(r);
   // "in BLs of each st": the short form of blocks is that of back loops too.
@@ -33,17 +41,16 @@ function loopHere(r: Reader): Loop | null {
     r.at++;
     return 'back';
   }
-  // "sc into back of each chain": its third loop.
-  if (sense === W.back && isWord(r, W.of, 1) && isWord(r, W.ch, isWord(r, W.the, 2) ? 3 : 2)) {
-    r.at++;
-    return 'third';
-  }
   if (sense === W.blo || sense === W.flo) {
     r.at++;
     return sense === W.blo ? 'back' : 'front';
   }
   const loop: Loop | null =
     sense === W.back ? 'back' : sense === W.front ? 'front' : sense === W.both ? 'both' : null;
+  if (loop === 'back' && isBackOfChain(r)) {
+    r.at++;
+    return 'third';
+  }
   const third = kindAt(r) === T.ordinal && r.value[r.at] === 3;
   if (loop === null && !third) return null;
   const k = kindAt(r, 1) === T.dash ? 2 : 1;

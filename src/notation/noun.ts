@@ -1,5 +1,5 @@
 /** What a place is called: "ch-2 sp", "corner", "5 dc", "beg ch-3", "shell", "marked st". */
-import { formOf, type SenseId } from './dictionary.ts';
+import { formOf, PROSE, type SenseId } from './dictionary.ts';
 import { readOneNumber } from './numbers.ts';
 import {
   eatWord,
@@ -69,6 +69,7 @@ function readAdjectives(r: Reader, draft: Draft): string {
     else if (sense === W.magic) adjective = 'magic';
     // "in a bone ring", "in brass ring"
     else if (sense === 0 && kindAt(r) === T.word && isWord(r, W.ring, 1)) adjective = 'made';
+    else if (saysWhere(r, sense)) adjective ||= 'where';
     else if (sense !== W.made && sense !== W.previous && sense !== W.indicated) break;
     else if (sense === W.made) adjective ||= 'made';
     if (sense === W.corner) adjective = 'corner';
@@ -77,6 +78,15 @@ function readAdjectives(r: Reader, draft: Draft): string {
   }
   return adjective;
 }
+
+/** "each underarm ch", "4 neck sts": where they are, before their name. */
+const saysWhere = (r: Reader, sense: SenseId): boolean =>
+  (sense === 0 || sense === PROSE) &&
+  kindAt(r) === T.word &&
+  (isWord(r, W.ch, 1) || isWord(r, W.st, 1)) &&
+  /^(under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra)$/.test(
+    spelled(r, r.at),
+  );
 
 /** "t-ch", "t ch" */
 const shortTurning = (r: Reader): boolean =>

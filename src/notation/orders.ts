@@ -7,6 +7,7 @@ import { readPlace } from './place.ts';
 import {
   clauseEnds,
   eatThe,
+  eatWord,
   fromOf,
   isWord,
   kindAt,
@@ -30,20 +31,29 @@ import type {
   UnworkedStep,
 } from './tree.ts';
 
-/** "miss first tr and 1ch, …": what stands behind the "and" is skipped too. */
+/** "miss first tr and 1ch, …", "sk next ch-2 sp, next 9 sts and next ch-2 sp": all of the list is skipped. */
 export function readSkips(r: Reader): SkipStep[] | null {
   const first = readSkip(r);
   if (!first) return null;
   const start = r.at;
-  if (!isWord(r, W.and)) return [first];
-  r.at++;
+  const listed: SkipStep[] = [first];
+  while (kindAt(r) === T.comma && isWord(r, W.next, 1)) {
+    r.at++;
+    const more = skippedToo(r);
+    if (!more) break;
+    listed.push(more);
+  }
+  const last = eatWord(r, W.and) ? skippedToo(r) : null;
+  if (last && clauseEnds(r)) return [...listed, last];
+  r.at = start;
+  return [first];
+}
+
+function skippedToo(r: Reader): SkipStep | null {
   const from = fromOf(r, r.at);
   const chain = kindAt(r) === T.number && isWord(r, W.ch, 1) && clauseEnds(r, 2);
   const place = chain || isWord(r, W.next) ? readPlace(r) : null;
-  if (place?.nouns.length && clauseEnds(r))
-    return [first, { kind: 'skip', place, countsAs: null, from, to: toOf(r) }];
-  r.at = start;
-  return [first];
+  return place?.nouns.length ? { kind: 'skip', place, countsAs: null, from, to: toOf(r) } : null;
 }
 
 /** "sk next 2 sts", "miss 2", "skip st", "pass over 3". */

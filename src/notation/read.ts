@@ -116,11 +116,18 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly State
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
   for (const { count, from } of seen) {
-    if (from >= last && !isSuperseded(count, from, seen)) counts.push(count);
+    if (isBeforeAgain(steps, from)) counts.push(count);
+    else if (from >= last && !isSuperseded(count, from, seen)) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
   return counts;
+}
+
+/** "Dec row: sc2tog, sc to end. (18 sc) Rep Dec row twice. (16 sc)": the first count is the row's own. */
+function isBeforeAgain(steps: readonly Step[], from: number): boolean {
+  const made = steps.findIndex((step, i) => i >= from && makes(step));
+  return steps[made]?.kind === 'rows-again' && steps.slice(0, made).some(makes);
 }
 
 /** "2 sc in each st (2 sc). Join. (16 sc)": of two counts of one thing the last is the row's. */

@@ -131,6 +131,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   if (sense === W.last || sense === W.previous || sense === W.pattern || sense === W.these) {
     return false;
   }
+  // "rep Dec row", "repeat the increase round"
+  if (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1)) return false;
   if (namesBareRows(r, k)) return false;
   if (kindAt(r, k) === T.number) return !isWord(r, W.row, k + 1) && !isWord(r, W.round, k + 1);
   return true;

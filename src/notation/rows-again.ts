@@ -7,6 +7,7 @@ import {
   eatThe,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   passWords,
@@ -15,6 +16,7 @@ import {
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { readBareRows, readRowNumbers } from './row-numbers.ts';
 import { W } from './senses.ts';
@@ -28,6 +30,7 @@ const emptyDraft = (from: number): Draft => ({
   kind: 'rows-again',
   rows: [],
   lastN: null,
+  named: null,
   part: null,
   times: null,
   moreRows: null,
@@ -116,7 +119,7 @@ function which(r: Reader, draft: Draft): boolean {
     isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
   if (last) return lastRows(r, draft);
   const rows = readRowNumbers(r) ?? readBareRows(r);
-  if (!rows) return false;
+  if (!rows) return namedRow(r, draft);
   draft.rows = rows;
   const again = r.at;
   if (eatWord(r, W.and) && isRow(r)) {
@@ -125,6 +128,22 @@ function which(r: Reader, draft: Draft): boolean {
   } else r.at = again;
   return true;
 }
+
+/** "Rep Dec row", "repeat the increase round": the row that was labelled so. */
+function namedRow(r: Reader, draft: Draft): boolean {
+  if (!isOneOf(r, NAMES) || !(isWord(r, W.row, 1) || isWord(r, W.round, 1))) return false;
+  draft.named = nameOfRow(spelled(r, r.at));
+  r.at += 2;
+  return true;
+}
+
+const NAMES = wordsOf(
+  'increase increasing inc decrease decreasing dec eyelet beading picot shell ruffle border edging short',
+);
+
+/** "Increase", "inc", "increasing": one name. */
+export const nameOfRow = (word: string): string =>
+  word.toLowerCase().replace(/^(inc|dec)(?:reas(?:e|ing))?$/, '$1');
 
 const BEFORE_ROWS: ReadonlySet<number> = new Set([W.the, W.in, W.pattern, W.of, W.for, W.from]);
 

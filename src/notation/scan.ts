@@ -195,7 +195,20 @@ function scanNumber(s: Scan, from: number): number {
 function decimalsAt(codes: Codes, at: number): number {
   let to = at + 1;
   while (to < at + 4 && classOf(codes[to]!) === DIGIT) to++;
-  return to > at + 1 && codes[to] !== 46 && codes[to] !== 41 ? to : at;
+  if (to === at + 1 || codes[to] === 46) return at;
+  return codes[to] !== 41 || isInList(codes, at) ? to : at;
+}
+
+/** "(16, 17.5)": the bracket has nothing but numbers; "(… in rnd 4.5)" has a stop too many. */
+function isInList(codes: Codes, at: number): boolean {
+  let commas = 0;
+  for (let i = at - 1; i > at - 80; i--) {
+    const code = codes[i]!;
+    if (code === 40 || code === 91) return commas > 0;
+    if (code === 44) commas++;
+    else if (classOf(code) !== DIGIT && code !== 46 && code !== 32) return false;
+  }
+  return false;
 }
 
 /** Length of "st", "nd", "rd", "th", or the old "d", behind a number. */

@@ -43,7 +43,8 @@ function isRow(r: Reader, label: RowLabel): boolean {
   // "R3: = R2" has both signs.
   const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
   const lettered = closed && /^r\d+(?:[-–—]\d+)?$/i.test(label.text);
-  const sure = lettered || (label.word !== '' && label.numbers.length > 0);
+  const begins = /^(?:foundation|set-?up) (?:row|rnd|round)/i.test(label.text);
+  const sure = lettered || (label.word !== '' && (label.numbers.length > 0 || begins));
   if (sure && labelReads(r, label.text)) return true;
   const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
   if (!capital) return false;

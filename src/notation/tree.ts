@@ -131,8 +131,8 @@ export type Until =
   | ({ readonly kind: 'end' /** as written, for the writer */; readonly word: string } & Span)
   /** "to last 3 sts", "until 2 sts remain", "to within 4 sc of end": stops before them. */
   | ({ readonly kind: 'last'; readonly n: Numbers; readonly noun: Noun | null } & Span)
-  /** "to corner", "to next ch-2 sp", "to marker": stops before it. */
-  | ({ readonly kind: 'place'; readonly place: Place } & Span);
+  /** "to corner", "to next ch-2 sp", "to marker": stops before it; `before`: so many stitches sooner. */
+  | ({ readonly kind: 'place'; readonly place: Place; readonly before: Numbers | null } & Span);
 
 /** What a chain is said to stand for: "(counts as dc and ch 1)", "(does not count as a st)". */
 export interface CountsAs extends Span {
@@ -330,6 +330,8 @@ export interface RowsAgainStep extends Span {
   readonly rows: readonly number[];
   /** "the last 2 rows". */
   readonly lastN: number | null;
+  /** A row by its name, in small letters: "dec" of "rep Dec row"; `rows` is empty then. */
+  readonly named: string | null;
   /** Name of another part: "as rows 4-7 of Front". */
   readonly part: string | null;
   /** Passes over the named rows ("3 more times": n 3); null where the label or `until` says it. */

@@ -204,6 +204,8 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   }
   if (isWord(r, W.in) || spelled(r, r.at) === 'within') r.at++;
   const last = isWord(r, W.last) || isWord(r, W.remaining) || kindAt(r) === T.number;
+  const short = kindAt(r) === T.number ? shortOf(r, start, place) : null;
+  if (short) return short;
   if (last) return lastHere(r, start);
   const before = r.at;
   const stop = place(r);
@@ -212,7 +214,19 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
     place(r);
   }
   if (!stop || r.at === before) return null;
-  return { kind: 'place', place: stop, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'place', place: stop, before: null, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "to 1 st before centre st", "to 2 sts before marker": so many stitches sooner than the place. */
+function shortOf(r: Reader, start: number, place: PlaceReader): Until | null {
+  const from = r.at;
+  const n = readNumbers(r);
+  const noun = n ? readNoun(r) : null;
+  const stop = noun && eatWord(r, W.before) ? place(r) : null;
+  if (n && stop)
+    return { kind: 'place', place: stop, before: n, from: fromOf(r, start), to: toOf(r) };
+  r.at = from;
+  return null;
 }
 
 /** "until you have 16 sts", "until there are 38 loops in all": the end; "… 2 sts left" stops short. */

@@ -139,7 +139,7 @@ opens(
 opens((r) => (isWord(r, W.knot, 1) ? readRing(r) : null), senseOfWord('sl'), senseOfWord('slip'));
 opens((r) => invisibleJoin(r), senseOfWord('invisible'));
 opens(
-  (r) => readOtherSide(r),
+  (r, run) => otherSide(r, run),
   W.working,
   W.work,
   W.continue,
@@ -152,6 +152,7 @@ opens(
   W.up,
   W.opposite,
 );
+opens((r) => rotated(r), W.rotate);
 opens((r) => readLoopOrder(r), W.working, W.work);
 opens((r) => readChart(r), W.work, W.chart, W.continue, W.working, W.like, W.next);
 opens((r) => readNot(r), W.work);
@@ -299,6 +300,34 @@ function joinedAgain(r: Reader): Step | null {
   if (join) return { ...join, from: fromOf(r, start) };
   r.at = start;
   return null;
+}
+
+/** "Rotate work 180 degrees": how the piece is held says nothing that the words behind it do not. */
+function rotated(r: Reader): Step | null {
+  const start = r.at++;
+  while (
+    kindAt(r) === T.word &&
+    /^(the|your|work|piece|it|clockwise|counterclockwise|to)$/.test(spelled(r, r.at))
+  )
+    r.at++;
+  if (kindAt(r) === T.number && /^(degrees?|deg)$/.test(spelled(r, r.at + 1))) r.at += 2;
+  while (kindAt(r) === T.word && /^(clockwise|counterclockwise)$/.test(spelled(r, r.at))) r.at++;
+  if (clauseEnds(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+  r.at = start;
+  return null;
+}
+
+/** "sc in each of 11 ch on the other side": the words of the same clause tell first what is done there. */
+function otherSide(r: Reader, run: Run): Tried {
+  const start = r.at;
+  const step = readOtherSide(r);
+  const last = run.out.at(-1);
+  const behind =
+    r.kind[start - 1] === T.word && r.kind[start - 2] !== T.end && isWord(r, W.on, start - r.at);
+  if (!step || !behind || last?.kind !== 'work' || last.place?.nouns[0]?.kind !== 'chain')
+    return step;
+  run.out.splice(-1, 1, step, last);
+  return 'done';
 }
 
 function invisibleJoin(r: Reader): Step | null {

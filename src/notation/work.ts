@@ -222,7 +222,8 @@ function readBehind(r: Reader, draft: Draft): void {
   if (draft.n === null && draft.place) timesBehindPlace(r, draft);
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
-  if (alongSide(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
+  const ofChain = draft.place?.nouns[0]?.kind === 'chain';
+  if (alongSide(r, ofChain) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   if (eatWord(r, W.evenly)) draft.evenly = true;
@@ -260,14 +261,14 @@ function drawnTogether(r: Reader, draft: Draft): void {
 }
 
 /** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */
-function alongSide(r: Reader): boolean {
+function alongSide(r: Reader, ofChain: boolean): boolean {
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
   if (endsOfRows(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k)) k++;
-  if (k === 5) return false;
+  if (k === 5 || (ofChain && isOther(r, k - 1))) return false;
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
   const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
   if (to === 0) return false;
@@ -288,6 +289,10 @@ function endsOfRows(r: Reader): boolean {
   r.at += k;
   return true;
 }
+
+/** "each of 11 ch on the other side": chains have that side, and are worked one by one. */
+const isOther = (r: Reader, ahead: number): boolean =>
+  isWord(r, W.other, ahead) || isWord(r, W.opposite, ahead);
 
 /** "along the side of the instep": a piece by its name; of a chain it is the other side. */
 function ofPiece(r: Reader, ahead: number): number {
@@ -400,7 +405,7 @@ function takesNumber(r: Reader, sign: boolean): boolean {
 }
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
-  if (alongSide(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
+  if (alongSide(r, false) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;

@@ -116,6 +116,7 @@ export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   kind: 'rows-again',
   rows: [],
   lastN: null,
+  named: null,
   part: null,
   times: null,
   moreRows: null,

@@ -66,13 +66,23 @@ function postOf(hands: Hands, row: RowContext): Mesh {
 const isGap = (gap: number): boolean => Number.isInteger(gap) && gap >= 0 && gap <= 3;
 
 function fromHook(hands: Hands, start: Start): boolean {
-  const gap = gapPassed((start.place.nth ?? 1) - 1, start.mesh);
+  const passed = (start.place.nth ?? 1) - 1;
+  if (hands.cornerBlocks && start.n > passed) return cornerBlock(hands, start, passed);
+  const gap = gapPassed(passed, start.mesh);
   if (gap === null) return false;
   const base = start.n - chainsOfPost(start.mesh) - gap;
   if (base < 1 || !isMeant(hands, start, gap)) return false;
   const by = workOf(hands, start, gap);
   alongBase(hands, base, by);
   beginOn(hands, gap, by);
+  return true;
+}
+
+/** From corner to corner: a chain for the block's base, and the chain that is its space. */
+function cornerBlock(hands: Hands, start: Start, passed: number): boolean {
+  const by = workOf(hands, start, 0);
+  alongBase(hands, start.n - passed, by);
+  makeChains(hands, passed, by.origin);
   return true;
 }
 

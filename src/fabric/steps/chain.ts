@@ -32,6 +32,10 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
     if (!intoRing) return makeFoundationChain(hands, step);
     hands.edge = bareEdge('into', makeRing(hands));
   }
+  if (startsNext(hands, step, row, here)) {
+    hands.fastened = false;
+    return makeFoundationChain(hands, step);
+  }
   if (lengthens(hands, here)) return lengthen(hands, step);
   if (here.top && trailing(here.steps, here.i)) {
     if ((numberFor(hands, step.n) ?? 1) > TALLEST_TURN) return widen(hands, step);
@@ -39,10 +43,19 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
     hands.pendingBase = hands.base;
     return;
   }
-  if (beginsRow(hands, here)) return beginWithChain(hands, step, row);
+  const inBlock = hands.cornerBlocks && hands.nodes.n > hands.rowFrom;
+  if (beginsRow(hands, here) && !inBlock) return beginWithChain(hands, step, row);
   const n = numberFor(hands, step.n) ?? 1;
   makeChains(hands, n, originFor(hands, step));
 }
+
+/** "Fasten off." and then "For the strap, ch 20": the yarn is free, and the chain is worked into. */
+const startsNext = (hands: Hands, step: ChainStep, row: RowContext, here: Here): boolean =>
+  hands.fastened &&
+  here.top &&
+  beginsRow(hands, here) &&
+  (numberFor(hands, step.n) ?? 0) > TALLEST_TURN &&
+  (row.shape.idle || row.shape.firstWork?.place?.fromHook === true);
 
 /** "Ch 22. Ch 1, sc in 2nd ch from hook": the second chain goes on from the first. */
 function lengthens(hands: Hands, here: Here): boolean {

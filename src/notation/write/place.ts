@@ -1,5 +1,5 @@
 /** Where a stitch goes: "in next 5 sts", "around post of next dc", "in 3rd ch of beg ch-4". */
-import type { Loop, Noun, Place, Until } from '../tree.ts';
+import type { Loop, Noun, Numbers, Place, Until } from '../tree.ts';
 import { writeNoun } from './noun.ts';
 import { isMany, isOne, numberBefore, writeNumbers, writeOrdinal } from './numbers.ts';
 import type { Voice } from './voice.ts';
@@ -32,9 +32,13 @@ export function writeUntil(until: Until, voice: Voice): string {
       return `to last ${numberBefore(until.n, voice)}${noun}`;
     }
     case 'place':
-      return `to ${writePlace(until.place, voice)}`;
+      return `to ${soonerBy(until.before, voice)}${writePlace(until.place, voice)}`;
   }
 }
+
+/** "1 st before ", in front of a place that the work stops short of. */
+const soonerBy = (before: Numbers | null, voice: Voice): string =>
+  before === null ? '' : `${numberBefore(before, voice)}${isMany(before) ? 'sts' : 'st'} before `;
 
 /** "each st" is one at a time, "each of next 5 sts" several; without a number the noun tells. */
 function manyAt(place: Place): boolean {

@@ -55,5 +55,6 @@ function wantedOf(scene: Scene, { fact, row }: Sighting<'row-missing' | 'row-loo
     scene.manuscript.text.slice(row.from, Math.min(row.to, row.from + 400)),
   );
   const word = askedBy(scene, row)?.instruction.label?.word;
-  return `${word || (said ? 'round' : 'row')} ${fact.row}`;
+  const course = word || (said ? 'round' : 'row');
+  return /^\d/.test(fact.row) ? `${course} ${fact.row}` : `the ${fact.row} ${course}`;
 }

@@ -48,6 +48,14 @@ describe('shapes of published rows', () => {
     ['Work a row of sc around the neck edge.', 'sc ->end'],
     ['(3 tr, ch 1, 3 tr) for a fan in next sp', '{3 tr; ch 1; 3 tr} @next space'],
     ['Ch 2, turn. (15 tuft stitches – remember that the ch 2 counts)', 'ch 2; turn = 15 group \'tuft\''],
+    ['sc in each st to 1 st before centre st, 3 sc in centre st', 'sc @each st ->1 before @centre st; 3 sc @centre st'],
+    ['sc in each underarm ch across', 'sc @each chain ->end'],
+    ['sk next ch-2 sp, next 43 sts and next ch-2 sp, sc in last st', 'skip @next space2; skip @next 43 sts; skip @next space2; sc @last st'],
+    ['3 sc in last ch, sc in each of 9 ch on the other side', '3 sc @last chain; other-side; sc @next each 9 chain'],
+    ['sc into back of 2nd ch from hook', 'sc @nth2 chain from-hook third-loop'],
+    ['Rotate work 180 degrees. Sc in next 9 ch', '"Rotate work 180 degrees"; sc @next 9 chain'],
+    ['Rep Dec row 3 more times—12 sts.', 'dec row x3 = 12 stitch'],
+    ['Repeat the increase round twice.', 'inc row x2'],
     ['Ch 70 in the grey wool.', 'ch 70; yarn with grey'],
     ['sc in 2nd ch from hook and across – 30 sc', 'sc @nth2 chain from-hook & @each chain ->end = 30 sc'],
   ])('%s', (text, read) => {
@@ -142,6 +150,55 @@ describe('rows of published patterns, worked', () => {
       'With 6 mm hook ch20 loosely, sl st to first ch to make a ring, ch3, work 1dc in base of ch3, ' +
       '1dc in each ch to end, sl st to first dc. (20dc)';
     expect(verdicts(text)).toEqual([' proven']);
+  });
+
+  test('a row that is repeated by its name', () => {
+    const text =
+      'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc)\n' +
+      'Dec row: Ch 1, turn, sc2tog, sc in each sc to last 2 sts, sc2tog. (18 sc)\nRep Dec row twice more. (14 sc)\n' +
+      'Next row: Ch 1, turn, sc in each sc across. (14 sc)';
+    expect(verdicts(text)).toEqual([
+      'Row 1 proven', 'Dec row proven', ' unstated', ' proven', 'Next row proven',
+    ]);
+  });
+
+  test('blocks from corner to corner, more and fewer', () => {
+    const text =
+      'Row 1: Ch 6, dc in 4th ch from hook and in next 2 ch, turn. (1 block)\n' +
+      'Row 2: Ch 6, dc in 4th ch from hook and in next 2 ch, sl st in ch-3 sp of next block, ch 3, 3 dc in same sp, turn. (2 blocks)\n' +
+      'Row 3: Ch 6, dc in 4th ch from hook and in next 2 ch, *sl st in next ch-3 sp, ch 3, 3 dc in same sp; rep from * across, turn. (3 blocks)\n' +
+      'Row 4: Sl st in next 3 dc and in ch-3 sp, ch 3, 3 dc in same sp, *sl st in next ch-3 sp, ch 3, 3 dc in same sp; rep from * to last block, sl st in last ch-3 sp, turn. (2 blocks)\n' +
+      'Row 5: Sl st in next 3 dc and in ch-3 sp, ch 3, 3 dc in same sp, sl st in last ch-3 sp. (1 block)';
+    expect(verdicts(text)).toEqual([1, 2, 3, 4, 5].map((n) => `Row ${n} proven`));
+    expect(verdicts(text.replace('(3 blocks)', '(4 blocks)'))).toContain('Row 3 mismatch');
+  });
+
+  test('the centre stitch of a row of an odd number', () => {
+    const text =
+      'Ch 2.\nRow 1: 3 sc in 2nd ch from hook. Turn. (3 sc)\n' +
+      'Row 2: Ch 1, 2 sc in first st, 3 sc in centre st, 2 sc in last st. Turn. (7 sc)\n' +
+      'Row 3: Ch 1, 2 sc in first st, sc in each st to centre st, 3 sc in centre st, sc in each st to last st, 2 sc in last st. (11 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven', 'Row 3 proven']);
+  });
+
+  test('a strap behind a piece that is fastened off has a chain of its own', () => {
+    const text =
+      'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc) Fasten off.\n' +
+      'For the strap, ch 30. Sc in 2nd ch from hook and in each ch across. (29 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', ' proven']);
+  });
+
+  test('a foundation row in a paragraph, and one that is not understood', () => {
+    const run = 'Ch 20. Foundation Row (RS): Sc in 2nd ch from hook and in each ch across, turn. (19 sc) Row 1: Ch 1, sc in each sc. (19 sc)';
+    expect(verdicts(run)).toEqual(['Foundation Row (RS) proven', 'Row 1 proven']);
+    const strange = 'Ch 21.\nFoundation Row: Grimble the wobbit twice.\nRow 1: Ch 1, turn, sc in each sc across. (20 sc)';
+    expect(verdicts(strange)).toEqual(['Foundation Row unread', 'Row 1 unchecked']);
+  });
+
+  test('a scanner reads an l for a 1', () => {
+    const text = 'Ch 21.\nlst Row: Sc in 2nd ch from hook and in each ch across. 20 sc.\n2nd to 2lst Rows: Ch 1, turn, sc in each sc across.';
+    expect(verdicts(text)[0]).toBe('Row 1 proven');
+    expect(verdicts(text)).toHaveLength(21);
   });
 
   test('what lies beneath an unread row has no known spaces', () => {

@@ -105,7 +105,8 @@ function stepped(step: Step, text: string): string {
       return `chart "${step.name}"${over}${boxes}${step.row === null ? '' : ` row ${step.row}`}`;
     }
     case 'rows-again': {
-      const parts = [step.lastN === null ? `rows ${step.rows.join(',')}` : `last ${step.lastN} rows`];
+      const numbers = step.lastN === null ? `rows ${step.rows.join(',')}` : `last ${step.lastN} rows`;
+      const parts = [step.named === null ? numbers : `${step.named} row`];
       if (step.times) parts.push(`x${numbered(step.times)}`);
       if (step.moreRows) parts.push(`for ${numbered(step.moreRows)} rows`);
       if (step.measure) parts.push(`to ${step.measure.mm ?? '?'} mm`);
@@ -179,7 +180,8 @@ function untilled(until: Until): string {
   if (until.kind === 'last') {
     return `->last ${numbered(until.n)}${until.noun ? ` ${noun(until.noun)}` : ''}`;
   }
-  return `->${placed(until.place)}`;
+  const before = until.before ? `${numbered(until.before)} before ` : "";
+  return `->${before}${placed(until.place)}`;
 }
 
 function timed(times: Times): string {

@@ -109,7 +109,7 @@ type CountRefit = NonNullable<Refit['counts']>;
 function refitJson({ name, counts, rows }: Refit) {
   return {
     name,
-    count: counts && counts.count,
+    count: counts?.count ?? null,
     wantedMm: counts && Math.round(counts.wanted.mm),
     sameCountMm: counts && Math.round(counts.sameCount.mm),
     kept: counts ? counts.demands.map(({ because }) => because) : [],

@@ -125,6 +125,8 @@ const WORDS: Readonly<Record<MeasureName, string>> = {
   across: 'across',
   long: 'long',
   wide: 'wide',
+  deep: 'deep, from the start to the last edge',
+  side: 'each side',
   'first edge': 'at the first edge',
   'last edge': 'at the last edge',
   strap: 'each strap',
@@ -136,10 +138,13 @@ const WORDS: Readonly<Record<MeasureName, string>> = {
 const wholeWords = (parts: readonly PartSize[]): typeof WORDS =>
   BASES.has(parts[0]?.form) ? { ...WORDS, high: 'high above the base' } : WORDS;
 
-const BASES: ReadonlySet<PartSize['form'] | undefined> = new Set([
+const BASES: ReadonlySet<PartSize['form'] | undefined> = new Set<PartSize['form'] | undefined>([
   'round base',
   'oval base',
   'square',
+  'triangle',
+  'pentagon',
+  'hexagon',
 ]);
 
 function partLines(part: PartSize, copies: number, context: Context): string[] {
@@ -168,5 +173,6 @@ function refs(because: readonly string[], { notes }: Context): string {
     if (!notes.includes(note)) notes.push(note);
     return notes.indexOf(note) + 1;
   });
+  numbers.sort((a, b) => a - b);
   return numbers.length > 0 ? `[${numbers.join(', ')}]` : '';
 }

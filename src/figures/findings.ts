@@ -80,7 +80,7 @@ const NAMES: Readonly<Record<Way, readonly MeasureName[]>> = {
   across: ['across', 'wide', 'flat', 'long'],
   around: ['around'],
   wide: ['wide', 'flat', 'across', 'long', 'last edge', 'around'],
-  high: ['high', 'long', 'wide', 'across', 'strap'],
+  high: ['high', 'long', 'deep', 'wide', 'across', 'strap'],
 };
 
 /**

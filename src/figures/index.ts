@@ -4,6 +4,7 @@ export type { Hours } from './hours.ts';
 export type { Remedy } from './lean-remedies.ts';
 export { isLeanFelt, leanBefore, leanFigures, type PieceLean } from './leans.ts';
 export { type MeasureOptions, measure, type Sheet, type SizeSheet } from './measure.ts';
+export { CORNERS, type MotifForm } from './motif.ts';
 export type {
   Form,
   MeasureName,

@@ -2,7 +2,9 @@
 import type { Cloth, Fabric, KindTable } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
 import { ballOf } from './ball.ts';
-import { type Figure, sumOf, surer, times } from './figure.ts';
+import { withEdgings } from './edgings.ts';
+import { type Figure, sumOf, times } from './figure.ts';
+import { cornersIn, type MotifForm, motifForm, motifMeasures } from './motif.ts';
 import { ovalPart } from './oval.ts';
 import { acrossRound, liesFlat, type Phase, phasesOf, riseOf } from './phases.ts';
 import { type Piece, piecesOf } from './pieces.ts';
@@ -13,7 +15,7 @@ export type Form =
   | 'round base'
   | 'oval base'
   | 'closed end'
-  | 'square'
+  | MotifForm
   | 'tube'
   | 'cone'
   | 'closing'
@@ -26,7 +28,8 @@ export type Form =
 
 /**
  * around: a circumference; flat: half of it, as the piece lies; high: along the work, standing up;
- * across: a diameter or the distance between sides; strap, opening: of one handle. middle to edge:
+ * across: a diameter or the distance between sides; deep: from the start of a shawl to its last edge; side:
+ * one of a motif; strap, opening: of one handle. middle to edge:
  * along the fabric from the middle of a round base, as the depth of a hat is measured.
  */
 export type MeasureName =
@@ -38,6 +41,8 @@ export type MeasureName =
   | 'wide'
   | 'first edge'
   | 'last edge'
+  | 'deep'
+  | 'side'
   | 'strap'
   | 'opening'
   | 'middle to edge';
@@ -53,6 +58,8 @@ export interface PartSize {
   readonly measures: Measures;
   /** Of a shaped piece: its rows above each other, the first at the bottom. */
   readonly outline?: readonly RowSpan[];
+  /** Of a centre-out piece: points that open from its start, between its two ends; 0: none known. */
+  readonly points?: number;
 }
 
 export interface PieceSize {
@@ -66,7 +73,11 @@ export interface PieceSize {
 /** Sizes of all pieces in one size of the pattern. */
 export function pieceSizes(cloth: Cloth, fabric: Fabric, gauges: Gauges): readonly PieceSize[] {
   const table = newSizeTable(gauges, fabric.kinds);
-  return piecesOf(cloth, fabric.kinds).map((piece) => pieceSize(piece, table, cloth));
+  const pieces = piecesOf(cloth, fabric.kinds);
+  return withEdgings(
+    pieces,
+    pieces.map((piece) => pieceSize(piece, table, cloth)),
+  );
 }
 
 function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
@@ -138,12 +149,10 @@ function ringPart(phase: Phase, context: RingContext): PartSize {
 }
 
 function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form' | 'measures'> {
-  const { along, end } = phase;
+  const { end } = phase;
   if (piece.start === 'oval') return ovalPart(phase, piece.foundation, table);
-  if (isSquare(phase)) {
-    const side = surer(times(along, 2), times(end, 1 / 4));
-    return { form: 'square', measures: { across: side } };
-  }
+  const motif = motifForm(phase);
+  if (motif) return { form: motif, measures: motifMeasures(phase, motif) };
   if (!liesFlat(phase)) {
     return {
       form: 'cone',
@@ -153,15 +162,6 @@ function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form
   const across = acrossRound(phase);
   const isLace = phase.rows.some(({ size }) => size.isLoose);
   return { form: 'round base', measures: isLace ? { across } : { across, around: end } };
-}
-
-/** Most rows have four corner spaces, larger than all others. */
-function isSquare({ rows }: Phase): boolean {
-  const cornered = rows.filter(({ row }) => {
-    const largest = [...row.tally.spaces].sort((a, b) => b.chains - a.chains)[0];
-    return largest?.n === 4;
-  });
-  return rows.length > 1 && 2 * cornered.length > rows.length;
 }
 
 function straps(phase: Phase): Measures {
@@ -194,7 +194,14 @@ function wholeOf({ start }: Piece, parts: readonly PartSize[], phases: readonly 
 }
 
 /** Forms that lie on the table, and what stands on them begins anew. */
-const FLAT: ReadonlySet<Form> = new Set(['round base', 'oval base', 'square']);
+const FLAT: ReadonlySet<Form> = new Set<Form>([
+  'round base',
+  'oval base',
+  'triangle',
+  'square',
+  'pentagon',
+  'hexagon',
+]);
 
 /** Rows may alternate between fabrics: the tape shows what the counted fabric gives. */
 function typicalWidth(sizes: readonly RowSize[]): Figure {
@@ -227,7 +234,10 @@ function flat(piece: Piece, sizes: readonly RowSize[], ground: Ground): PartSize
   const [first, last] = [sizes[0]!.width, edgeOf(sizes)];
   const { rows: outline, isFan } = rowOutline(rows, ground);
   // Laid out, a fan is as wide as its corner is open: only its edge and its depth are known.
-  if (isFan) return { ...rest, form: 'centre-out piece', measures: { 'last edge': last, long } };
+  if (isFan) {
+    const measures = { 'last edge': last, deep: long };
+    return { ...rest, form: 'centre-out piece', measures, points: cornersIn(rows) };
+  }
   const measures = { 'first edge': first, wide: widest, 'last edge': last, long };
   return { ...rest, form: 'shaped piece', measures, outline };
 }

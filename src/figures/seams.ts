@@ -1,4 +1,5 @@
 /** Yarn for sewing pieces together, where the pattern sews. */
+import { CORNERS, type MotifForm } from './motif.ts';
 import type { PieceSize } from './part-size.ts';
 
 const SEWS = /\b(?:sew(?:n|s|ing)?|whip[- ]?stitch(?:ed)?|mattress stitch|seams?)\b/i;
@@ -23,12 +24,13 @@ export function seamMetres(text: string, pieces: readonly PieceSize[]): number {
 function seamOf({ parts }: PieceSize): number {
   const last = parts.at(-1);
   if (!last || last.form === 'edging') return 0;
-  const { wide, long, around, across } = last.measures;
+  const { wide, long, around, across, side } = last.measures;
   const end = last.measures['last edge'];
   if (last.form === 'flat piece' || last.form === 'shaped piece') {
     return (wide?.mm ?? 0) + (long?.mm ?? 0);
   }
   if (last.form === 'square') return 2 * (across?.mm ?? 0);
+  if (side) return (CORNERS[last.form as MotifForm] * side.mm) / 2;
   if (last.form === 'ball') return (around?.mm ?? 0) / 2;
   return end?.mm ?? around?.mm ?? 0;
 }

@@ -165,11 +165,11 @@ describe('shaped edges', () => {
     expect(first.rightMm - last.rightMm).toBeGreaterThan(35);
   });
 
-  test('are not drawn where rows open from their middle', () => {
+  test('are unknown where rows open from their start: it is drawn as its rows lie', () => {
     const shawl = example('evening-squall-shawl');
     expect(shawl.pieces[0]!.parts[0]!.form).toBe('centre-out piece');
-    expect(Object.keys(shawl.pieces[0]!.parts[0]!.measures)).toEqual(['last edge', 'long']);
-    expect(drawSchematic(shawl, { title: 'x', units: 'metric' })).toBeNull();
+    expect(Object.keys(shawl.pieces[0]!.parts[0]!.measures)).toEqual(['last edge', 'deep']);
+    expect(closed(drawn(shawl))).toHaveLength(1);
   });
 });
 
@@ -185,6 +185,7 @@ const names = [
   'beachcomb-basket',
   'driftwood-heart',
   'estuary-otter',
+  'evening-squall-shawl',
   'garden-wall-cushion',
   'hoarfrost-doily',
   'kettle-hot-pad',
@@ -194,7 +195,6 @@ const names = [
   'tidepool-square',
   'weather-watch-hat',
 ];
-const NOT_DRAWN = new Set(['edging', 'centre-out piece']);
 
 describe.each(names)('%s', (name) => {
   const sheet = example(name);
@@ -203,7 +203,6 @@ describe.each(names)('%s', (name) => {
   test("says the sheet's numbers of every part", () => {
     const words = wordsOf(drawing).join(' ');
     for (const { form, measures } of sheet.pieces.flatMap(({ parts }) => parts)) {
-      if (NOT_DRAWN.has(form)) continue;
       for (const [what, figure] of Object.entries(measures)) {
         // Across is half of around over pi for tubes that lie flat; one of the two stands there.
         if ((what === 'across' && form === 'cone') || what === 'flat') continue;
@@ -219,5 +218,104 @@ describe.each(names)('%s', (name) => {
       expect(x).toBeLessThan(drawing.widthMm);
       expect(y).toBeLessThan(drawing.heightMm);
     }
+  });
+});
+
+describe('what opens from a start', () => {
+  const shawl = (heading: string, gap: string) =>
+    sheetOf(
+      `---\nterms: US\ngauge: { dc: 15 sts x 7.5 rows = 10 cm }\n---\n## ${heading}\n\nRow 1: Ch 3 (counts as dc), 2 dc in magic ring${gap}, 3 dc in ring, turn.\n\n${[
+        2, 3, 4, 5, 6, 7,
+      ]
+        .map((n) =>
+          gap === ''
+            ? `Row ${n}: Ch 3, 2 dc in each of next 4 sts, dc in each st across, turn.`
+            : `Row ${n}: Ch 3, dc in same st, dc in each dc to ch-2 sp, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in each dc to last st, 2 dc in last st, turn.`,
+        )
+        .join('\n\n')}\n`,
+    );
+  /** Length of a closed outline through straight lines. */
+  const outline = (drawing: Drawing) => ends(closed(drawing)[0]!.steps);
+  const between = ([a, b]: Point, [c, d]: Point): number => Math.hypot(a - c, b - d);
+
+  test('a shawl with a point is two triangles as deep as its rows, its last edge their bases', () => {
+    const sheet = shawl('Shawl', ', ch 2');
+    const [part] = sheet.pieces[0]!.parts;
+    const drawing = drawn(sheet);
+    const [start, left, point, right] = outline(drawing) as [Point, Point, Point, Point];
+    const scale = 90 / Math.max(span(outline(drawing), 0), span(outline(drawing), 1));
+    expect(part!.form).toBe('centre-out piece');
+    expect(part!.points).toBe(1);
+    expect(scale).toBeCloseTo(1, 6);
+    const perMm = between(left, point) / (part!.measures['last edge']!.mm / 2);
+    expect(between(point, right)).toBeCloseTo(between(left, point), 6);
+    // Height of the triangle over its base: twice its area by its base.
+    const area = Math.abs(
+      (left[0] - start[0]) * (point[1] - start[1]) - (point[0] - start[0]) * (left[1] - start[1]),
+    );
+    expect(area / between(left, point) / part!.measures.deep!.mm).toBeCloseTo(perMm, 6);
+  });
+
+  test('without a point it is a sector whose arc is the last edge', () => {
+    const sheet = shawl('Shawl', '');
+    const [part] = sheet.pieces[0]!.parts;
+    const drawing = drawn(sheet);
+    const [start, ...rim] = outline(drawing);
+    const arc = rim.slice(1).reduce((sum, at, i) => sum + between(rim[i]!, at), 0);
+    const { deep } = part!.measures;
+    const perMm = between(start!, rim[0]!) / deep!.mm;
+    expect(arc / part!.measures['last edge']!.mm / perMm).toBeCloseTo(1, 2);
+    expect(wordsOf(drawing).join(' ')).toContain('pinned out, it takes another shape');
+  });
+
+  test('a shawl that would go round more than once is not drawn, and it is said why', () => {
+    const ruffled = sheetOf(
+      `---\nterms: US\ngauge: { dc: 15 sts x 10 rows = 10 cm }\n---\n## Panel\n\nCh 12.\n\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (11 sc)\n\nFasten off.\n\n## Frill\n\nRow 1: Ch 3 (counts as dc), 6 dc in magic ring, turn. (7 dc)\n\nRow 2: Ch 3, 2 dc in same st, 3 dc in each st across, turn. (21 dc)\n\nRow 3: Ch 3, 2 dc in same st, 3 dc in each st across, turn. (63 dc)\n`,
+    );
+    const words = wordsOf(drawn(ruffled)).join(' ');
+    expect(words).toMatch(
+      /Not drawn: Frill, .*: its edge is longer than its depth lets it lie flat\./,
+    );
+  });
+
+  test('a hexagon has six equal sides, as far apart as its rounds', () => {
+    const rnd = (n: number) =>
+      `Rnd ${n}: Ch 3 (counts as dc), dc in next ${n - 1} dc, (dc, ch 2, dc) in next ch-2 sp, *dc in next ${2 * (n - 1)} dc, (dc, ch 2, dc) in next ch-2 sp; rep from * 4 more times, dc in next ${n - 2} dc; join.`;
+    const sheet = sheetOf(
+      `---\nterms: US\ngauge: { tile: Rnds 1-3 = 9 cm across }\n---\n## Tile\n\nRnd 1: Ch 3 (counts as dc), dc in magic ring, ch 2, *2 dc in ring, ch 2; rep from * 4 more times; join. (12 dc, 6 ch-2 sps)\n\n${rnd(2).replace(', dc in next 0 dc', '')}\n\n${rnd(3)}\n`,
+    );
+    const [part] = sheet.pieces[0]!.parts;
+    expect(part!.form).toBe('hexagon');
+    expect(part!.measures.across!.mm).toBeCloseTo(90, 6);
+    expect(part!.measures.side!.mm).toBeCloseTo(90 / Math.sqrt(3), 6);
+    const corners = outline(drawn(sheet));
+    const sides = corners.map((at, i) => between(at, corners[(i + 1) % 6]!));
+    for (const side of sides) expect(side).toBeCloseTo(sides[0]!, 6);
+  });
+});
+
+describe('edgings', () => {
+  const panel =
+    '---\nterms: US\ngauge: { sc: 16 sts x 16 rows = 10 cm }\n---\n## Panel\n\nCh 33.\n\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (32 sc)\n\nRows 2-32: Ch 1, sc in each st across, turn. (32 sc)\n\n';
+  const border = (n: number) =>
+    `Fasten off.\n\n## Border\n\nWith RS facing, join yarn in first st of last row.\n\nRnd 1: Ch 1, *3 sc in corner st, sc in next 30 sts, 3 sc in next st; working along row ends, work ${n} sc evenly; rep from * once more; join. (${2 * n + 72} sc)\n\nRnd 2: Ch 1, sc in each sc around; join. (${2 * n + 72} sc)\n`;
+
+  test('all round a panel make the whole larger by twice their rounds, and are drawn round it', () => {
+    const sheet = sheetOf(panel + border(30));
+    const { whole } = sheet.pieces[1]!;
+    // 20 cm and two rounds of 6.25 mm on either side.
+    expect(whole.wide!.mm).toBeCloseTo(225, 6);
+    expect(whole.long!.mm).toBeCloseTo(225, 6);
+    const [, outer, inner] = flat(drawn(sheet).marks).filter((mark) => mark.kind === 'rect');
+    expect(inner!.widthMm / outer!.widthMm).toBeCloseTo(200 / 225, 6);
+  });
+
+  test('of another length than the outline tell no whole', () => {
+    expect(sheetOf(panel + border(100)).pieces[1]!.whole).toEqual({});
+  });
+
+  test('along one edge are not drawn: they follow it', () => {
+    const words = wordsOf(drawn(example('low-tide-errand-bag'))).join(' ');
+    expect(words).toMatch(/Not drawn: Handle openings .*: it follows what it is worked along\./);
   });
 });

@@ -1,9 +1,17 @@
 /** Outlines of what lies flat by itself: bases, squares, filled pieces as seen from the side, flat cloth. */
-import type { Figure, PartSize, RowSpan } from '../../figures/index.ts';
+import type { Figure, PartSize, PieceSize, RowSpan } from '../../figures/index.ts';
 import type { Point } from '../drawing.ts';
-import { ellipse, type Note, OUTLINE, polygon, type Sketch } from './sketch.ts';
-
-export type Said = (figure: Figure) => string;
+import { fanSketch, motifSketch } from './opened.ts';
+import {
+  ellipse,
+  INNER,
+  type Note,
+  OUTLINE,
+  polygon,
+  type Said,
+  type Sketch,
+  titleOf,
+} from './sketch.ts';
 
 /** `null` for parts that stand on others, and for those whose outline is not known. */
 export function lyingSketch(part: PartSize, said: Said): Sketch | null {
@@ -11,11 +19,43 @@ export function lyingSketch(part: PartSize, said: Said): Sketch | null {
   if (part.form === 'round base' && across) return round(part, [across, across], said);
   if (part.form === 'ball' && across && high) return round(part, [across, high], said);
   if (part.form === 'square' && across) return box(part, [across, across], said);
+  if (part.form === 'centre-out piece') return fanSketch(part, said);
+  if (part.form === 'triangle' || part.form === 'pentagon' || part.form === 'hexagon')
+    return motifSketch(part, part.form, said);
   if (part.form === 'oval base' && long && wide) return oval(part, [long, wide], said);
   if (part.form === 'flat piece' && wide && long) return box(part, [wide, long], said);
   if (part.form === 'shaped piece' && part.outline) return shaped(part, part.outline, said);
   return null;
 }
+
+/** A flat piece with the edging all round it; `null` for other edgings, which follow what they edge. */
+export function edgedSketch({ parts, whole }: PieceSize, said: Said): Sketch | null {
+  const [part] = parts;
+  const { wide, long, across } = whole;
+  const sides: Sides | null = across ? [across, across] : wide && long ? [wide, long] : null;
+  const edge = part?.measures.wide;
+  if (part?.form !== 'edging' || !sides || !edge) return null;
+  const { size, ...rest } = sketchOf({ ...part, form: 'flat piece', measures: {} }, sides, said);
+  const inset = (mm: number): number => mm - 2 * edge.mm;
+  return {
+    ...rest,
+    title: `${titleOf(part)}, all round`,
+    marks: ([x, y], scale) => [
+      { ...OUTLINE, kind: 'rect', at: [x, y], ...sized(size, scale) },
+      {
+        ...INNER,
+        kind: 'rect',
+        at: [x + edge.mm * scale, y + edge.mm * scale],
+        ...sized([inset(size[0]), inset(size[1])], scale),
+      },
+    ],
+  };
+}
+
+const sized = ([wide, high]: Point, scale: number) => ({
+  widthMm: wide * scale,
+  heightMm: high * scale,
+});
 
 type Sides = readonly [wide: Figure, high: Figure];
 
@@ -38,15 +78,16 @@ function sketchOf(
     widthMm: wide.mm,
     heightMm: high.mm,
     size: [wide.mm, high.mm],
-    notes: lines.length === 0 ? [] : [{ fromMm: 0, toMm: high.mm, lines }],
+    // A girth stands beside the middle: its line would measure the way across.
+    notes:
+      lines.length === 0
+        ? []
+        : [{ fromMm: isRound ? high.mm / 2 : 0, toMm: isRound ? high.mm / 2 : high.mm, lines }],
     beneath: { fromMm: 0, toMm: wide.mm, text: said(wide) },
   };
 }
 
 const HIGH: Partial<Record<PartSize['form'], string>> = { 'oval base': 'wide' };
-
-export const titleOf = ({ name, labels, form }: PartSize): string =>
-  `${name === '' ? '' : `${name}, `}${labels} (${form})`;
 
 function round(part: PartSize, sides: Sides, said: Said): Sketch {
   const { size, ...rest } = sketchOf(part, sides, said);

@@ -4,6 +4,7 @@
  */
 import {
   type Figure,
+  type PartSize,
   type PieceSize,
   type SizeSheet,
   shortFigure,
@@ -11,8 +12,8 @@ import {
 } from '../../figures/index.ts';
 import type { Drawing, Mark, Point } from '../drawing.ts';
 import { measureText, points, wrapText } from '../text.ts';
-import { lyingSketch, titleOf } from './lying.ts';
-import type { Note, Sketch } from './sketch.ts';
+import { edgedSketch, lyingSketch } from './lying.ts';
+import { type Note, type Said, type Sketch, titleOf } from './sketch.ts';
 import { standingSketch } from './standing.ts';
 
 export interface SchematicOptions {
@@ -41,7 +42,7 @@ export function drawSchematic(sheet: SizeSheet, options: SchematicOptions): Draw
   const scale = LARGEST_MM / longest;
   const size = sheet.size === '' ? '' : `, ${sheet.size}`;
   const { marks, heightMm } = laidOut(sketches, scale);
-  const foot = footOf(sheet, scale).flatMap((line) =>
+  const foot = footOf(sheet, scale, said).flatMap((line) =>
     wrapText(line, PAGE_MM - 2 * MARGIN_MM, { sizeMm: TYPE_MM }),
   );
   const below = heightMm + MARGIN_MM;
@@ -50,7 +51,7 @@ export function drawSchematic(sheet: SizeSheet, options: SchematicOptions): Draw
     widthMm: PAGE_MM,
     heightMm: below + foot.length * LINE_MM,
     title: `${options.title}${size}: schematic`,
-    description: [...footOf(sheet, scale), ...sketches.map(inWords)].join('\n'),
+    description: [...footOf(sheet, scale, said), ...sketches.map(inWords)].join('\n'),
     language: options.language ?? 'en',
     marks: [
       label(`${options.title}${size}`, [MARGIN_MM, MARGIN_MM + TYPE_MM], 'bold'),
@@ -63,11 +64,13 @@ export function drawSchematic(sheet: SizeSheet, options: SchematicOptions): Draw
 const isMeasured = ({ parts }: PieceSize): boolean =>
   parts.every(({ measures }) => Object.values(measures).every(({ how }) => how !== 'assumed'));
 
-function sketchesOf(piece: PieceSize, { leans }: SizeSheet, said: (figure: Figure) => string) {
+function sketchesOf(piece: PieceSize, { leans }: SizeSheet, said: Said): readonly Sketch[] {
   const standing = standingSketch(piece, leans, said);
+  const edged = edgedSketch(piece, said);
   return [
     ...piece.parts.flatMap((part) => lyingSketch(part, said) ?? []),
     ...(standing ? [standing] : []),
+    ...(edged ? [edged] : []),
   ];
 }
 
@@ -76,18 +79,50 @@ const inWords = ({ title, beneath, notes }: Sketch): string =>
   `${title}: ${[beneath?.text ?? '', ...notes.flatMap(({ lines }) => lines)].filter(Boolean).join('; ')}.`;
 
 /** The scale, how it is drawn, and what is not. */
-function footOf({ pieces }: SizeSheet, scale: number): readonly string[] {
-  const missing = pieces.flatMap(({ parts }) =>
-    parts.filter(({ form }) => form === 'edging' || form === 'centre-out piece').map(titleOf),
-  );
+function footOf(sheet: SizeSheet, scale: number, said: Said): readonly string[] {
   const isLarger = scale > 1.05;
   const ratio = isLarger ? `${short(scale)} : 1, larger than life` : `1 : ${short(1 / scale)}`;
-  const isRound = pieces.some(({ parts }) => parts.some(({ measures }) => measures.around));
-  const rounds = isRound ? ' Rounds are laid flat.' : '';
+  const parts = sheet.pieces.filter(isMeasured).flatMap((piece) => piece.parts);
+  const has = (...forms: readonly PartSize['form'][]): boolean =>
+    parts.some(({ form }) => forms.includes(form));
+  const isRound = has('closed end', 'tube', 'cone', 'closing', 'straps');
+  const isEstimated = parts.some(({ measures }) =>
+    Object.values(measures).some(({ how }) => how === 'estimate'),
+  );
   return [
-    `All outlines to one scale, ${ratio}. First rows are at the bottom.${rounds}`,
-    ...(missing.length > 0 ? [`Not drawn: ${missing.join(', ')}.`] : []),
+    [
+      `All outlines to one scale, ${ratio}.`,
+      ...(isRound || has('flat piece', 'shaped piece') ? ['First rows are at the bottom.'] : []),
+      ...(isRound ? ['Rounds are laid flat.'] : []),
+      ...(has('centre-out piece')
+        ? [
+            'What opens from its start is drawn as its rows lie: pinned out, it takes another shape.',
+          ]
+        : []),
+      ...(isEstimated ? ['Some lengths are estimates: the sheet tells which.'] : []),
+    ].join(' '),
+    ...sheet.pieces.flatMap((piece) => notDrawn(piece, sheet, said)),
   ];
+}
+
+/** Each part that has no sketch, with its lengths and the reason. */
+function notDrawn(piece: PieceSize, sheet: SizeSheet, said: Said): readonly string[] {
+  if (!isMeasured(piece) || sketchesOf(piece, sheet, said).length > 0) return [];
+  return piece.parts.map((part) => {
+    const { wide, long, deep } = part.measures;
+    const edge = part.measures['last edge'];
+    const lengths = [
+      ...(long ? [`${said(long)} long`] : []),
+      ...(wide ? [`${said(wide)} wide`] : []),
+      ...(deep ? [`${said(deep)} deep`] : []),
+      ...(edge ? [`${said(edge)} along the last edge`] : []),
+    ].join(', ');
+    const why =
+      part.form === 'edging'
+        ? 'it follows what it is worked along'
+        : 'its edge is longer than its depth lets it lie flat';
+    return `Not drawn: ${titleOf(part)}, ${lengths}: ${why}.`;
+  });
 }
 
 const short = (n: number): string => String(Number(n.toPrecision(2)));
@@ -147,6 +182,21 @@ function cellOf(sketch: Sketch, scale: number): Cell {
   };
 }
 
+const TICK_MM = 0.8;
+
+/** A line along what is measured, with a tick at either end. */
+function stretch(from: Point, to: Point): readonly Mark[] {
+  const isUpright = from[0] === to[0];
+  const [dx, dy] = isUpright ? [TICK_MM, 0] : [0, TICK_MM];
+  const tick = ([x, y]: Point): Mark => ({
+    kind: 'line',
+    from: [x - dx, y - dy],
+    to: [x + dx, y + dy],
+    ...THIN,
+  });
+  return [{ kind: 'line', from, to, ...THIN }, tick(from), tick(to)];
+}
+
 function underOf(
   { fromMm, toMm, text }: NonNullable<Sketch['beneath']>,
   { scale, y, textY }: { readonly scale: number; readonly y: number; readonly textY: number },
@@ -154,7 +204,10 @@ function underOf(
   const [from, to] = [fromMm * scale, toMm * scale];
   return {
     text,
-    marks: [{ kind: 'line', from: [from, y], to: [to, y], ...THIN }, label(text, [from, textY])],
+    marks: [
+      ...stretch([from, y], [to, y]),
+      label(text, [Math.max(0, (from + to) / 2 - measureText(text, TYPE_MM) / 2), textY]),
+    ],
   };
 }
 
@@ -173,7 +226,7 @@ function noteColumn(
     const words = lines.flatMap((line) => wrapText(line, room, { sizeMm: 1.1 * TYPE_MM }));
     const tall = words.length * LINE_MM;
     const y = Math.max(free, middle - tall / 2);
-    if (to > from) marks.push({ kind: 'line', from: [left, from], to: [left, to], ...THIN });
+    if (to > from) marks.push(...stretch([left, from], [left, to]));
     marks.push({ kind: 'line', from: [left, middle], to: [left + 3, y + tall / 2], ...THIN });
     words.forEach((line, at) => {
       marks.push(label(line, [left + 4, y + at * LINE_MM + TYPE_MM]));

@@ -2,7 +2,13 @@
  * One outline of a schematic before it is laid on paper: in millimetres of the fabric, x to the right,
  * y down, the origin at its top left. Types, and the marks that all outlines share.
  */
+import type { Figure, PartSize } from '../../figures/index.ts';
 import type { Look, Mark, PathStep, Point } from '../drawing.ts';
+
+export type Said = (figure: Figure) => string;
+
+export const titleOf = ({ name, labels, form }: PartSize): string =>
+  `${name === '' ? '' : `${name}, `}${labels} (${form})`;
 
 /** Words beside an outline, at the height that they speak of. */
 export interface Note {

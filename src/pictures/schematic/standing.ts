@@ -4,8 +4,16 @@
  */
 import { leanFigures, type PartSize, type PieceLean, type PieceSize } from '../../figures/index.ts';
 import type { Mark, Point } from '../drawing.ts';
-import { type Said, titleOf } from './lying.ts';
-import { ARM, INNER, type Note, OUTLINE, polygon, type Sketch } from './sketch.ts';
+import {
+  ARM,
+  INNER,
+  type Note,
+  OUTLINE,
+  polygon,
+  type Said,
+  type Sketch,
+  titleOf,
+} from './sketch.ts';
 
 /** One part of the stack: half its girths, bottom and top. */
 interface Band {

@@ -117,6 +117,8 @@ export interface Hands {
   /** Stated number of stitches for this row in this size; -1 where none is stated. */
   statedStitches: number;
   fastened: boolean;
+  /** No words tell how the part begins, and a ring was understood. */
+  ringUnderstood: boolean;
   /** Rows worked so far in this size, all parts. */
   readonly history: Worked[];
   /** Starting chains that stand for a stitch, by node: how many chains, and which is its top. */
@@ -235,6 +237,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     partly: false,
     statedStitches: -1,
     fastened: false,
+    ringUnderstood: false,
     history: [],
     startChains: new Map(),
     instance: 1,

@@ -120,6 +120,12 @@ function justMade(hands: Hands, place: Place): Target | null {
 
 function takeFirst(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const noun = nounOf(place);
+  if (noun.kind === 'chain' && endsOnFirstChain(hands)) {
+    // A chain made just before it spans what lies between.
+    const kind = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
+    if (kind?.class === 'chain') hands.pos = hands.edge.n - 1;
+    return takeLast(hands, { ...place, pick: 'last' }, at);
+  }
   if (!hands.first) return noun.kind === 'chain' ? takeChain(hands) : takeNext(hands, place, at);
   const space = noun.kind === 'space' && hands.pos < 3 ? seek(hands, (i) => isSpace(hands, i)) : -1;
   if (space >= 0 && hands.repeats === 0 && !hands.edge.ring) return takeSpaceAt(hands, space);
@@ -133,6 +139,20 @@ function takeFirst(hands: Hands, place: Place, at: { from: number; to: number })
   );
   if (ahead >= 0 && hands.pos === 0) return takeNext(hands, place, at);
   return takeOff(hands, hands.first);
+}
+
+/** "… ch 1, dc in first ch made" at the end of a first row: the chain made first is the last one there. */
+function endsOnFirstChain({ edge, pos, first, foundation, nodes, rowFrom }: Hands): boolean {
+  if (edge.kind !== 'foundation' || edge.ring || !first || pos === 0) return false;
+  const lastNode = edge.node[edge.n - 1];
+  const left = edge.n - pos;
+  return (
+    lastNode === foundation?.from &&
+    lastNode !== first.node &&
+    left > 0 &&
+    left <= 4 &&
+    nodes.n > rowFrom
+  );
 }
 
 /** "In last st": whatever stands before it is left over, and that is noticed. */

@@ -393,9 +393,13 @@ const PLAIN: ReadonlySet<StitchShape | null> = new Set([null, 'one', 'increase',
 
 /** "(60 tr + 3 ch)": the start chain told beside the stitches, one of which it is. */
 function chainToldApart(hands: Hands, row: Stated): StatedCount | null {
-  if (row.counts.length < 2 || !row.shape.chainsAtStart) return null;
+  const starts = row.shape.chainsAtStart || row.shape.firstWork?.place?.fromHook;
+  if (row.counts.length < 2 || !starts) return null;
   const first = row.shape.steps.find((step) => step.kind === 'chain');
-  const length = first?.n ? numberFor(hands, first.n) : null;
+  const work = row.shape.firstWork?.place;
+  // "41 ch, 1 tr into 4th ch from hook … (38 tr + 3 ch)": the chains passed.
+  const passed = work?.fromHook ? (work.nth ?? 1) - 1 : null;
+  const length = passed ?? (first?.n ? numberFor(hands, first.n) : null);
   const chains = row.counts.find((count) => count.unit === 'chain' && !count.chains);
   return chains && length !== null && numberFor(hands, chains.n) === length ? chains : null;
 }

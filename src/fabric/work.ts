@@ -119,6 +119,7 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
     return { ...progress, known: newKnownRows() };
   }
   hands.fastened = false;
+  hands.ringUnderstood = false;
   hands.edge = bareEdge('none');
   hands.pending = null;
   hands.foundation = null;

@@ -35,6 +35,7 @@ import {
 import { sectionNamed } from './sections.ts';
 import { titleWords } from './titles.ts';
 import {
+  breaksOff,
   continues,
   goesOnSurely,
   isHeldOpen,
@@ -94,8 +95,11 @@ function takeLine(scan: Scan, line: Span): number {
 }
 
 function takeBlank(scan: Scan): void {
+  const { open, text } = scan;
+  // A page's columns may break within a bracket: what is open goes on below the blank line.
+  if (open?.kind === 'instruction' && breaksOff(text, open)) return;
   // "Round 1:" above a blank line still waits for its work.
-  if (!(scan.open?.kind === 'instruction' && scan.open.bare)) close(scan);
+  if (!(open?.kind === 'instruction' && open.bare)) close(scan);
   scan.afterBlank = true;
 }
 
@@ -204,10 +208,26 @@ function take(scan: Scan, stretch: Stretch): void {
   while (to > stretch.from && isBlankCode(text.charCodeAt(to - 1))) to--;
   const at = { from: afterBullet(text, stretch.from, to), to, next: stretch.next };
   if (at.from >= to) return;
+  const work = workBehindName(scan, at);
+  if (work > at.from) {
+    const name = text.slice(at.from, work).replace(/\s+[-–—]\s*$/, '');
+    pushHeading(scan, { from: at.from, to: work, level: 0, name: titleWords(name) }, 'work');
+    return take(scan, { ...stretch, from: work });
+  }
   if (opensStep(text, stretch.from) || opensPart(text, stretch.from)) close(scan);
   if (scan.section === 'comments') addProse(scan, at);
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
 }
+
+/** "Back - With colour 1 make 41 ch": where the work begins that stands in the line of its part's name. */
+function workBehindName({ text, section, options }: Scan, { from, to }: Span): number {
+  if (section === 'comments' || options.titles === 'headings') return from;
+  const found = NAME_AND_WORK.exec(text.slice(from, Math.min(to, from + 60)));
+  return found ? from + found[0].length : from;
+}
+
+const NAME_AND_WORK =
+  /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;
 
 /** Inside a row or a paragraph only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {

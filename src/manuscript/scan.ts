@@ -4,6 +4,7 @@ import type { LineStarts, Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import type { Cut } from './label-cuts.ts';
 import { isLabelAlone, isWrapped } from './line-shapes.ts';
+import { rowsBehind } from './row-cuts.ts';
 import type { Section } from './sections.ts';
 
 export interface BlockOptions {
@@ -105,11 +106,22 @@ export function addProse(scan: Scan, { from, to }: Span): void {
   else openBlock(scan, { kind: 'prose', from, to, section: scan.section });
 }
 
+/** Behind the last sign before `to` that is no blank. */
+function inkBefore(text: string, to: number): number {
+  let at = to;
+  while (isBlankCode(text.charCodeAt(at - 1))) at--;
+  return at;
+}
+
 export function close(scan: Scan): void {
   const { open } = scan;
   if (!open) return;
   scan.open = null;
   const { kind, from, to, section } = open;
-  if (kind === 'instruction') scan.blocks.push({ kind, from, to });
-  else scan.blocks.push({ kind, from, to, section });
+  if (kind === 'instruction') {
+    const starts = [from, ...rowsBehind(scan.text, from, to)];
+    starts.forEach((at, i) => {
+      scan.blocks.push({ kind, from: at, to: inkBefore(scan.text, starts[i + 1] ?? to) });
+    });
+  } else scan.blocks.push({ kind, from, to, section });
 }

@@ -60,6 +60,18 @@ const isFastened = (text: string, open: Open): boolean =>
     text.slice(Math.max(open.from, open.to - 60), open.to),
   );
 
+/** Whether the last line of an instruction has a bracket open, and ends as no sentence does. */
+export function breaksOff(text: string, open: Open): boolean {
+  const line = text.slice(Math.max(open.lineFrom, open.to - 400), open.to);
+  if (!/[\w,;-]$/.test(line)) return false;
+  let depth = 0;
+  for (const sign of line) {
+    if (sign === '(' || sign === '[') depth++;
+    else if (sign === ')' || sign === ']') depth = Math.max(0, depth - 1);
+  }
+  return depth > 0;
+}
+
 /** "Top fold: sc in each st", "First arm - ch 10": a row by name instead of a number. */
 const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?::| [–—-]) /u;
 

@@ -52,8 +52,23 @@ export function readRowsOf(r: Reader): EvenStep | null {
   const n = readNumbers(r);
   eatWord(r, W.more);
   const rows = n !== null && (eatWord(r, W.row) || eatWord(r, W.round));
-  if (rows && eatWord(r, W.of)) {
+  if (rows && (eatWord(r, W.of) || eatWord(r, W.on) || eatWord(r, W.over))) {
+    eatWord(r, W.these);
+    eatThe(r);
     readNumbers(r);
+    // "4 more rows on these 25 sts"
+    if (isWord(r, W.st)) {
+      onStitches(r);
+      r.at++;
+      return {
+        kind: 'even',
+        stitch: null,
+        rows: n,
+        measure: null,
+        from: fromOf(r, start),
+        to: toOf(r),
+      };
+    }
     const stitch = readStitch(r);
     if (stitch) {
       onStitches(r);

@@ -78,6 +78,8 @@ function startChain(r: Reader, start: number, end: number): StandingOrder | null
   const count = find(r, start, end, W.count);
   const chain = find(r, start, count, W.ch, W.tch);
   if (count < 0 || chain < 0) return null;
+  // "Ch sps do not count as sts": of spaces.
+  if (r.word[chain + 1] === W.sp || r.word[chain + 1] === W.loop) return null;
   const n = chainNumber(r, chain);
   r.at = chain + 1;
   const negative = find(r, chain, count, W.not, W.dont, W.no) >= 0 || isNever(r, chain, count);

@@ -278,6 +278,11 @@ function chainLength(r: Reader): Numbers | null {
   // "in next ch 2 sc": the number is the next stitch's.
   const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
   // "1 plain in the 3 chain 4 times"
+  // "1 tr in each ch. 3 ch, turn"
+  if (n && isWord(r, W.ch)) {
+    r.at = start;
+    return null;
+  }
   if (!n || isWord(r, W.times) || (taken && !isSpaceWord(wordAt(r)))) {
     r.at = start;
     return null;

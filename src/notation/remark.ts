@@ -139,6 +139,9 @@ const TALLIES: ReadonlySet<SenseId> = new Set([
 const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)|holding|taking)$/;
 
 function chainHere(r: Reader): boolean {
+  // "chain (ch) 24"
+  const twice = isWord(r, W.ch) && kindAt(r, 1) === T.open && isWord(r, W.ch, 2);
+  if (twice && kindAt(r, 3) === T.close) return kindAt(r, 4) === T.number;
   if (isWord(r, W.work) || kindAt(r) === T.number) return startsChain(r) && !isWord(r, W.ch);
   // "start with chain of 14 stitches"
   const k = isWord(r, W.of, 1) ? 2 : 1;

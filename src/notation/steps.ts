@@ -137,7 +137,10 @@ function endingEnds(r: Reader, run: Run): boolean {
 /** "8 sc in magic ring OR ch 2, 8 sc in 2nd ch from hook": the same beginning, told another way. */
 const otherBeginning = (r: Reader, run: Run): boolean =>
   isWord(r, W.ch, 1) &&
-  run.out.some((step) => step.kind === 'work' && step.place?.nouns[0]?.kind === 'ring');
+  run.out.some(
+    (step) =>
+      step.kind === 'work' && (step.stitch.foundation || step.place?.nouns[0]?.kind === 'ring'),
+  );
 
 /** All up to the full stop, or the count. */
 function passSentence(r: Reader, run: Run): void {

@@ -101,7 +101,7 @@ opens((r) => goesOnWith(r), W.continue);
 opens((r, run) => goesOnShaping(r, run), W.continue);
 opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
 opens((r) => toTurn(r), W.to);
-opens((r) => measured(r), W.to);
+opens((r, run) => measured(r, run), W.to);
 opens((r) => orLength(r), W.or);
 opens((r, run) => withSide(r, run), W.with);
 opens((r) => layers(r), W.through, W.working);
@@ -307,7 +307,7 @@ function rotated(r: Reader): Step | null {
   const start = r.at++;
   while (
     kindAt(r) === T.word &&
-    /^(the|your|work|piece|it|clockwise|counterclockwise|to)$/.test(spelled(r, r.at))
+    /^(the|your|work|piece|it|clockwise|counterclockwise|to|by|in)$/.test(spelled(r, r.at))
   )
     r.at++;
   if (kindAt(r) === T.number && /^(degrees?|deg)$/.test(spelled(r, r.at + 1))) r.at += 2;
@@ -445,10 +445,13 @@ function withSide(r: Reader, run: Run): 'done' | null {
 }
 
 /** "until piece measures 20 cm" behind the work: rows go on to that length. */
-function measured(r: Reader): Step | null {
+function measured(r: Reader, run: Run): Step | null {
   const start = r.at;
   const measure = readMeasure(r);
   if (!measure) return null;
+  // "ch 64 loosely to measure about 50 cm": how long the chain comes out.
+  if (run.out.at(-1)?.kind === 'chain')
+    return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
   passWords(r, BEHIND_MEASURE);
   return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
 }

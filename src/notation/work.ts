@@ -200,6 +200,9 @@ function fixLegs(draft: Draft): void {
 
 /** Everything behind the name. */
 function readBehind(r: Reader, draft: Draft): void {
+  // "5dc group in next ch"
+  if (draft.n !== null && isWord(r, W.group) && (isWord(r, W.in, 1) || isWord(r, W.next, 1)))
+    r.at++;
   if (clauseEnds(r)) return;
   if (draft.n === null && !isWord(r, W.in)) readNumberBehind(r, draft);
   if (draft.n !== null && draft.numberAfter) {

@@ -34,6 +34,7 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
   }
   if (startsNext(hands, step, row, here)) {
     hands.fastened = false;
+    hands.ringUnderstood = false;
     return makeFoundationChain(hands, step);
   }
   if (lengthens(hands, here)) return lengthen(hands, step);
@@ -49,9 +50,12 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
   makeChains(hands, n, originFor(hands, step));
 }
 
-/** "Fasten off." and then "For the strap, ch 20": the yarn is free, and the chain is worked into. */
+/**
+ * "Fasten off." and then "For the strap, ch 20": the yarn is free, and the chain is worked into. Behind
+ * talk that passed for work, and had no beginning, a long chain is the beginning.
+ */
 const startsNext = (hands: Hands, step: ChainStep, row: RowContext, here: Here): boolean =>
-  hands.fastened &&
+  (hands.fastened || hands.ringUnderstood || (hands.edge.kind === 'row' && hands.edge.n === 0)) &&
   here.top &&
   beginsRow(hands, here) &&
   (numberFor(hands, step.n) ?? 0) > TALLEST_TURN &&

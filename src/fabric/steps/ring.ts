@@ -39,6 +39,7 @@ const ALONG = 'along the chain';
 function understood(hands: Hands, step: ChainStep | WorkStep): true {
   const question = { doubt: 'no beginning', custom: 'a ring', alternatives: [], local: false };
   ask(hands.readings, { ...question, ...spanAt(hands, step) });
+  hands.ringUnderstood = true;
   return true;
 }
 

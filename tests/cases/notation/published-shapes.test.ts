@@ -56,6 +56,10 @@ describe('shapes of published rows', () => {
     ['Rotate work 180 degrees. Sc in next 9 ch', '"Rotate work 180 degrees"; sc @next 9 chain'],
     ['Rep Dec row 3 more times—12 sts.', 'dec row x3 = 12 stitch'],
     ['Repeat the increase round twice.', 'inc row x2'],
+    ['1 tr in each remaining ch. 3 ch, turn.', '1 tr @each chain; ch 3; turn'],
+    ['Work 4 more rows on these 25 sts.', 'even 4 rows'],
+    ['sk 2 ch, 5dc group in next ch', 'skip @next 2 chain; 5 dc @next chain'],
+    ['Starting at neck edge chain (ch) 24 loosely to measure about 20 cm.', '"Starting at neck edge"; ch 24; "to measure about 20 cm"'],
     ['Ch 70 in the grey wool.', 'ch 70; yarn with grey'],
     ['sc in 2nd ch from hook and across – 30 sc', 'sc @nth2 chain from-hook & @each chain ->end = 30 sc'],
   ])('%s', (text, read) => {
@@ -199,6 +203,51 @@ describe('rows of published patterns, worked', () => {
     const text = 'Ch 21.\nlst Row: Sc in 2nd ch from hook and in each ch across. 20 sc.\n2nd to 2lst Rows: Ch 1, turn, sc in each sc across.';
     expect(verdicts(text)[0]).toBe('Row 1 proven');
     expect(verdicts(text)).toHaveLength(21);
+  });
+
+  test('rows of a paragraph without labels end with their turns', () => {
+    const text =
+      'Chain 23 with Color A. 1 dc in 8th ch from hook, * ch 2, skip 2 ch, dc in next ch; repeat from * across, ch 5 and turn. ' +
+      '1 dc in next dc, * ch 2, dc in next dc; rep from * across, ending with ch 2, 1 dc in 3rd ch of turning ch. (7 dc)';
+    expect(verdicts(text)).toEqual([' unstated', ' proven']);
+  });
+
+  test('a bracket that a column breaks goes on below the blank line', () => {
+    const text =
+      'Row 1 (RS): Ch 17, dc in 4th ch from hook, [sk next 2 chs, 3 dc\n\nin next ch, sk next 2 chs, dc in next ch] twice, dc in last ch, turn. (11 dc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('a chain of its own behind talk that passed for work begins the piece', () => {
+    const text =
+      '5dc group. 5dc in to same space or stitch\n\nWith color 1 ch22, 1dc in 4th ch from hook, 1 dc in each ch to end. Turn. (20dc)';
+    expect(verdicts(text).at(-1)).toBe(' proven');
+  });
+
+  test('a part named before its work in one line, and the start chain counted apart', () => {
+    const text =
+      'UK terms\n\nBack - With colour 1 make 41ch loosely, 1tr into 4th ch from hook 1tr into each ch to end. Turn. (38tr + 3ch)\n' +
+      'Next Row - 3ch, 1tr into each tr to end, 1tr into top of 3ch. Turn. (38tr + 3ch)\nFasten off.';
+    expect(verdicts(text)).toEqual([' proven', 'Next Row proven']);
+  });
+
+  test('the first chain made is the last of the first row', () => {
+    const text =
+      'Ch 35.\nRow 1: Dc in 5th ch from hook, dc in next 4 ch, *ch 3, skip 3 ch, dc in next 5 ch* until there are 4 groups of 5 dc, ' +
+      'end row with ch 1, dc in first ch made, turn.';
+    expect(verdicts(text)).toEqual(['Row 1 unstated']);
+  });
+
+  test('another way to begin a first row is not worked beside it', () => {
+    const text = 'Row 1: Make 17 foundation sc or chain 18, sc in 2nd ch from hook and in each ch across. (17 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('a note on spaces says nothing of start chains', () => {
+    const text =
+      'Notes\nCh sps do not count as sts.\n\nCh 12.\nRow 1: Sc in 2nd ch from hook and in each ch across. (11 sc)\n' +
+      'Row 2: Ch 3, turn, sk first st, dc in each st across. (11 dc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven']);
   });
 
   test('what lies beneath an unread row has no known spaces', () => {

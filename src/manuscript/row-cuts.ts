@@ -1,0 +1,33 @@
+/**
+ * Rows of a paragraph that has no labels: "1 dc in 8th ch from hook, … ch 5 and turn. 1 dc in next dc, …"
+ * A sentence that ends with a turn ends its row, if it worked one; the next sentence begins another.
+ */
+import { startsWithLabel } from '../notation/index.ts';
+import { oneOf } from './one-of.ts';
+
+const TURNED = /\bturn(?: (?:work|the work))?\.\s+(?=(?:\d{1,3} ?)?[A-Za-z])/gi;
+
+const WORKS = new RegExp(
+  String.raw`\b${oneOf('sc | dc | hdc | tr | htr | dtr | (?:single|double|treble) crochets?')}\b[^.]*\b(?:in|into|each|across)\b`,
+  'i',
+);
+/** What may open the next row: a stitch, a chain to begin with, or a repeat. */
+const OPENS = new RegExp(
+  String.raw`^(?:work )?(?:\d{1,3} ?)?${oneOf('sc | dc | hdc | tr | htr | dtr | ch(?:ain)? | single | double')}\b`,
+  'i',
+);
+
+/** Where the rows behind the first one begin; none in a row that has a label. */
+export function rowsBehind(text: string, from: number, to: number): number[] {
+  const words = text.slice(from, to);
+  if (!words.includes('urn.')) return [];
+  const starts: number[] = [];
+  let last = 0;
+  for (const { index, 0: found } of words.matchAll(TURNED)) {
+    const at = index + found.length;
+    if (!WORKS.test(words.slice(last, index)) || !OPENS.test(words.slice(at, at + 24))) continue;
+    starts.push(from + at);
+    last = at;
+  }
+  return starts.length > 0 && startsWithLabel(text, from, to) ? [] : starts;
+}

@@ -4,10 +4,10 @@
  */
 import type { Fabric, Fact } from '../fabric/index.ts';
 import {
-  fabricGauge,
   type GaugeCount,
   type Gauges,
   gaugesWith,
+  plainGauge,
   readGauges,
   runningLength,
   type Yarn,
@@ -123,7 +123,7 @@ function sheetOf(scene: Scene, size: string, made: Made): SizeSheet {
   const { pieces, tallies, leans, refits } = made;
   const { manuscript, gauges, perStitch, substitutes } = scene;
   const seams = seamMetres(manuscript.text, pieces);
-  const gauge = fabricGauge(gauges, 'w0');
+  const gauge = plainGauge(gauges, 'w0');
   const yarns = tallies.map((tally) => {
     const named = yarnNamed(gauges.yarns, tally.name);
     const { yarn, cautions } = bought(named, tally.name, substitutes);
@@ -159,9 +159,9 @@ interface Calibration {
 /** The model, drawn to what was weighed at the pattern's gauge, then scaled to the gauge asked for. */
 function perStitchOf(calibration: Calibration): YarnPerStitch {
   const { gauges, own } = calibration;
-  const scMetres = metresPerSc(fabricGauge(own, 'w0'));
+  const scMetres = metresPerSc(plainGauge(own, 'w0'));
   const atOwn = yarnPerStitch(scMetres, observationsOf(calibration), own.terms);
-  const scale = metresPerSc(fabricGauge(gauges, 'w0')) / scMetres;
+  const scale = metresPerSc(plainGauge(gauges, 'w0')) / scMetres;
   return { ...atOwn, metresOf: (key) => scale * atOwn.metresOf(key) };
 }
 
@@ -221,7 +221,7 @@ function lengthsSaid(facts: readonly Fact[]): string[] {
 
 function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[] {
   const said: string[] = [];
-  const gauge = fabricGauge(gauges, 'w0');
+  const gauge = plainGauge(gauges, 'w0');
   if (gauge.how === 'assumed') {
     said.push('No size: the pattern gives neither a gauge nor a yarn.');
   }

@@ -40,6 +40,8 @@ export interface SizeTable {
   readonly kinds: KindTable;
   readonly stitches: Map<StemId, Gauge>;
   readonly boxes: Map<string, BoxSize>;
+  /** A gauge is given "in pattern", which holds for rows of mixed stitches too. */
+  readonly isInPattern: boolean;
 }
 
 export const newSizeTable = (gauges: Gauges, kinds: KindTable): SizeTable => ({
@@ -47,6 +49,7 @@ export const newSizeTable = (gauges: Gauges, kinds: KindTable): SizeTable => ({
   kinds,
   stitches: new Map(),
   boxes: new Map(),
+  isInPattern: gauges.records.some(({ patternHeight }) => patternHeight !== null),
 });
 
 /** Size of one stitch of this kind, from the table. */
@@ -96,7 +99,9 @@ export function rowSize(row: RowRecord, table: SizeTable): RowSize {
     };
   }
   const gauge = stitchSize(table, stem);
-  const isLoose = share < 0.7 || shortChains > stitches / 2;
+  // Counted in pattern, the mix of stitches is in the count.
+  const isCounted = table.isInPattern && gauge.how === 'swatch';
+  const isLoose = !isCounted && (share < 0.7 || shortChains > stitches / 2);
   const isLoops = heightOf(stem) <= 1 && gap >= 3 && shortChains > stitches;
   const loose = (had: Had): Had => {
     if (isLoops) return { ...looser(had, LOOP_SPREAD), because: `${had.because} ${LOOPS_SAID}` };

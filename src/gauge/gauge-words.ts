@@ -141,10 +141,13 @@ function fabricIn(words: string, terms: Terms): string | null {
         .replace(/\b(?:with|on|using|hook|and|is)\b.*$/i, '')
         .trim();
   }
+  if (IN_PATTERN.test(words)) return 'pattern';
   const counted = new RegExp(`\\d\\s?(${stitchNamesSource(terms)})s?\\b`, 'i').exec(words)?.[1];
   if (counted) return counted.toLowerCase();
   return /\d\s?(?:open |filled )?(?:box(?:es)?|mesh(?:es)?)\b/i.test(words) ? 'mesh' : null;
 }
+
+const IN_PATTERN = /\b(?:in|over) (?:the )?(?:stitch )?pat(?:t(?:ern)?)?(?: st(?:itch)?)?\b/i;
 
 function blockingIn(words: string): Blocking {
   if (/\b(?:un-?blocked|(?:before|not|without) (?:blocking|blocked|washing))\b/i.test(words)) {

@@ -73,6 +73,11 @@ export interface GaugeRecord {
   /** The stitch and nothing else: "sc", "sc in rounds", not "hdc ripple". */
   readonly isPlain: boolean;
   readonly isMesh: boolean;
+  /**
+   * Counted "in pattern", with no stitch named: it holds for every row. How high its stitches are against
+   * an sc, on the mean of those that the pattern names; `null` for any other fabric.
+   */
+  readonly patternHeight: number | null;
   readonly worked: 'rounds' | 'rows' | null;
   /** Width of a unit (see `unit`), mean over the swatches; `null` where only rows are counted. */
   readonly unitWidthMm: number | null;

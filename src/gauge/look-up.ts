@@ -2,7 +2,12 @@
 import { STEMS, type StemId, stemOf, wordFor } from '../notation/index.ts';
 import { fabricNamed } from './fabric-name.ts';
 import type { BoxSize, Gauge, GaugeRecord, Gauges, Had } from './gauge.ts';
-import { PROPORTION_SPREAD, proportionOf, SC_HEIGHT_BY_WIDTH } from './proportions.ts';
+import {
+  PROPORTION_SPREAD,
+  type Proportion,
+  proportionOf,
+  SC_HEIGHT_BY_WIDTH,
+} from './proportions.ts';
 import { classOfRunningLength, classRow } from './weight-classes.ts';
 
 /** Stitch sizes that follow from one record, for its own stitch. */
@@ -14,15 +19,26 @@ interface Known {
   readonly height: Had;
   /** A mesh tells less of a plain fabric than a plain one does: its boxes draw in. */
   readonly isMesh: boolean;
+  /** Height of its rows against those of sc. */
+  readonly proportion: Proportion;
   /** For sentences: "sc", "mesh". */
   readonly name: string;
 }
 
 /**
  * Size of one stitch of a fabric: a stem ("w0") or a name in the pattern's words ("sc", "mesh").
- * The designer's own count where there is one, else an estimate that says so.
+ * The designer's own count where there is one, be it "in pattern", else an estimate that says so.
  */
 export function fabricGauge(gauges: Gauges, fabric: string): Gauge {
+  const inPattern = gauges.records.find(({ patternHeight }) => patternHeight !== null);
+  const plain = plainGauge(gauges, fabric);
+  if (!inPattern || plain.how === 'swatch') return plain;
+  const known = knownOf(inPattern, gauges);
+  return known ? gaugeOf(fabric, known) : plain;
+}
+
+/** The same of a plain stitch by itself: a count "in pattern" tells it by the usual proportions. */
+export function plainGauge(gauges: Gauges, fabric: string): Gauge {
   const exact = gauges.records.find((each) => each.fabric.toLowerCase() === fabric.toLowerCase());
   const stem = stemFor(gauges, fabric) ?? exact?.stem ?? 'w0';
   const own = exact ?? recordFor(gauges, stem);
@@ -43,7 +59,9 @@ function stemFor({ terms }: Gauges, fabric: string): StemId | null {
 
 /** A plain fabric of this stitch first, then one in a pattern stitch. */
 function recordFor({ records }: Gauges, stem: StemId): GaugeRecord | undefined {
-  const same = records.filter((each) => each.stem === stem && !each.isMesh);
+  const same = records.filter(
+    (each) => each.stem === stem && !each.isMesh && each.patternHeight === null,
+  );
   return same.find(({ isPlain }) => isPlain) ?? same[0];
 }
 
@@ -71,7 +89,9 @@ function knownOf(record: GaugeRecord, gauges: Gauges): Known | null {
   const { unitWidthMm, rowHeightMm } = record;
   const name = record.fabric || wordFor(stem, gauges.terms);
   const counted = countedWords(record, name);
-  const { width, height } = proportionOf(stem);
+  const proportion: Proportion =
+    record.patternHeight === null ? proportionOf(stem) : { width: 1, height: record.patternHeight };
+  const { width, height } = proportion;
   const byWidth = (SC_HEIGHT_BY_WIDTH * height) / width;
   const derived: Had = {
     how: 'estimate',
@@ -85,6 +105,7 @@ function knownOf(record: GaugeRecord, gauges: Gauges): Known | null {
     stem,
     name,
     isMesh: record.isMesh,
+    proportion,
     widthMm,
     heightMm: rowHeightMm ?? widthMm * byWidth,
     width: unitWidthMm === null ? derived : own(record.widthSpread),
@@ -103,13 +124,13 @@ function estimated(gauges: Gauges, stem: StemId): Known {
   const known = gauges.records.flatMap((record) => knownOf(record, gauges) ?? []);
   const target = proportionOf(stem);
   const far = (one: Known): number =>
-    Math.abs(Math.log(target.height / proportionOf(one.stem).height)) +
+    Math.abs(Math.log(target.height / one.proportion.height)) +
     (one.isMesh ? 0.5 : 0) +
     (one.height.how === 'swatch' && one.width.how === 'swatch' ? 0 : 10);
   const nearest = [...known].sort((a, b) => far(a) - far(b))[0];
   const word = wordFor(stem, gauges.terms);
   if (!nearest) return fromYarn(gauges, stem);
-  const from = proportionOf(nearest.stem);
+  const from = nearest.proportion;
   const had = (own: Had): Had => ({
     how: 'estimate',
     because: `No gauge in ${word} is given: estimated from ${nearest.name} by the usual proportions.`,
@@ -119,6 +140,7 @@ function estimated(gauges: Gauges, stem: StemId): Known {
     stem,
     name: word,
     isMesh: false,
+    proportion: target,
     widthMm: (nearest.widthMm * target.width) / from.width,
     heightMm: (nearest.heightMm * target.height) / from.height,
     width: had(nearest.width),
@@ -134,7 +156,8 @@ function fromYarn({ yarns, terms }: Gauges, stem: StemId): Known {
   const { name, scPer4In } = classRow(weightClass ?? 4);
   const [from, to] = scPer4In;
   const scWidth = (2 * 101.6) / (from + to);
-  const { width, height } = proportionOf(stem);
+  const proportion = proportionOf(stem);
+  const { width, height } = proportion;
   const had: Had =
     weightClass === null
       ? {
@@ -151,6 +174,7 @@ function fromYarn({ yarns, terms }: Gauges, stem: StemId): Known {
     stem,
     name: wordFor(stem, terms),
     isMesh: false,
+    proportion,
     widthMm: scWidth * width,
     heightMm: scWidth * SC_HEIGHT_BY_WIDTH * height,
     width: had,

@@ -6,6 +6,7 @@ import { locate, memberOf, pairsOf, wordsOf } from './entries.ts';
 import { fabricNamed, stitchNamesSource } from './fabric-name.ts';
 import type { BeforeBlocking, GaugeCount, GaugeRecord, Gauges } from './gauge.ts';
 import { gaugeFromWords } from './gauge-words.ts';
+import { proportionOf } from './proportions.ts';
 import { readHooks, readYarns } from './read-yarns.ts';
 import { meanSize } from './swatches.ts';
 
@@ -114,14 +115,18 @@ function recordsOf(
   { text }: Written,
   terms: Terms,
 ): readonly GaugeRecord[] {
-  return grouped(stated).map((group) => recordOf(group, terms, commonStitch(text, terms)));
+  return grouped(stated).map((group) => recordOf(group, terms, namedStitches(text, terms)));
 }
 
 /**
- * Counts of one fabric as one record: after blocking if both states are given. `unnamed`: the stitch that
- * is meant where the fabric's name holds none ("square", "pattern").
+ * Counts of one fabric as one record: after blocking if both states are given. `named`: the stitches that
+ * are meant where the fabric's name holds none ("square", "pattern").
  */
-function recordOf(group: readonly Stated[], terms: Terms, unnamed: StemId | null): GaugeRecord {
+function recordOf(
+  group: readonly Stated[],
+  terms: Terms,
+  named: NamedStitches | null,
+): GaugeRecord {
   const [first] = group;
   const name = fabricNamed(first!.fabric, terms);
   const all = group.map(({ count }) => count);
@@ -131,11 +136,18 @@ function recordOf(group: readonly Stated[], terms: Terms, unnamed: StemId | null
   const width = meanSize(counts, 'across');
   const height = meanSize(counts, 'up');
   const unit = counts.flatMap(({ across }) => across?.unit ?? [])[0] ?? 'stitch';
+  const isInPattern =
+    first!.fabric !== '' &&
+    name.stem === null &&
+    !name.isMesh &&
+    unit === 'stitch' &&
+    width !== null;
   return {
     fabric: first!.fabric,
-    stem: name.stem ?? (name.isMesh ? null : unnamed),
+    stem: name.stem ?? (name.isMesh ? null : (named?.commonest ?? null)),
     isPlain: name.isPlain,
     isMesh: name.isMesh || unit === 'box',
+    patternHeight: isInPattern ? (named?.meanHeight ?? null) : null,
     worked: name.worked ?? counts.flatMap(({ up }) => up?.worked ?? [])[0] ?? null,
     unitWidthMm: width?.mm ?? null,
     unit,
@@ -157,8 +169,15 @@ const beforeOf = (counts: readonly GaugeCount[]): BeforeBlocking | null =>
         rowHeightMm: meanSize(counts, 'up')?.mm ?? null,
       };
 
-/** The stitch that the pattern names most: what a gauge that names no stitch is taken to mean. */
-function commonStitch(text: string, terms: Terms): StemId | null {
+interface NamedStitches {
+  /** What a gauge that names no stitch is taken to mean. */
+  readonly commonest: StemId;
+  /** Against an sc, by how often each is named. */
+  readonly meanHeight: number;
+}
+
+/** The stitches that the pattern names; `null` where it names none. */
+function namedStitches(text: string, terms: Terms): NamedStitches | null {
   const names = new RegExp(`\\b(?:${stitchNamesSource(terms)})\\b`, 'gi');
   const tally = new Map<StemId, number>();
   for (const [word] of text.slice(0, 100_000).matchAll(names)) {
@@ -166,8 +185,14 @@ function commonStitch(text: string, terms: Terms): StemId | null {
     if (stem && stem !== 'slip') tally.set(stem, (tally.get(stem) ?? 0) + 1);
   }
   let best: StemId | null = null;
-  for (const [stem, n] of tally) if (n > (best ? (tally.get(best) ?? 0) : 0)) best = stem;
-  return best;
+  let all = 0;
+  let heights = 0;
+  for (const [stem, n] of tally) {
+    if (n > (best ? (tally.get(best) ?? 0) : 0)) best = stem;
+    all += n;
+    heights += n * proportionOf(stem).height;
+  }
+  return best && { commonest: best, meanHeight: heights / all };
 }
 
 /** From a chart, from front matter (`mesh: 2`), or from the words for an open box. */

@@ -1,6 +1,6 @@
 /** From a pattern's gauges to the size of a stitch or a box, and how it was had. */
 import { describe, expect, test } from 'vitest';
-import { boxSize, fabricGauge, readGauges } from '../../../src/gauge/index.ts';
+import { boxSize, fabricGauge, plainGauge, readGauges } from '../../../src/gauge/index.ts';
 import { readManuscript } from '../../../src/index.ts';
 
 const gaugesOf = (...head: string[]) =>
@@ -36,6 +36,17 @@ describe('the size of a stitch', () => {
   test('a gauge "in pattern" is that of the stitch that the pattern names most', () => {
     const text = '---\nterms: US\ngauge: { square: Rnds 1-3 = 9 cm across }\n---\nRnd 1: 12 dc in ring; join. (12 dc)';
     expect(fabricGauge(pasted(text), 'dc').rowHeightMm).toBe(15);
+  });
+
+  test('counted in pattern is that of every row, and tells a plain stitch by what the pattern names', () => {
+    const text = '---\nterms: US\ngauge: 12 sts and 10 rows = 4 in in pattern\n---\nCh 22.\n\nRow 1: Sc in 2nd ch from hook, *dc in next ch, sc in next ch; rep from * across.\n\nRow 2: Ch 3, dc across.\n';
+    const gauges = pasted(text);
+    const [sc, dc] = ['sc', 'dc'].map((word) => fabricGauge(gauges, word));
+    expect([sc!.rowHeightMm, dc!.rowHeightMm]).toEqual([10.16, 10.16]);
+    expect(sc!.how).toBe('swatch');
+    // Two sc and two dc are named: 1.5 of an sc high on the mean.
+    expect(plainGauge(gauges, 'sc').rowHeightMm).toBeCloseTo(10.16 / 1.5, 6);
+    expect(plainGauge(gauges, 'sc').how).toBe('estimate');
   });
 
   test('of a box is the counted one', () => {

@@ -1,6 +1,8 @@
 /**
  * Thickness: pairs of nodes that lie closer than the fabric is thick, and are not held together by a
- * spring. Found by cells of that size, sorted, so that the list is the same on every run.
+ * spring. Pairs that are still a little further apart are listed too, so that none comes in unseen and is
+ * thrown back when the list is made anew (L. Verlet, Physical Review 159, 1967). Found by cells, sorted, so
+ * that the list is the same on every run.
  */
 import type { Contacts } from './energy.ts';
 import type { Springs } from './springs.ts';
@@ -27,47 +29,86 @@ export function neighboursOf(springs: Springs, nodes: number): Neighbours {
   return { from, list };
 }
 
+const MOST_A_NODE = 12;
+
 export const noContacts = (nodes: number, thicknessMm: number, stiffness: number): Contacts => ({
   n: 0,
-  a: new Int32Array(4 * nodes),
-  b: new Int32Array(4 * nodes),
+  a: new Int32Array(MOST_A_NODE * nodes),
+  b: new Int32Array(MOST_A_NODE * nodes),
   thicknessMm,
   stiffness,
 });
 
-/** Cells a side at most: numbers of cells stay whole in a double. */
-const CELLS = 1 << 16;
+/** Pairs are listed up to so many thicknesses apart (ours). */
+const LISTED = 1.6;
+
+/** May a pair that is not on the list have come to touch since the nodes were at `then`? */
+export function isStale(at: Float64Array, then: Float64Array, { thicknessMm }: Contacts): boolean {
+  const most = ((LISTED - 1) * thicknessMm) / 2;
+  for (let i = 0; i < at.length; i += 3) {
+    const [x, y, z] = [at[i]! - then[i]!, at[i + 1]! - then[i + 1]!, at[i + 2]! - then[i + 2]!];
+    if (x * x + y * y + z * z > most * most) return true;
+  }
+  return false;
+}
 
 /** Fills the list of contacts for where the nodes are now; what the list cannot hold is left out. */
 export function findContacts(at: Float64Array, tied: Neighbours, contacts: Contacts): void {
   const nodes = at.length / 3;
-  const size = contacts.thicknessMm;
-  const cell = new Float64Array(nodes);
-  const key = (x: number, y: number, z: number): number => (x * CELLS + y) * CELLS + z;
-  const index = (v: number): number => Math.floor(v / size) + CELLS / 2;
-  for (let i = 0; i < nodes; i++) {
-    cell[i] = key(index(at[3 * i]!), index(at[3 * i + 1]!), index(at[3 * i + 2]!));
-  }
-  const order = Int32Array.from({ length: nodes }, (_, i) => i).sort(
-    (p, q) => cell[p]! - cell[q]! || p - q,
-  );
-  const first = new Map<number, number>();
-  for (let k = nodes - 1; k >= 0; k--) first.set(cell[order[k]!]!, k);
+  const size = LISTED * contacts.thicknessMm;
+  const cells = cellsOf(at, size);
+  const { cell, from, order } = cells;
   contacts.n = 0;
   for (let i = 0; i < nodes; i++) {
-    for (const near of NEAR) {
-      const there = cell[i]! + key(near[0], near[1], near[2]);
-      for (let k = first.get(there) ?? nodes; k < nodes && cell[order[k]!] === there; k++) {
+    const [x, y, z] = [cell[3 * i]!, cell[3 * i + 1]!, cell[3 * i + 2]!];
+    for (let near = 0; near < 27; near++) {
+      const cx = x + (near % 3) - 1;
+      const cy = y + (Math.floor(near / 3) % 3) - 1;
+      const cz = z + Math.floor(near / 9) - 1;
+      const bucket = bucketOf(cells, cx, cy, cz);
+      for (let k = from[bucket]!; k < from[bucket + 1]!; k++) {
         const j = order[k]!;
-        if (j > i && isNear(at, i, j, size) && !isTied(tied, i, j)) add(contacts, i, j);
+        // Cells far apart may share a bucket.
+        if (j <= i || cell[3 * j] !== cx || cell[3 * j + 1] !== cy || cell[3 * j + 2] !== cz)
+          continue;
+        if (isNear(at, i, j, size) && !isTied(tied, i, j)) add(contacts, i, j);
       }
     }
   }
 }
 
-const NEAR: readonly (readonly [number, number, number])[] = [-1, 0, 1].flatMap((x) =>
-  [-1, 0, 1].flatMap((y) => [-1, 0, 1].map((z) => [x, y, z] as const)),
-);
+/** Nodes by the cell that they lie in: bucket b holds `order` from `from[b]` to `from[b + 1]`. */
+interface Cells {
+  /** Three numbers a node. */
+  readonly cell: Int32Array;
+  readonly from: Int32Array;
+  readonly order: Int32Array;
+  readonly mask: number;
+}
+
+function cellsOf(at: Float64Array, size: number): Cells {
+  const nodes = at.length / 3;
+  const cell = new Int32Array(at.length);
+  for (let k = 0; k < at.length; k++) cell[k] = Math.floor(at[k]! / size);
+  let buckets = 1;
+  while (buckets < 2 * nodes) buckets *= 2;
+  const from = new Int32Array(buckets + 1);
+  const order = new Int32Array(nodes);
+  const cells: Cells = { cell, from, order, mask: buckets - 1 };
+  const bucket = new Int32Array(nodes);
+  for (let i = 0; i < nodes; i++) {
+    bucket[i] = bucketOf(cells, cell[3 * i]!, cell[3 * i + 1]!, cell[3 * i + 2]!);
+    from[bucket[i]! + 1]!++;
+  }
+  for (let b = 0; b < buckets; b++) from[b + 1]! += from[b]!;
+  const fill = from.slice(0, buckets);
+  for (let i = 0; i < nodes; i++) order[fill[bucket[i]!]!++] = i;
+  return cells;
+}
+
+/** Three large primes scatter cells over the buckets (the usual hash of a grid, from memory). */
+const bucketOf = ({ mask }: Pick<Cells, 'mask'>, x: number, y: number, z: number): number =>
+  (Math.imul(x, 73_856_093) ^ Math.imul(y, 19_349_663) ^ Math.imul(z, 83_492_791)) & mask;
 
 function add(contacts: Contacts, i: number, j: number): void {
   if (contacts.n === contacts.a.length) return;

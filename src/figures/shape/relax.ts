@@ -6,7 +6,7 @@
 
 import { sqrt } from '../../units/index.ts';
 import { type Bends, takeSet } from './bends.ts';
-import { findContacts, neighboursOf, noContacts } from './contact.ts';
+import { findContacts, isStale, neighboursOf, noContacts } from './contact.ts';
 import type { Contacts, Load, Stuffing } from './energy.ts';
 import { restart, settle, startSettling, unsettledMm } from './settle.ts';
 import { byColour, isStitchLong, type Springs } from './springs.ts';
@@ -30,7 +30,10 @@ export interface RelaxLimits {
   readonly restMm: number;
 }
 
-/** 40 sweeps take the noise of a layout away; 25,440 stitches rest after 1,600 steps (bench/shape.ts). */
+/**
+ * 40 sweeps take the noise of a layout away. Bags of 2,880, 10,320 and 25,440 stitches rest after 1,060,
+ * 1,120 and 1,100 steps (bench/shape.ts): from a layout to their size, the number does not grow with size.
+ */
 export const LIMITS: RelaxLimits = { sweeps: 40, steps: 3000, restMm: 0.002 };
 
 export interface RelaxProgress {
@@ -60,9 +63,6 @@ const REPORT = 20;
  * own opens for thousands of steps.
  */
 const SET = 100;
-/** Steps between two searches for contacts. */
-const SEARCH = 100;
-
 export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undefined> {
   const { sweeps, steps, restMm } = asked.limits ?? LIMITS;
   const nodes = asked.at.length / 3;
@@ -72,15 +72,13 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
     sweep(at, springs);
     if (i % REPORT === 0) yield { stage: 'sweep', done: 0, unsettledMm: null };
   }
-  const contacts = asked.thicknessMm ? noContacts(nodes, asked.thicknessMm, 1) : null;
-  const tied = contacts && neighboursOf(springs, nodes);
+  const layers = asked.thicknessMm ? layersOf(at, springs, asked.thicknessMm) : null;
   const load: Load = {
     springs,
     bends: asked.bends ? { ...asked.bends, rest: asked.bends.rest.slice() } : null,
-    contacts,
+    contacts: layers?.contacts ?? null,
     stuffing: asked.stuffing ?? null,
   };
-  if (contacts && tied) findContacts(at, tied, contacts);
   const settling = startSettling(at, load);
   let step = 0;
   let hasSet = load.bends === null;
@@ -94,8 +92,10 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
         restart(settling);
         hasSet = true;
       }
-      const isDue = step > 0 && step % SEARCH === 0;
-      if (contacts && tied && isDue && renewed(settling.at, contacts, tied)) restart(settling);
+      if (layers && isStale(settling.at, layers.foundAt, layers.contacts)) {
+        lookAgain(settling.at, layers);
+        restart(settling);
+      }
     }
     settle(settling);
   }
@@ -110,15 +110,24 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
   };
 }
 
-/** Finds contacts anew; whether there are or were any. */
-function renewed(
-  at: Float64Array,
-  contacts: Contacts,
-  tied: ReturnType<typeof neighboursOf>,
-): boolean {
-  const before = contacts.n;
+/** Who may touch, and where the nodes were when that was found. */
+interface Layers {
+  readonly contacts: Contacts;
+  readonly tied: ReturnType<typeof neighboursOf>;
+  readonly foundAt: Float64Array;
+}
+
+function layersOf(at: Float64Array, springs: Springs, thicknessMm: number): Layers {
+  const nodes = at.length / 3;
+  const tied = neighboursOf(springs, nodes);
+  const layers = { contacts: noContacts(nodes, thicknessMm, 1), tied, foundAt: at.slice() };
+  findContacts(at, tied, layers.contacts);
+  return layers;
+}
+
+function lookAgain(at: Float64Array, { contacts, tied, foundAt }: Layers): void {
   findContacts(at, tied, contacts);
-  return before + contacts.n > 0;
+  foundAt.set(at);
 }
 
 /** Mean error of the stiff springs: those that carry a stitch's own width and height. */

@@ -367,7 +367,8 @@ const meantToLeave = (
 ): boolean =>
   end.turns &&
   end.left > 2 &&
-  (end.agrees || (hands.edge.ring && hands.statedStitches < 0)) &&
+  (end.agrees ||
+    ((hands.edge.ring || hands.edge === hands.skippedEdge) && hands.statedStitches < 0)) &&
   hands.edge.kind === 'row';
 
 /** "(4 rows)" against the label's range. */

@@ -82,6 +82,25 @@ export function toSkipped(hands: Hands, row: number | null): boolean {
   return true;
 }
 
+/**
+ * A part of a round was worked, turned, and worked back on: behind its first stitch the rest of the
+ * round follows, last stitch first ("sc in next 4 sts, turn; sc in next 22 sts"). Whether it does.
+ */
+export function pastStart(hands: Hands): boolean {
+  const { edge, history } = hands;
+  const [round, part] = history.slice(-2);
+  const spent = edge.kind === 'row' && !edge.ring && hands.pos >= edge.n && hands.limit >= edge.n;
+  if (!spent || hands.skippedEdge || !round?.ring || !part || part.ring) return false;
+  const runs = runsOf(hands, round);
+  const rest = runs.length === 1 ? (runs[0] ?? []) : [];
+  if (rest.length === 0 || countedIn(hands, part) >= rest.length) return false;
+  hands.edge = edgeOfPlaces([...rest].reverse(), false);
+  hands.skippedEdge = hands.edge;
+  hands.pos = 0;
+  hands.limit = hands.edge.n;
+  return true;
+}
+
 interface Run {
   readonly row: Worked;
   readonly run: readonly number[];

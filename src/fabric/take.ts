@@ -15,6 +15,7 @@ import {
 import { fact, type Hands, placeOfStep, type Target } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 import { goesOnElsewhere } from './pieces.ts';
+import { pastStart } from './skipped.ts';
 
 /**
  * How "st" treats spaces. passed: they are passed over. one: each is a place. chains: each of its
@@ -162,7 +163,8 @@ export function takeStitch(hands: Hands, gaps: Gaps): Target {
     if (type === SPACE && gaps === 'chains') return takeInner(hands);
     hands.pos++;
   }
-  return roundTheEnd(hands) || goesOnElsewhere(hands) ? takeStitch(hands, gaps) : lack(hands);
+  const on = roundTheEnd(hands) || goesOnElsewhere(hands) || pastStart(hands);
+  return on ? takeStitch(hands, gaps) : lack(hands);
 }
 
 /** One chain of the space at `pos`. */

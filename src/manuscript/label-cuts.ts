@@ -45,23 +45,25 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
     }
   }
   if (layout === 'written') return cuts;
-  NAMED_ROW.lastIndex = from;
-  for (let found = NAMED_ROW.exec(text); found; found = NAMED_ROW.exec(text)) {
-    const at = found.index + found[0].search(/[a-z]/i);
-    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
-  }
   foundations(text, from, cuts);
-  for (const shape of [LISTS, NAMED, PARTS]) {
+  for (const shape of [NAMED_ROW, LISTS, NAMED, PARTS]) {
     shape.lastIndex = from;
     for (let found = shape.exec(text); found; found = shape.exec(text)) {
       const at = found.index + found[0].search(/\p{L}/u);
-      if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
+      const named = shape === NAMED || shape === NAMED_ROW;
+      const listed = named && LIST_NAME.test(text.slice(Math.max(from, at - 60), at));
+      if (!listed && lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
     }
   }
   BARE.lastIndex = from;
   for (let found = BARE.exec(text); found; found = BARE.exec(text)) {
     const at = found.index + found[0].search(/\d/);
-    if (lastInk(text, at, from) >= 0) cuts.push({ at, bare: Number(found[1]), opens: false });
+    // "Chain (ch) 3. 2 dc …": a bracket without a number is no count, and ends no row.
+    const counted = /\d[^()[\]\n]*$/.test(
+      text.slice(Math.max(from, found.index - 30), found.index),
+    );
+    if (counted && lastInk(text, at, from) >= 0)
+      cuts.push({ at, bare: Number(found[1]), opens: false });
   }
   return cuts.sort((a, b) => a.at - b.at);
 }
@@ -96,6 +98,9 @@ const PART_LEAD = new RegExp(String.raw`^${PART}:\s`);
 /** Whether a part of a run-on pattern begins here, in the middle of its line. */
 export const opensPart = (text: string, from: number): boolean =>
   lastInk(text, from, Math.max(0, from - 8)) >= 0 && PART_LEAD.test(text.slice(from, from + 20));
+
+/** "2. Increase Round: ch 2 …", "3. (dc, sc) Round: ch 2 …": the list's number is the row's. */
+const LIST_NAME = /(?:^|[\r\n])[ \t]*\d{1,3}[.)] +(?:\([^()\n]{1,50}\) )?$/;
 
 /** "2. Ch 12, join": the number of the step belongs to the chain. */
 const isBehindNumber = (text: string, at: number): boolean =>

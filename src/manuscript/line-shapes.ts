@@ -117,6 +117,9 @@ const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/
 const COUNT_SENTENCE =
   /[.:]\s+\d{1,3}(?:\s?[([][\d,;:\s-]{1,24}[)\]])?\s?(?:sts?|stitches|[a-z]{0,2}[dst][cr])[.\s]*$/i;
 
+/** "rep from * around (4x)" */
+const TIMES = /[([{]\s*(?:\d{1,3}\s?(?:x|times)|x\s?\d{1,3})\s*[)\]}][.\s]*$/i;
+
 /** Behind the last line's end and its list sign: "- 2 sc in last st" is no count. */
 function lastLine(words: string): string {
   const line = words.lastIndexOf('\n');
@@ -126,7 +129,7 @@ function lastLine(words: string): string {
 /** Whether the work so far ends with a stated count: what follows a count begins anew. */
 export function endsWithCount(text: string, from: number, to: number): boolean {
   const end = lastLine(text.slice(Math.max(from, to - 50), to));
-  return COUNT_IN_BRACKETS.test(end) || COUNT_SENTENCE.test(end);
+  return (COUNT_IN_BRACKETS.test(end) && !TIMES.test(end)) || COUNT_SENTENCE.test(end);
 }
 
 /**

@@ -2,15 +2,19 @@
 import { formOf, mayBeStitch } from './dictionary.ts';
 import { type Reader, spelled } from './reader.ts';
 import { W } from './senses.ts';
+import { isFootnote } from './star.ts';
 import { T } from './tokens.ts';
 
 /** A remark in brackets: nothing worked in it, or it says what something is. */
 export function isAside(r: Reader, start: number, close: number): boolean {
+  if (isFootnote(r, start + 1)) return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (ASIDES.has(first) || namesOnly(r, start, close)) return true;
   const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
   if (ASIDE_WORDS.has(word)) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
+  // "1ch (turning chain)", "66ch (one of which is a turning chain)"
+  if (last === W.ch && r.value[close - 2] === W.turning) return true;
   if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
     return true;
@@ -51,7 +55,10 @@ function isPlainTalk(r: Reader, start: number, close: number): boolean {
 function isShorthand(r: Reader, start: number, close: number): boolean {
   for (let i = start + 1; i + 3 < close + 1; i++) {
     const times = r.kind[i + 1] === T.times || r.value[i + 1] === W.x;
-    if (times && r.kind[i] === T.number && r.kind[i + 2] === T.number) return true;
+    if (!times || r.kind[i] !== T.number || r.kind[i + 2] !== T.number) continue;
+    // "(2x2dc-cl, ch 1) in next st" is worked there.
+    const next = r.kind[close + 1] === T.word ? r.value[close + 1] : 0;
+    return next !== W.in;
   }
   return false;
 }

@@ -21,7 +21,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
-import { isRepeatOrder, namesStar, readOrder, wrapSentence } from './repeat.ts';
+import { isRepeatOrder, namesStar, readLooseOrder, readOrder, wrapSentence } from './repeat.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
@@ -45,8 +45,12 @@ export function readBracket(r: Reader, run: Run): void {
   const partner = r.partner[start] ?? -1;
   const closed = partner >= 0;
   const b: Bracket = { start, close: closed ? partner : r.count - 1, closed };
-  if (closed && partner === start + 1) leave(r, b);
+  if (isPassedByJoin(r, run, b)) {
+    leave(r, b);
+    putWords(r, run, start, 'remark');
+  } else if (closed && partner === start + 1) leave(r, b);
   else if (
+    orderBracket(r, run, b) ||
     timesBracket(r, run, b) ||
     placeBracket(r, run, b) ||
     translates(r, run, b) ||
@@ -64,6 +68,32 @@ export function readBracket(r: Reader, run: Run): void {
   } else workBracket(r, run, b);
 }
 
+/** "join with sl st (sk ch-2)": what the join passes over. */
+function isPassedByJoin(r: Reader, run: Run, b: Bracket): boolean {
+  if (!b.closed || run.out.at(-1)?.kind !== 'join' || r.word[b.start + 1] !== W.skip) return false;
+  for (let i = b.start + 1; i < b.close; i++) if (r.kind[i] === T.comma) return false;
+  return r.kind[b.close + 1] !== T.word && r.kind[b.close + 1] !== T.number;
+}
+
+/** "*sc in first st, 2 sc in next* (repeat from * to * around)": the order itself, in brackets. */
+function orderBracket(r: Reader, run: Run, b: Bracket): boolean {
+  r.at = b.start + 1;
+  const order = b.closed && run.out.length > 0 && isRepeatOrder(r) && namesStar(r);
+  if (order) {
+    readOrder(r);
+    const count = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+    if (r.at === b.close || count === b.close - 1) {
+      r.at = b.start + 1;
+      readLooseOrder(r, run);
+      if (count > 0) readBracket(r, run);
+      leave(r, b);
+      return true;
+    }
+  }
+  r.at = b.start;
+  return false;
+}
+
 /** "1 sc, inc (x6)": the number of the sentence at its end, of the last step elsewhere. */
 function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
   if (!b.closed || b.close - b.start > 14 || run.out.length === 0 || !saysTimes(r, b)) return false;
@@ -74,6 +104,13 @@ function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
     return false;
   }
   leave(r, b);
+  // "rep from * around (4x)": the number says how often that is.
+  const last = run.out.at(-1);
+  const open = last?.kind === 'repeat' && last.times.kind === 'until' && !last.ending;
+  if (open && last.times.until.kind === 'end' && last.order.to === r.to[b.start - 1]) {
+    run.out[run.out.length - 1] = { ...last, times: { ...times, more: null }, to: toOf(r) };
+    return true;
+  }
   const saved = run.sentence;
   const ends = clauseEnds(r) ? kindAt(r) !== T.comma : kindAt(r) === T.open;
   if (!ends) run.sentence = run.out.length - 1;

@@ -200,8 +200,10 @@ for (const [word, manner] of Object.entries(MANNERS)) {
   const sense = senseOfWord(word) || addSpelling(word, newSense(null));
   manners[sense] = manner;
 }
+// "1 relief dc around next dc": raised to the front, if nothing else is said.
 for (const [word, post] of [
   ['fp', 'front'],
+  ['relief', 'front'],
   ['bp', 'back'],
 ] as const) {
   posts[addSpelling(word, newSense(null))] = post;

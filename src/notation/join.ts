@@ -40,6 +40,7 @@ export function readJoin(r: Reader): JoinStep | null {
     from: fromOf(r, start),
     to: 0,
   };
+  lastOfRound(r);
   eatThe(r);
   while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
   draft.yarn = yarnBehind(r);
@@ -62,6 +63,15 @@ function joinedThing(r: Reader): void {
   if (!made || (!isWord(r, W.with) && !isWord(r, W.to))) r.at = start;
 }
 
+/** "Join the last stitch of the round with a sl st" */
+function lastOfRound(r: Reader): void {
+  const k = isWord(r, W.the) ? 1 : 0;
+  if (!isWord(r, W.last, k) || !isWord(r, W.st, k + 1)) return;
+  if (!isWord(r, W.of, k + 2) && !isWord(r, W.on, k + 2) && !isWord(r, W.in, k + 2)) return;
+  const round = isWord(r, W.the, k + 3) ? k + 4 : k + 3;
+  if (isWord(r, W.round, round) || isWord(r, W.row, round)) r.at += round + 1;
+}
+
 const isJoinWord = (r: Reader, ahead: number): boolean => {
   const sense = wordAt(r, ahead);
   return sense === W.with || sense === W.round || sense === W.ring || sense === W.row;
@@ -82,6 +92,8 @@ function yarnBehind(r: Reader): string | null {
 function readWith(r: Reader, draft: Draft): void {
   if (!isWord(r, W.with) && !isWord(r, W.by)) return;
   const start = r.at++;
+  // "w/ sl st"
+  if (kindAt(r) === T.slash) r.at++;
   if (isWord(r, W.a)) r.at++;
   if (kindAt(r) === T.number && r.value[r.at] === 1) r.at++;
   draft.with = readStitch(r);

@@ -479,6 +479,11 @@ const opensLine = (r: Reader, ahead: number): boolean => {
 /** "Row 5 (WS): - Decrease row - ch 1": what the row is, behind its number. */
 function rowNameBehind(r: Reader): void {
   let k = kindAt(r) === T.dash ? 1 : 0;
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) - r.at : -1;
+  if (close > 0 && isRowWord2at(r, close + 1) && kindAt(r, close + 2) === T.colon) {
+    r.at += close + 3;
+    return;
+  }
   if (kindAt(r, k) !== T.word || !isOneOf(r, NAMERS, k)) return;
   const from = k;
   while (k < from + 4 && kindAt(r, k) === T.word && !isRowWord2at(r, k)) k++;

@@ -119,11 +119,18 @@ export function readUnworked(r: Reader): UnworkedStep | null {
 export function readTurn(r: Reader, not: boolean, start: number): TurnStep {
   r.at++;
   while (isWord(r, W.work) || isWord(r, W.the) || /^(your|piece|it)$/.test(word(r))) r.at++;
+  // "turn work reversed side", "turn to the wrong side"
+  const k = isWord(r, W.to) ? (isWord(r, W.the, 1) ? 2 : 1) : 0;
+  const other = isWord(r, W.wrong, k) || isWord(r, W.other, k) || /^revers/.test(wordOn(r, k));
+  if (other && isWord(r, W.side, k + 1)) r.at += k + 2;
   if (isWord(r, W.each) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 2;
   return { kind: 'turn', not, from: fromOf(r, start), to: toOf(r) };
 }
 
-const word = (r: Reader): string => (kindAt(r) === T.word ? spelled(r, r.at) : '');
+const wordOn = (r: Reader, ahead: number): string =>
+  kindAt(r, ahead) === T.word ? spelled(r, r.at + ahead) : '';
+
+const word = (r: Reader): string => wordOn(r, 0);
 
 /** "magic ring", "MR", "adjustable loop", "sl knot". */
 export function readRing(r: Reader): RingStep | null {
@@ -140,6 +147,9 @@ export function readRing(r: Reader): RingStep | null {
     return null;
   }
   const to = toOf(r);
+  // "magic ring (see how it is made) with 6 sc"
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) + 1 - r.at : 0;
+  if (close > 0 && isWord(r, W.with, close) && kindAt(r, close + 1) === T.number) r.at += close;
   // "make a ring with 6 sc", "magic ring of 7 sc": the stitches are work.
   const linked = isWord(r, W.with) || isWord(r, W.of) || isWord(r, W.in);
   if (linked && kindAt(r, 1) === T.number) r.at++;
@@ -152,6 +162,11 @@ const BEFORE_RING: ReadonlySet<number> = new Set([W.work, W.a, W.form, W.with, W
 export function readLoopOrder(r: Reader): LoopStep | null {
   const start = r.at;
   passWords(r, BEFORE_LOOP);
+  // "working only into the back loop"
+  if (isWord(r, W.only) && (isWord(r, W.in, 1) || isWord(r, W.through, 1))) {
+    r.at++;
+    passWords(r, BEFORE_LOOP);
+  }
   const loop = readLoop(r);
   if (loop === null) {
     r.at = start;
@@ -160,9 +175,10 @@ export function readLoopOrder(r: Reader): LoopStep | null {
   // "working in back of chain"
   if (loop === 'third' && isWord(r, W.ch)) r.at++;
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
-  // "work into back loops of each st for this rnd only"
+  // "work into back loops of each st for this rnd only", "…, working into the back loop of each st, turn"
   const each = isWord(r, W.each) && isWord(r, W.st, 1);
-  if (each && (isWord(r, W.for, 2) || kindAt(r, 2) === T.close)) r.at += 2;
+  const works = r.value[start] === W.work || r.value[start] === W.working;
+  if (each && (isWord(r, W.for, 2) || (works && clauseEnds(r, 2)))) r.at += 2;
   if (isWord(r, W.for) && isWord(r, W.these, 1) && isWord(r, W.round, 2)) {
     r.at += isWord(r, W.only, 3) ? 4 : 3;
   }

@@ -312,6 +312,13 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     r.at++;
     return;
   }
+  // "FPdc around dc just below/same st": the stitch on which the hook stands.
+  if (sense === W.just && isWord(r, W.below, 1) && draft.post === null) {
+    r.at += 2;
+    draft.pick = 'same';
+    if (kindAt(r) === T.slash && isWord(r, W.same, 1)) r.at += isWord(r, W.st, 2) ? 3 : 2;
+    return;
+  }
   if (draft.rowsBelow > 0 && draft.pick === 'this') {
     if (sense === W.next) return belowNext(r, draft);
     if (sense === W.skipped || (sense === W.the && isWord(r, W.skipped, 1))) {

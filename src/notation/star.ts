@@ -3,6 +3,7 @@
  * ("rep from *"), multiply ("(…)*6"), or mark a place inside a repeat ("ending at **").
  */
 
+import { mayBeStitch } from './dictionary.ts';
 import type { Reader } from './reader.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
@@ -27,6 +28,7 @@ function findStars(r: Reader): Uint8Array {
       roles[i] = STAR.named;
       if (isOpening(r, i)) open.delete(mark);
     } else if (multiplies(r, i)) roles[i] = STAR.times;
+    else if (isFootnote(r, i)) roles[i] = STAR.none;
     else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
     else placeStar(r, stars, i, mark);
   }
@@ -116,6 +118,17 @@ function multiplies(r: Reader, i: number): boolean {
   // "*sc, inc* 6 (7, 8) times": the number has its sizes behind it, and closes the star.
   if (after === T.open && r.value[(r.partner[i + 2] ?? -1) + 1] === W.times) return false;
   return after !== T.word && after !== T.number && after !== T.star;
+}
+
+/** "(*at this point the crown should measure 15 cm)": a bracket of words that a star opens. */
+export function isFootnote(r: Reader, i: number): boolean {
+  if (r.kind[i] !== T.star || r.kind[i - 1] !== T.open) return false;
+  const close = r.partner[i - 1] ?? -1;
+  for (let k = i + 1; k < close; k++) {
+    if (r.kind[k] === T.star || r.kind[k] === T.comma) return false;
+    if (r.kind[k] === T.word && mayBeStitch(r.value[k] ?? 0)) return false;
+  }
+  return close > i;
 }
 
 /** Whether double stars open repeats of their own or only mark a place inside another. */

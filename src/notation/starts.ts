@@ -137,14 +137,30 @@ function labelReads(r: Reader, text: string): boolean {
   if (!hasWords(r)) return true;
   if (text.length > 60) return false;
   // "Rounds 1 - 2 form the centre.", "Row 4 is the hardest."
-  const first = wordAt(r);
-  const verb =
-    first === PROSE &&
-    /^(is|are|was|were|form|forms|should|will|has|have|looks|shows?)$/.test(spelled(r, r.at));
+  const verb = tellsOfRow(r) && !countsStitches(r);
   // "Round 2 — Form 6 points" is a title, and work stands below it.
   const titled = kindAt(r, -1) === T.dash || kindAt(r, -1) === T.colon;
   if (verb || (isWord(r, W.form) && !titled)) return false;
   return true;
+}
+
+/** "Rnd 7 may be repeated", "Rounds 1-5 start the toe": what is said of rows that stand elsewhere. */
+const tellsOfRow = (r: Reader): boolean =>
+  kindAt(r) === T.word &&
+  /^(is|are|was|were|forms?|should|will|may|can|could|has|have|looks|shows?|starts?|begins?|creates?|makes|completes?)$/.test(
+    spelled(r, r.at),
+  ) &&
+  // "Round 4: start with sc in next st"
+  kindAt(r, -1) !== T.colon;
+
+/** "Rounds 6-9 form the toe. 30 sc around.": work stands in a sentence behind. */
+function countsStitches(r: Reader): boolean {
+  let stop = false;
+  for (let i = r.at; i < r.count; i++) {
+    if (r.kind[i] === T.stop) stop = true;
+    if (stop && r.kind[i] === T.number && mayBeStitch(r.word[i + 1] ?? 0)) return true;
+  }
+  return false;
 }
 
 /** Whether any word that tells something, or a number, is left. */

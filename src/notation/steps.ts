@@ -10,7 +10,16 @@ import { otherCraft } from './other-craft.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { angleCount, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
-import { isWord, kindAt, type Reader, type RunEnd, spelled, wordAt } from './reader.ts';
+import {
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  type RunEnd,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { leftOver, opensRemark, remarkClause } from './remark.ts';
 import {
   holdsWork,
@@ -26,7 +35,7 @@ import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type { Step } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
 import { readWork } from './work.ts';
@@ -213,8 +222,24 @@ function explains(r: Reader): boolean {
 
 const EXPLAINS = /^(is|are|consists?|equals?|counts?|will|means?|contains?|has|should)$/;
 
+/** "Rounds 6-9 create the toe of the slipper. 30 sc around.": what they are for, before the work. */
+function purpose(r: Reader, run: Run): boolean {
+  if (run.out.length > 0 || r.at === FIRST || !isOneOf(r, PURPOSE)) return false;
+  let k = 1;
+  for (; kindAt(r, k) === T.word || kindAt(r, k) === T.slash; k++)
+    if (mayBeStitch(wordAt(r, k))) return false;
+  if (k < 3 || kindAt(r, k) !== T.stop) return false;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  return true;
+}
+
+const PURPOSE = wordsOf('create creates form forms shape shapes starts begins completes makes');
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  if (purpose(r, run)) return;
   if ((sense === W.each || sense === W.you) && saying(r, run)) return;
   if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;

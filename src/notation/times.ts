@@ -25,6 +25,7 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   // "*…* complete 5 times"
   const told = kindAt(r, 1) === T.number && isWord(r, W.times, 2);
   if (told && /^(complete|work|do|make|repeated)$/.test(spelled(r, r.at))) r.at++;
+  else insideBrackets(r);
   const total = totalAhead(r);
   if (isWord(r, W.for) || isWord(r, W.another)) r.at++;
   if (isWord(r, W.a) && kindAt(r, 1) === T.number) r.at++;
@@ -40,6 +41,18 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   if (until) return { kind: 'until', until, from: until.from, to: until.to };
   r.at = start;
   return null;
+}
+
+/** "(…) do what is in between the parenthesis 9 times" */
+function insideBrackets(r: Reader): void {
+  if (kindAt(r) !== T.word || !/^(do|work|repeat)$/.test(spelled(r, r.at))) return;
+  let k = 1;
+  let named = false;
+  for (; k < 10 && kindAt(r, k) === T.word; k++) {
+    if (wordAt(r, k) === W.instructions) named = true;
+    else if (named) return;
+  }
+  if (named && kindAt(r, k) === T.number && isWord(r, W.times, k + 1)) r.at += k;
 }
 
 /** "for a total of", "a total of". */

@@ -91,6 +91,7 @@ opens(
   W.skip,
   W.pass,
 );
+opens((r, run) => turnsPiece(r, run), W.turn, W.rotate);
 opens((r) => readTurn(r, false, r.at), W.turn);
 opens((r) => readUnworked(r), W.leave);
 opens((r) => readChange(r), W.change);
@@ -205,6 +206,24 @@ function layers(r: Reader): Step | null {
   if (work) return { ...step, to: toOf(r) };
   r.at--;
   return step;
+}
+
+/** "Turn the slipper inside out", "Rotate work 180 degrees": how it is held, and no turn of a row. */
+function turnsPiece(r: Reader, run: Run): 'done' | null {
+  let k = 1;
+  let piece = isWord(r, W.rotate) && clauseEnds(r, 1);
+  for (; !clauseEnds(r, k); k++) {
+    if (kindAt(r, k) === T.number ? !/^degrees?$/.test(spelled(r, r.at + k + 1)) : false)
+      return null;
+    if (kindAt(r, k) !== T.number && (kindAt(r, k) !== T.word || mayBeStitch(wordAt(r, k))))
+      return null;
+    piece ||= /^(inside|clockwise|degrees?|upside)$/.test(spelled(r, r.at + k));
+  }
+  if (!piece) return null;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  return 'done';
 }
 
 /** "ch 5 to turn" */

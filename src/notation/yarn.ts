@@ -161,6 +161,10 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
 function fastened(r: Reader, start: number, not: boolean): FastenOffStep {
   if (isWord(r, W.color)) r.at++;
   else readYarnName(r);
+  // "cut your yarn about 4 inches long"
+  const k = isWord(r, W.about) ? 1 : 0;
+  const length = isWord(r, W.inch, k + 1) || isWord(r, W.cm, k + 1);
+  if (kindAt(r, k) === T.number && length) r.at += isWord(r, W.long, k + 2) ? k + 3 : k + 2;
   return { kind: 'fasten-off', not, from: fromOf(r, start), to: toOf(r) };
 }
 

@@ -1,12 +1,19 @@
 /** A label with nothing behind it. */
 import { type Finding, rowEmpty } from '../../finding/index.ts';
+import type { RowLabel } from '../../notation/index.ts';
 import { labelName } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import { absolute, instructionsOf, rowIds } from './rows.ts';
 
+/** "Round 5" below Round 5: what stands under a picture. */
+const isCaption = (label: RowLabel, above: RowLabel | null | undefined): boolean =>
+  above != null && label.numbers.length === 1 && label.numbers[0] === above.numbers.at(-1);
+
 export function emptyRows(scene: Scene): Finding[] {
-  return [...instructionsOf(scene)].flatMap((row) => {
+  const rows = [...instructionsOf(scene)];
+  return rows.flatMap((row, i) => {
     const { label, steps, counts } = row.placed.instruction;
+    if (label && isCaption(label, rows[i - 1]?.placed.instruction.label)) return [];
     if (!label || steps.length > 0 || counts.length > 0 || label.every) return [];
     const { from, to } = row.placed;
     const rest = scene.manuscript.text.slice(from + label.to, to);

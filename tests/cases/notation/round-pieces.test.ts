@@ -36,6 +36,20 @@ describe('shapes of rounds', () => {
     ['1 sc in each st (11 + 11 = 22 dc)', '1 sc @each st = 22 dc'],
     ['ch 3, *(3 tr) between each (2 tr) cluster, do not skip any gaps. 11 times. Join.', "ch 3; *<{3 tr} @next gap'cluster'; \"do not skip any gaps\"> x11; join"],
     ['R: 3– R: 5 – Repeat R: 2', '# 3,4,5: rows 2'],
+    ['1ch (turning chain), 1dc into each of the next 20sts working only into the back loop of each st, turn.', 'ch 1; "(turning chain)"; 1 dc @next each 20 sts; loop back; turn'],
+    ['Create a Magic Loop (click to see how it is made) with 7hdc', 'ring; 7 hdc'],
+    ['Join the last stitch on the round with a slip stitch, cut your yarn about 4 inches long', 'join; fasten-off'],
+    ['3 sc in last ch. Do not turn. Rotate work 180 degrees. Sc in bottom loop of next 4 ch sts', '3 sc @last chain; no turn; "Rotate work 180 degrees"; other-side; sc @next 4 chain'],
+    ['Turn the slipper inside out', '"Turn the slipper inside out"'],
+    ['ch 1, turn work reversed side, sc in every st, leave last 4 sts unworked.', 'ch 1; turn; sc @each st; unworked 4'],
+    ['1 relief dc around next dc, 2 dc in next dc', '1 front-post dc @next dc; 2 dc @next dc'],
+    ['Chain 3, (double crochet in the next st, chain 1) do what is in between the parenthesis 9 times', 'ch 3; (<dc @next st; ch 1> x9'],
+    ['*2 sc in first sc, sc in each of next 2 sc* [repeat from *to* around (20 sc)]', '*<2 sc @first sc; sc @next each 2 sc> ->end = 20 sc'],
+    ['Join C with sc in first dc of any 2-dc pair, sc in next dc', "join yarn C with sc @first dc of (@any dc'group'); sc @next dc"],
+    ['2 FPdc around dc just below/same st', '2 front-post dc @same dc'],
+    ['Round 6 – 9 creates the front/toe of the slipper. 30 sc around.', 'round 6,7,8,9: "creates the front/toe of the slipper"; 30 sc ->end'],
+    ['Ch 2, * 2 hdc in next st, hdc in next 7 st; repeat from * around, join. — 72 hdc (*at this point the crown measures 6 in (15 cm))', 'ch 2; *<2 hdc @next st; hdc @next 7 st> ->end; join; "(*at this point the crown measures 6 in (15 cm))" = 72 hdc'],
+    ['*Sk 1 dc, 2 FPdc around dc, ch 2* Repeat from * to * around (4x), join to FPdc w/ sl st (sk ch-2)', '*<skip @next 1 dc; 2 front-post dc @this dc; ch 2> x4 maybe more; join @this dc; "(sk ch-2)"'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);
   });
@@ -108,5 +122,33 @@ describe('rounds of published pieces, worked', () => {
       'Row 1: 6 sc in ring. Row 2: 2 sc in each sc (12 sc) Row 3: sc in each sc. Do not finish off. ' +
       'Handle: sc in next 5 sc, ch 10, skip next 4 sc, sc in next 3 sc. End off.';
     expect(instructions(text).at(-1)).toMatch(/^Handle/);
+  });
+  test('a round worked in part, turned, and worked back past its start: 3 + 10 of 18', () => {
+    const text =
+      'R1: Ch 2, 6 sc in second ch from hook. (6)\nR2: 2 sc in each sc around. (12)\nR3: (sc, 2 sc in next) around (18)\n' +
+      'Row 1: Do not ch. Sc in next 3 sts, turn.\nRow 2: Ch 1, sc in next 13 sts, turn.\nRow 3: ch 1, sc in each st, turn. (13)';
+    expect(rows(text).slice(3)).toEqual(['Row 1 3 unstated', 'Row 2 13 unstated', 'Row 3 13 proven']);
+  });
+  test('what is told of rows is no row, and a number in a list no next one', () => {
+    const text =
+      'Note: Round 1 – 3 starts the toe of the slipper by making a circle.\nRound 1: ch 2, 6 sc in second ch from hook: 6 sc\n' +
+      'Round 2: Chain (ch) 1. 2 sc in each sc around: 12 sc\nRound 3 – 4 creates the toe. 12 sc around.\nRnd 4 may be repeated as desired.';
+    expect(rows(text)).toEqual([
+      'Rnd 1 6 proven',
+      'Rnd 2 12 proven',
+      'Rnd 3 12 unstated',
+      'Rnd 4 12 unstated',
+    ]);
+  });
+  test('steps of a list that name their rounds', () => {
+    const text =
+      '1. Magic Ring: Work 10 double crochet stitches into the ring. Join. (10 stitches)\n' +
+      '2. Increase Round: Chain 2 (does not count), work 2 double crochet stitches in each stitch around. Join. (20 stitches)\n' +
+      '3. (Dc, Sc) Round: Chain 2, *1 double crochet in the next stitch, 1 single crochet in the next stitch. Repeat from * around. (20 stitches)';
+    expect(rows(text)).toEqual(['1 10 proven', '2 20 proven', '3 20 proven']);
+  });
+  test('a label below its row is what stands under a picture', () => {
+    const text = 'R1: 6 sc in ring (6)\nR2: 2 sc in each sc around. (12)\n Round 2\nR3: sc around (12)';
+    expect(compile(text).findings.map(({ code }) => code)).not.toContain('row-empty');
   });
 });

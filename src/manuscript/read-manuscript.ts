@@ -15,6 +15,7 @@ import { readFrontMatter } from './front-matter.ts';
 import { readHead, withStated } from './head.ts';
 import { layoutOf } from './layout.ts';
 import { fileRefusal, lineRefusals } from './limits.ts';
+import { madeInRows } from './made-in-rows.ts';
 import type { Chart, Head, Manuscript } from './manuscript.ts';
 import { partsOf } from './parts.ts';
 import { plainText } from './plain.ts';
@@ -52,7 +53,9 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const head = readHead(front, plain, blocks);
   const charts = chartsOf(text, blocks);
   const known = vocabularyOf(head.value, [], charts.value);
-  const specials = specialsOf(plain, front, blocks, known);
+  const named = specialsOf(plain, front, blocks, known);
+  const defined = { ...known, specials: spellingsOf(named) };
+  const specials = [...named, ...madeInRows(plain, blocks, defined)];
   const words: Vocabulary = { ...known, specials: spellingsOf(specials) };
   const read = treeReader(plain, words, options.former ?? null);
   const cues = noCues();

@@ -56,7 +56,7 @@ function specialEdits(manuscript: Manuscript, from: Terms, to: Terms): readonly 
   const bodyFrom = manuscript.head.span?.to ?? 0;
   const sizes = manuscript.head.sizes.length;
   return manuscript.specials.flatMap((special) => {
-    if (special.from < bodyFrom) return [];
+    if (special.inline || special.from < bodyFrom) return [];
     const quote = quoteFrom(plain, special.from);
     return [inPlaceOf(special, plain, writeSpecial(special, { from, to, sizes, quote }))];
   });

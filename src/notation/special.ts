@@ -25,7 +25,7 @@ export function readSpecial(
   const steps = withoutTalk(settleJoins(r.run(r, 'text')), r);
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
-  return { ...head, steps: moves ? [] : steps, opaque, from: 0, to: to - from };
+  return { ...head, steps: moves ? [] : steps, opaque, inline: false, from: 0, to: to - from };
 }
 
 /**

@@ -507,4 +507,6 @@ export interface SpecialStitch extends Span {
   readonly steps: readonly Step[];
   /** The definition speaks of movements ("yo, insert hook, draw up a loop") or was not understood. */
   readonly opaque: boolean;
+  /** Defined inside a row, where it is first worked: "2 dc, ch 2 and 2 dc (shell made)". */
+  readonly inline: boolean;
 }

@@ -6,6 +6,7 @@
  * `data-to`: offsets in the manuscript, so that a box that is clicked leads back to its words.
  */
 import type { Drawing, Group, Identity, Ink, Look, Mark, PathStep, Stroke } from './drawing.ts';
+import { isMeasured, measureText } from './text.ts';
 
 /** Greys, so that a print without colour loses nothing. On white: 17, 7, 2.4 and 1.2 to 1. */
 const GREYS: Readonly<Record<Ink, string>> = {
@@ -126,8 +127,17 @@ function text(mark: Extract<Mark, { kind: 'text' }>, who: string): string {
   const weight = mark.weight === 'bold' ? ' font-weight="700"' : '';
   const turn = mark.turned ? ` transform="rotate(${short(mark.turned)} ${x} ${y})"` : '';
   const style = `font-size="${short(mark.sizeMm)}" fill="${GREYS[mark.ink ?? 'ink']}" stroke="none"`;
-  return `<text${who} x="${x}" y="${y}" ${style}${align}${weight}${turn}>${titleOf(mark)}${escaped(mark.text)}</text>`;
+  return `<text${who} x="${x}" y="${y}" ${style}${align}${weight}${fitted(mark)}${turn}>${titleOf(mark)}${escaped(mark.text)}</text>`;
 }
+
+/** Few machines have the face that the layout was made for; another one is drawn in to its width. */
+function fitted({ text, sizeMm, weight }: Extract<Mark, { kind: 'text' }>): string {
+  if (text.length < LEAST_FITTED || !isMeasured(text)) return '';
+  return ` textLength="${short(measureText(text, sizeMm, weight))}" lengthAdjust="spacingAndGlyphs"`;
+}
+
+/** Shorter words run over by less than the air around them. */
+const LEAST_FITTED = 10;
 
 const element = (name: string, attributes: string, mark: Identity): string =>
   mark.title ? `<${name}${attributes}>${titleOf(mark)}</${name}>` : `<${name}${attributes}/>`;

@@ -1,7 +1,7 @@
 /**
  * How wide words are, so that a layout can leave room. Widths are those of Source Sans 3, which the
- * command line brings along for PNG; where a viewer takes another face, words may run a tenth wider,
- * and layouts leave that much air.
+ * command line brings along for PNG. SVG asks every viewer for these widths (`svg.ts`), whatever face it
+ * takes; short words and signs of other scripts may run a tenth wider, and layouts leave that much air.
  */
 import type { Text } from './drawing.ts';
 
@@ -33,6 +33,28 @@ const BOLD: readonly number[] = [
   286, 857, 572, 555, 573, 573, 398, 443, 383, 568, 523, 776, 514, 521, 460, 344, 268, 344, 528,
 ];
 
+/** Regular and bold, of the signs beyond ASCII that drawings use; read from the same tables. */
+const SIGNS: ReadonlyMap<string, readonly [number, number]> = new Map([
+  ['\u00a0', [200, 200]],
+  ['½', [808, 846]],
+  ['¼', [781, 809]],
+  ['¾', [796, 818]],
+  ['⅛', [804, 837]],
+  ['⅜', [821, 849]],
+  ['⅝', [821, 849]],
+  ['⅞', [801, 829]],
+  ['–', [480, 480]],
+  ['—', [800, 800]],
+  ['‘', [249, 300]],
+  ['’', [249, 300]],
+  ['“', [426, 537]],
+  ['”', [426, 537]],
+  ['×', [497, 528]],
+  ['°', [331, 365]],
+  ['…', [948, 978]],
+  ['·', [249, 300]],
+]);
+
 /** Of signs without an entry; an em for signs of scripts that fill a square. */
 const OTHER = 560;
 const SQUARE = 1000;
@@ -44,10 +66,18 @@ export const measureText: Measure = (text, sizeMm, weight = 'regular') => {
   for (const sign of text.normalize('NFD')) {
     const code = sign.codePointAt(0) ?? 0;
     if (code >= 0x300 && code <= 0x36f) continue;
-    thousandths += table[code - 0x20] ?? (code >= 0x2e80 ? SQUARE : OTHER);
+    const width = table[code - 0x20] ?? SIGNS.get(sign)?.[weight === 'bold' ? 1 : 0];
+    thousandths += width ?? (code >= 0x2e80 ? SQUARE : OTHER);
   }
   return (thousandths * sizeMm) / 1000;
 };
+
+/** Whether the width of every sign is known, accents aside. */
+export const isMeasured = (text: string): boolean =>
+  [...text.normalize('NFD')].every((sign) => {
+    const code = sign.codePointAt(0) ?? 0;
+    return (code >= 0x20 && code <= 0x7e) || (code >= 0x300 && code <= 0x36f) || SIGNS.has(sign);
+  });
 
 /** Breaks a text at its plain spaces (never at a no-break space), so that no line is wider, but for a single word that is. */
 export function wrapText(

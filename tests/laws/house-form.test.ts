@@ -238,6 +238,7 @@ test('a special stitch: its name goes into the other terms with its steps', () =
       }),
     ],
     opaque: false,
+    inline: false,
   };
   expect(writeSpecial(special, { from: 'US', to: 'US', sizes: 1 })).toBe(
     '3-dc cl: Dc3tog in same st.',

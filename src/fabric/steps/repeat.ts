@@ -102,10 +102,17 @@ function lastPass(hands: Hands, step: RepeatStep): readonly Step[] {
       return stop < 0 ? steps : steps.slice(0, stop);
     }
     case 'omit':
-      return steps.slice(0, Math.max(0, steps.length - Math.max(1, ending.steps.length)));
+      return withoutLast(steps, Math.max(1, ending.steps.length));
     case 'with':
       return endsWith(hands, ending, steps);
   }
+}
+
+/** Without the last n steps of work; what is said between them is none. */
+function withoutLast(steps: readonly Step[], n: number): readonly Step[] {
+  let end = steps.length;
+  for (let left = n; left > 0 && end > 0; end--) if (steps[end - 1]?.kind !== 'remark') left--;
+  return steps.slice(0, end);
 }
 
 /** "Ending with X" adds X, "ending last rep with X" puts it in place of the last step; both occur. */

@@ -1,0 +1,82 @@
+/**
+ * Stitches that old leaflets define where they are first worked: "in next sp make 2 dc, ch 2 and 2 dc
+ * (shell made)". What stands in front of the bracket is a shell from then on.
+ */
+import {
+  type Instruction,
+  readInstruction,
+  type SpecialStitch,
+  type Step,
+  type Vocabulary,
+} from '../notation/index.ts';
+import type { Block } from './block.ts';
+import { oneOf } from './one-of.ts';
+
+const MADE = new RegExp(
+  [
+    String.raw`[([](?:an? |first |1st )?(beg(?:inning)? |starting |start )?`,
+    String.raw`(${oneOf('shell | fan | cluster | popcorn | puff | bobble | v-?st | v st | scallop | leaf | bead')})`,
+    String.raw`(?: st(?:itch)?)? (?:is )?(?:now )?(?:made|completed|formed)[)\]]`,
+  ].join(''),
+  'gi',
+);
+
+/** Each once, at its first making; those that the manuscript defines by name are left alone. */
+export function madeInRows(
+  text: string,
+  blocks: readonly Block[],
+  known: Vocabulary,
+): readonly SpecialStitch[] {
+  const found = new Map<string, SpecialStitch>();
+  for (const block of blocks) {
+    if (block.kind !== 'instruction') continue;
+    const words = text.slice(block.from, block.to);
+    let tree: Instruction | null = null;
+    for (const { index, 0: all, 1: begins = '', 2: noun = '' } of words.matchAll(MADE)) {
+      const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v-?st$/, 'v st')}`;
+      if (found.has(name) || known.specials.has(name)) continue;
+      tree ??= readInstruction(text, block.from, block.to, known);
+      const steps = making(tree.steps, index, begins !== '');
+      if (steps) found.set(name, special(name, steps, { at: block.from, to: index + all.length }));
+    }
+  }
+  return [...found.values()];
+}
+
+function special(
+  key: string,
+  steps: readonly Step[],
+  { at, to }: { readonly at: number; readonly to: number },
+): SpecialStitch {
+  const noun = key.replace(/^beg /, '');
+  const begins = ['beginning', 'starting', 'start'].map((word) => `${word} ${noun}`);
+  return {
+    key,
+    name: key,
+    aliases: key === noun ? (noun === 'v st' ? ['v-st'] : []) : begins,
+    steps,
+    opaque: steps.some(({ kind }) => kind === 'unread'),
+    inline: true,
+    from: at,
+    to: at + to,
+  };
+}
+
+/** What was worked right in front of `at`, with no place of its own; null where nothing tells. */
+function making(steps: readonly Step[], at: number, begins: boolean): readonly Step[] | null {
+  const within = steps.find((step) => step.from <= at && at < step.to);
+  if (within && 'steps' in within) return making(within.steps, at, begins);
+  const before = steps.filter((step) => step.to <= at && step.kind !== 'remark');
+  const last = before.at(-1);
+  const here = last ? inOnePlace(last) : null;
+  const chain = before.at(-2);
+  return here && begins && chain?.kind === 'chain' ? [chain, ...here] : here;
+}
+
+/** Stitches in one place, whatever the place: they can be worked in another. */
+function inOnePlace(step: Step): readonly Step[] | null {
+  if (step.kind === 'group') return step.steps;
+  if (step.kind !== 'work' || step.until !== null || step.alsoIn.length > 0) return null;
+  const isOne = step.place === null || (step.place.pick !== 'each' && step.place.n === null);
+  return isOne ? [{ ...step, place: null }] : null;
+}

@@ -79,3 +79,27 @@ Row 2: Ch 3 (counts as dc), 2 dc in first sc, *skip 2 dc, sc in next dc, skip 2 
     expect(complaints(text('3 half shells'))).toEqual(['5 count-mismatch']);
   });
 });
+
+describe('a stitch named in brackets where it is first made', () => {
+  const start = `Ch 8, join to form ring.
+Rnd 1: Ch 3, 23 dc in ring, join. (24 dc)
+Rnd 2: Ch 5, *sk next dc, dc in next dc, ch 2; rep from * around, join to 3rd ch. (12 sps)
+Rnd 3: Sl st in first sp, ch 3, in same sp make dc, ch 2 and 2 dc (starting shell made), *ch 3, sk next sp, in next sp make 2 dc, ch 2 and 2 dc (shell made). Repeat from * around, omitting last shell. Join.
+`;
+  it('is worked so from then on', () => {
+    const text = `${start}Rnd 4: Sl st in next dc and in next sp, starting shell in same sp, *ch 4, shell in next ch-2 sp; rep from * 4 more times, ch 4, join. (24 dc, 6 ch-4 sps)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3', 'Rnd 4')).toEqual(['Rnd 3 24 unstated', 'Rnd 4 24 proven']);
+  });
+
+  it('what is said of the repeat is no step of it: the last ch 3 is made', () => {
+    const text = `${start}Rnd 4: Ch 1, sc in each st, 2 sc in each ch-2 sp, 3 sc in each ch-3 sp around, join. (54 sc)\n`;
+    expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 54 proven']);
+  });
+
+  it('one that is defined by name is left alone', () => {
+    const text = `Special stitches\nShell: (2 dc, ch 2, 2 dc) in same sp.\n\n${start}Rnd 4: Sl st in next dc and in next sp, ch 3, (dc, ch 2, 2 dc) in same sp, *ch 4, shell in next ch-2 sp; rep from * 4 more times, ch 4, join. (24 dc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 24 proven']);
+  });
+});

@@ -12,12 +12,13 @@ import {
 import type { Block } from './block.ts';
 import { oneOf } from './one-of.ts';
 
+const NAMES = oneOf(
+  'shell | fan | cluster | popcorn | puff | bobble | v-?st | scallop | leaf | bead',
+);
+
 const MADE = new RegExp(
-  [
-    String.raw`[([](?:an? |first |1st )?(beg(?:inning)? |starting |start )?`,
-    String.raw`(${oneOf('shell | fan | cluster | popcorn | puff | bobble | v-?st | v st | scallop | leaf | bead')})`,
-    String.raw`(?: st(?:itch)?)? (?:is )?(?:now )?(?:made|completed|formed)[)\]]`,
-  ].join(''),
+  '[([](?:an? |first |1st )?(beg(?:inning)? |starting |start )?' +
+    String.raw`(${NAMES})(?: st(?:itch)?)? (?:is )?(?:now )?(?:made|completed|formed)[)\]]`,
   'gi',
 );
 

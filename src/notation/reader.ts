@@ -54,8 +54,10 @@ export function openReader(
   r.count = tokens.count;
   r.text = text;
   r.base = from;
-  r.known = known;
-  r.specials = specialNames(known);
+  if (r.known !== known) {
+    r.known = known;
+    r.specials = specialNames(known);
+  }
   r.stars = null;
   r.at = FIRST;
   r.depth = 0;
@@ -78,7 +80,7 @@ const newReader = (tokens: Tokens, known: Vocabulary, run: Reader['run']): Share
   text: '',
   base: 0,
   known,
-  specials: null,
+  specials: specialNames(known),
   stars: null,
   at: FIRST,
   depth: 0,

@@ -62,10 +62,11 @@ export function scan(text: string, from: number, to: number): Tokens {
   s.depth = 0;
   s.quoted = false;
   if (s.tokens.room > ROOM * 16) Object.assign(s.tokens, newColumns(ROOM));
+  const before = s.tokens.count;
   s.tokens.count = FIRST;
   scanAll(s);
   push(s.tokens, T.end, end, end);
-  wipeBehind(s.tokens);
+  wipeBehind(s.tokens, before);
   return s.tokens;
 }
 

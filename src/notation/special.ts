@@ -25,7 +25,9 @@ export function readSpecial(
   const steps = withoutTalk(settleJoins(r.run(r, 'text')), r);
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
-  return { ...head, steps: moves ? [] : steps, opaque, inline: false, from: 0, to: to - from };
+  const { key, name, aliases } = head;
+  const made = moves ? [] : steps;
+  return { key, name, aliases, steps: made, opaque, inline: false, from: 0, to: to - from };
 }
 
 /**

@@ -93,11 +93,13 @@ export function grow(c: Columns): void {
   Object.assign(c, wider, { count: c.count });
 }
 
-/** Wipes what an earlier, longer scan left behind the end. */
-export function wipeBehind(c: Columns): void {
-  const { count } = c;
-  c.kind.fill(T.end, count, count + BEHIND - 1);
-  c.word.fill(-1, count, count + BEHIND - 1);
+/** Wipes what an earlier scan, which ended at `before`, left behind the end. */
+export function wipeBehind(c: Columns, before: number): void {
+  const { kind, word, count } = c;
+  for (let i = count; i < before; i++) {
+    kind[i] = T.end;
+    word[i] = -1;
+  }
   // The other columns are asked only beside a kind or a word, a step or two on.
   for (let i = count; i < count + 8; i++) {
     c.from[i] = 0;

@@ -59,6 +59,7 @@ export function scanBlocks(text: string, options: BlockOptions): Block[] {
     open: null,
     afterBlank: true,
     sawWork: false,
+    seen: { from: 0, to: -1, starts: null },
   };
   const starts = options.lines;
   let at = options.from;

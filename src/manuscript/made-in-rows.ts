@@ -22,12 +22,16 @@ const MADE = new RegExp(
   'gi',
 );
 
+/** What the words in brackets end in: a text without it has none of them. */
+const ENDS_MADE = /(?:made|completed|formed)[)\]]/i;
+
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(
   text: string,
   blocks: readonly Block[],
   known: Vocabulary,
 ): readonly SpecialStitch[] {
+  if (!ENDS_MADE.test(text)) return [];
   const found = new Map<string, SpecialStitch>();
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;

@@ -107,10 +107,10 @@ function takeTitle(scan: Scan, { from, to, next }: Stretch, starts: Starts): boo
   const counted = open?.kind === 'instruction' && endsWithCount(text, open.from, open.to);
   if (open?.kind === 'instruction' && !counted && goesOnAt(scan, from)) return false;
   const line = text.slice(from, to);
-  const beforeWork = isAboveWork(scan, next);
+  const beforeWork = (): boolean => isAboveWork(scan, next);
   const context = {
-    afterBlank: scan.afterBlank || (counted && beforeWork),
-    beforeText: next < text.length && !/^[ \t]*[\r\n]/.test(text.slice(next, next + 4)),
+    afterBlank: () => scan.afterBlank || (counted && beforeWork()),
+    beforeText: () => next < text.length && !/^[ \t]*[\r\n]/.test(text.slice(next, next + 4)),
     beforeWork,
   };
   if (!isTitle(line, context)) return false;
@@ -135,7 +135,7 @@ function isAboveWork(scan: Scan, next: number): boolean {
     while (from < line.to && isBlankCode(scan.text.charCodeAt(from))) from++;
     if (from < line.to) {
       const start = afterBullet(scan.text, from, line.to);
-      const starts = startOf(scan.text, start, line.to);
+      const starts = startOf(scan, start, line.to);
       if (starts === 'label' || starts === 'command') return true;
       return copiesLine(scan.text.slice(start, line.to)) !== null;
     }

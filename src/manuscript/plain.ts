@@ -13,8 +13,8 @@ export function plainText(text: string): string {
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
-  if (LISTED_LABEL.test(plain)) plain = plain.replace(new RegExp(LISTED_LABEL, 'gim'), blank);
-  if (LED_LABEL.test(plain)) plain = plain.replace(new RegExp(LED_LABEL, 'gim'), blank);
+  if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
+  if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
@@ -23,9 +23,12 @@ export function plainText(text: string): string {
 /** "2. Round 2: …": the number of a web page's list before a row's own label. */
 const LISTED_LABEL = /^[ \t]*\d{1,3}[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
 
+const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
+
 /** "For Round 3: …", "In Rnd 2: …": the word before a row's label, told by the colon behind it. */
 const LED_LABEL =
   /^[ \t]*(?:[-–•*][ \t]+)?(?:for|in)[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d[\d \t–-]{0,8}:)/im;
+const LED_LABELS = new RegExp(LED_LABEL, 'gim');
 
 const blank = (whole: string): string => ' '.repeat(whole.length);
 

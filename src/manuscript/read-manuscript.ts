@@ -6,7 +6,7 @@ import {
   type Outcome,
   termsInferred,
 } from '../finding/index.ts';
-import type { Terms, Vocabulary } from '../notation/index.ts';
+import type { Terms } from '../notation/index.ts';
 import { lineStarts, type Span } from '../source/index.ts';
 import type { Block, ChartBlock } from './block.ts';
 import { scanBlocks } from './blocks.ts';
@@ -19,7 +19,7 @@ import { madeInRows } from './made-in-rows.ts';
 import type { Chart, Head, Manuscript } from './manuscript.ts';
 import { partsOf } from './parts.ts';
 import { plainText } from './plain.ts';
-import { specialsOf, spellingsOf } from './specials.ts';
+import { specialsOf, withSpecials } from './specials.ts';
 import { addCues, type Cues, noCues, tellingCue, termsOf } from './terms.ts';
 import { treeReader, vocabularyOf } from './trees.ts';
 
@@ -42,9 +42,11 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const refusals = lineRefusals(text, lines);
   const front = readFrontMatter(text);
   const plain = plainText(text);
-  const layout = layoutOf(plain, lines, front);
+  const { layout, titles, width } = layoutOf(plain, lines, front);
   const blocks = scanBlocks(plain, {
-    ...layout,
+    layout,
+    titles,
+    width,
     // Tags may have become line ends.
     lines: plain === text ? lines : lineStarts(plain),
     from: front.bodyFrom,
@@ -54,9 +56,8 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const charts = chartsOf(text, blocks);
   const known = vocabularyOf(head.value, [], charts.value);
   const named = specialsOf(plain, front, blocks, known);
-  const defined = { ...known, specials: spellingsOf(named) };
-  const specials = [...named, ...madeInRows(plain, blocks, defined)];
-  const words: Vocabulary = { ...known, specials: spellingsOf(specials) };
+  const specials = [...named, ...madeInRows(plain, blocks, withSpecials(known, named))];
+  const words = withSpecials(known, specials);
   const read = treeReader(plain, words, options.former ?? null);
   const cues = noCues();
   const { parts, orders } = partsOf(plain, blocks, {

@@ -44,6 +44,8 @@ export interface Scan {
   open: Open | null;
   afterBlank: boolean;
   sawWork: boolean;
+  /** The stretch whose start was looked at last, and what it is. */
+  readonly seen: { from: number; to: number; starts: Starts };
 }
 
 /** How a line begins: see `startsInstruction`. */

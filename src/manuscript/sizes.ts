@@ -58,6 +58,7 @@ const SIZE =
     | youth | adult | small | medium | large | (?:extra|x)[- ](?:small|large) | one size
     | \d{1,3}(?:\.\d)?(?:\s?[-–/]\s?\d{1,3})?(?:\s?(?:months?|mos?|years?|yrs?|cm|in|"))?
   `) + String.raw`(?:\s(?:small|medium|large|adult|child))?`;
+const WHOLE = new RegExp(`^${SIZE}$`, 'i');
 const PAIR = `${SIZE}(?:/${SIZE})?`;
 const LIST_SHAPE = String.raw`(${PAIR})\s*[([]\s*(${PAIR}(?:\s*[,;:/–-]\s*${PAIR}){0,${MOST - 2}})\s*[)\]]`;
 const LIST = new RegExp(LIST_SHAPE, 'i');
@@ -102,8 +103,7 @@ function namesIn(words: string): readonly string[] | null {
   const list = LIST.exec(words);
   if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
   const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
-  const whole = new RegExp(`^${SIZE}$`, 'i');
-  return plain.length > 1 && plain.every((word) => whole.test(word)) ? named(plain) : null;
+  return plain.length > 1 && plain.every((word) => WHOLE.test(word)) ? named(plain) : null;
 }
 
 /** "S/M (L/XL)" are two sizes of two names each; "S (M/L/XL)" are four. */

@@ -33,7 +33,10 @@ export function specialsOf(
     return special ? [{ span, special }] : [];
   });
   if (first.length < 2) return first.map(({ span, special }) => placed(special, span));
-  const words = { ...known, specials: spellingsOf(first.map(({ special }) => special)) };
+  const words = withSpecials(
+    known,
+    first.map(({ special }) => special),
+  );
   return first.map(({ span, special }) => {
     const again = readSpecialAgain(special, text, span, words);
     const use =
@@ -51,6 +54,12 @@ function names(value: unknown, key: string): boolean {
   );
 }
 
+/** The same vocabulary with these special stitches. */
+export const withSpecials = (
+  { sizes, charts, yarns }: Vocabulary,
+  specials: readonly SpecialStitch[],
+): Vocabulary => ({ specials: spellingsOf(specials), sizes, charts, yarns });
+
 /** Lower-case spellings to keys. Of two stitches that share a spelling, the later one has it. */
 export function spellingsOf(specials: readonly SpecialStitch[]): ReadonlyMap<string, string> {
   const spellings = new Map<string, string>();
@@ -63,8 +72,8 @@ export function spellingsOf(specials: readonly SpecialStitch[]): ReadonlyMap<str
 
 // Written out: a copy by "..." whose members are set anew is many times as slow.
 const placed = (special: SpecialStitch, { from: at }: Span): SpecialStitch => {
-  const { key, name, aliases, steps, opaque, from, to } = special;
-  return { key, name, aliases, steps, opaque, from: from + at, to: to + at };
+  const { key, name, aliases, steps, opaque, inline, from, to } = special;
+  return { key, name, aliases, steps, opaque, inline, from: from + at, to: to + at };
 };
 
 /** `stitches: { Shell: 5 dc in same st }`: an entry reads as a definition line does. */

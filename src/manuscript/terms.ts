@@ -16,7 +16,10 @@ export interface Cues extends CueWords {
   stated: StatedTerms;
 }
 
-export const noCues = (): Cues => ({ ...noCueWords(), stated: null });
+export const noCues = (): Cues => {
+  const { us, uk, weakUk } = noCueWords();
+  return { us, uk, weakUk, stated: null };
+};
 
 /**
  * Adds the cues of a block, absolute; what readers comment is left out. Cheapest right after the

@@ -2,12 +2,13 @@
 import { oneOf } from './one-of.ts';
 import { sectionNamed } from './sections.ts';
 
+/** What stands around a line: asked only of lines whose own words leave it open. */
 export interface TitleContext {
-  readonly afterBlank: boolean;
-  /** A line with words follows at once. */
-  readonly beforeText: boolean;
-  /** The next line with words opens an instruction. */
-  readonly beforeWork: boolean;
+  readonly afterBlank: () => boolean;
+  /** Whether a line with words follows at once. */
+  readonly beforeText: () => boolean;
+  /** Whether the next line with words opens an instruction. */
+  readonly beforeWork: () => boolean;
 }
 
 const COPIES = new RegExp(
@@ -38,15 +39,16 @@ export function isTitle(line: string, context: TitleContext): boolean {
   if (COPIES.test(line)) return true;
   const capitals = /^[^\p{Ll}]+$/u.test(line);
   if (/[.,;]\s*$/.test(line) && !(capitals && line.endsWith('.'))) return false;
-  if ((!context.afterBlank && !context.beforeWork) || !/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line))
-    return false;
+  if (!/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line)) return false;
+  if (!context.afterBlank() && !context.beforeWork()) return false;
   if (capitals) return true;
   if (/:\s*$/.test(line)) return line.split(/\s+/).length <= 5;
-  if (context.beforeWork && FOR.test(line)) return true;
-  if (!context.afterBlank || !/^\p{Lu}/u.test(line)) return false;
+  if (FOR.test(line) && context.beforeWork()) return true;
+  if (!/^\p{Lu}/u.test(line) || !context.afterBlank()) return false;
+  const words = line.split(/\s+/).length;
   // "Left mitt", and below it prose: "Work as the right one to Round 6."
-  const most = context.beforeWork ? 5 : context.beforeText ? 3 : 0;
-  return line.split(/\s+/).length <= most;
+  if (words <= 3 && context.beforeText()) return true;
+  return words <= 5 && context.beforeWork();
 }
 
 /** The name without its colon, stars and frame. */

@@ -148,9 +148,15 @@ function readsOn(text: string, from: number, to: number): boolean {
 /** The start of a row tells what it is; looking at all of it would read every row twice. */
 const START = 120;
 
-/** `startsInstruction` on the first words of a line. */
-export const startOf = (text: string, from: number, to: number): Starts =>
-  startsInstruction(text, from, startTo(text, from, to));
+/** `startsInstruction` on the first words of a line; a title looks at the line below it first. */
+export function startOf({ text, seen }: Scan, from: number, to: number): Starts {
+  const end = startTo(text, from, to);
+  if (seen.from === from && seen.to === end) return seen.starts;
+  seen.from = from;
+  seen.to = end;
+  seen.starts = startsInstruction(text, from, end);
+  return seen.starts;
+}
 
 /** Whether it begins with a label. */
 export const isLabelled = (text: string, from: number, to: number): boolean =>
@@ -168,7 +174,7 @@ const OTHER_WAY = /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|al
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
-  const starts = startOf(scan.text, from, to);
+  const starts = startOf(scan, from, to);
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
   if (starts !== 'label' && isFact(scan.text, from, to)) return null;

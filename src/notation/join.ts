@@ -2,6 +2,7 @@
 import { TOGETHER } from './dictionary.ts';
 import { readNoun } from './noun.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
+import { copyOfPlace, startChainNoun } from './place-draft.ts';
 import {
   eatThe,
   eatWord,
@@ -21,17 +22,17 @@ import { T } from './tokens.ts';
 import type { JoinStep, Noun, Place, Step, WorkStep } from './tree.ts';
 import { readYarnName } from './yarn-name.ts';
 
-type Draft = { -readonly [K in keyof JoinStep]: JoinStep[K] };
+export type JoinDraft = { -readonly [K in keyof JoinStep]: JoinStep[K] };
 
 /** "join …", with the reader on the verb (or on "invisible join"). */
-export function readJoin(r: Reader): JoinStep | null {
+export function readJoin(r: Reader): JoinDraft | null {
   const start = r.at;
   // "close ring" pulls the tail of a magic ring.
   if (isWord(r, W.close) && (!isJoinWord(r, 1) || (isWord(r, W.ring, 1) && !isWord(r, W.with, 2))))
     return null;
   r.at++;
   joinedThing(r);
-  const draft: Draft = {
+  const draft: JoinDraft = {
     kind: 'join',
     place: null,
     with: null,
@@ -89,7 +90,7 @@ function yarnBehind(r: Reader): string | null {
   return null;
 }
 
-function readWith(r: Reader, draft: Draft): void {
+function readWith(r: Reader, draft: JoinDraft): void {
   if (!isWord(r, W.with) && !isWord(r, W.by)) return;
   const start = r.at++;
   // "w/ sl st"
@@ -105,7 +106,7 @@ function readWith(r: Reader, draft: Draft): void {
 }
 
 /** "to form a ring", "into a ring", "to make a circle". */
-function readRing(r: Reader, draft: Draft): boolean {
+function readRing(r: Reader, draft: JoinDraft): boolean {
   const start = r.at;
   if (isWord(r, W.to) || isWord(r, W.in)) r.at++;
   if (isWord(r, W.form) || isWord(r, W.work)) r.at++;
@@ -119,12 +120,14 @@ function readRing(r: Reader, draft: Draft): boolean {
   return false;
 }
 
-function readTarget(r: Reader, draft: Draft): void {
+function readTarget(r: Reader, draft: JoinDraft): void {
   const start = r.at;
   if (eatWord(r, W.to)) {
     const place = isWord(r, W.join) ? null : readPlace(r);
-    if (place) draft.place = { ...place, from: fromOf(r, start) };
-    else r.at = start;
+    if (place) {
+      place.from = fromOf(r, start);
+      draft.place = place;
+    } else r.at = start;
     return;
   }
   draft.place = readPlaceAfterPreposition(r);
@@ -132,17 +135,15 @@ function readTarget(r: Reader, draft: Draft): void {
 }
 
 /** "to join", "to close", "to form ring" behind a slip stitch: it is the join of the round. */
-export function joinBehind(r: Reader, work: WorkStep): JoinStep | null {
+export function joinBehind(r: Reader, work: WorkStep): JoinDraft | null {
   const start = r.at;
-  const from = work.from;
-  const base = { kind: 'join', with: work.stitch, yarn: null, from } as const;
-  const draft: Draft = {
+  const draft: JoinDraft = {
     kind: 'join',
-    place: null,
-    with: null,
+    place: work.place,
+    with: work.stitch,
     ring: false,
     yarn: null,
-    from,
+    from: work.from,
     to: 0,
   };
   if (kindAt(r) === T.comma && isWord(r, W.to, 1)) r.at++;
@@ -159,11 +160,12 @@ export function joinBehind(r: Reader, work: WorkStep): JoinStep | null {
       r.at++;
     }
     if (!work.place) readTarget(r, draft);
-    return { ...base, place: work.place ?? draft.place, ring: draft.ring, to: toOf(r) };
+  } else if (!readRing(r, draft)) {
+    r.at = start;
+    return null;
   }
-  if (readRing(r, draft)) return { ...base, place: work.place, ring: true, to: toOf(r) };
-  r.at = start;
-  return null;
+  draft.to = toOf(r);
+  return draft;
 }
 
 /**
@@ -230,14 +232,17 @@ function isJoinPlace(place: Place): boolean {
 /** "join to ch-3": the chain of the start, not a space. */
 function startChainPlace(place: Place): Place {
   if (!place.nouns.some(isBareChain)) return place;
-  return { ...place, nouns: place.nouns.map(asStartChain) };
+  const chain = copyOfPlace(place);
+  chain.nouns = place.nouns.map(asStartChain);
+  return chain;
 }
 
 const isBareChain = (noun: Noun): boolean => noun.kind === 'space' && noun.word === 'ch';
 
-const asStartChain = (noun: Noun): Noun =>
-  isBareChain(noun) ? { ...noun, kind: 'start-chain', word: '' } : noun;
+const asStartChain = (noun: Noun): Noun => (isBareChain(noun) ? startChainNoun(noun) : noun);
 
 /** The same for a join's own target. */
-export const settleTarget = (join: JoinStep): JoinStep =>
-  join.place?.nouns.some(isBareChain) ? { ...join, place: startChainPlace(join.place) } : join;
+export function settleTarget(join: JoinDraft): JoinStep {
+  if (join.place) join.place = startChainPlace(join.place);
+  return join;
+}

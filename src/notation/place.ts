@@ -5,7 +5,7 @@ import { readLoop, readPost } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
-import { type PlaceDraft, placeDraft } from './place-draft.ts';
+import { type PlaceDraft, placeDraft, startChainNoun } from './place-draft.ts';
 import {
   clauseEnds,
   eatThe,
@@ -22,11 +22,11 @@ import {
 import { namesRowEnds, passSideOf } from './row-ends.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { Noun, Place } from './tree.ts';
+import type { Noun } from './tree.ts';
 import { readUntil } from './until.ts';
 
 /** A place behind one of its prepositions; `null` leaves the reader where it was. */
-export function readPlaceAfterPreposition(r: Reader): Place | null {
+export function readPlaceAfterPreposition(r: Reader): PlaceDraft | null {
   const start = r.at;
   if (layersAhead(r) || !eatPreposition(r)) return null;
   const place = readPlaceFrom(r, start);
@@ -35,7 +35,7 @@ export function readPlaceAfterPreposition(r: Reader): Place | null {
 }
 
 /** A place without preposition: "next 5 sts" in "sk next 5 sts". */
-export const readPlace = (r: Reader): Place | null => readPlaceFrom(r, r.at);
+export const readPlace = (r: Reader): PlaceDraft | null => readPlaceFrom(r, r.at);
 
 /** "in", "into the", "around", "all in", "to", "working in" … */
 export function eatPreposition(r: Reader): boolean {
@@ -75,7 +75,7 @@ function isPreposition(r: Reader, ahead: number): boolean {
   );
 }
 
-function readPlaceFrom(r: Reader, start: number): Place | null {
+function readPlaceFrom(r: Reader, start: number): PlaceDraft | null {
   // Places within places ("3rd ch of top of …") are nested as brackets are, and limited with them.
   if (r.depth >= MAX_DEPTH) return null;
   r.depth++;
@@ -84,7 +84,7 @@ function readPlaceFrom(r: Reader, start: number): Place | null {
   return place;
 }
 
-function placeHere(r: Reader, start: number): Place | null {
+function placeHere(r: Reader, start: number): PlaceDraft | null {
   const draft = placeDraft(r, start);
   if (r.at > start) {
     draft.all = isAll(r, start);
@@ -166,7 +166,7 @@ const isAll = (r: Reader, start: number): boolean =>
 const isBetween = (r: Reader): boolean => r.value[r.at - 1] === W.between;
 
 /** "between next 2 sts", "between the two dc": the gap, not the stitches. */
-function readBetween(r: Reader, draft: PlaceDraft): Place | null {
+function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
   eatThe(r);
   const picked = readPick(r, draft);
   const noun = readNoun(r) ?? bracketedGroup(r);
@@ -427,7 +427,7 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
 }
 
 /** "3rd of 5 ch", "top of 3ch": the number is the chain's length. */
-function chainByLength(r: Reader): Place | null {
+function chainByLength(r: Reader): PlaceDraft | null {
   if (kindAt(r) !== T.number) return null;
   const start = r.at;
   const noun = readNoun(r);
@@ -442,10 +442,12 @@ function chainByLength(r: Reader): Place | null {
 }
 
 /** "3rd ch of ch-5": a chain named by its length there is a chain made before, not a space. */
-function startChainOf(of: Place): Place {
+function startChainOf(of: PlaceDraft): PlaceDraft {
   const [noun] = of.nouns;
-  if (noun?.kind !== 'space' || noun.word !== 'ch' || of.pick === 'next') return of;
-  return { ...of, nouns: [{ ...noun, kind: 'start-chain', word: '' }] };
+  if (noun?.kind === 'space' && noun.word === 'ch' && of.pick !== 'next') {
+    of.nouns = [startChainNoun(noun)];
+  }
+  return of;
 }
 
 /** "of previous round", "of row 3", "of the round": a row rather than a place. */

@@ -449,7 +449,8 @@ function slipTo(r: Reader, draft: Draft): Place | null {
     r.at = start;
     return null;
   }
-  return { ...place, from: fromOf(r, start) };
+  place.from = fromOf(r, start);
+  return place;
 }
 
 /** "hdc in 3rd ch from hook (skipped ch count as hdc) and in each ch across" */
@@ -493,7 +494,8 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       r.at = start;
       return;
     }
-    draft.alsoIn = [...draft.alsoIn, { ...place, from: fromOf(r, start) }];
+    place.from = fromOf(r, start);
+    draft.alsoIn = [...draft.alsoIn, place];
   }
 }
 

@@ -7,7 +7,7 @@ const examples = `
 Examples:
   loopwright space 186 178                 from 186 stitches to 178, evenly
   loopwright space 72,80,88 64,72,80       one row for three sizes
-  loopwright space 72,90 64,80             sizes that change by different numbers: a row each
+  loopwright space 72,90 64,80             sizes that change by different numbers: one row where it serves
   loopwright space 80 72 --times 3         three such rounds, set between each other
   loopwright space 41 45 --rows --stitch dc
 
@@ -57,8 +57,13 @@ export async function runSpace(from: string, to: string, asked: Asked): Promise<
     times,
     ...(asked.stitch !== undefined && { stitch: asked.stitch }),
   } as const;
-  const blocks: string[] = [];
-  for (const { title, ...counts } of oneRowEach(numbersIn(from), numbersIn(to))) {
+  const [have, want] = [numbersIn(from), numbersIn(to)];
+  const together = spaceEvenly({ from: have, to: want, ...rest });
+  // Sizes that no one row serves have a row each.
+  const each = 'why' in together ? oneRowEach(have, want) : [];
+  const blocks = 'why' in together ? [] : together.rows.map(rowSaid);
+  if ('why' in together && each.length === 0) return complain(together.why);
+  for (const { title, ...counts } of each) {
     const spacing = spaceEvenly({ ...counts, ...rest });
     if ('why' in spacing) return complain(`${title}${spacing.why}`);
     blocks.push(...spacing.rows.map((row) => title + rowSaid(row)));
@@ -73,18 +78,17 @@ function complain(why: string): 2 {
 }
 
 interface Counts {
-  /** "Size 1: " where sizes need rows of their own. */
+  /** "Size 1: ". */
   readonly title: string;
   readonly from: readonly number[];
   readonly to: readonly number[];
 }
 
-/** One row serves all sizes that change by the same number; else each has its own. */
-function oneRowEach(from: readonly number[], to: readonly number[]): readonly Counts[] {
-  const changes = new Set(from.map((n, at) => to[at]! - n));
-  if (from.length !== to.length || changes.size < 2) return [{ title: '', from, to }];
-  return from.map((n, at) => ({ title: `Size ${at + 1}: `, from: [n], to: [to[at]!] }));
-}
+/** Each size by itself; empty where there is one size, or not as many of both. */
+const oneRowEach = (from: readonly number[], to: readonly number[]): readonly Counts[] =>
+  from.length !== to.length || from.length < 2
+    ? []
+    : from.map((n, at) => ({ title: `Size ${at + 1}: `, from: [n], to: [to[at]!] }));
 
 function rowSaid({ words, from, to, isAtJoin }: SpacedRow): string {
   const list = (counts: readonly number[]): string =>

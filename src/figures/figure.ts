@@ -11,6 +11,8 @@ export interface Figure {
   readonly how: How;
   /** Sentences, each once. */
   readonly because: readonly string[];
+  /** Stitches, chains and such side by side that it is the length of; absent for sums and shares. */
+  readonly count?: number;
 }
 
 export const figureOf = (mm: number, had: Had): Figure => ({
@@ -47,10 +49,9 @@ export function sumOf(figures: readonly Figure[]): Figure {
   return { mm, spread: mm === 0 ? 0 : off / mm, how, because: [...because] };
 }
 
-export const times = (figure: Figure, factor: number): Figure => ({
-  ...figure,
-  mm: figure.mm * factor,
-});
+export function times({ count: _, ...figure }: Figure, factor: number): Figure {
+  return { ...figure, mm: figure.mm * factor };
+}
 
 /** One length had in two ways: the surer of them, or both where they are had alike. */
 export const surer = (first: Figure, second: Figure): Figure =>

@@ -103,7 +103,7 @@ function offGauge(
     if (candidates.some(isNear)) continue;
     const unit = /in|["″”]/.test(stated.words) ? 'us' : 'metric';
     const nearest = candidates.reduce((a, b) => (off(b, mm) < off(a, mm) ? b : a));
-    const sum = nearest.because.join(' ');
+    const sum = [...nearest.because, countSaid(nearest, { mm, unit })].join(' ').trim();
     const size = names[at] ? { sizes: [names[at]] } : {};
     return sizeOffGauge(
       stated,
@@ -116,6 +116,19 @@ function offGauge(
     );
   }
   return null;
+}
+
+/** "127 stitches come to 23 in; 20½ in would be 114." */
+function countSaid(
+  figure: Figure,
+  stated: { readonly mm: number; readonly unit: 'us' | 'metric' },
+): string {
+  const { count } = figure;
+  if (!count) return '';
+  const { because: _, ...bare } = figure;
+  const asked = shortFigure({ ...bare, because: [], mm: stated.mm }, stated.unit);
+  const wanted = Math.round((count * stated.mm) / figure.mm);
+  return `${count} stitches come to ${shortFigure(figure, stated.unit)}; ${asked} would be ${wanted}.`;
 }
 
 const off = ({ mm }: Figure, stated: number): number => Math.abs(Math.log(mm / stated));

@@ -39,8 +39,8 @@ export function hoursFor(tallies: readonly YarnTally[], pace: unknown, terms: Te
   const own = findPace(pace, terms);
   let slow = 0;
   let quick = 0;
-  for (const { amounts } of tallies) {
-    for (const [key, n] of amounts) {
+  for (const { worked } of tallies) {
+    for (const [key, n] of worked) {
       const [from, to] = own ? ownRange(key, own) : paceOf(key);
       slow += n / from;
       quick += n / to;

@@ -23,6 +23,7 @@ import { type PieceSize, pieceSizes } from './part-size.ts';
 import { type Refit, refit } from './refit.ts';
 import { seamMetres } from './seams.ts';
 import { type YarnTally, yarnTallies } from './stitch-tally.ts';
+import { strandsOf } from './strands.ts';
 import { bought, type Substitute } from './substitute.ts';
 import { readWeighings, type Weighings } from './weighed.ts';
 import { type YarnNeed, yarnNeed } from './yarn-need.ts';
@@ -77,7 +78,8 @@ export function measure(
   const fabric = options.gauge ? fabricAt(manuscript, worked, gauges) : worked;
   const weighings = readWeighings(manuscript);
   const names = manuscript.head.sizes.length > 0 ? manuscript.head.sizes : [''];
-  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric));
+  const strands = strandsOf(manuscript);
+  const tallies = fabric.cloths.map((cloth) => yarnTallies(cloth, fabric, strands));
   const scene: Scene = {
     manuscript,
     gauges,

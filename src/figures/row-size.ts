@@ -113,7 +113,7 @@ export function rowSize(row: RowRecord, table: SizeTable): RowSize {
     ...rest,
     isLoose,
     isLoops,
-    width: figureOf(places * gauge.stitchWidthMm, loose(gauge.width)),
+    width: { ...figureOf(places * gauge.stitchWidthMm, loose(gauge.width)), count: places },
     height: figureOf(gauge.rowHeightMm + loopMm, loose(gauge.height)),
   };
 }

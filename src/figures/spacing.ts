@@ -33,6 +33,9 @@ export interface SpacedRow {
 /** The rows, or why there are none, as a sentence. */
 export type Spacing = { readonly rows: readonly SpacedRow[] } | { readonly why: string };
 
+const CHANGES_DIFFER =
+  'The sizes change by different numbers, and no one row serves them all: ask for each by itself.';
+
 /** More than any row has; keeps the proof short. */
 const MOST = 20_000;
 
@@ -48,6 +51,7 @@ export function spaceEvenly(asked: SpacingAsked): Spacing {
     // Two rounds apart by half a gap never meet the join: a quarter in, then three quarters.
     const shift: Shift = (asked.times ?? 1) === 1 ? 'middle' : nth % 2 === 0 ? 'early' : 'late';
     const row = spacedRow({ from, to }, { stem, terms, shift });
+    if (!row) return { why: CHANGES_DIFFER };
     if (!isProven(row, { stem, terms, worked: asked.worked ?? 'rounds' })) {
       return {
         why: `No row was found that is proven from ${from.join(', ')} to ${to.join(', ')}.`,
@@ -64,10 +68,6 @@ export function spaceEvenly(asked: SpacingAsked): Spacing {
 function faultOf(from: readonly number[], to: readonly number[]): string | null {
   if (from.length === 0 || from.length !== to.length) {
     return `There are ${from.length} numbers to start from and ${to.length} to come to: give one of each for every size.`;
-  }
-  const steps = new Set(from.map((n, at) => to[at]! - n));
-  if (steps.size > 1) {
-    return `The sizes change by different numbers (${[...steps].join(', ')}): no one row serves them all. Ask for each by itself.`;
   }
   for (const [at, n] of from.entries()) {
     const wanted = to[at]!;
@@ -92,16 +92,46 @@ interface Manner {
 function spacedRow(
   { from, to }: Pick<SpacedRow, 'from' | 'to'>,
   { stem, terms, shift }: Manner,
-): SpacedRow {
-  const n = Math.abs(to[0]! - from[0]!);
-  const grows = to[0]! > from[0]!;
-  const gaps = from.map((have) =>
-    n === 0 ? [have] : cutGaps(grows ? have - n : have - 2 * n, n, shift),
-  );
+): SpacedRow | null {
+  const changes = from.map((n, at) => to[at]! - n);
+  const grows = changes.some((change) => change > 0);
+  if (grows && changes.some((change) => change < 0)) return null;
+  const gaps = from.map((have, at) => {
+    const n = Math.abs(changes[at]!);
+    return n === 0 ? [have] : cutGaps(grows ? have - n : have - 2 * n, n, shift);
+  });
   const word = wordFor(stem, terms);
   const shaping = grows ? `2 ${word} in next st` : `${word}2tog`;
-  const isAtJoin = n > 0 && gaps.some((each) => each[0] === 0 || each.at(-1) === 0);
-  return { words: wordsOf(gaps, word, shaping), from, to, gaps, isAtJoin };
+  const isAtJoin = gaps.some((each) => each.length > 1 && (each[0] === 0 || each.at(-1) === 0));
+  const isAlike = changes.every((change) => change === changes[0]);
+  const words = isAlike
+    ? wordsOf(gaps, word, shaping)
+    : inOne(gaps.map((size) => wordsOf([size], word, shaping)));
+  return words === null ? null : { words, from, to, gaps, isAtJoin };
+}
+
+/**
+ * Rows of several sizes that differ in numbers only, as one row with lists of sizes; `null` where their
+ * words differ too.
+ */
+function inOne(rows: readonly string[]): string | null {
+  const plural = rows.map((words) =>
+    words
+      .replace(/(?<!\b2 \w+ )in next st\b(?!s)/g, 'in next 1 sts')
+      .replace(/\btwice\b/g, '2 times'),
+  );
+  const frames = new Set(plural.map((words) => words.replace(/\d+/g, '#')));
+  if (frames.size > 1) return null;
+  const numbers = plural.map((words) => words.match(/\d+/g) ?? []);
+  let at = 0;
+  return plural[0]!
+    .replace(/\d+/g, () => {
+      const [first, ...others] = numbers.map((each) => each[at]);
+      at++;
+      return others.every((n) => n === first) ? first! : `${first} (${others.join(', ')})`;
+    })
+    .replace(/in next 1 sts\b/g, 'in next st')
+    .replace(/\) 2 times\b/g, ') twice');
 }
 
 /** Places of shaping that are written once with "n times". */
@@ -113,9 +143,12 @@ interface Unit {
 function wordsOf(gaps: readonly (readonly number[])[], word: string, shaping: string): string {
   const columns = gaps[0]!.map((_, at) => gaps.map((size) => size[at]!));
   const last = plainWords(columns.at(-1)!, word);
-  const units = columns
-    .slice(0, -1)
-    .map((column) => [plainWords(column, word), shaping].filter(Boolean).join(', '));
+  const plain = columns.slice(0, -1).map((column) => plainWords(column, word));
+  const units = plain.flatMap((words, at) => {
+    if (words === '') return [shaping];
+    // Before bare shaping its own is one of them: "sc in next st, (2 sc in next st) 6 times".
+    return plain[at + 1] === '' ? [words, shaping] : [`${words}, ${shaping}`];
+  });
   const folded = folds(units).map(({ words, times }) =>
     times === 1 ? words : `(${words}) ${times === 2 ? 'twice' : `${times} times`}`,
   );

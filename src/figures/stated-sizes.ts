@@ -62,19 +62,25 @@ function sizesIn(line: string, from: number): StatedSize[] {
         before.replace(/^.*?\b(?=circumference|width|height|length|diameter|depth)/i, '').trim(),
       );
     if (!way) return [];
+    // "20.5 in around and": what follows the way is no part of the size.
+    const isAfter = wayOf(after) !== null;
+    const said = words.slice(0, words.length - after.length + (isAfter ? wayLength(after) : 0));
     const numbers = [first, ...(others.match(new RegExp(N, 'gu')) ?? [])];
     const at = from + found.index;
     return [
       {
         way,
         mm: numbers.map((n) => mmOf(n, unit)),
-        words,
+        words: said.trimEnd(),
         from: at,
-        to: at + words.trimEnd().length,
+        to: at + said.trimEnd().length,
       },
     ];
   });
 }
+
+const wayLength = (words: string): number =>
+  WAYS.flatMap(([pattern]) => pattern.exec(words)?.[0].length ?? [])[0] ?? 0;
 
 const wayOf = (words: string): Way | null =>
   WAYS.find(([pattern]) => pattern.test(words))?.[1] ?? null;

@@ -88,6 +88,7 @@ export function yarnNeed(tally: YarnTally, options: NeedOptions): YarnNeed {
     balls: yarn?.ball ? ballsFor(yarn.ball, metres, share) : null,
     how: perStitch.weighed > 0 ? 'swatch' : weaker('estimate', gauge.how),
     because: [
+      ...tally.strands,
       perStitch.because,
       // The model rests on the stitch's size, so what that rests on is said too.
       ...(perStitch.weighed > 0 || gauge.how === 'swatch' ? [] : [gauge.because]),

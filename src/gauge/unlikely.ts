@@ -42,19 +42,35 @@ function shortSwatches({ counts, span }: GaugeRecord): readonly Finding[] {
 function unlikely(record: GaugeRecord, gauges: Gauges): readonly Finding[] {
   const why = byItself(record) ?? byYarn(record, gauges) ?? byHook(record, gauges);
   if (why === null || record.counts.length === 0) return [];
-  return [gaugeUnlikely(record.span, { gauge: record.counts[0]!.words, why })];
+  return [
+    gaugeUnlikely(
+      record.span,
+      { gauge: record.counts[0]!.words, why: why.why },
+      { sum: why.usual },
+    ),
+  ];
 }
 
-function byItself({ unitWidthMm, rowHeightMm, stem, unit, isPlain }: GaugeRecord): string | null {
+/** What is wrong, short enough for a title, and what is usual, as a sentence. */
+interface Why {
+  readonly why: string;
+  readonly usual: string;
+}
+
+function byItself({ unitWidthMm, rowHeightMm, stem, unit, isPlain }: GaugeRecord): Why | null {
   if (unit !== 'stitch' || !isPlain || stem === null) return null;
   if (unitWidthMm === null || rowHeightMm === null) return null;
   const { width, height } = proportionOf(stem);
   const off = rowHeightMm / unitWidthMm / ((SC_HEIGHT_BY_WIDTH * height) / width);
-  if (off > HEIGHT_OFF) return 'its rows are more than twice as high as such stitches are';
-  return off < 1 / HEIGHT_OFF ? 'its rows are less than half as high as such stitches are' : null;
+  const usual = '';
+  if (off > HEIGHT_OFF)
+    return { why: 'its rows are more than twice as high as such stitches are', usual };
+  return off < 1 / HEIGHT_OFF
+    ? { why: 'its rows are less than half as high as such stitches are', usual }
+    : null;
 }
 
-function byYarn(record: GaugeRecord, gauges: Gauges): string | null {
+function byYarn(record: GaugeRecord, gauges: Gauges): Why | null {
   const { yarns, terms } = gauges;
   const [yarn] = yarns;
   if (record.unit !== 'stitch' || record.isMesh || record.unitWidthMm === null) return null;
@@ -65,15 +81,18 @@ function byYarn(record: GaugeRecord, gauges: Gauges): string | null {
   const { scPer4In, name } = classRow(weightClass);
   const sts = 101.6 / record.unitWidthMm;
   if (sts <= scPer4In[1] * FACTOR && sts >= scPer4In[0] / FACTOR) return null;
-  const said = `${Number(sts.toFixed(1))} stitches to 4 in`;
-  const usual = `${scPer4In[0]} to ${scPer4In[1]} ${wordFor('w0', terms)}`;
-  return `it makes ${said}, and ${usual} are usual for weight ${weightClass}, ${name}`;
+  const [from, to] = scPer4In;
+  const word = wordFor('w0', terms);
+  return {
+    why: `it makes ${Math.round(sts)} stitches to 4 in, far from what such yarn makes`,
+    usual: `Usual for weight ${weightClass}, ${name}, are ${from} to ${to} ${word} to 4 in (yarn council).`,
+  };
 }
 
 const classOf = ({ weightClass, ball }: Yarn): WeightClass | null =>
   weightClass ?? (ball ? classOfRunningLength((100 * ball.metres) / ball.grams) : null);
 
-function byHook(record: GaugeRecord, gauges: Gauges): string | null {
+function byHook(record: GaugeRecord, gauges: Gauges): Why | null {
   const sizes = gauges.hooks.flatMap(({ mm, orMm }) => [mm, ...orMm]);
   if (sizes.length === 0 || record.unit !== 'stitch' || record.isMesh) return null;
   if (record.unitWidthMm === null || !record.stem) return null;
@@ -84,11 +103,14 @@ function byHook(record: GaugeRecord, gauges: Gauges): string | null {
   if (isUsual) return null;
   const stitch = `a stitch is ${Number(width.toFixed(1))} mm wide`;
   const weightClass = gauges.yarns[0] ? classOf(gauges.yarns[0]) : null;
-  return `${stitch}, which a hook of ${sizes[0]} mm does not make${usualHooks(weightClass)}`;
+  return {
+    why: `${stitch}, which a hook of ${sizes[0]} mm does not make`,
+    usual: usualHooks(weightClass),
+  };
 }
 
 function usualHooks(weightClass: WeightClass | null): string {
   if (weightClass === null) return '';
   const { name, hookMm } = classRow(weightClass);
-  return ` (${hookMm[0]} to ${hookMm[1]} mm are usual for weight ${weightClass}, ${name})`;
+  return `Usual for weight ${weightClass}, ${name}, are hooks of ${hookMm[0]} to ${hookMm[1]} mm (yarn council).`;
 }

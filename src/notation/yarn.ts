@@ -29,9 +29,26 @@ export function readWithYarn(r: Reader): YarnStep | null {
     r.at = start;
     return null;
   }
+  heldTogether(r);
   andHook(r);
   if (!isLetterName(yarn)) longName(r);
   return { kind: 'yarn', yarn, act: 'with', from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "With A held double", "with A and B held together": strands change no stitch. */
+function heldTogether(r: Reader): void {
+  const end = r.at + 8;
+  for (let at = r.at; at < end; at++) {
+    const kind = r.kind[at];
+    const isHeld = kind === T.word && /^held$/.test(spelled(r, at));
+    if (isHeld && /^(?:double|doubled|triple|together)$/.test(spelled(r, at + 1))) {
+      r.at = at + 2;
+      return;
+    }
+    // Before it other yarns may be named: "and B", ", B and C".
+    const isShort = kind === T.word && (r.to[at] ?? 0) - (r.from[at] ?? 0) <= 3;
+    if (kind !== T.comma && !isShort) return;
+  }
 }
 
 const isLetterName = (yarn: string): boolean => yarn.length < 3;

@@ -24,10 +24,17 @@ describe('space', () => {
     expect(said().match(/proven/g)).toHaveLength(1);
   });
 
-  test('writes a row each for sizes that change by different numbers', async () => {
+  test('writes one row for sizes that differ in numbers only, by how many they change too', async () => {
     const { said } = listened();
     expect(await runSpace('72,90', '64,80', asked)).toBe(0);
-    expect(said()).toMatch(/^Size 1: .*\(64 sts\)\n.*\n\nSize 2: .*\(80 sts\)\n/);
+    expect(said()).toContain('(sc in next 7 sts, sc2tog) 7 (9) times');
+    expect(said()).toContain('proven: uses 72 (90) sts, makes 64 (80)');
+  });
+
+  test('writes a row each for sizes whose words differ', async () => {
+    const { said } = listened();
+    expect(await runSpace('48,66', '54,78', asked)).toBe(0);
+    expect(said()).toMatch(/^Size 1: .*\(54 sts\)\n.*\n\nSize 2: .*\(78 sts\)\n/);
   });
 
   test('writes several rounds, each set between the last', async () => {

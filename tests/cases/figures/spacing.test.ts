@@ -58,6 +58,17 @@ describe('a row that shapes evenly', () => {
     }
   });
 
+  test('brings bare shaping together: six increases in a row are one repeat', () => {
+    expect(rowsOf({ from: [7], to: [13] })[0]!.words).toBe('sc in next st, (2 sc in next st) 6 times');
+    expect(rowsOf({ from: [23], to: [12] })[0]!.words).toBe('sc in next st, (sc2tog) 11 times');
+  });
+
+  test('is one row for sizes that change by different numbers where only numbers differ', () => {
+    const [row] = rowsOf({ from: [40, 60], to: [45, 66] });
+    expect(row!.words).toBe('sc in next 4 (5) sts, 2 sc in next st, (sc in next 7 (9) sts, 2 sc in next st) 4 (5) times, sc in next 3 (4) sts');
+    expect('why' in spaceEvenly({ from: [40, 60], to: [45, 50] })).toBe(true);
+  });
+
   test('is one row for all sizes that change alike', () => {
     const [row] = rowsOf({ from: [72, 80, 88], to: [64, 72, 80] });
     expect(row!.words).toContain('(');

@@ -99,6 +99,48 @@ describe('colours and sizes', () => {
   });
 });
 
+describe('strands held together', () => {
+  const strip = (words: string, notes = '') =>
+    `---\n${HEAD}\n---\n${notes}\n\n## Strip\n\n${words}\n\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\n\nRows 2-5: Ch 1, sc in each sc across, turn. (20 sc)\n`;
+  const metresIn = (words: string, notes?: string): Record<string, number> =>
+    Object.fromEntries(
+      sheetOf(strip(words, notes)).sizes[0]!.yarns.map(({ name, stitches }) => [
+        name,
+        stitches.value,
+      ]),
+    );
+  const { A: alone } = metresIn('With A, ch 21.');
+
+  test.each([
+    'With 2 strands of A held together, ch 21.',
+    'With A held double, ch 21.',
+    'With A, ch 21. Yarn is doubled throughout.',
+  ])('twice the yarn: %s', (words) => {
+    expect(metresIn(words).A! / alone!).toBeCloseTo(2, 6);
+  });
+
+  test('a strand each of two yarns: as much of both, and one set of stitches for the time', () => {
+    const words = 'With A and B held together, ch 21.';
+    expect(metresIn(words).A!).toBeCloseTo(alone!, 6);
+    expect(metresIn(words).B!).toBeCloseTo(alone!, 6);
+    const [one, two] = ['With A, ch 21.', words].map((each) => sheetOf(strip(each)).sizes[0]!);
+    expect(two!.stitches).toBe(one!.stitches);
+    expect(two!.hours.to).toBeCloseTo(one!.hours.to, 9);
+    expect(two!.yarns[1]!.because.join(' ')).toContain('A strand each of A and B held together');
+  });
+
+  test('in the notes holds for all parts that do not say one strand', () => {
+    const notes = 'Two strands are held together throughout.';
+    expect(metresIn('With A, ch 21.', notes).A! / alone!).toBeCloseTo(2, 6);
+    expect(metresIn('With one strand of A, ch 21.', notes).A!).toBeCloseTo(alone!, 6);
+  });
+
+  test('double crochet and stitches worked together are no strands', () => {
+    expect(metresIn('With A, ch 21.', 'Hold the pieces with right sides together.').A).toBe(alone);
+    expect(metresIn('With A, ch 21.', 'Used double crochet before.').A).toBe(alone);
+  });
+});
+
 describe('another put-up', () => {
   const substitutes = [{ yarn: 'B', ball: { grams: 50, metres: 55 } }];
   const own = exampleOf('estuary-otter').sizes[0]!.yarns;

@@ -33,7 +33,7 @@ function pieceJson(piece: ShapedPiece, shape: Shape): object {
     pose: dimensions.pose,
     measures: Object.fromEntries(
       measuresOf(piece, shape).map(({ name: what, figure }) => [
-        what.split(',')[0],
+        what,
         { cm: rounded(figure, 'cm'), in: rounded(figure, 'in'), spread: tidy(figure.spread) },
       ]),
     ),

@@ -9,14 +9,21 @@ export interface NamedMeasure {
 /** Crochet gives, and a model of springs is a model: added to the spread of the gauge (judgement). */
 const MODEL_SPREAD = 0.05;
 
+/** How tall a stuffed piece is lies with its maker, as on the sheet (judgement). */
+const FILLED_SPREAD = 0.1;
+
 export function measuresOf(piece: ShapedPiece, shape: Shape): readonly NamedMeasure[] {
-  const spread = Math.sqrt(shape.sizes.spread ** 2 + MODEL_SPREAD ** 2);
   const { how, because } = shape.sizes;
-  return lengthsOf(piece).map(([name, mm]) => ({ name, figure: { mm, spread, how, because } }));
+  return lengthsOf(piece).map(([name, mm]) => {
+    const isStuffed = piece.isFilled && piece.dimensions.pose === 'standing';
+    const filled = isStuffed && name === 'high' ? FILLED_SPREAD : 0;
+    const spread = Math.sqrt(shape.sizes.spread ** 2 + MODEL_SPREAD ** 2 + filled ** 2);
+    return { name, figure: { mm, spread, how, because } };
+  });
 }
 
 function lengthsOf(piece: ShapedPiece): readonly (readonly [string, number])[] {
-  const { widthMm, depthMm, heightMm, girthMm } = piece.dimensions;
+  const { widthMm, depthMm, heightMm, toRimMm, girthMm } = piece.dimensions;
   const mean = (widthMm + depthMm) / 2;
   const isEven = Math.abs(widthMm - depthMm) < 0.06 * widthMm;
   if (heightMm === null) {
@@ -31,7 +38,8 @@ function lengthsOf(piece: ShapedPiece): readonly (readonly [string, number])[] {
     ...(isEven
       ? [['across', mean] as const]
       : [['wide', widthMm] as const, ['deep', depthMm] as const]),
-    [piece.hasHandles ? 'high, handles included' : 'high', heightMm],
+    ...(toRimMm === null ? [] : [['high to the rim', toRimMm] as const]),
+    [toRimMm === null ? 'high' : 'high with handles', heightMm],
     ...(girthMm === null ? [] : [['round', bodyGirth(piece) ?? girthMm] as const]),
   ];
 }

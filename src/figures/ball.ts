@@ -22,20 +22,31 @@ export function ballOf(piece: Piece, phases: readonly Phase[]): BallMeasures | n
   return {
     around: widest,
     across: times(widest, 1 / Math.PI),
-    high: filledHeight(along, widest),
+    high: filledHeight(along, widest, last.end),
   };
 }
 
 /**
  * A filled piece is as tall as a capsule of the same girth whose side is as long: two half-balls
- * and what is left of the side between them; a side too short for that makes a flattened ball.
+ * and what is left of the side between them; a side too short for that makes a flattened ball. Where it
+ * stays open, as at a toy's neck, the cap of the ball that is not there is counted in and taken off again.
  */
-function filledHeight(along: Figure, widest: Figure): Figure {
+function filledHeight(along: Figure, widest: Figure, end: Figure): Figure {
   const across = widest.mm / Math.PI;
   const halfAround = widest.mm / 2;
-  const mm = along.mm >= halfAround ? across + along.mm - halfAround : (2 * along.mm) / Math.PI;
+  const cap = capOf(across / 2, end.mm / (2 * Math.PI));
+  const side = along.mm + cap.arcMm;
+  const closed = side >= halfAround ? across + side - halfAround : (2 * side) / Math.PI;
   const spread = Math.max(along.spread, widest.spread, FILLED_SPREAD);
-  return { ...sumOf([along, widest]), mm, spread };
+  return { ...sumOf([along, widest]), mm: closed - cap.highMm, spread };
+}
+
+/** Of a ball's cap of this radius at its rim: from the rim to the pole along the ball, and straight up. */
+function capOf(ballMm: number, rimMm: number): { readonly arcMm: number; readonly highMm: number } {
+  const x = rimMm / ballMm;
+  // The arc sine by its series, right to 0.2 % up to the share at which a piece counts as closed.
+  const arc = x + x ** 3 / 6 + (3 * x ** 5) / 40;
+  return { arcMm: ballMm * arc, highMm: ballMm * (1 - Math.sqrt(1 - x * x)) };
 }
 
 /** Filling stretches a piece as much as its maker likes: judgement. */

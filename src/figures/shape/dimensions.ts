@@ -1,6 +1,7 @@
 /** How large a relaxed piece is, and how it stands or lies. */
 import { cos, PI, sin, sqrt } from '../../units/index.ts';
 import { flatRowsTo } from './flat-rows.ts';
+import type { RoundGirth } from './flatness.ts';
 import type { StitchGraph } from './stitch-graph.ts';
 
 /** flat: lies on the table. standing: its first round is at the bottom. hanging: at the top, as a hat. */
@@ -13,15 +14,28 @@ export interface Dimensions {
   readonly depthMm: number;
   /** From the bottom to the top of what stands; null for flat pieces. */
   readonly heightMm: number | null;
+  /** The same without handles, mm; null where there are none, or where the piece is flat. */
+  readonly toRimMm: number | null;
   /** Round the widest round, mm; null where there is none. */
   readonly girthMm: number | null;
   /** Turns the piece about z so that its smallest box has its sides along x and y, radians. */
   readonly turn: number;
 }
 
+export interface DimensionTraits {
+  readonly isHung: boolean;
+  readonly hasHandles: boolean;
+  readonly girths: readonly RoundGirth[];
+}
+
 /** A piece is flat if it is no higher than two stitches are wide. */
-export function dimensionsOf(graph: StitchGraph, at: Float64Array, isHung: boolean): Dimensions {
-  const low = extent(at, 2, graph);
+export function dimensionsOf(
+  graph: StitchGraph,
+  at: Float64Array,
+  { isHung, hasHandles, girths }: DimensionTraits,
+): Dimensions {
+  const low = extent(at, 2, graph.n);
+  const rim = girths.at(-1)?.row.to ?? graph.n;
   const widest = Math.max(...graph.widthMm);
   const isFlat = low.size <= 2 * widest;
   // Rows tell which way is up; rounds do not.
@@ -32,19 +46,17 @@ export function dimensionsOf(graph: StitchGraph, at: Float64Array, isHung: boole
     widthMm: width,
     depthMm: depth,
     heightMm: isFlat ? null : low.size,
+    toRimMm: isFlat || !hasHandles ? null : extent(at, 2, rim).size,
     girthMm: girth(graph, at),
     turn,
   };
 }
 
-function extent(
-  at: Float64Array,
-  axis: 0 | 1 | 2,
-  graph: StitchGraph,
-): { low: number; size: number } {
+/** Of the first `nodes` nodes along an axis. */
+function extent(at: Float64Array, axis: 0 | 1 | 2, nodes: number): { low: number; size: number } {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < graph.n; i++) {
+  for (let i = 0; i < nodes; i++) {
     low = Math.min(low, at[3 * i + axis]!);
     high = Math.max(high, at[3 * i + axis]!);
   }

@@ -183,7 +183,8 @@ function* shapePiece(
     found = yield* shareOf(relax(resting));
   }
   const { at, ...relaxed } = found;
-  const dimensions = dimensionsOf(graph, at, traits.hangs);
+  const hasHandles = bearsHandles(graph);
+  const dimensions = dimensionsOf(graph, at, { isHung: traits.hangs, hasHandles, girths });
   return {
     graph,
     at,
@@ -195,7 +196,7 @@ function* shapePiece(
     girths,
     straightMm: straightMm(graph),
     isFilled,
-    hasHandles: bearsHandles(graph),
+    hasHandles,
   };
 }
 

@@ -8,6 +8,7 @@ import {
   type RowsAgainStep,
   type StandingOrder,
   type StatedCount,
+  type Step,
 } from '../notation/index.ts';
 import type { Fact } from './facts.ts';
 import type { LengthPlan } from './length.ts';
@@ -98,9 +99,11 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const again = instruction.steps.find((step) => step.kind === 'rows-again');
   const plan: Plan = { placed, numbers, setting, facts: [], behind: 0 };
   const filled = fillEvery(known, plan);
-  if (again?.kind === 'rows-again' && worksBefore(instruction, again)) {
-    return ownThenAgain(placed, again, known, setting);
-  }
+  const cut =
+    again?.kind === 'rows-again' && worksBefore(instruction, again)
+      ? instruction.steps.indexOf(again)
+      : evenCut(instruction);
+  if (cut > 0) return ownThenMore(placed, cut, known, setting);
   const sources =
     again?.kind === 'rows-again'
       ? sourcesAgain(again, known, plan)
@@ -152,16 +155,33 @@ const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean =>
     .slice(0, instruction.steps.indexOf(again))
     .some((step) => ['work', 'repeat', 'group', 'boxes', 'chart'].includes(step.kind));
 
+/**
+ * "1 tr in each tr. Work 4 more rows of these 36 tr.", "Work even for 4 rows. Sc2tog around": where the
+ * rows told by their number begin behind a row, or end before one; 0 where they are all there is.
+ */
+function evenCut({ label, steps }: Instruction): number {
+  const even = steps.findIndex(
+    (step) => step.kind === 'even' && (step.rows !== null || step.measure !== null),
+  );
+  if (even < 0 || (label !== null && label.numbers.length > 1)) return 0;
+  if (steps.slice(0, even).some(makesRow)) return even;
+  const behind = steps.findIndex((step, i) => i > even && makesRow(step));
+  return Math.max(0, behind);
+}
+
+const makesRow = ({ kind }: Step): boolean =>
+  ['work', 'repeat', 'group', 'boxes', 'chart', 'even'].includes(kind);
+
 /** "Row 4: sc in each st across. Rep last 2 rows 3 more times": a row, and then an order. */
-function ownThenAgain(
+function ownThenMore(
   placed: PlacedInstruction,
-  again: RowsAgainStep,
+  at: number,
   known: KnownRows,
   setting: Setting,
 ): Expansion {
   const { instruction, from, to } = placed;
-  const at = instruction.steps.indexOf(again);
-  const split = (count: StatedCount): boolean => count.from < again.from;
+  const cutAt = instruction.steps[at]?.from ?? 0;
+  const split = (count: StatedCount): boolean => count.from < cutAt;
   const own: Instruction = {
     ...instruction,
     steps: instruction.steps.slice(0, at),

@@ -9,7 +9,7 @@ import { centreSpace, centreStitch, type Gaps, nextSpace, seek } from './take.ts
 /** Entry at which "to last 3 sts", "to next corner" stops; the edge's end for "around", "across". */
 export function limitOf(hands: Hands, until: Until | null): number {
   const { edge } = hands;
-  if (!until || until.kind === 'end') return hands.limit;
+  if (!until || until.kind === 'end' || until.kind === 'length') return hands.limit;
   if (until.kind === 'last') {
     let left = numberFor(hands, until.n) ?? 0;
     const block = hands.cornerBlocks && until.noun?.kind === 'box';

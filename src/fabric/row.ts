@@ -98,7 +98,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     orders: setting.orders,
     charts: setting.charts,
     chartTold: toldBy(task, before.chartRows),
-    beginsLater: before.row === null && (task.number ?? 1) > 1 && !shape.firstWork?.place?.fromHook,
+    beginsLater: before.row === null && beginsLater(task) && !shape.firstWork?.place?.fromHook,
     round: setting.round,
     walk,
     reads: side === 'RS' ? 'right-to-left' : 'left-to-right',
@@ -113,6 +113,9 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     side,
   };
 }
+
+/** "Row 5:", "Next row:" with nothing before it: what it stands on is not in the text. */
+const beginsLater = (task: Task): boolean => (task.number ?? 1) > 1 || /^next\b/i.test(task.label);
 
 /** A first row may say its side; later rows go by the turns. */
 function sideOf(task: Task, before: Before, turned: boolean): 'RS' | 'WS' {

@@ -36,6 +36,8 @@ export interface RowShape {
   readonly chainLengths: ReadonlySet<number>;
   /** A chain of its own opens the row. */
   readonly chainsAtStart: boolean;
+  /** The first stitch is skipped before anything is worked. */
+  readonly skipsFirst: boolean;
 }
 
 export function* allSteps(steps: readonly Step[]): Generator<Step> {
@@ -119,6 +121,9 @@ function readShape(steps: readonly Step[]): RowShape {
       all.flatMap((step) => (step.kind === 'chain' ? (step.n?.values ?? [1]) : [])).map(Number),
     ),
     chainsAtStart: startsWithChain(steps),
+    skipsFirst: before.some(
+      (step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n,
+    ),
   };
 }
 

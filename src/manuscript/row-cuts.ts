@@ -8,22 +8,27 @@ import { oneOf } from './one-of.ts';
 const TURNED = /\bturn(?: (?:work|the work))?\.\s+(?=(?:\d{1,3} ?)?[A-Za-z])/gi;
 
 const WORKS = new RegExp(
-  String.raw`\b${oneOf('sc | dc | hdc | tr | htr | dtr | (?:single|double|treble) crochets?')}\b[^.]*\b(?:in|into|each|across)\b`,
+  String.raw`\b${oneOf('sc | dc | hdc | tr | htr | dtr | (?:single|double|treble) crochets?')}\b[^.]*\b(?:in|into|each|across|end)\b`,
   'i',
 );
 /** What may open the next row: a stitch, a chain to begin with, or a repeat. */
 const OPENS = new RegExp(
-  String.raw`^(?:work )?(?:\d{1,3} ?)?${oneOf('sc | dc | hdc | tr | htr | dtr | ch(?:ain)? | single | double')}\b`,
+  String.raw`^(?:(?:work|do) )?(?:\d{1,3} ?)?${oneOf('sc | dc | hdc | tr | htr | dtr | ch(?:ain)? | single | double | rows? of')}\b`,
   'i',
 );
+
+/** "Repeat this row 2 more times. Chain 1 …": the order is done, and another row begins. */
+const AGAIN =
+  /\b(?:rep|repeat)\b[^.]{0,40}\b(?:rows?|rnds?|rounds?)\b[^.]{0,30}\b(?:times|once|twice)\.\s+(?=[A-Z])/gi;
 
 /** Where the rows behind the first one begin; none in a row that has a label. */
 export function rowsBehind(text: string, from: number, to: number): number[] {
   const words = text.slice(from, to);
-  if (!words.includes('urn.')) return [];
+  if (!words.includes('urn.') && !/times\.|once\.|twice\./i.test(words)) return [];
+  const ends = [...words.matchAll(TURNED), ...words.matchAll(AGAIN)];
   const starts: number[] = [];
   let last = 0;
-  for (const { index, 0: found } of words.matchAll(TURNED)) {
+  for (const { index, 0: found } of ends.sort((a, b) => a.index - b.index)) {
     const at = index + found.length;
     if (!WORKS.test(words.slice(last, index)) || !OPENS.test(words.slice(at, at + 24))) continue;
     starts.push(from + at);

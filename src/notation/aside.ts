@@ -18,7 +18,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
     return true;
-  if (isShorthand(r, start, close)) return true;
+  if (isShorthand(r, start, close) || isGauge(r, start, close)) return true;
   let works = false;
   for (let i = start + 1; i < close && !works; i++) {
     const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
@@ -50,6 +50,13 @@ function isPlainTalk(r: Reader, start: number, close: number): boolean {
   }
   return true;
 }
+
+/** "(15 ch to 4 in)", "(12 sts = 10 cm)": so many to a length. */
+const isGauge = (r: Reader, start: number, close: number): boolean =>
+  close - start < 9 &&
+  r.kind[start + 1] === T.number &&
+  (r.kind[start + 3] === T.equals || r.word[start + 3] === W.to) &&
+  r.kind[start + 4] === T.number;
 
 /** "(3xSC, 1x2SC)": letters that say again what the words before have said. */
 function isShorthand(r: Reader, start: number, close: number): boolean {

@@ -251,6 +251,11 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     draft.partial ||= !row;
     r.at = Math.min(end, r.at + 2);
     return true;
+  } else if (sense === W.before && draft.unit !== null) {
+    // "4 sts before centre ch-2 sp"
+    draft.partial = true;
+    restOfClause(r, end);
+    return true;
   } else if (sense === W.after || sense === W.form) {
     // "(11 sts after last repeat)", "12 sps forming 6 ripples"
     restOfClause(r, end);

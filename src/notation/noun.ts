@@ -1,5 +1,5 @@
 /** What a place is called: "ch-2 sp", "corner", "5 dc", "beg ch-3", "shell", "marked st". */
-import { formOf, PROSE, type SenseId } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
 import { readOneNumber } from './numbers.ts';
 import {
   eatWord,
@@ -277,9 +277,10 @@ function chainLength(r: Reader): Numbers | null {
   }
   // "in next ch 2 sc": the number is the next stitch's.
   const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
+  // "1 tr in each ch. 3 ch, turn", "to last ch. 1 dc in last ch": another sentence.
+  const isNext = isWord(r, W.ch) || (mayBeStitch(wordAt(r)) && stopBefore(r, start));
   // "1 plain in the 3 chain 4 times"
-  // "1 tr in each ch. 3 ch, turn"
-  if (n && isWord(r, W.ch)) {
+  if (n && isNext) {
     r.at = start;
     return null;
   }
@@ -289,6 +290,10 @@ function chainLength(r: Reader): Numbers | null {
   }
   return n;
 }
+
+/** A full stop stands right before a token, which the scanner took for that of a short form. */
+const stopBefore = (r: Reader, token: number): boolean =>
+  r.text.slice(r.base + (r.to[token - 1] ?? 0), r.base + (r.from[token] ?? 0)).includes('.');
 
 function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
   const start = r.at;

@@ -73,6 +73,13 @@ function tellsWhere(r: Reader): boolean {
   while (k < 10 && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)) && !isWord(r, W.ch, k))
     k++;
   if (kindAt(r, k) === T.comma) k++;
+  // "Beg at lower edge, with A, ch 26"
+  if (isWord(r, W.with, k) || isWord(r, W.using, k)) {
+    let end = k + 1;
+    while (end < k + 7 && kindAt(r, end) !== T.comma && kindAt(r, end) !== T.end) end++;
+    if (kindAt(r, end) === T.comma && (isWord(r, W.ch, end + 1) || isWord(r, W.ch, end + 2)))
+      return true;
+  }
   const start = r.at;
   r.at += k;
   const chain = k > 1 && startsChain(r);

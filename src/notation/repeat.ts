@@ -4,6 +4,7 @@
  */
 
 import { readEnding } from './ending.ts';
+import { readMeasure } from './measure.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import {
   clauseEnds,
@@ -151,6 +152,8 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
   r.at += 1 + shortForm(r, 1);
   const mark = eatMarks(r);
   const start = r.at;
+  const length = toLength(r);
+  if (length) return { times: length, mark };
   const times = orderTimes(r);
   // "repeat all around from * to last sc": the star is named behind.
   if (times && isWord(r, W.from) && kindAt(r, 1) === T.star) {
@@ -189,6 +192,18 @@ function inNextPlaces(r: Reader): Times | null {
     return { kind: 'times', n: place.n, more: true, from, to: toOf(r) };
   r.at = start;
   return null;
+}
+
+/** "Repeat from * for length required", "… to desired length". */
+function toLength(r: Reader): Times | null {
+  const start = r.at;
+  const measure = readMeasure(r);
+  if (!measure) {
+    r.at = start;
+    return null;
+  }
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'until', until: { kind: 'length', ...span }, ...span };
 }
 
 /** "in each ch sp around", "for each side": up to what follows. */

@@ -1,6 +1,7 @@
 /** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
 
-import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt } from './reader.ts';
+import { mayBeStitch } from './dictionary.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -75,13 +76,20 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
   // "rep row 2, 3 more times" and "rep row 2, 24 sc" name no second row.
   if (kind === T.number && !range && takesElse(r, k + 1)) return false;
   // "rep rnd 5 – 54 sts": a count behind a dash.
-  if (range && !to && isWord(r, W.st, k + 1)) return false;
+  if (range && !to && countsBehind(r, k)) return false;
   const value = valueAt(r, k);
   const first = rows.at(-1) ?? value;
   r.at += k + 1;
   if (!range) rows.push(value);
   else for (let n = first + 1; n <= value && n - first < LONGEST_RANGE; n++) rows.push(n);
   return true;
+}
+
+/** "– 54 sts", "– 67 dc", "– 67 (71, 75) dc": what is counted stands behind the number at a token ahead. */
+function countsBehind(r: Reader, ahead: number): boolean {
+  const close = kindAt(r, ahead + 1) === T.open ? (r.partner[r.at + ahead + 1] ?? -1) : -1;
+  const k = close > 0 ? close + 1 - r.at : ahead + 1;
+  return isWord(r, W.st, k) || mayBeStitch(wordAt(r, k)) || isWord(r, W.group, k);
 }
 
 /** "until 24 rows", "to 24 (30, 36) rows", with the reader on the first word. */

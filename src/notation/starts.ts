@@ -101,6 +101,8 @@ function isSaying(r: Reader): boolean {
   let k = 0;
   while (k < 6 && kindAt(r, k) === T.word && !isWord(r, W.is, k) && !isWord(r, W.ch, k)) k++;
   if (k > 0 && isWord(r, W.is, k) && !isWord(r, W.turn)) return true;
+  // "(add 1 for base chain)"
+  if (kindAt(r) === T.open && /^(add|plus|multiple)$/.test(spelled(r, r.at + 1))) return true;
   for (k = 0; k < 30 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number); k++)
     if (/^always$/.test(spelled(r, r.at + k))) return true;
   // "The chain 3 at the end of each row is also known as …"

@@ -242,16 +242,20 @@ function startsIn(r: Reader): Step | null {
   if (!isWord(r, W.in, 1)) return isWord(r, W.on, 1) ? startsOn(r) : null;
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
-  if (place && kindAt(r) === T.comma) r.at++;
-  const told = place ? startTold(r, place, start) : null;
+  const first = place ? firstOf(r, place, start) : null;
+  if (!first) r.at = start;
+  return first;
+}
+
+/** "2nd ch from hook, sc in each ch": the place just read is the first, and the others follow it. */
+function firstOf(r: Reader, place: Place, start: number): Step | null {
+  if (kindAt(r) === T.comma) r.at++;
+  const told = startTold(r, place, start);
   if (told) return told;
-  const work = place?.fromHook ? readWork(r) : null;
-  const each =
-    work?.place ?? (work?.until && place ? { ...place, ...ALL, until: work.until } : null);
-  if (!work || !place || !each || each.pick !== 'each') {
-    r.at = start;
-    return null;
-  }
+  if (kindAt(r) === T.word && spelled(r, r.at) === 'add') r.at++;
+  const work = place.fromHook ? readWork(r) : null;
+  const each = work?.place ?? (work?.until ? { ...place, ...ALL, until: work.until } : null);
+  if (!work || !each || each.pick !== 'each') return null;
   return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
 }
 
@@ -272,7 +276,9 @@ function startsFrom(r: Reader): Step | null {
 function startsOn(r: Reader): Step | null {
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
-  if (place && (place.nouns.length > 0 || place.of) && clauseEnds(r)) {
+  const first = place?.fromHook ? firstOf(r, place, start) : null;
+  if (first) return first;
+  if (place && !place.fromHook && (place.nouns.length > 0 || place.of) && clauseEnds(r)) {
     const span = { from: fromOf(r, start), to: toOf(r) };
     return { kind: 'join', place, with: null, ring: false, yarn: 'yarn', ...span };
   }
@@ -480,6 +486,12 @@ function orLength(r: Reader): Step | null {
   const start = r.at++;
   if (isWord(r, W.up)) r.at++;
   if (readMeasure(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+  // "ch 54 or desired width of shawl"
+  if (isWord(r, W.the)) r.at++;
+  if (isWord(r, W.desired)) {
+    while (kindAt(r) === T.word) r.at++;
+    if (clauseEnds(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+  }
   r.at = start;
   return null;
 }

@@ -229,6 +229,15 @@ function readBehind(r: Reader, draft: Draft): void {
   if (alongSide(r, ofChain) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
+  // "hdc in the remaining chs in the row"
+  if (draft.place?.pick === 'each' && isWord(r, W.in)) {
+    const k = isWord(r, W.the, 1) ? 2 : 1;
+    if ((isWord(r, W.row, k) || isWord(r, W.round, k)) && clauseEnds(r, k + 1)) r.at += k + 1;
+  }
+  // "hdc across in each hdc"
+  if (draft.until?.kind === 'end' && !draft.place && isWord(r, W.in) && isWord(r, W.each, 1)) {
+    draft.place = readPlaceAfterPreposition(r);
+  }
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
   if (draft.stitch.foundation && draft.until && draft.n === null) countedUntil(r, draft);

@@ -1,7 +1,7 @@
 /** "ch 2, hdc in first sc" at a round's end closes the last space and makes no counted stitch. */
 import { stemOf, type WorkStep } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
-import { type Hands, make, originFor } from '../hands.ts';
+import { countedSince, type Hands, make, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
 import { firstStitchOf } from './stitch.ts';
@@ -9,7 +9,9 @@ import { firstStitchOf } from './stitch.ts';
 /** "ch 2, hdc in first sc" at a round's end closes the last space and makes no counted stitch. */
 export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): boolean {
   const { place } = step;
-  if (!place || !row.round || hands.into || hands.nodes.n === hands.rowFrom) return false;
+  if (!place || !row.round || hands.into) return false;
+  // "Ch 4 (counts as dc, ch 1), dc in first st": the round only begins.
+  if (countedSince(hands, hands.rowFrom) < 2) return false;
   const noun = nounOf(place.of ?? place);
   const toStart =
     place.pick === 'first' ||

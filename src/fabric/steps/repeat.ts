@@ -170,7 +170,8 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     noteRest();
   };
   bestFinish(hands, candidates, { again, finish: () => finishRow(hands, finish, step, row) });
-  if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, tail });
+  if (until?.kind === 'length') hands.edge = { ...hands.edge, open: true };
+  else if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, tail });
   return true;
 }
 

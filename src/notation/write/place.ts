@@ -26,6 +26,8 @@ export function writeUntil(until: Until, voice: Voice): string {
   switch (until.kind) {
     case 'end':
       return until.word;
+    case 'length':
+      return 'for desired length';
     case 'last': {
       const many = isMany(until.n);
       const noun = until.noun === null ? (many ? 'sts' : 'st') : writeNoun(until.noun, many, voice);

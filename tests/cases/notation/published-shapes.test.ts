@@ -60,6 +60,11 @@ describe('shapes of published rows', () => {
     ['Work 4 more rows on these 25 sts.', 'even 4 rows'],
     ['sk 2 ch, 5dc group in next ch', 'skip @next 2 chain; 5 dc @next chain'],
     ['Starting at neck edge chain (ch) 24 loosely to measure about 20 cm.', '"Starting at neck edge"; ch 24; "to measure about 20 cm"'],
+    ['Starting on the third chain from hook, add one double crochet over each chain.', 'skip @first 2 chain; 1 dc @each chain'],
+    ['hdc across in each previous hdc', 'hdc @each hdc ->end'],
+    ['hdc in the remaining chs in the row. Ch 2', 'hdc @each chains; ch 2'],
+    ['Ch 54 stitches or desired width of shawl.', 'ch 54; "or desired width of shawl"'],
+    ['1 sc in next dc. Turn. 4 sts before centre ch-2 sp.', '1 sc @next dc; turn = 4 stitch partial'],
     ['Ch 70 in the grey wool.', 'ch 70; yarn with grey'],
     ['sc in 2nd ch from hook and across – 30 sc', 'sc @nth2 chain from-hook & @each chain ->end = 30 sc'],
   ])('%s', (text, read) => {
@@ -248,6 +253,58 @@ describe('rows of published patterns, worked', () => {
       'Notes\nCh sps do not count as sts.\n\nCh 12.\nRow 1: Sc in 2nd ch from hook and in each ch across. (11 sc)\n' +
       'Row 2: Ch 3, turn, sk first st, dc in each st across. (11 dc)';
     expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven']);
+  });
+
+  test('a count behind a dash is no range of rows', () => {
+    const text =
+      'Ch 17.\nRow 1: Dc in 4th ch from hook and in each ch across; turn – 15 dc. Row 2: Ch 3 (counts as dc), 2 dc in next dc, ' +
+      'dc in each dc to last 2 dc, 2 dc in next dc, dc in last dc; turn – 17 dc. Row 3: Repeat Row 2 – 19 dc.';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven', 'Row 3 proven']);
+  });
+
+  test('sentences end rows of a leaflet that has a stop behind every stitch', () => {
+    const text =
+      'Beg at lower back edge, with A, ch 26. See diagram on page 4.\n1st row: (RS). 1 dc in 4th ch from hook (counts as 2 dc). ' +
+      '1 dc in next ch. *Ch 2. Skip next 2 ch. 1 dc in each of next 2 ch. Rep from * to last ch. 1 dc in last ch. Turn. 24 sts.';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('a double crochet in the first stitch opens a round, and closes one only at its end', () => {
+    const text =
+      'Ch 14, join with a slip st to form a ring.\nRnd 1: Ch 4 (counts as dc, ch 1), dc in first st, dc in next 13 ch, ' +
+      'join with a slip st to third ch of beg ch-4. (15 dc)';
+    expect(verdicts(text)).toEqual(['Rnd 1 proven']);
+  });
+
+  test('rows told by their number behind a row, and before one', () => {
+    const text =
+      'Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\nRow 2: Ch 1, turn, sc in each sc. Work 3 more rows of these 10 sc.\n' +
+      'Row 6: Ch 1, turn, sc in each sc across. (10 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 unstated', ' unstated', ' unstated', ' unstated', 'Row 6 proven']);
+  });
+
+  test('what stands beneath the first row of an excerpt is not known', () => {
+    const text = 'Next Row (WS): Ch 2 (counts as first sc), sc in next ch-1 sp, ch 1, sc in next st. Turn.';
+    expect(verdicts(text)).toEqual(['Next Row (WS) unchecked']);
+  });
+
+  test('an edging as long as the maker likes leaves open how many loops there are', () => {
+    const text =
+      'Ch 6. 1st row: D c in 1st st of ch. * Ch 6, d c in next st. Repeat from * for length required. Ch 8, turn. ' +
+      '2nd row: 1 half d c in last ch-6 loop, * ch 3, 1 half d c in next ch-6 loop. Repeat from * to end of row, turn.';
+    expect(verdicts(text)).toEqual(['Row 1 unchecked', 'Row 2 unchecked']);
+  });
+
+  test('notes in brackets and gauges beside the chain are no work', () => {
+    const text = '(add 1 for base chain)\nShawl: Ch 62 to measure 43" (15 ch to 4").\nRow 1: Sc in 2nd ch from hook and in each ch. (61)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('a chain of two before a skipped first stitch stands for it', () => {
+    const text =
+      'Ch 23\nRow 1: Dc in 4th ch from hook and in each ch across. (21 dc)\n' +
+      'Row 2: Ch 2, turn; skip first st, dc in each dc across, dc in top of turning ch.\nRow 3: Ch 1, turn, sc in each st. (21 sc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 unstated', 'Row 3 proven']);
   });
 
   test('what lies beneath an unread row has no known spaces', () => {

@@ -177,6 +177,7 @@ function noun(said: Noun): string {
 
 function untilled(until: Until): string {
   if (until.kind === 'end') return '->end';
+  if (until.kind === 'length') return '->length';
   if (until.kind === 'last') {
     return `->last ${numbered(until.n)}${until.noun ? ` ${noun(until.noun)}` : ''}`;
   }

@@ -160,7 +160,8 @@ function takeGroup(hands: Hands, noun: AnyNoun): Target {
   if (!group) return takeStitch(hands, 'passed');
   const middle = middleOf(hands, group);
   const target = isSpace(hands, middle) ? takeSpaceAt(hands, middle) : takeStitchAt(hands, middle);
-  hands.pos = group.to;
+  // A round may have begun there: the rest of the group is counted from its middle.
+  hands.pos += group.to - middle - 1;
   return target;
 }
 

@@ -97,6 +97,12 @@ Rnd 3: Sl st in first sp, ch 3, in same sp make dc, ch 2 and 2 dc (starting shel
     expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 54 proven']);
   });
 
+  it('a round that begins in the middle of a shell goes on behind it', () => {
+    const text = `${start}Rnd 4: Starting shell over shell, *ch 3, sc in next ch-3 sp, ch 3, shell over shell. Repeat from * around, omitting last shell. Join. (24 dc, 6 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 30 proven']);
+  });
+
   it('one that is defined by name is left alone', () => {
     const text = `Special stitches\nShell: (2 dc, ch 2, 2 dc) in same sp.\n\n${start}Rnd 4: Sl st in next dc and in next sp, ch 3, (dc, ch 2, 2 dc) in same sp, *ch 4, shell in next ch-2 sp; rep from * 4 more times, ch 4, join. (24 dc)\n`;
     expect(complaints(text)).toEqual([]);

@@ -74,6 +74,12 @@ export const isCountLine = (text: string, from: number, to: number): boolean =>
   (!isLetterCode(text.charCodeAt(from)) || (text.charCodeAt(from) | 32) === 121) &&
   COUNT_LINE.test(text.slice(from, to));
 
+/** "CH 1, turn.": with a line of its own it ends the row above, for no piece begins on so few. */
+const TURN_LINE = /^ch(?:ain)?[ -]?[1-4](?: (?:and|then)|,)? turn(?: work)?[.;]?$/i;
+
+export const isTurnLine = (text: string, from: number, to: number): boolean =>
+  to - from <= 24 && TURN_LINE.test(text.slice(from, to));
+
 /** A rule, or the underline of a heading: three or more of one sign. */
 export function isRule(text: string, from: number, to: number): boolean {
   if (to - from < 3 || !'-_=*~+•.'.includes(text[from] ?? ' ')) return false;

@@ -10,7 +10,7 @@ import {
   opensDefinition,
 } from './definitions.ts';
 import { lineAt } from './fences.ts';
-import { afterBullet, endsWithCount, isCountLine } from './line-shapes.ts';
+import { afterBullet, endsWithCount, isCountLine, isTurnLine } from './line-shapes.ts';
 import {
   close,
   extend,
@@ -28,14 +28,17 @@ import { startOf } from './work-rules.ts';
 
 /** A count on a line of its own belongs to the row above it, blank line or not. */
 export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
-  if (!isCountLine(scan.text, from, to)) return false;
+  const turns = isTurnLine(scan.text, from, to);
+  if (!turns && !isCountLine(scan.text, from, to)) return false;
+  if (turns && scan.options.layout === 'written') return false;
   if (scan.open) {
     if (scan.open.kind !== 'instruction') return false;
     extend(scan, { from, to });
     return true;
   }
   const last = scan.blocks.at(-1);
-  if (last?.kind !== 'instruction' || endsWithCount(scan.text, last.from, last.to)) return false;
+  if (last?.kind !== 'instruction') return false;
+  if (!turns && endsWithCount(scan.text, last.from, last.to)) return false;
   scan.blocks[scan.blocks.length - 1] = { kind: 'instruction', from: last.from, to };
   return true;
 }

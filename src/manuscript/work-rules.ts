@@ -42,6 +42,7 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (open.kind === 'prose') return false;
   if (open.kind === 'definition') return definitionGoesOn(scan, open, from, starts);
   if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
+  if (MADE_TWICE.test(text.slice(from, from + 40))) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
     if (starts === 'command' || NAMED_LINE.test(text.slice(from, from + 40))) return false;
   }
@@ -73,7 +74,10 @@ export function breaksOff(text: string, open: Open): boolean {
 }
 
 /** "Top fold: sc in each st", "First arm - ch 10": a row by name instead of a number. */
-const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?::| [–—-]) /u;
+const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?:\([^)]{1,20}\))?(?::| [–—-]) /u;
+
+/** "Ties (make 2): ch 68 …": another piece. */
+const MADE_TWICE = /^\p{Lu}[\p{L}' -]{2,24}\((?:make )?(?:\d|two)\)\s?[:–—-]/iu;
 
 /** The row above is not over before the yarn is cut. */
 const ENDS_ROW = /^(?:fasten off|finish off|f\.?o\.?\b)/i;

@@ -30,7 +30,7 @@ import { STEMS } from './stems.ts';
 import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
-import type { CountsAs, Place, RepeatStep, Step, Times } from './tree.ts';
+import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times } from './tree.ts';
 
 /** Tokens of the bracket that is being read; unclosed, it goes on to the end. */
 interface Bracket {
@@ -320,6 +320,17 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   if (step.kind === 'repeat' && step.times.kind === 'missing' && spreadsOut(run, steps)) {
     run.out.push(...steps);
   } else run.out.push(step);
+  if (step.kind === 'group') alsoThere(r, run, step);
+}
+
+/** "(cluster, ch 2) in same sp and in each ch-1 sp around": the group once more, there. */
+function alsoThere(r: Reader, run: Run, group: GroupStep): void {
+  if (!isWord(r, W.and) || !isWord(r, W.in, 1)) return;
+  const start = r.at++;
+  const place = readPlaceAfterPreposition(r);
+  if (place && (clauseEnds(r) || kindAt(r) === T.open))
+    run.out.push({ ...group, place, from: fromOf(r, start), to: toOf(r) });
+  else r.at = start;
 }
 
 /**

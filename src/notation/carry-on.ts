@@ -1,4 +1,5 @@
 /** Words that carry on what was begun: "continue with B", "continue increasing", "and around". */
+import { countItem } from './count.ts';
 import { isShaping } from './even.ts';
 import { clauseEnds, fromOf, isWord, kindAt, type Reader, spelled, toOf } from './reader.ts';
 import { lastWork, putWords, type Run } from './run.ts';
@@ -24,6 +25,8 @@ export function goesOnWith(r: Reader): Step | null {
  */
 export function goesOnShaping(r: Reader, run: Run): Step | 'done' | null {
   const start = r.at;
+  const told = shapedUntil(r, run);
+  if (told) return told;
   const k = isWord(r, W.to, 1) ? 2 : 1;
   if (!isShaping(r, k)) return null;
   r.at += k;
@@ -32,6 +35,34 @@ export function goesOnShaping(r: Reader, run: Run): Step | 'done' | null {
   r.at = start + k;
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.open) r.at++;
   putWords(r, run, start, 'unread');
+  return 'done';
+}
+
+/**
+ * "Continue in this manner, increasing 6 sc in each round, until you have 60 sc": how many rounds, and
+ * where they increase, is left to the maker; what they end with is the count.
+ */
+function shapedUntil(r: Reader, run: Run): 'done' | null {
+  let shapes = false;
+  let end = r.at + 1;
+  let until = -1;
+  for (; r.kind[end] !== T.end && r.kind[end] !== T.stop && r.kind[end] !== T.open; end++) {
+    shapes ||= isShaping(r, end - r.at);
+    if (r.word[end] === W.to && spelled(r, end) === 'until') until = end;
+  }
+  if (!shapes || until < 0) return null;
+  const start = r.at;
+  r.at = until + 1;
+  while (isWord(r, W.you) || isWord(r, W.have) || isWord(r, W.there) || isWord(r, W.is)) r.at++;
+  const count = kindAt(r) === T.number ? countItem(r) : null;
+  if (!count || r.at > end) {
+    r.at = start;
+    return null;
+  }
+  r.at = end;
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  run.out.push({ kind: 'not-worked', what: 'rounds shaped as those before', ...span });
+  r.counts.push({ count, from: run.out.length });
   return 'done';
 }
 

@@ -72,7 +72,9 @@ export function readChain(r: Reader): ChainStep | null {
     r.at = start;
     return null;
   }
-  if (kindAt(r) === T.open && isWord(r, W.ch, 1) && kindAt(r, 2) === T.close) r.at += 3;
+  const colon = kindAt(r) === T.colon ? 1 : 0;
+  if (kindAt(r, colon) === T.open && isWord(r, W.ch, colon + 1) && kindAt(r, colon + 2) === T.close)
+    r.at += colon + 3;
   // "30 chain sts"
   if (n && isWord(r, W.st)) r.at++;
   n ??= lengthBehind(r);

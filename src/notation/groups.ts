@@ -5,7 +5,7 @@
 
 import { readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
-import type { Run } from './run.ts';
+import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Place, RepeatStep, Step } from './tree.ts';
@@ -84,6 +84,11 @@ export function placeFirst(r: Reader, run: Run): boolean {
   if (!opensPlace(wordAt(r))) return false;
   const place = readPlaceAfterPreposition(r);
   if (!place) return false;
+  // "In first st *2 hdc, hdc in next st*, repeat around": where the repeat begins.
+  if (kindAt(r) === T.star && (place.pick === 'first' || place.pick === 'same')) {
+    putWords(r, run, start, 'remark');
+    return true;
+  }
   if (placeBehindAside(r, run, place, start)) return true;
   // ", in next sp" behind steps without a place closes a group.
   if (closesGroup(r, run, place, start)) return true;

@@ -231,7 +231,9 @@ function named(r: Reader, draft: LabelDraft): boolean {
     return true;
   }
   const single = isOneOf(r, SINGLES);
-  const chain = isWord(r, W.ch) && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
+  // "Chain: (ch) 8" gives the short form.
+  const chain =
+    isWord(r, W.ch) && kindAt(r, 2) !== T.open && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
   // "Starting chain: ch 24"
   if (isOneOf(r, FIRST_CHAIN) && isWord(r, W.ch, 1) && kindAt(r, 2) === T.colon) {
     r.at += 2;
@@ -462,7 +464,10 @@ function closeLabel(r: Reader, draft: LabelDraft): void {
 function titleBehind(r: Reader): void {
   if (kindAt(r, -1) !== T.dash && kindAt(r, -1) !== T.colon) return;
   let k = 0;
-  while (k < 6 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number)) {
+  while (
+    k < 6 &&
+    (kindAt(r, k) === T.word || kindAt(r, k) === T.number || kindAt(r, k) === T.ordinal)
+  ) {
     if (k > 0 && opensLine(r, k)) break;
     if (mayBeStitch(wordAt(r, k)) || hasWork(r, k, k + 1)) return;
     k++;
@@ -484,7 +489,7 @@ function rowNameBehind(r: Reader): void {
     r.at += close + 3;
     return;
   }
-  if (kindAt(r, k) !== T.word || !isOneOf(r, NAMERS, k)) return;
+  if (kindAt(r, k) !== T.word || (!isOneOf(r, NAMERS, k) && kindAt(r, -1) !== T.dash)) return;
   const from = k;
   while (k < from + 4 && kindAt(r, k) === T.word && !isRowWord2at(r, k)) k++;
   const sign = kindAt(r, k + 1);

@@ -45,6 +45,15 @@ function loopHere(r: Reader): Loop | null {
     r.at++;
     return sense === W.blo ? 'back' : 'front';
   }
+  // "the bottom bump of each ch", "backbump"
+  if (sense <= 0 && kindAt(r) === T.word && /^backbumps?$/.test(spelled(r, r.at))) {
+    r.at++;
+    return 'third';
+  }
+  if (sense === W.base && isBump(r, 1)) {
+    r.at += 2;
+    return 'third';
+  }
   const loop: Loop | null =
     sense === W.back ? 'back' : sense === W.front ? 'front' : sense === W.both ? 'both' : null;
   if (loop === 'back' && isBackOfChain(r)) {

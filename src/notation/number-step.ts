@@ -101,7 +101,8 @@ function multipliedBracket(r: Reader, run: Run): boolean {
 function startsRound(r: Reader, run: Run): boolean {
   const ring = run.out.at(-1);
   if (ring?.kind !== 'ring' || run.out.length > 1 || r.kind[r.at - 1] !== T.word) return false;
-  if (!clauseEnds(r, 1) && kindAt(r, 1) !== T.open) return false;
+  const counted = kindAt(r, 1) === T.dash && kindAt(r, 2) === T.number;
+  if (!clauseEnds(r, 1) && kindAt(r, 1) !== T.open && !counted) return false;
   const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
   run.out.push({ ...plainWork({ ...emptyTerm(r), to: n.to }), n });
   r.at++;

@@ -61,13 +61,29 @@ function readSkip(r: Reader): SkipStep | null {
   const start = r.at;
   r.at++;
   if (isWord(r, W.over)) r.at++;
+  // "skip (sk) 3 sc"
+  if (kindAt(r) === T.open && isWord(r, W.skip, 1) && kindAt(r, 2) === T.close) r.at += 3;
   const placeAt = r.at;
-  const place = (isWord(r, W.in) ? null : readPlace(r)) ?? bareNumber(r, placeAt);
+  const found = (isWord(r, W.in) ? null : readPlace(r)) ?? bareNumber(r, placeAt);
+  const place = found && alongRow(r, found);
   if (!place) {
     r.at = start;
     return null;
   }
   return { kind: 'skip', place, countsAs: null, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "skip 16 sts from 1st ear flap along Rnd 14": the row that they are of. */
+function alongRow(r: Reader, place: Place): Place {
+  let k = 0;
+  if (isWord(r, W.from)) {
+    while (k < 5 && !isWord(r, W.along, k) && !isWord(r, W.on, k) && !clauseEnds(r, k)) k++;
+  }
+  const linked = isWord(r, W.along, k) || isWord(r, W.on, k);
+  const row = isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1);
+  if (place.row !== null || !linked || !row || kindAt(r, k + 2) !== T.number) return place;
+  r.at += k + 3;
+  return { ...place, row: r.value[r.at - 1] ?? null, to: toOf(r) };
 }
 
 function bareNumber(r: Reader, at: number): Place | null {
@@ -119,6 +135,7 @@ export function readUnworked(r: Reader): UnworkedStep | null {
 export function readTurn(r: Reader, not: boolean, start: number): TurnStep {
   r.at++;
   while (isWord(r, W.work) || isWord(r, W.the) || /^(your|piece|it)$/.test(word(r))) r.at++;
+  if (isWord(r, W.round) && clauseEnds(r, 1)) r.at++;
   // "turn work reversed side", "turn to the wrong side"
   const k = isWord(r, W.to) ? (isWord(r, W.the, 1) ? 2 : 1) : 0;
   const other = isWord(r, W.wrong, k) || isWord(r, W.other, k) || /^revers/.test(wordOn(r, k));

@@ -24,6 +24,8 @@ const ITS = wordsOf('its these those their');
 /** Whether a determiner was read. */
 export function readPick(r: Reader, draft: PlaceDraft): boolean {
   if (isOneOf(r, VERY)) r.at++;
+  // "in this first corner sp"
+  if (isWord(r, W.these) && kindAt(r, 1) === T.ordinal) r.at++;
   const kind = kindAt(r);
   if (kind === T.ordinal) return ordinalPick(r, draft);
   if (kind === T.number) return numberPick(r, draft);
@@ -212,6 +214,8 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
             : 'first';
     if (sense === W.remaining || kindAt(r) !== T.number) {
       if (kindAt(r) === T.number) draft.n = readNumbers(r);
+      // "each of the rest of the sps"
+      if (sense === W.remaining && eatWord(r, W.of)) eatThe(r);
       if (sense === -1 && r.value[before] !== 1) r.at = before;
       return true;
     }

@@ -24,7 +24,7 @@ const OPENERS = new Set(
     'begin optional option tip hint important using set don is are will should so because but however ' +
     'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
     'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
-    'thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
+    'otherwise thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
   ).split(' '),
 );
 

@@ -11,6 +11,7 @@ import { readPlaceAfterPreposition } from './place.ts';
 import { angleCount, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import {
+  isGlued,
   isOneOf,
   isWord,
   kindAt,
@@ -181,6 +182,14 @@ const tellsIncrease = (r: Reader): boolean =>
   (isWord(r, W.work, 2) || isWord(r, W.working, 2)) &&
   kindAt(r, 3) === T.number;
 
+/** "…; complete a total of 12 times": the sentence before. */
+const timesTold = (r: Reader): boolean => {
+  if (spelled(r, r.at) !== 'complete') return false;
+  const k = isWord(r, W.a, 1) ? 2 : 1;
+  const total = isWord(r, W.total, k) && isWord(r, W.of, k + 1) ? k + 2 : 1;
+  return kindAt(r, total) === T.number && isWord(r, W.times, total + 1);
+};
+
 /** "Mine are ch 60": the chain is told of, not made. */
 const tellsChain = (r: Reader): boolean =>
   isWord(r, W.is, -1) && (isWord(r, W.ch) || kindAt(r) === T.number);
@@ -235,11 +244,26 @@ function purpose(r: Reader, run: Run): boolean {
   return true;
 }
 
+/** "Base - With 6 mm hook ch 51": the part's name before its first row, parted by a dash. */
+function nameWithDash(r: Reader, run: Run): boolean {
+  if (run.out.length > 0 || r.at !== FIRST || run.end !== 'text') return false;
+  let k = 0;
+  while (k < 3 && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)) && !isWord(r, W.ch, k)) k++;
+  if (k === 0 || kindAt(r, k) !== T.dash || isGlued(r, k) || isGlued(r, k - 1)) return false;
+  const code = r.text.charCodeAt(r.base + (r.from[r.at] ?? 0));
+  if (code < 65 || code > 90) return false;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  r.at++;
+  return true;
+}
+
 const PURPOSE = wordsOf('create creates form forms shape shapes starts begins completes makes');
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
-  if (purpose(r, run)) return;
+  if (purpose(r, run) || nameWithDash(r, run)) return;
   if ((sense === W.each || sense === W.you) && saying(r, run)) return;
   if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;
@@ -254,6 +278,11 @@ function wordStep(r: Reader, run: Run): void {
     return;
   }
   if (asFollows(r)) return;
+  // "Next *5 dc in next st, …": then
+  if (sense === W.next && kindAt(r, 1) === T.star) {
+    r.at++;
+    return;
+  }
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
   if (
     sense === W.work
@@ -283,6 +312,7 @@ function wordStep(r: Reader, run: Run): void {
   }
   if ((sense <= 0 || sense === PROSE) && otherCraft(r, run)) return;
   if ((sense <= 0 || sense === W.each) && readSeparated(r, run)) return;
+  if (run.out.length > 0 && timesTold(r) && sentenceTimes(r, run, r.at)) return;
   if (placeFirst(r, run)) return;
   const any = startsAnywhere(r, run);
   if (any) return putStep(r, run, any);

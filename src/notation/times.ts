@@ -24,7 +24,8 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   const start = r.at;
   // "*…* complete 5 times"
   const told = kindAt(r, 1) === T.number && isWord(r, W.times, 2);
-  if (told && /^(complete|work|do|make|repeated)$/.test(spelled(r, r.at))) r.at++;
+  if (told && isVerb(r)) r.at++;
+  else if (isVerb(r) && isWord(r, W.total, isWord(r, W.a, 1) ? 2 : 1)) r.at++;
   else insideBrackets(r);
   const total = totalAhead(r);
   if (isWord(r, W.for) || isWord(r, W.another)) r.at++;
@@ -42,6 +43,9 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   r.at = start;
   return null;
 }
+
+const isVerb = (r: Reader): boolean =>
+  kindAt(r) === T.word && /^(complete|work|do|make|repeated)$/.test(spelled(r, r.at));
 
 /** "(…) do what is in between the parenthesis 9 times" */
 function insideBrackets(r: Reader): void {

@@ -82,6 +82,7 @@ const done = (is: boolean): Tried => (is ? 'done' : null);
 opens((r, run) => done(readHeld(r, run)), W.hold, W.leave);
 opens((r) => done(endsWith(r)), W.ending, W.end, W.fasten, W.beginning);
 opens((r) => startsIn(r), W.beginning, W.working);
+opens((r, run) => fromHook(r, run), W.from);
 opens(
   (r, run) => {
     const skips = readSkips(r);
@@ -219,8 +220,16 @@ function turnsPiece(r: Reader, run: Run): 'done' | null {
       return null;
     piece ||= /^(inside|clockwise|degrees?|upside)$/.test(spelled(r, r.at + k));
   }
-  if (!piece) return null;
   const start = r.at;
+  for (let i = start + 1; i < start + k; i++) {
+    // "rotate work so that you will start on the opposite side of the chain"
+    if (r.word[i] !== W.opposite || r.word[i + 1] !== W.side) continue;
+    r.at += k;
+    const span = { from: fromOf(r, start), to: toOf(r) };
+    run.out.push({ kind: 'other-side', chains: null, rowEnds: false, ...span });
+    return 'done';
+  }
+  if (!piece) return null;
   r.at += k;
   putWords(r, run, start, 'remark');
   return 'done';
@@ -270,6 +279,30 @@ function startsFrom(r: Reader): Step | null {
     return { kind: 'remark', from: fromOf(r, start), to: place.to };
   r.at = start;
   return null;
+}
+
+/** "21 ch, from the second chain on the hook, 20 sc": along the chain just made. */
+function fromHook(r: Reader, run: Run): 'done' | null {
+  const ordinal = isWord(r, W.the, 1) ? 2 : 1;
+  if (kindAt(r, ordinal) !== T.ordinal || run.out.at(-1)?.kind !== 'chain') return null;
+  const start = r.at++;
+  const place = readPlace(r);
+  const onHook = isWord(r, W.on) && isWord(r, W.hook, isWord(r, W.the, 1) ? 2 : 1);
+  if (onHook) r.at += isWord(r, W.the, 1) ? 3 : 2;
+  if (kindAt(r) === T.comma) r.at++;
+  const work = place?.pick === 'nth' && (onHook || place.fromHook) ? readWork(r) : null;
+  const [n] = work?.n?.values ?? [];
+  if (!work || !place || work.place || work.until || typeof n !== 'number' || n < 2) {
+    r.at = start;
+    return null;
+  }
+  const { from, to } = work;
+  const rest = { from, to, values: [n - 1] };
+  const first = { ...place, fromHook: true };
+  const one = { ...work, n: null, numberAfter: false };
+  run.out.push({ ...one, place: first });
+  run.out.push({ ...one, place: { ...first, pick: 'next', n: rest, nth: null, fromHook: false } });
+  return 'done';
 }
 
 /** "Commence on centre of 3 tr; …": where the row is taken up. */

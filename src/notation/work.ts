@@ -3,6 +3,7 @@ import { readCountsAs } from './counts-as.ts';
 import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
+import { placeDraft } from './place-draft.ts';
 import {
   clauseEnds,
   eatWord,
@@ -30,6 +31,9 @@ export function readWork(r: Reader): WorkStep | null {
   const evenly = isWord(r, W.evenly);
   if (evenly) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
+  // "work your first cluster in the same st"
+  const first = kindAt(r) === T.ordinal && valueAt(r) === 1 && isWord(r, W.the, -1);
+  if (first && r.at > start + 1 && mayBeStitch(wordAt(r, 1))) r.at++;
   // "work a row of sc around the edge"
   const one = r.at > start && (isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.of, 1);
   if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
@@ -205,6 +209,7 @@ function readBehind(r: Reader, draft: Draft): void {
     r.at++;
   if (clauseEnds(r)) return;
   if (draft.n === null && !isWord(r, W.in)) readNumberBehind(r, draft);
+  else eachOfMany(r, draft);
   if (draft.n !== null && draft.numberAfter) {
     if (isWord(r, W.more) && isWord(r, W.st, 1)) r.at++;
     while (isWord(r, W.st)) r.at++;
@@ -214,7 +219,7 @@ function readBehind(r: Reader, draft: Draft): void {
   if (eatWord(r, W.evenly)) draft.evenly = true;
   // "make a cluster as before over next 8 dc"
   if (isWord(r, W.as) && isWord(r, W.before, 1)) r.at += 2;
-  draft.place = placeBehind(r, draft);
+  draft.place ??= placeBehind(r, draft);
   loopOnly(r, draft);
   drawnTogether(r, draft);
   if (draft.place) {
@@ -378,6 +383,23 @@ function loopOnly(r: Reader, draft: Draft): void {
   draft.until = place.until;
   // "sc in the BLO in each st around": the place stands behind the loop.
   draft.place = place.until || clauseEnds(r) ? null : placeBehind(r, draft);
+}
+
+/** "2sc10", "3dc2": so many in each of the next so many, all written as one word. */
+function eachOfMany(r: Reader, draft: Draft): void {
+  const { n, stitch } = draft;
+  if (n?.to !== stitch.from || kindAt(r) !== T.number || !isGlued(r, -1)) return;
+  const places = readNumbers(r);
+  if (!places) return;
+  const { from } = places;
+  draft.place = {
+    ...placeDraft(r, r.at - 1),
+    pick: 'next',
+    n: places,
+    each: true,
+    from,
+    to: toOf(r),
+  };
 }
 
 /** "sc 5", "sc5", "sc x 5", "inc 6 times", "dec (3 times)", "inc twice". */

@@ -4,7 +4,7 @@
  */
 import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { type Hands, numberFor, remaining, spanAt } from '../hands.ts';
+import { type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../hands.ts';
 import { mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 
@@ -87,7 +87,7 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
  * next st; rep from * around" goes round evenly when it stops half-way.
  */
 function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: boolean): boolean {
-  if ((hands.statedStitches < 0 && !rounds) || remaining(hands) === 0) return false;
+  if ((hands.statedStitches < 0 && !rounds) || placesLeft(hands, step) === 0) return false;
   // Increases and decreases go evenly into a row: a number that leaves a rest is a slip.
   const shapes = step.steps.some(isShaping) && step.steps.every(({ kind }) => kind === 'work');
   if (shapes && !rounds) return false;
@@ -102,7 +102,7 @@ function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: bo
   if (reading === 'whole') return false;
   let some = false;
   for (const inner of step.steps) {
-    if (remaining(hands) === 0) break;
+    if (placesLeft(hands, step) === 0) break;
     if (!tryOut(hands, () => row.walk(hands, [inner], row))) {
       const rest = shapes ? null : restOf(hands, inner);
       return rest ? tryOut(hands, () => row.walk(hands, [rest], row)) : some;
@@ -110,6 +110,14 @@ function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: bo
     some = true;
   }
   return some;
+}
+
+/** Stitches that are left, and the spaces where the pass works into them. */
+function placesLeft(hands: Hands, { steps }: RepeatStep): number {
+  const spaces = steps.some(
+    (step) => step.kind === 'work' && step.place?.nouns.some(({ kind }) => kind === 'space'),
+  );
+  return remaining(hands) + (spaces ? remainingSpaces(hands) : 0);
 }
 
 const isShaping = (step: Step): boolean =>

@@ -45,11 +45,24 @@ const OTHER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
   'unread',
 ]);
 
-/** A stitch told with its number alone, and no place. */
+/** A stitch told with its number alone, or in the next of the places. */
 const isItem = (step: Step | undefined): boolean =>
-  step?.kind === 'work' && step.place === null && step.until === null && !step.stitch.foundation;
+  step?.kind === 'work' && isNext(step) && step.until === null && !step.stitch.foundation;
 
-const isAlone = (step: WorkStep): boolean => step.n === null && step.stitch.shape === 'one';
+/** "1 dc in the first st, 2 dc in the next": as good as no place. */
+const isNext = ({ place, stitch, alsoIn }: WorkStep): boolean =>
+  place === null ||
+  ((place.pick === 'next' || place.pick === 'first') &&
+    place.nouns.every(({ kind, skipped }) => (kind === 'stitch' || kind === 'stem') && !skipped) &&
+    place.of === null &&
+    place.until === null &&
+    place.rowsBelow === 0 &&
+    place.row === null &&
+    alsoIn.length === 0 &&
+    stitch.stem !== 'ss');
+
+const isAlone = (step: WorkStep): boolean =>
+  step.n === null && step.place === null && step.stitch.shape === 'one';
 
 function repeatOf(steps: readonly Step[], { from, to }: WorkStep): RepeatStep {
   const until = { kind: 'end', word: 'around', from: to, to } as const;

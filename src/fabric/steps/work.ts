@@ -315,7 +315,8 @@ function workEach(
   for (let first = true; hasNext(hands, next, gaps); first = false) {
     const { pos, inner } = hands;
     if (other && !first) {
-      takePlace(hands, next, step);
+      const target = takePlace(hands, next, step);
+      if (inEach > 1 && othersToo(hands, step)) stitches(hands, step, target, 1);
       if (!hasNext(hands, next, gaps)) break;
     }
     const simple = next === null || isAnyStitch(next);
@@ -326,6 +327,17 @@ function workEach(
   }
   hands.limit = Math.max(hands.limit, limit);
 }
+
+/** "2 sc in every 2nd st (18)" on a round of twelve: the others have one each, as the count shows. */
+const othersToo = (hands: Hands, step: WorkStep): boolean =>
+  hands.statedStitches >= 0 &&
+  ask(hands.readings, {
+    doubt: 'every other stitch',
+    custom: 'the others are passed',
+    alternatives: ['the others have one each'],
+    local: true,
+    ...spanAt(hands, step),
+  }) !== 'the others are passed';
 
 /** "Each st": by no name that would have to be looked at. */
 const isAnyStitch = (place: Place): boolean =>

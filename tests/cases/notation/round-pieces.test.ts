@@ -50,6 +50,24 @@ describe('shapes of rounds', () => {
     ['Round 6 – 9 creates the front/toe of the slipper. 30 sc around.', 'round 6,7,8,9: "creates the front/toe of the slipper"; 30 sc ->end'],
     ['Ch 2, * 2 hdc in next st, hdc in next 7 st; repeat from * around, join. — 72 hdc (*at this point the crown measures 6 in (15 cm))', 'ch 2; *<2 hdc @next st; hdc @next 7 st> ->end; join; "(*at this point the crown measures 6 in (15 cm))" = 72 hdc'],
     ['*Sk 1 dc, 2 FPdc around dc, ch 2* Repeat from * to * around (4x), join to FPdc w/ sl st (sk ch-2)', '*<skip @next 1 dc; 2 front-post dc @this dc; ch 2> x4 maybe more; join @this dc; "(sk ch-2)"'],
+    ['Ch 1, in first st *make 2 hdc, hdc in next st*, repeat around, sl st to join in first st (24)', 'ch 1; "in first st"; *<2 hdc; hdc @next st> ->end; join @first st = 24'],
+    ['Skip 16 sts from 1st earflap along Rnd 14. Join yarn with a slip stitch to the 17th stitch.', 'skip @next 16 sts of row 14; join yarn yarn @nth17 st'],
+    ['Chain: (ch) 8, join to form a ring', 'ch 8; join ring'],
+    ['Base - With 6.00mm hook ch51', '"Base - With 6.00mm hook"; ch 51'],
+    ['Rnd 23 – Drawstring Round – ch 5, skip first 3 sc', 'round 23: ch 5; skip @first 3 sc'],
+    ['3trc in first st, sk next st, slp st in next st; complete a total of 12 times - 12 shells', "<3 tr @first st; skip @next st; ss @next st> x12 = 12 group 'shell'"],
+    ['Ch 2. Work your first CL into the same stitch.', 'ch 2; cluster @same st'],
+    ['{2trc, ch 1, 3 trc} in this first corner space', '{2 tr; ch 1; 3 tr} @first corner'],
+    ['(cluster stitch, chain 2) in the same space and in each chain 1 space around.', '{cluster; ch 2} @same space; {cluster; ch 2} @each space1 ->end'],
+    ['Rnd 1: Magic ring 10 – 10st', 'round 1: ring; 10 st = 10 stitch'],
+    ['2sc10 – 20st', '2 sc @next each 10 = 20 stitch'],
+    ['Turn work round, 1 dc in next ch', 'turn; 1 dc @next chain'],
+    ['Otherwise, just continue with same color. **Ch4, skip (sk) 3sc, sc in next sc** repeat 5 times.', '"Otherwise, just continue with same color"; **<ch 4; skip @next 3 sc; sc @next sc> x5 maybe more'],
+    ['Next *5 htr into next st, sl st into next st; rep from * 3 more times', '*<5 htr @next st; ss @next st> x3 more'],
+    ['Working into the bottom bump of each stitch, slip stitch in the 3rd chain from the hook and in each chain across', 'loop third; ss @nth3 chain from-hook & @each chain ->end'],
+    ['Continue rounds in this manner, increasing by 6 sc in each round, until you have 60 sc.', 'not-worked "Continue rounds in this manner, increasing by 6 sc in each round, until you have 60 sc" = 60 sc'],
+    ['rotate work so that you will start working on the opposite side of the starting chain, work 2 dc in first ch', 'other-side; 2 dc @first chain'],
+    ['21CH,from the second chain on the hook,20sc,skip1 sc', 'ch 21; sc @nth2 chain from-hook; sc @next 19 chain; skip @next 1 sc'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);
   });
@@ -150,5 +168,33 @@ describe('rounds of published pieces, worked', () => {
   test('a label below its row is what stands under a picture', () => {
     const text = 'R1: 6 sc in ring (6)\nR2: 2 sc in each sc around. (12)\n Round 2\nR3: sc around (12)';
     expect(compile(text).findings.map(({ code }) => code)).not.toContain('row-empty');
+  });
+  test('a turning chain with a line of its own is no foundation', () => {
+    const text = 'CH 22.\n\nHDC in each CH. (21 HDC)\n\nCH 1, turn.\n\nHDC in each HDC across. (21 HDC)\n\nCH 1, turn.\n\nHDC in each HDC across. (21 HDC)';
+    expect(rows(text)).toEqual([' 21 proven', ' 21 proven', ' 21 proven']);
+  });
+  test('a list told once goes round where the count says so: 6 x 3, 6 x 4', () => {
+    const text =
+      'Rnd 1: 12 dc in ring, join (12)\nRnd 2: Chain 2 (not counted), 1 dc in the first stitch, 2 dc in the next, join (18 stitches).\n' +
+      'Rnd 3: Chain 2, 1 dc in the next 2 stitches, 2 dc in the next, join (24 stitches).';
+    expect(rows(text).slice(1)).toEqual(['Rnd 2 18 proven', 'Rnd 3 24 proven']);
+  });
+  test('two in every other stitch, and one in each of the others: 6 x 3', () => {
+    expect(rows('Rnd 1: 12 sc in ring (12)\nRnd 2. Sc2 into every 2nd stitch (18)').at(-1)).toBe('Rnd 2 18 proven');
+    expect(rows('Rnd 1: 12 sc in ring (12)\nRnd 2. Sc2 into every 2nd stitch (12)').at(-1)).toBe('Rnd 2 12 proven');
+  });
+  test('the second ear flap of a hat, told from the first', () => {
+    const text =
+      'Rnd 1: 24 hdc in ring, join (24 hdc)\nFirst Earflap\nRnd 2: Ch 1, hdc in each of the next 4 hdc; turn. (4 hdc)\n' +
+      'Rnd 3: Ch 1, hdc2tog over next 2 hdc, hdc2tog over last 2 hdc; turn\nRnd 4: Ch 1, hdc2tog. Fasten off.\n' +
+      'Second Earflap\nSkip 8 sts from 1st earflap along Rnd 1. Join yarn with a slip stitch to the 9th stitch.\n' +
+      'Rnd 2: Ch 1, hdc in each of the next 4 hdc; turn. (4 hdc)';
+    expect(rows(text).at(-1)).toBe('Rnd 2 4 proven');
+  });
+  test('the space behind the last stitch: 12 stitches and 12 spaces', () => {
+    const text =
+      'Rnd 1: 24 sc in ring. (24)\nRnd 2: 1dc in first st, ch 2, sk next st, 1dc in next st; repeat [ch 2, sk next st, 1dc in next st] to end, ending with ch 2; slip st in first st to join\n' +
+      'Rnd 3: 1sc in first st, 1sc in ch-2 space, 1sc in next st; repeat [1sc in ch-2 space, 1sc in next st] to end - 24sts';
+    expect(rows(text).at(-1)).toBe('Rnd 3 24 proven');
   });
 });

@@ -38,6 +38,14 @@ export function shapeCommand(version: string): Command {
         .default('both'),
     )
     .addOption(
+      new Option(
+        '--hand <hand>',
+        'as a right- or left-handed maker works it; words are not mirrored',
+      )
+        .choices(['right', 'left'])
+        .default('right'),
+    )
+    .addOption(
       new Option('--format <form>', 'how to report').choices(['text', 'json']).default('text'),
     )
     .addOption(

@@ -15,6 +15,7 @@ export function shapeJson(shape: Shape, { file, title, size }: ShapeNames): stri
     file,
     title,
     size,
+    hand: shape.hand,
     sizes: { how, spread: tidy(spread), because },
     pieces: shape.pieces.map((piece) => pieceJson(piece, shape)),
   };

@@ -7,6 +7,7 @@ import {
   type Finding,
   formatFinding,
   gaugeFromWords,
+  leftHanded,
   type Shape,
   type ShapeOptions,
   shapeOf,
@@ -29,6 +30,7 @@ export interface ShapeAsked {
   readonly units: Units;
   readonly terms: 'US' | 'UK' | 'auto';
   readonly format: 'text' | 'json';
+  readonly hand: 'right' | 'left';
   readonly version: string;
 }
 
@@ -36,7 +38,8 @@ export interface ShapeAsked {
 export async function runShape(file: string, asked: ShapeAsked): Promise<0 | 1 | 2> {
   try {
     const form = formOf(asked.output);
-    const compiled = compile(await textOf(file), { terms: asked.terms, fixes: false });
+    const read = compile(await textOf(file), { terms: asked.terms, fixes: false });
+    const compiled = asked.hand === 'left' ? { ...read, ...leftHanded(read) } : read;
     const options = optionsFor(compiled, asked);
     const shape = shaped(compiled, options);
     if (shape.pieces.length === 0) throw new Unusable(nothingFor(shape, asked));
@@ -86,6 +89,7 @@ function optionsFor(compiled: Compiled, asked: ShapeAsked): ShapeOptions {
     throw new Unusable(`--gauge: the words "${words}" ${why}`);
   });
   return {
+    hand: asked.hand,
     sizeIndex: sizeAsked(compiled.sizes, asked.size),
     ...(asked.part && { part: asked.part }),
     ...(gauge.length > 0 && { gauge }),

@@ -63,6 +63,22 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
   };
 }
 
+/**
+ * The pattern as a left-handed maker works it: every stitch mirrored, but for charts, which she reads from the
+ * other side so that words stay words. Spans are those of the same text. For `shapeOf` with the left hand.
+ */
+export function leftHanded({
+  manuscript,
+}: Pick<Compiled, 'manuscript'>): Pick<Compiled, 'manuscript' | 'fabric'> {
+  if (manuscript.charts.length === 0) return { manuscript, fabric: work(manuscript) };
+  const charts = manuscript.charts.map((chart) => ({
+    ...chart,
+    rows: chart.rows.map((row) => [...row].reverse()),
+  }));
+  const read = { ...manuscript, charts };
+  return { manuscript: read, fabric: work(read) };
+}
+
 const isLimit = ({ code }: Finding): boolean =>
   code === 'too-many-stitches' || code === 'repeat-too-large';
 

@@ -1,4 +1,4 @@
-export { type Compiled, type CompileOptions, compile } from './compile.ts';
+export { type Compiled, type CompileOptions, compile, leftHanded } from './compile.ts';
 export type {
   Account,
   ConventionAccount,

@@ -40,6 +40,7 @@ export function drawPieces(shape: Shape, fabric: Fabric, options: PieceDrawingOp
   const sheet = arranged(seen, scale, most);
   const note = [
     `A drawing worked out from the stitches, 1:${scale}.`,
+    ...(shape.hand === 'left' ? ['As a left-handed maker works it.'] : []),
     ...startLineNotes(shape),
   ].join(' ');
   const lines = wrapText(note, (sheet.widthMm - 2 * MARGIN) / 1.1, { sizeMm: NOTE });

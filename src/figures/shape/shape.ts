@@ -21,6 +21,7 @@ import { fillsOut, stuffingOf } from './filling.ts';
 import { bearsHandles, type RoundGirth, roundGirths, straightMm } from './flatness.ts';
 import { foldedShare } from './folds.ts';
 import { layOut } from './layout.ts';
+import { mirrored } from './mirrored.ts';
 import { pieceGraphs } from './piece-graph.ts';
 import { type PieceWords, pieceWords } from './piece-words.ts';
 import { LIMITS, type Relaxed, type Relaxing, type RelaxLimits, relax } from './relax.ts';
@@ -38,6 +39,8 @@ export interface ShapeOptions {
   /** Counts that stand in place of the pattern's own gauge of the same fabric. */
   readonly gauge?: readonly GaugeCount[];
   readonly limits?: RelaxLimits;
+  /** Left: the pieces are mirrored; `leftHanded` makes the fabric that this is for. Default right. */
+  readonly hand?: 'right' | 'left';
 }
 
 export interface ShapedPiece {
@@ -61,6 +64,7 @@ export interface ShapedPiece {
 }
 
 export interface Shape {
+  readonly hand: 'right' | 'left';
   readonly sizeIndex: number;
   readonly pieces: readonly ShapedPiece[];
   readonly sizes: SizesHad;
@@ -103,11 +107,18 @@ export function* shapeOf(
     for (; !step.done; step = run.next()) {
       yield { piece: name, nth: nth + 1, of: kept.length, done: step.value };
     }
-    pieces.push({ name, copies, ...step.value });
+    const piece: ShapedPiece = { name, copies, ...step.value };
+    pieces.push(options.hand === 'left' ? mirrored(piece) : piece);
   }
   const had = sizes.had();
   const because = isCountedAcross ? [...had.because, COUNTED_ACROSS] : had.because;
-  return { sizeIndex, pieces, sizes: { ...had, because }, parts: partsOf(all) };
+  return {
+    hand: options.hand ?? 'right',
+    sizeIndex,
+    pieces,
+    sizes: { ...had, because },
+    parts: partsOf(all),
+  };
 }
 
 const isAsked = (graph: StitchGraph, part: string): boolean =>

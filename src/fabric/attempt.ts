@@ -2,7 +2,7 @@
  * A row is worked as the part reads it; only where it does not come out are other readings tried,
  * one doubt at a time, and the first that comes out is kept for this row.
  */
-import { MISFITS } from './facts.ts';
+import { type Fact, MISFITS } from './facts.ts';
 import type { Hands } from './hands.ts';
 import { type Mark, mark, restore } from './mark.ts';
 import type { Asked, Choices } from './readings.ts';
@@ -19,8 +19,11 @@ export interface Attempted {
   readonly result: RowResult;
   readonly asked: readonly Asked[];
   readonly exceptions: readonly Exception[];
-  /** Which count of the row beneath this row fits; null where that row states what it makes. */
-  readonly beneath: 'made' | 'stated' | null;
+  /**
+   * The row comes out on both counts of the row beneath, the one made and the one stated: the name of
+   * this doubt, which only later rows can settle; else `null`.
+   */
+  readonly carries: string | null;
 }
 
 /** At most so many readings are tried on one row. */
@@ -44,29 +47,38 @@ export function attemptRow(
   setting: Trial['setting'],
 ): Attempted {
   const trial: Trial = { hands, task, before, setting, start: mark(hands) };
-  if (before.statedInstead === null) {
-    const { attempted } = tryReadings(trial, 'made');
-    return { ...attempted, beneath: null };
-  }
+  if (before.statedInstead === null) return { ...tryReadings(trial, 'made'), carries: null };
   // Both counts, the one made and the one stated, go on for one row: the one that it fits is kept.
-  const stated = tryReadings(trial, 'stated');
-  if (!stated.attempted.result.misfit) {
+  const fitsStated = !tryReadings(trial, 'stated').result.misfit;
+  restore(hands, trial.start);
+  const made = tryReadings(trial, 'made').result;
+  // The count of a range, "Rnds 7-13 (37)", says no more in its second row than in its first.
+  const isSame = statedAt(task) === before.statedAt;
+  const fitsMade = !made.misfit || (isSame && !made.facts.some(isOtherMisfit));
+  if (isSame && fitsMade) {
     restore(hands, trial.start);
-    const made = tryReadings(trial, 'made');
-    if (!made.attempted.result.misfit) {
-      restore(hands, trial.start);
-      return { ...tryReadings(trial, 'stated').attempted, beneath: null };
-    }
-    restore(hands, trial.start);
-    return { ...tryReadings(trial, 'stated').attempted, beneath: 'stated' };
+    return { ...tryReadings(trial, 'made'), carries: null };
   }
   restore(hands, trial.start);
-  const made = tryReadings(trial, 'made');
-  if (!made.attempted.result.misfit) return { ...made.attempted, beneath: 'made' };
-  restore(hands, trial.start);
-  const { attempted } = tryReadings(trial, 'stated');
-  return { ...attempted, result: withoutWalk(attempted.result), beneath: null };
+  const carries = `count at ${before.statedAt}`;
+  const isMade = setting.part.get(carries) === MADE;
+  if (fitsStated && fitsMade) {
+    return { ...tryReadings(trial, isMade ? 'made' : 'stated'), carries };
+  }
+  if (fitsStated) return { ...tryReadings(trial, 'stated'), carries: null };
+  if (fitsMade) return { ...tryReadings(trial, 'made'), carries: null };
+  const worked = tryReadings(trial, 'stated');
+  return { ...worked, result: withoutWalk(worked.result), carries: null };
 }
+
+const isOtherMisfit = ({ kind }: Fact): boolean => kind !== 'count' && MISFITS.has(kind);
+
+/** The reading of a carried count in which what was made goes on, and not what is stated. */
+export const MADE = 'made';
+
+/** Where the first stated count of a row stands in the text; -1 for none. */
+export const statedAt = ({ asks, asksBase }: Task): number =>
+  asks.counts[0] ? asksBase + asks.counts[0].from : -1;
 
 const WALK: ReadonlySet<string> = new Set(['overrun', 'left', 'remainder', 'no-place']);
 
@@ -81,9 +93,9 @@ function withoutWalk(result: RowResult): RowResult {
   return { ...result, facts, misfit, verdict };
 }
 
-type Tried = { readonly attempted: Omit<Attempted, 'beneath'> };
+type Tried = Omit<Attempted, 'carries'>;
 
-function once(trial: Trial, beneath: 'made' | 'stated', row: Choices): Omit<Attempted, 'beneath'> {
+function once(trial: Trial, beneath: 'made' | 'stated', row: Choices): Tried {
   const { hands, task, before, setting } = trial;
   const { part, ...given } = setting;
   const result = workRow(hands, task, before, { ...given, beneath, choices: { part, row } });
@@ -96,7 +108,7 @@ const weight = (result: RowResult): number =>
 
 function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
   const first = once(trial, beneath, NONE);
-  if (!first.result.misfit || first.asked.length === 0) return { attempted: first };
+  if (!first.result.misfit || first.asked.length === 0) return first;
   let tries = 1;
   const queue = flips(first.asked, []);
   for (let i = 0; i < queue.length && tries < MOST_READINGS * 2; i++) {
@@ -105,12 +117,12 @@ function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
     tries++;
     restore(trial.hands, trial.start);
     const attempt = once(trial, beneath, new Map(chosen.map((e) => [e.asked.doubt, e.reading])));
-    if (weight(attempt.result) === 0) return { attempted: { ...attempt, exceptions: chosen } };
+    if (weight(attempt.result) === 0) return { ...attempt, exceptions: chosen };
     // A reading may bring up a new doubt, or need company: pairs are tried after all single ones.
     if (chosen.length === 1) queue.push(...flips(attempt.asked, chosen));
   }
   restore(trial.hands, trial.start);
-  return { attempted: once(trial, beneath, NONE) };
+  return once(trial, beneath, NONE);
 }
 
 /** Each open doubt read otherwise, on top of what is chosen already. Local wording first. */

@@ -1,3 +1,4 @@
+import { MADE } from './attempt.ts';
 import type { Hands } from './hands.ts';
 import { mark, restore } from './mark.ts';
 import { type Need, type PartRun, type PartSetting, runPart } from './part.ts';
@@ -71,9 +72,29 @@ export function workPart(
     candidate = nextCandidate(run, choices, tried);
   }
   const untried = score > 0 && nextCandidate(run, choices, tried) ? 1 : 0;
+  for (const doubt of [...run.carried].slice(0, MOST_CARRIED)) {
+    const trial = new Map(choices).set(doubt, MADE);
+    if (faultsIn(run) < 2) break;
+    last = trial;
+    const other = again(trial);
+    if (faultsIn(other) < faultsIn(run)) {
+      run = other;
+      choices = trial;
+    }
+  }
   if (last !== choices) run = again(choices);
   return { run, choices, untried };
 }
+
+/** At most so many wrong counts are tried as what is not worked on, where rows behind come out on both. */
+const MOST_CARRIED = 3;
+
+/** Instructions with a row that does not come out, or only otherwise than its sisters. */
+const faultsIn = ({ rows, needs, isCut }: PartRun): number =>
+  isCut
+    ? Number.POSITIVE_INFINITY
+    : new Set(rows.flatMap((row) => (row.verdict === 'mismatch' ? [row.instruction] : []))).size +
+      needs.filter(({ local }) => !local).length;
 
 /** Readings that rows needed come first, then other readings of doubts that arose at all. */
 function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need | null {

@@ -6,7 +6,7 @@
 import type { Part, PlacedInstruction } from '../manuscript/index.ts';
 import type { StandingOrder } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
-import { type Attempted, attemptRow } from './attempt.ts';
+import { type Attempted, attemptRow, statedAt } from './attempt.ts';
 import { type Charts, chartNamed, toldBy, withRow } from './charts.ts';
 import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
@@ -46,6 +46,7 @@ export const newProgress = (): Progress => ({
     ready: false,
     open: false,
     statedInstead: null,
+    statedAt: -1,
     guessed: false,
     chartRows: new Map(),
     side: 'RS',
@@ -59,6 +60,8 @@ export interface PartRun {
   readonly asked: ReadonlyMap<string, Asked>;
   readonly needs: readonly Need[];
   readonly settled: Hands['settled'];
+  /** Counts that differ from what was made, on which the row behind comes out as well: see `attempt`. */
+  readonly carried: ReadonlySet<string>;
   /** The million was reached: rows from there on were not worked. */
   isCut: boolean;
   progress: Progress;
@@ -106,6 +109,7 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
     asked: new Map(),
     needs: [],
     settled: new Map(),
+    carried: new Set(),
     orders: [...setting.orders],
     seen: new Map(),
     measured: newMeasured(),
@@ -130,6 +134,7 @@ interface Run extends PartRun {
   readonly rows: RowRecord[];
   readonly asked: Map<string, Asked>;
   readonly needs: Need[];
+  readonly carried: Set<string>;
   readonly orders: StandingOrder[];
   /** How often each label was worked, for ids. */
   readonly seen: Map<string, number>;
@@ -210,6 +215,7 @@ function onTrial<T>(run: Run, find: (trial: Run, back: () => void) => T): T {
     asked: new Map(),
     needs: [],
     settled: new Map(),
+    carried: new Set(),
     seen: new Map(),
   };
   const historyLength = hands.history.length;
@@ -262,6 +268,7 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   for (const [doubt, settled] of hands.settled)
     if (!run.settled.has(doubt)) run.settled.set(doubt, settled);
   noteNeeds(run, attempted);
+  if (attempted.carries !== null) run.carried.add(attempted.carries);
   const shape = shapeOf(task.instruction);
   if (endsSpiral(run, task, attempted.result)) return;
   const silent = shape.idle && attempted.result.facts.length === 0 && task.asks.counts.length === 0;
@@ -365,6 +372,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
         (result.edge.open && hands.statedStitches < 0) ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,
+    statedAt: stated === null ? -1 : statedAt(task),
     guessed: hands.unread || hands.partly,
     chartRows,
     side: result.side,

@@ -46,6 +46,8 @@ export interface Before {
   readonly open: boolean;
   /** The count that the row beneath states, where it is not the one it makes. */
   readonly statedInstead: number | null;
+  /** Where that count stands in the text; -1 for none. */
+  readonly statedAt: number;
   /** Words of the row beneath were not understood: where its spaces lie is a guess. */
   readonly guessed: boolean;
   readonly chartRows: ReadonlyMap<string, ChartDone>;
@@ -334,7 +336,9 @@ function noteEnd(
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && hands.skips.has(left) && endsWithSpace(hands)) return;
   if (meantToLeave(hands, { left, agrees, turns })) return;
-  if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape)) return;
+  // What a first side left is worked to its end by the second.
+  const onRest = edge === hands.skippedEdge;
+  if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
   noteLeft(hands, left);
 }
 

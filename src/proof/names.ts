@@ -111,6 +111,21 @@ export function listed(words: readonly string[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
+/** "round 4, round 5, round 6" becomes "rounds 4 to 6". */
+export function drawn(names: readonly string[]): string[] {
+  const out: { word: string; from: number; to: number; name: string }[] = [];
+  for (const name of names) {
+    const parts = /^(row|round) (\d+)$/.exec(name);
+    const [word, number] = [parts?.[1] ?? '', Number(parts?.[2] ?? Number.NaN)];
+    const last = out.at(-1);
+    if (last && word !== '' && last.word === word && last.to + 1 === number) last.to = number;
+    else out.push({ word, from: number, to: number, name });
+  }
+  return out.map(({ word, from, to, name }) =>
+    from < to ? `${word}s ${from}${to === from + 1 ? ' and' : ' to'} ${to}` : name,
+  );
+}
+
 /** "chart Tide"; "the chart" where it has no name. */
 export const chartName = (name: string): string =>
   name === '' ? 'the chart' : /^chart\b/i.test(name) ? name : `chart ${name}`;

@@ -6,7 +6,7 @@ import type { Fabric, Fact, RowRecord } from '../fabric/index.ts';
 import { counted, noun } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { lengthsByGauge } from './lengths.ts';
-import { listed, rowName } from './names.ts';
+import { drawn, listed, rowName } from './names.ts';
 import { chartsLeft } from './not-checked-charts.ts';
 import { newScene, type Scene } from './scene.ts';
 import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
@@ -43,21 +43,6 @@ function namesOf(scene: Scene, wanted: (row: RowRecord) => boolean): string {
     return several && part !== '' ? `${part}, ${rows}` : rows;
   });
   return said.join('; ');
-}
-
-/** "round 4, round 5, round 6" becomes "rounds 4 to 6". */
-function drawn(names: readonly string[]): string[] {
-  const out: { word: string; from: number; to: number; name: string }[] = [];
-  for (const name of names) {
-    const parts = /^(row|round) (\d+)$/.exec(name);
-    const [word, number] = [parts?.[1] ?? '', Number(parts?.[2] ?? Number.NaN)];
-    const last = out.at(-1);
-    if (last && word !== '' && last.word === word && last.to + 1 === number) last.to = number;
-    else out.push({ word, from: number, to: number, name });
-  }
-  return out.map(({ word, from, to, name }) =>
-    from < to ? `${word}s ${from}${to === from + 1 ? ' and' : ' to'} ${to}` : name,
-  );
 }
 
 function rowsLeft(scene: Scene): string[] {

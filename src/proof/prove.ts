@@ -1,9 +1,10 @@
 /** Plan and fabric in, findings out: every rule in turn, none of which changes anything. */
-import type { Fabric, Fact } from '../fabric/index.ts';
+import type { Fabric, Fact, RowRecord } from '../fabric/index.ts';
 import type { Finding } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { findingFor } from './facts/index.ts';
 import { habitsOnce } from './habits.ts';
+import { drawn, listed, rowName } from './names.ts';
 import { newScene, type Scene } from './scene.ts';
 import { sightingsOf } from './sightings.ts';
 import { textFindings } from './text/index.ts';
@@ -16,7 +17,7 @@ export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
   for (const found of sightingsOf(scene, behindGap)) {
     if (found.rows.every((row) => explained(row, found.first.fact))) continue;
     const finding = findingFor(scene, found);
-    if (finding) findings.push(finding);
+    if (finding) findings.push(withRowsAgain(scene, finding, found.again));
   }
   return habitsOnce(findings);
 }
@@ -46,6 +47,20 @@ function rowsBehind({ fabric }: Scene, ids: ReadonlySet<string>): ReadonlySet<st
   }
   return behind;
 }
+
+/** "Rows 5 and 7 work the same words": they are not told by themselves. */
+function withRowsAgain(scene: Scene, finding: Finding, again: readonly RowRecord[]): Finding {
+  const names = drawn([...new Set(again.map((row) => rowName(scene, row)))]);
+  if (names.length === 0) return finding;
+  const isOne = names.length === 1 && !/ and | to /.test(names[0] ?? '');
+  const said = names.length > MOST_NAMES ? [...names.slice(0, MOST_NAMES), 'others'] : names;
+  const more = `${listed(said)} ${isOne ? 'works' : 'work'} the same words.`;
+  const sum = `${finding.sum} ${more.charAt(0).toUpperCase()}${more.slice(1)}`.trim();
+  return { ...finding, sum };
+}
+
+/** Rows named one by one that work the same words. */
+const MOST_NAMES = 4;
 
 const rowsOf = (findings: readonly Finding[], code: string): ReadonlySet<string> =>
   new Set(findings.flatMap((one) => (one.code === code ? one.rows : [])));

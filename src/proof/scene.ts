@@ -43,6 +43,8 @@ interface AllSeen<F extends Fact> {
   readonly at: Span;
   /** Ids of the rows, each once. */
   readonly rows: readonly string[];
+  /** Rows of other instructions that work the same words again, and show the same. */
+  readonly again: readonly RowRecord[];
   /** Names of the sizes; empty where all are concerned. */
   readonly sizes: readonly string[];
 }
@@ -63,6 +65,9 @@ export function workedFrom(scene: Scene, row: RowRecord, cloth: Cloth): PlacedIn
   const asked = askedBy(scene, row);
   const { from, to } = row.nodes;
   for (let id = from; id < to; id++) {
+    const kind = scene.fabric.kinds.kinds[cloth.nodes.kind[id] ?? 0]?.class;
+    // "Ch 3, turn" at the end of the row before is this row's start, and not in its words.
+    if (id + 1 < to && (kind === 'start' || kind === 'low')) continue;
     const origin = scene.fabric.origins[cloth.nodes.origin[id] ?? 0];
     if (!origin || origin.to === origin.from) continue;
     if (asked && holds(asked, origin)) return asked;

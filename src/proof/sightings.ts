@@ -5,7 +5,8 @@
 import { type Cloth, type Fact, type FactKind, MISFITS, type RowRecord } from '../fabric/index.ts';
 import { cover, type Span } from '../source/index.ts';
 import { sumOf } from './amounts.ts';
-import { askedBy, holds, type Scene, type Sighting, type Sightings } from './scene.ts';
+import { carriedOn, NOTHING_CARRIED, ownFacts, type Words } from './carried.ts';
+import { askedBy, holds, type Scene, type Sighting, type Sightings, workedFrom } from './scene.ts';
 import { oddLists } from './text/sizes-lengths.ts';
 
 /** Of several misfits in a row the first of this list explains the others. */
@@ -32,18 +33,39 @@ const UNFOLLOWED: ReadonlySet<FactKind> = new Set([
 
 /** `behindGap`: ids of the rows that stand behind a row number that is not there. */
 export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): readonly Sightings[] {
-  const found = new Map<string, { at: Span; all: Sighting[] }>();
+  const found = new Map<string, Group>();
+  /** The first misfit of each instruction in its own row. */
+  const ofWords = new Map<number, Group>();
   for (const cloth of scene.fabric.cloths) {
     for (const sighting of ofCloth(scene, cloth, behindGap)) {
       const { fact, row } = sighting;
+      const isMisfit = MISFITS.has(fact.kind);
+      const words = isMisfit ? workedFrom(scene, row, cloth) : null;
+      const isAgain = words !== null && words.from !== row.from;
+      const own = ofWords.get(row.from);
+      const isSameRange = isMisfit && own?.all[0]?.cloth === cloth && own.all[0]?.row !== row;
       // Seen in its own row already: rows that work those words again show nothing new.
-      const group = found.get(keyOf(fact.kind, fact)) ?? found.get(keyOf(fact.kind, row));
+      const group =
+        found.get(keyOf(fact.kind, fact)) ??
+        found.get(keyOf(fact.kind, row)) ??
+        (isAgain ? ofWords.get(words.from) : undefined) ??
+        (isSameRange ? own : undefined);
+      if (group) {
+        group.all.push(sighting);
+        continue;
+      }
       const at = pointOf(sighting);
-      if (group) group.all.push(sighting);
-      else found.set(keyOf(fact.kind, at), { at, all: [sighting] });
+      const first = { at, all: [sighting] };
+      found.set(keyOf(fact.kind, at), first);
+      if (words && !isAgain && !ofWords.has(words.from)) ofWords.set(words.from, first);
     }
   }
   return [...found.values()].map(({ at, all }) => drawnTogether(scene, at, all));
+}
+
+interface Group {
+  readonly at: Span;
+  readonly all: Sighting[];
 }
 
 const keyOf = (kind: FactKind, { from, to }: Span): string => `${kind} ${from} ${to}`;
@@ -56,6 +78,7 @@ function drawnTogether(scene: Scene, at: Span, all: readonly Sighting[]): Sighti
     first: all[0] as Sighting,
     at,
     rows: [...new Set(all.map(({ row }) => row.id))],
+    again: all.filter(({ row }) => row.from !== all[0]?.row.from).map(({ row }) => row),
     sizes: sizes.size === cloths.length ? [] : [...sizes].map((i) => names[i] ?? `size ${i + 1}`),
   };
 }
@@ -70,30 +93,48 @@ function ofCloth(scene: Scene, cloth: Cloth, behindGap: ReadonlySet<string>): Si
   const all: Sighting[] = [];
   const odd = oddLists(scene);
   let before: RowRecord | null = null;
+  let former: RowRecord | null = null;
   let isSure = true;
+  let carried = NOTHING_CARRIED;
   let last = -1;
+  /** Instructions of which a misfit is told. */
+  const ofWords = new Set<number>();
   for (const row of cloth.rows) {
-    const isNew = startsPiece(scene, before, row);
-    if (isNew) {
+    if (startsPiece(scene, former, row)) {
       before = null;
       isSure = true;
+      carried = NOTHING_CARRIED;
       last = -1;
     }
+    former = row;
     for (let at = last + 1; at <= row.instruction; at++) {
       if (odd.has(`${row.partIndex} ${at}`)) isSure = false;
     }
     last = row.instruction;
     const own = behindGap.has(row.id) ? ofItsWords(scene, row) : row;
-    for (const fact of telling(own, before, isSure)) all.push({ fact, row, before, cloth });
+    const source = workedFrom(scene, row, cloth);
+    const isTold = source !== null && source.from !== row.from && ofWords.has(source.from);
+    const words: Words = {
+      worked: source?.instruction.steps ?? [],
+      asked: askedBy(scene, row)?.instruction.steps ?? [],
+      isTold,
+    };
+    const facts = ownFacts(own, { carried, before }, words);
+    const told = telling({ ...own, facts }, before, isSure).filter(
+      (fact) => fact.kind !== 'limit' || fact.what !== 'stitches' || ofWords.size === 0,
+    );
+    for (const fact of told) all.push({ fact, row, before, cloth });
+    if (told.some(({ kind }) => MISFITS.has(kind))) ofWords.add(source?.from ?? row.from);
+    carried = carriedOn({ carried, before }, row, { told, isTold });
     isSure = sureAfter(row, isSure);
     if (row.nodes.to > row.nodes.from) before = row;
   }
   return all;
 }
 
-const startsPiece = (scene: Scene, before: RowRecord | null, row: RowRecord): boolean => {
-  if (!before) return true;
-  if (before.partIndex === row.partIndex) return before.instance !== row.instance;
+const startsPiece = (scene: Scene, former: RowRecord | null, row: RowRecord): boolean => {
+  if (!former) return true;
+  if (former.partIndex === row.partIndex) return former.instance !== row.instance;
   return scene.manuscript.parts[row.partIndex]?.continues !== true;
 };
 

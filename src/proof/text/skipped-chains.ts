@@ -19,7 +19,8 @@ export const skippedChainsDiffer = (scene: Scene): Finding[] =>
     const counts = skipped.reading !== 'do not count';
     const isAlike = starts.some(({ reading }) => (reading === 'counts') === counts);
     const row = rowAt(scene, skipped);
-    if (!first || isAlike || !row) return [];
+    // A row that does not come out all the same is told by that.
+    if (!first || isAlike || !row || row.verdict === 'mismatch') return [];
     const words = {
       row: rowName(scene, row),
       reading: doubtWords(skipped.doubt, counts ? 'count' : 'do not count'),
@@ -41,10 +42,13 @@ function sumOf({ tally, stated }: RowRecord, more: 1 | -1): string {
   return `Read like the others, it makes ${tally.stitches + more}; the pattern says ${said.n}.`;
 }
 
+const sizesSaid = (names: readonly string[]): string =>
+  `${/^size/i.test(names[0] ?? '') ? '' : names.length > 1 ? 'sizes ' : 'size '}${listed(names)}`;
+
 /** One size comes out only in a reading that the other sizes do not have. */
 function sizesDiffer(scene: Scene, chain: Convention): Finding[] {
   const { doubt, reading, alternatives, otherwise, from, to } = chain;
-  if (!/^(?:skipped chains|start-chain \d+$)/.test(doubt)) return [];
+  if (!doubt.startsWith('skipped chains')) return [];
   const others = new Set(otherwise.map(({ sizeIndex }) => sizeIndex));
   const { cloths } = scene.fabric;
   const like = cloths.filter(({ sizeIndex }) => !others.has(sizeIndex));
@@ -57,10 +61,10 @@ function sizesDiffer(scene: Scene, chain: Convention): Finding[] {
   const [row] = rows;
   if (!row || alternatives.length === 0) return [];
   const names = odd.map(
-    ({ sizeIndex }) => scene.manuscript.head.sizes[sizeIndex] ?? `size ${sizeIndex + 1}`,
+    ({ sizeIndex }) => scene.manuscript.head.sizes[sizeIndex] ?? `${sizeIndex + 1}`,
   );
   const words = {
-    row: `${rowName(scene, row)} of size ${listed(names)}`,
+    row: `${rowName(scene, row)} of ${sizesSaid(names)}`,
     reading: doubtWords(doubt, here),
     usual: doubtWords(doubt, usual).replace(' at its start', ''),
   };

@@ -14,7 +14,7 @@ Examples:
 
 Exit status:
   0  the figures are told, and the pattern has no error
-  1  they are told, and the pattern has an error; loopwright check tells more
+  1  they are told, and the pattern has an error; loopwright check tells more; or no row could be worked
   2  something could not be run: a file that cannot be read, an option that does not exist`;
 
 export function measureCommand(): Command {

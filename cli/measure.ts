@@ -36,7 +36,7 @@ export interface MeasureAsked {
   readonly schematic?: string;
 }
 
-/** Exit status: 0 the sheet is whole, 1 an error in the pattern, 2 it could not be run. */
+/** Exit status: 0 the sheet is whole, 1 an error in the pattern or nothing to measure, 2 not run. */
 export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 | 1 | 2> {
   let text: string;
   try {
@@ -80,7 +80,8 @@ export async function runMeasure(file: string, asked: MeasureAsked): Promise<0 |
     const fault = await saveSchematic(sheet, asked.schematic, asked.units);
     if (fault) return complain(asked.schematic, fault);
   }
-  return compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+  const isEmpty = sheet.sizes.every(({ stitches }) => stitches === 0);
+  return isEmpty || compiled.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 
 /** The put-ups asked for, or what is wrong with the words. */

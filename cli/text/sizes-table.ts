@@ -60,7 +60,8 @@ function rowsOf({ sizes }: Sheet, words: TableWords): Map<string, Row> {
         put(nth === 1 ? `${name}: ` : `${name} (${nth}): `, part.measures);
       }
       // A height of the whole is told apart from that of a part.
-      put(pieces.length > 1 ? `${piece}, in all: ` : 'In all: ', whole, words.whole(parts));
+      const isNamed = pieces.length > 1 && piece !== '';
+      put(isNamed ? `${piece}, in all: ` : 'In all: ', whole, words.whole(parts));
     }
   });
   return rows;

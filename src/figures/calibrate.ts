@@ -25,6 +25,8 @@ export interface YarnPerStitch extends Had {
 const WEIGHING = 0.02;
 /** How far a kind's ratio to sc may lie from the table's: 15 % (judgement; sources differ by 10). */
 const RATIO = 0.15;
+/** One stitch differs from the next by 15 %: ten unravelled say less than four hundred weighed (judgement). */
+const STITCH = 0.15;
 /** A hand draws its loops by 4 % longer or shorter from piece to piece (judgement). */
 const HAND = 0.04;
 
@@ -51,9 +53,24 @@ export function yarnPerStitch(
     metresOf,
     weighed: observations.length,
     how: 'swatch',
-    because: `Weighed: ${observations.length} ${observations.length === 1 ? 'piece' : 'pieces'}.`,
+    because: weighedSaid(observations.length, off),
     spread: Math.hypot(HAND, WEIGHING / Math.sqrt(observations.length), off),
   };
+}
+
+/** Pieces that agree less well than this are told to: 5 % (ours). */
+const AGREE = 0.05;
+
+function weighedSaid(n: number, off: number): string {
+  if (n === 1) return 'Weighed: 1 piece.';
+  const apart = off > AGREE ? `, which agree within about ${Math.round(100 * off)} % only` : '';
+  return `Weighed: ${n} pieces${apart}.`;
+}
+
+/** How far a weighing may be off, as a fraction. */
+function doubtOf({ amounts }: Observation): number {
+  const stitches = [...amounts.values()].reduce((sum, n) => sum + n, 0);
+  return Math.hypot(WEIGHING, STITCH / Math.sqrt(Math.max(1, stitches)));
 }
 
 const predicted = ({ amounts }: Observation, metresOf: (key: YarnKey) => number): number =>
@@ -66,8 +83,9 @@ function scaleOf(observations: readonly Observation[], modelled: (key: YarnKey) 
   for (const each of observations) {
     // In shares of what was weighed, so that a large piece does not drown the swatches.
     const share = predicted(each, modelled) / each.metres;
-    top += share;
-    bottom += share * share;
+    const weight = doubtOf(each) ** -2;
+    top += weight * share;
+    bottom += weight * share * share;
   }
   return bottom === 0 ? 1 : top / bottom;
 }
@@ -78,12 +96,13 @@ function factorsOf(
   scale: number,
 ): ReadonlyMap<YarnKey, number> {
   const keys = [...new Set(observations.flatMap(({ amounts }) => [...amounts.keys()]))];
-  const seen = observations.map(({ amounts, metres }) =>
-    keys.map((key) => ((amounts.get(key) ?? 0) * modelled(key)) / (metres * WEIGHING)),
+  const doubts = observations.map(doubtOf);
+  const seen = observations.map(({ amounts, metres }, at) =>
+    keys.map((key) => ((amounts.get(key) ?? 0) * modelled(key)) / (metres * doubts[at]!)),
   );
   const model = keys.map((_, at) => keys.map((__, j) => (j === at ? 1 / (scale * RATIO) : 0)));
   const a: Matrix = [...seen, ...model];
-  const b = [...observations.map(() => 1 / WEIGHING), ...keys.map(() => 1 / RATIO)];
+  const b = [...doubts.map((doubt) => 1 / doubt), ...keys.map(() => 1 / RATIO)];
   const solved = nonNegativeLeastSquares(a, b);
   return new Map(keys.map((key, at) => [key, solved[at]!]));
 }

@@ -222,6 +222,8 @@ function lengthsSaid(facts: readonly Fact[]): string[] {
 }
 
 function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[] {
+  if (fabric.cloths.every(({ nodes }) => nodes.n === 0))
+    return ['Nothing to measure: no row could be worked.'];
   const said: string[] = [];
   const gauge = plainGauge(gauges, 'w0');
   if (gauge.how === 'assumed') {
@@ -232,9 +234,6 @@ function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[
     said.push(`Not used, for no count or no weight was found in it: "${words}".`);
   }
   const rows = fabric.cloths.flatMap((cloth) => cloth.rows);
-  if (fabric.cloths.every(({ nodes }) => nodes.n === 0)) {
-    said.push('Nothing to measure: no row could be worked.');
-  }
   const unsure = rows.filter(
     ({ verdict }) => verdict === 'unread' || verdict === 'unchecked',
   ).length;

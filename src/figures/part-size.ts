@@ -138,8 +138,8 @@ function ringPart(phase: Phase, context: RingContext): PartSize {
   const rest = { name: phase.name, rows: phase.rows.length, labels: labelsOf(phase) };
   if (phase.growth === 'straps') return { ...rest, form: 'straps', measures: straps(phase) };
   if (phase.growth === 'even') {
-    const { end, along } = phase;
-    const measures = { around: end, flat: times(end, 1 / 2), high: along };
+    const around = typicalWidth(phase.rows.map(({ size }) => size));
+    const measures = { around, flat: times(around, 1 / 2), high: phase.along };
     return { ...rest, form: 'tube', measures };
   }
   if (context.isFirst && phase.growth === 'grows') return { ...rest, ...base(phase, context) };
@@ -203,12 +203,18 @@ const FLAT: ReadonlySet<Form> = new Set<Form>([
   'hexagon',
 ]);
 
+/** Widths within a hundredth are one width (ours). */
+const ALIKE = 0.01;
+
 /** Rows may alternate between fabrics: the tape shows what the counted fabric gives. */
 function typicalWidth(sizes: readonly RowSize[]): Figure {
   const sure = sizes.filter(({ width }) => width.how === 'swatch');
   const some = (sure.length > 0 ? sure : sizes).map(({ width }) => width);
   const sorted = [...some].sort((a, b) => a.mm - b.mm);
-  return sorted[Math.floor(sorted.length / 2)]!;
+  const { mm } = sorted[Math.floor(sorted.length / 2)]!;
+  // Of fabrics that are as wide, the one that was counted more surely.
+  const alike = sorted.filter((width) => Math.abs(width.mm / mm - 1) < ALIKE);
+  return alike.reduce((a, b) => (b.spread < a.spread ? b : a));
 }
 
 /** Loops hang from the row beneath, which is as long as the edge is. */

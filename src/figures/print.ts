@@ -12,14 +12,14 @@ const US_STEPS = [3.175, 6.35, 12.7, 25.4, 50.8];
 /**
  * The step that a length is rounded to: at least half of how far it may be off, and no finer than
  * the trade prints (tenths under 10 cm, halves under 60 cm, then whole ones: common practice). A finer
- * one where rounding would move the length by a third of its doubt.
+ * one where rounding would move the length by a quarter of its doubt.
  */
 function stepFor(mm: number, off: number, steps: readonly number[]): number {
   const least = mm < 100 ? 0 : mm < 600 ? 1 : 2;
   const found = steps.findIndex((step, at) => at >= least && step >= off / 2 - 1e-9);
   let at = found < 0 ? steps.length - 1 : found;
   const moves = (step: number): number => Math.abs(Math.round(mm / step) * step - mm);
-  while (at > least && moves(steps[at]!) > off / 3) at--;
+  while (at > least && moves(steps[at]!) > off / 4) at--;
   return steps[at]!;
 }
 

@@ -41,10 +41,17 @@ const LEAST_REST = 0.05;
 /** Texture takes yarn unevenly: from a fifth of the stitches on (ours). */
 const TEXTURED = 0.2;
 
+/** Weighed pieces that differ by more than this do not make a margin smaller: ours. */
+const AGREEING = 0.1;
+
 /** Margins of published patterns: common practice, 15 to 20 % for texture. */
-function marginFor(tally: YarnTally, weighed: number): { share: number; because: string } {
+function marginFor(
+  tally: YarnTally,
+  { weighed, spread }: YarnPerStitch,
+): { share: number; because: string } {
   if (tally.textured >= TEXTURED) return { share: 0.15, because: 'textured stitches' };
-  if (weighed > 1) return { share: 0.05, because: 'weighed on several pieces' };
+  if (weighed > 1 && spread <= AGREEING)
+    return { share: 0.05, because: 'weighed on several pieces' };
   return { share: 0.1, because: 'usual' };
 }
 
@@ -69,7 +76,7 @@ export function yarnNeed(tally: YarnTally, options: NeedOptions): YarnNeed {
     perStitch.weighed > 0 ? perStitch.spread : Math.hypot(perStitch.spread, gauge.spread);
   const total = inStitches + tails + seams;
   const metres = { value: total, spread: (inStitches * spread + seams * 0.3) / total };
-  const { share, because } = marginFor(tally, perStitch.weighed);
+  const { share, because } = marginFor(tally, perStitch);
   const run = yarn ? runningLength(yarn) : null;
   const margin = { share, because, metres: total * share };
   return {

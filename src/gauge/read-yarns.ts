@@ -37,15 +37,31 @@ function yarnOf(name: string, value: unknown, span: Span): Yarn {
 
 /** "50 g / 110 m", "1.75 oz (120 yds)", "109 yd/50 g"; `null` where one of the two is missing. */
 export function putUpFromWords(words: string): PutUp | null {
+  // A run far from the weight may be what the pattern takes in all.
+  const spaced = words.slice(0, 400).replace(/(?<=[a-z])\//gi, ' / ');
+  const [pair = ''] = TIGHT.exec(spaced) ?? LOOSE.exec(spaced) ?? [];
+  return pair === '' ? null : putUpOf(pair);
+}
+
+function putUpOf(words: string): PutUp | null {
   const grams = findWeight(words)?.grams;
   const metres = runIn(words);
   return grams && metres && grams > 0 ? { grams, metres } : null;
 }
 
-const RUN = new RegExp(
-  `(?<![\\d.,/])(${NUMBER_SOURCE})\\s{0,2}-?(m|met(?:re|er)s?|mtrs?|yds?|yards?)(?![a-z])`,
-  'iu',
-);
+const RUN_SOURCE = `(?<![\\d.,/])(${NUMBER_SOURCE})\\s{0,2}-?(m|met(?:re|er)s?|mtrs?|yds?|yards?)(?![a-z])`;
+const WEIGHT_SOURCE = `(?:${NUMBER_SOURCE})\\s{0,2}-?(?:g|grams?|grammes?|gms?|gr|oz|ounces?)(?![a-z])`;
+
+const besides = (between: string): RegExp =>
+  new RegExp(
+    `${WEIGHT_SOURCE}${between}${RUN_SOURCE}|${RUN_SOURCE}${between}${WEIGHT_SOURCE}`,
+    'iu',
+  );
+/** "50 g / 110 m", "1.75 oz (120 yds)", "200 m to 100 g". */
+const TIGHT = besides('\\s{0,2}(?:[/=(]|per|to)\\s{0,2}');
+/** "50 g balls, 110 m each", "Weight: 50 g. Length: 110 m". */
+const LOOSE = besides('[^\\d]{1,24}?');
+const RUN = new RegExp(RUN_SOURCE, 'iu');
 
 function runIn(words: string): number | null {
   const found = RUN.exec(words);

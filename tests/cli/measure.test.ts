@@ -45,7 +45,7 @@ describe('measure', () => {
     const { out } = listened();
     await runMeasure('examples/weather-watch-hat.pattern.md', asked);
     expect(out.join('')).toContain('toddler (child, adult S, adult L)');
-    expect(out.join('')).toContain('Sides, tube: around 43 (47, 51, 56) cm');
+    expect(out.join('')).toContain('Sides, tube: around 43 (47, 51.5, 56) cm');
   });
 
   test('draws one schematic a size', async () => {

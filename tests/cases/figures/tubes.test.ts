@@ -16,6 +16,13 @@ test('a magic ring carries a disc', () => {
   expect(formsOf('Rnd 1: 6 sc in magic ring. (6)\n\nRnd 2: 2 sc in each st around. (12)\n\nRnds 3-7: Sc in each st around. (12)\n')).toEqual(['round base 2', 'tube 5']);
 });
 
+test('a tube is as wide as the fabric that was counted, whatever its last round is', () => {
+  const { manuscript, fabric } = compile('---\nterms: US\ngauge: { hdc: 14 sts x 10 rnds = 10 cm }\n---\nCh 42; join with sl st in first ch.\n\nRnds 1-9: Ch 1, hdc in each st around; join. (42 hdc)\n\nRnd 10: Ch 1, sc in each st around; join. (42 sc)\n', { fixes: false });
+  const [tube] = measure(manuscript, fabric).sizes[0]!.pieces[0]!.parts;
+  expect(tube!.measures.around!.how).toBe('swatch');
+  expect(tube!.measures.around!.mm).toBeCloseTo(300, 6);
+});
+
 test('both sides of a chain carry an oval', () => {
   expect(formsOf('Ch 12.\n\nRnd 1: Sc in 2nd ch from hook, sc in next 9 ch, 3 sc in last ch; working along opposite side of foundation ch, sc in next 9 ch, 2 sc in same ch as first sc; join. (24 sc)\n\nRnds 2-6: Ch 1, sc in each st around; join. (24 sc)\n')).toEqual(['oval base 1', 'tube 5']);
 });

@@ -141,6 +141,31 @@ describe('strands held together', () => {
   });
 });
 
+describe('pieces weighed that do not agree', () => {
+  const weighed = (swatches: string) =>
+    sheetOf(TUBE.replace(HEAD, `${HEAD}\nswatches: [${swatches}]`)).sizes[0]!.yarns[0]!;
+
+  test('are said to, widen the range and keep the usual margin', () => {
+    const need = weighed('400 sc weigh 19 g, 380 sc weigh 26 g');
+    expect(need.because[0]).toMatch(/^Weighed: 2 pieces, which agree within about \d+ % only\.$/);
+    expect(need.metres.spread).toBeGreaterThan(0.1);
+    expect(need.margin.share).toBe(0.1);
+  });
+
+  test('where they agree the margin is smaller', () => {
+    const need = weighed('400 sc weigh 20 g, 200 sc weigh 10 g');
+    expect(need.because[0]).toBe('Weighed: 2 pieces.');
+    expect(need.margin.share).toBe(0.05);
+  });
+
+  test('ten stitches unravelled say less than four hundred weighed', () => {
+    const [few, many] = [10, 400].map(
+      (n) => weighed(`400 sc weigh 20 g, ${n} sc weigh ${(n * 26) / 400} g`).stitches.value,
+    );
+    expect(few!).toBeLessThan(many!);
+  });
+});
+
 describe('another put-up', () => {
   const substitutes = [{ yarn: 'B', ball: { grams: 50, metres: 55 } }];
   const own = exampleOf('estuary-otter').sizes[0]!.yarns;

@@ -1,11 +1,27 @@
 /** From a pattern's gauges to the size of a stitch or a box, and how it was had. */
 import { describe, expect, test } from 'vitest';
-import { boxSize, fabricGauge, plainGauge, readGauges } from '../../../src/gauge/index.ts';
+import { boxSize, fabricGauge, plainGauge, putUpFromWords, readGauges } from '../../../src/gauge/index.ts';
 import { readManuscript } from '../../../src/index.ts';
 
 const gaugesOf = (...head: string[]) =>
   readGauges(readManuscript(['---', 'terms: US', ...head, '---', 'Ch 5.', ''].join('\n')).value);
 const pasted = (text: string) => readGauges(readManuscript(text).value);
+
+describe('a put-up', () => {
+  test.each([
+    ['50 g / 110 m', [50, 110]],
+    ['110 m/50 g', [50, 110]],
+    ['200 m to 100 g', [100, 200]],
+    ['50 g balls, 110 m each', [50, 110]],
+    ['about 400 m, 50 g / 110 m a ball', [50, 110]],
+    ['100 g / 200 m (219 yd)', [100, 200]],
+    ['200 m, about 2 balls of 50 g', null],
+    ['50 g', null],
+  ])('%s', (words, put) => {
+    const ball = putUpFromWords(words);
+    expect(ball && [ball.grams, ball.metres]).toEqual(put);
+  });
+});
 
 describe('the size of a stitch', () => {
   const bag = gaugesOf('gauge:', '  sc: 16 sts x 18 rnds = 10 cm', '  mesh: 8 boxes x 7.5 rnds = 10 cm');

@@ -79,6 +79,21 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'n in each': '"2 dc in next 2 sts" means 2 dc in each of them.',
     },
   },
+  'chains in counts': {
+    tellsCustom: false,
+    readings: {
+      'each chain counts': 'In counts of stitches each chain of a space counts as a stitch.',
+      'no chain counts': 'In counts of stitches the chains of spaces do not count.',
+    },
+  },
+  'every other stitch': {
+    tellsCustom: false,
+    readings: {
+      'the others are passed': '"In every other st" passes the stitches between.',
+      'the others have one each':
+        '"2 sc in every other st" means 1 sc in each of the stitches between.',
+    },
+  },
   'closing chain': {
     tellsCustom: false,
     readings: {

@@ -40,6 +40,13 @@ export type Fact =
       readonly made: number;
       readonly others: readonly { readonly stem: StemId; readonly n: number }[];
     } & Span)
+  /** `value` stitches are stated: those `made`, and each gap of several chains as one. */
+  | ({
+      readonly kind: 'gaps-counted';
+      readonly value: number;
+      readonly made: number;
+      readonly spaces: readonly { readonly chains: number; readonly n: number }[];
+    } & Span)
   | ({ readonly kind: 'no-place'; readonly what: string } & Span)
   | ({
       readonly kind: 'space-size';

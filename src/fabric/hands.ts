@@ -163,7 +163,7 @@ export interface KindMemo {
 export interface Settled extends Span {
   readonly reading: string;
   readonly alternatives: readonly string[];
-  readonly because: 'note' | 'join' | 'words';
+  readonly because: 'note' | 'join' | 'words' | 'count';
 }
 
 export interface Aside {

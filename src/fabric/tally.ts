@@ -338,7 +338,10 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
     if (apart && stated.unit === 'stem' && may[0] !== undefined) may.push(may[0] - 1);
     const isSame =
       may.includes(value) && !namesSizeTwice(hands, tally, { stated, counts: row.counts });
-    if (isSame) mixed = noteOtherStems(hands, tally, { stated, counts: row.counts }) || mixed;
+    if (isSame) {
+      mixed = noteOtherStems(hands, tally, { stated, counts: row.counts }) || mixed;
+      mixed = noteGapsCounted(hands, tally, stated) || mixed;
+    }
     if (isSame || excused(stated, value, may[0] ?? 0)) continue;
     differs = true;
     fact(hands, {
@@ -388,6 +391,34 @@ function noteOtherStems(
   });
   return true;
 }
+
+/**
+ * "(9 sts)" of 8 stitches and a gap. Each chain may count, as in mesh whose gaps stand over as many
+ * stitches: that is custom, and is noted as what the counts ask for. That a gap of several chains is one
+ * stitch is nobody's custom, and is told.
+ */
+function noteGapsCounted(hands: Hands, tally: RowTally, stated: StatedCount): boolean {
+  const n = numberFor(hands, stated.n);
+  const { stitches, chains, spaces } = tally;
+  const isOfStitches = stated.unit === null || stated.unit === 'stitch';
+  if (!isOfStitches || n === null || stitches === 0 || n === stitches) return false;
+  const isByChains = n === stitches + chains;
+  const isByGaps = n === stitches + spaceCount(tally) || withoutCorner(tally).includes(n);
+  if (!isByChains && !isByGaps) return false;
+  if (isByChains || (spaces[0]?.chains === 1 && withoutCorner(tally).includes(n))) {
+    hands.settled.set(GAPS_COUNTED, {
+      reading: 'each chain counts',
+      alternatives: ['no chain counts'],
+      because: 'count',
+      ...spanAt(hands, stated),
+    });
+    return false;
+  }
+  fact(hands, { kind: 'gaps-counted', value: n, made: stitches, spaces, ...spanAt(hands, stated) });
+  return true;
+}
+
+const GAPS_COUNTED = 'chains in counts';
 
 const PLAIN: ReadonlySet<StitchShape | null> = new Set([null, 'one', 'increase', 'together']);
 

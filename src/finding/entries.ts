@@ -186,6 +186,14 @@ export const entries: readonly Entry[] = [
     advice: 'Take larger letters or a lighter font, and look at the chart.',
   },
   {
+    code: 'gaps-counted',
+    severity: 'warning',
+    title:
+      '{row} makes {made: [unit]} and {spaces}; {stated #} are stated, as if a space were a stitch.',
+    advice:
+      'If the space is meant, count it by its name: "(8 sc, 1 ch-2 sp)". If not, look for the stitch that is missing.',
+  },
+  {
     code: 'gauge-unlikely',
     severity: 'warning',
     title: 'The gauge "{gauge}" is unlikely: {why}.',

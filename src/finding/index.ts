@@ -29,6 +29,7 @@ export {
   frontMatterBroken,
   frontMatterUnclosed,
   frontMatterValue,
+  gapsCounted,
   gapUnderBox,
   gaugeUnlikely,
   handlesUnequal,

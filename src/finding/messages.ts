@@ -185,6 +185,18 @@ export const gapUnderBox: Message<{
   letters: string;
 }> = message('gap-under-box');
 
+/**
+ * warning: {row} makes {made: [unit]} and {spaces}; {stated #} are stated, as if a space were a
+ * stitch.
+ */
+export const gapsCounted: Message<{
+  made: number;
+  row: string;
+  spaces: string;
+  stated: number;
+  unit: Noun;
+}> = message('gaps-counted');
+
 /** warning: The gauge "{gauge}" is unlikely: {why}. */
 export const gaugeUnlikely: Message<{
   gauge: string;

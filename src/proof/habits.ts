@@ -5,7 +5,7 @@
 import type { Finding, Label } from '../finding/index.ts';
 
 /** Codes of which more than two say that it is a habit. */
-const HABITS: ReadonlySet<string> = new Set(['stitch-differs']);
+const HABITS: ReadonlySet<string> = new Set(['stitch-differs', 'gaps-counted']);
 /** At the third row nobody has slipped each time (judgement). */
 const MOST_SLIPS = 2;
 /** Places that are pointed at beside the first. */

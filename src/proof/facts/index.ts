@@ -4,6 +4,7 @@ import type { Finding } from '../../finding/index.ts';
 import type { Scene, Sightings } from '../scene.ts';
 import { missingChart, missingChartRow, otherWidth } from './charts.ts';
 import { count } from './count-mismatch.ts';
+import { gapsCounted } from './gaps-counted.ts';
 import { tooLarge } from './limits.ts';
 import { mesh } from './mesh-count.ts';
 import { lengthLeftOpen, numberLeftOpen } from './open.ts';
@@ -30,6 +31,7 @@ const rules: Rules = {
   remainder,
   count,
   stems: otherStems,
+  'gaps-counted': gapsCounted,
   'no-place': noPlace,
   'space-size': spaceOfOtherSize,
   noun: nounDiffers,

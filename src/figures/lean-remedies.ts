@@ -95,7 +95,9 @@ const said = (share: number): string =>
       ? 'half a stitch'
       : share > 0.3
         ? 'a third'
-        : `1 in ${Math.round(1 / share)}`;
+        : (SHARES[Math.round(1 / share)] ?? `1 stitch in ${Math.round(1 / share)} rounds,`);
+
+const SHARES: Readonly<Record<number, string>> = { 4: 'a quarter', 5: 'a fifth' };
 
 interface Move {
   readonly stitches: number;

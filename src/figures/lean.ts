@@ -5,6 +5,7 @@
  * practice; no published measurement was found). For other fabrics, mesh above all, only the
  * designer's own swatch knows: `lean: { sc: 0.4, mesh: 0.1 }` in front matter, stitches a round.
  */
+import type { RowRecord } from '../fabric/index.ts';
 import { fabricNamed } from '../gauge/index.ts';
 import { type StemId, type Terms, wordFor } from '../notation/index.ts';
 import type { SizedRow } from './phases.ts';
@@ -55,10 +56,18 @@ export function readLean(value: unknown, terms: Terms): OwnLean {
 }
 
 /** Lean of one round; `null` where nobody knows. */
-export function leanOfRound({ size }: SizedRow, own: OwnLean): LeanRange | null {
+export function leanOfRound({ row, size }: SizedRow, own: OwnLean): LeanRange | null {
   const measured = size.isMesh ? own.mesh : (own.byStem.get(size.stem) ?? null);
   if (measured !== null) return { from: measured, to: measured };
-  return size.stem === 'w0' && !size.isMesh && !size.isLoose ? SC_LEAN : null;
+  const isPlain = size.stem === 'w0' && !size.isMesh && !size.isLoose;
+  return isPlain && inBothLoops(row) ? SC_LEAN : null;
+}
+
+/** Through one loop, or round a post, stitches lean otherwise: nobody has measured how. */
+function inBothLoops({ tally }: RowRecord): boolean {
+  let other = 0;
+  for (const [name, n] of tally.byKind) if (/-(?:loop|post)\b/.test(name)) other += n;
+  return 2 * other <= tally.stitches;
 }
 
 /** Lean of the rounds from the first to the last of a piece; `null` for rows that are no rounds. */

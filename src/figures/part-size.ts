@@ -145,7 +145,9 @@ function ringPart(phase: Phase, context: RingContext): PartSize {
   if (context.isFirst && phase.growth === 'grows') return { ...rest, ...base(phase, context) };
   const { end, widest } = phase;
   const form = phase.growth === 'grows' ? 'cone' : 'closing';
-  return { ...rest, form, measures: { around: widest, 'last edge': end, high: riseOf(phase) } };
+  // One round that closes has no other girth than its own.
+  const around = widest.mm === end.mm && form === 'closing' ? {} : { around: widest };
+  return { ...rest, form, measures: { ...around, 'last edge': end, high: riseOf(phase) } };
 }
 
 function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form' | 'measures'> {

@@ -61,8 +61,14 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   if (own && step.place) workBack(hands, step.place);
   const first = own && step.place?.pick === 'nth' ? { ...step.place, fromHook: true } : step.place;
   const places: (Place | null)[] = [first, ...step.alsoIn];
-  if (takesSeveralPlaces(step)) return workTogether(hands, step, places);
-  for (const place of places) workAt(hands, step, place, here);
+  const held = hands.loop;
+  for (const place of takesSeveralPlaces(step) ? [first] : places) {
+    // "In back loop of each st": for this stitch only.
+    if (place?.loop) hands.loop = place.loop === 'both' ? null : place.loop;
+    if (takesSeveralPlaces(step)) workTogether(hands, step, places);
+    else workAt(hands, step, place, here);
+    hands.loop = held;
+  }
 }
 
 /** "Sc in each ch to end, 24 sc. Ch 1, turn": with the row full, the number says what was made. */

@@ -28,6 +28,9 @@ const MARGIN_MM = 8;
 const GAP_MM = 10;
 /** The longest side of the largest outline on paper, and the room for words beside one. */
 const LARGEST_MM = 90;
+/** The same where there are many: then two stand side by side. */
+const LARGEST_OF_MANY_MM = 55;
+const MANY = 4;
 const TYPE_MM = points(9);
 const LINE_MM = 1.35 * TYPE_MM;
 
@@ -39,7 +42,7 @@ export function drawSchematic(sheet: SizeSheet, options: SchematicOptions): Draw
     .flatMap((piece) => sketchesOf(piece, sheet, said));
   if (sketches.length === 0) return null;
   const longest = Math.max(...sketches.map(({ widthMm, heightMm }) => Math.max(widthMm, heightMm)));
-  const scale = LARGEST_MM / longest;
+  const scale = (sketches.length > MANY ? LARGEST_OF_MANY_MM : LARGEST_MM) / longest;
   const size = sheet.size === '' ? '' : `, ${sheet.size}`;
   const { marks, heightMm } = laidOut(sketches, scale);
   const foot = footOf(sheet, scale, said).flatMap((line) =>

@@ -40,15 +40,9 @@ export function standingSketch(
   );
   const bottom = top + standing;
   const lowest = bands[0]!;
-  const { flat, around } = lowest.part.measures;
+  const { flat } = lowest.part.measures;
   const fold = lowest.part.measures['first edge'];
-  const text = fold
-    ? `${said(fold)} at the first edge`
-    : flat
-      ? `${said(flat)} laid flat`
-      : around
-        ? `${said(around)} around, laid flat`
-        : '';
+  const text = fold ? `${said(fold)} at the first edge` : flat ? `${said(flat)} laid flat` : null;
   const edge = (widthMm - (fold ? fold.mm : Math.max(lowest.belowMm, lowest.aboveMm))) / 2;
   return {
     title: [...new Set(bands.map(({ part }) => part.name))].join(', ') || titleOf(lowest.part),
@@ -62,7 +56,7 @@ export function standingSketch(
     notes: [...bandNotes(bands, bottom, said), ...leanNotes(placed, bottom, said)].sort(
       (a, b) => a.fromMm + a.toMm - b.fromMm - b.toMm,
     ),
-    beneath: { fromMm: edge, toMm: widthMm - edge, text },
+    beneath: text === null ? null : { fromMm: edge, toMm: widthMm - edge, text },
   };
 }
 

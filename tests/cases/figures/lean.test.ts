@@ -134,3 +134,13 @@ describe('remedies compared', () => {
     expect(remediesFor(lean(0.3, 0.3, 3), place(3))).toEqual([]);
   });
 });
+
+describe('rounds through one loop', () => {
+  const tube = (words: string) =>
+    `---\nterms: US\ngauge: { sc: 16 sts x 18 rnds = 10 cm }\n---\nCh 40; join with sl st in first ch.\n\nRnd 1: Ch 1, sc in each ch around; join. (40 sc)\n\nRnds 2-20: Ch 1, ${words}; join. (40 sc)\n`;
+  test('lean as only a swatch knows: no figure is told', () => {
+    expect(leansOf(tube('sc in each st around'))).toHaveLength(1);
+    expect(leansOf(tube('sc in back loop only of each st around'))).toEqual([]);
+    expect(leansOf(tube('working in BLO, sc in each st around'))).toEqual([]);
+  });
+});

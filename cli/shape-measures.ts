@@ -15,7 +15,8 @@ const FILLED_SPREAD = 0.1;
 export function measuresOf(piece: ShapedPiece, shape: Shape): readonly NamedMeasure[] {
   const { how, because } = shape.sizes;
   return lengthsOf(piece).map(([name, mm]) => {
-    const isStuffed = piece.isFilled && piece.dimensions.pose === 'standing';
+    // A hat is filled too, by a head, but does not close.
+    const isStuffed = piece.isFilled && piece.girths.some(({ lies }) => lies === 'closes');
     const filled = isStuffed && name === 'high' ? FILLED_SPREAD : 0;
     const spread = Math.sqrt(shape.sizes.spread ** 2 + MODEL_SPREAD ** 2 + filled ** 2);
     return { name, figure: { mm, spread, how, because } };

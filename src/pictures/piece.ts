@@ -252,8 +252,26 @@ function pieceGroup(seen: Seen, { scale, left, top }: Placing): Group {
     at: [left, top],
     title: seen.piece.name,
     stroke: { ink: 'faint', widthMm: 0.07, ends: 'round' },
-    marks: seen.patches.flatMap((patch) => patchMarks(patch, (corner) => at(patch, corner))),
+    marks: inOrder(
+      seen.piece,
+      seen.patches.map((patch) => patchMarks(patch, (corner) => at(patch, corner))),
+    ),
   };
+}
+
+/**
+ * Nearer stitches cover those behind, lines and all. In plain rounds that lie flat nothing is behind, and a
+ * stitch would only cover half the line beside it: there all areas come first. Chains do lie over stitches.
+ */
+function inOrder(piece: ShapedPiece, patches: readonly (readonly Mark[])[]): readonly Mark[] {
+  const { dimensions, foldedShare, girths, graph } = piece;
+  const isSheet =
+    dimensions.pose === 'flat' &&
+    foldedShare === 0 &&
+    girths.length === graph.rows.filter(({ record }) => record).length &&
+    girths.every(({ lies, hasSpaces }) => lies === 'flat' && !hasSpaces);
+  if (!isSheet) return patches.flat();
+  return [...patches.map(([area]) => area!), ...patches.flatMap((marks) => marks.slice(1))];
 }
 
 type Corner = (corner: number) => readonly [number, number];

@@ -29,7 +29,7 @@ export function startLineNotes(shape: Shape): readonly string[] {
   if (!first) return [];
   const isRight = first.stitches.to > 0;
   const notes = [
-    `Heavy line: the start of round, which wanders to the ${isRight ? 'right' : 'left'}. ${first.because}`,
+    `Heavy line: the start of round, which wanders to the ${isRight ? 'right' : 'left'} as you work. ${first.because}`,
   ];
   if (first.perRound.from !== first.perRound.to) notes.push('Drawn at the middle of that.');
   if (found.some(({ unknownRounds }) => unknownRounds > 0)) {

@@ -88,7 +88,6 @@ export function* shapeOf(
 ): Generator<ShapeProgress, Shape, undefined> {
   const written = readGauges(manuscript);
   const gauges = options.gauge ? gaugesWith(written, options.gauge) : written;
-  const words = pieceWords(manuscript);
   const sizes = stitchSizes(gauges, fabric.kinds);
   const sizeIndex = options.sizeIndex ?? 0;
   const cloth = fabric.cloths[sizeIndex];
@@ -100,7 +99,8 @@ export function* shapeOf(
   const leaning: LeanScene = { gauges, kinds: fabric.kinds, own, terms };
   const pieces: ShapedPiece[] = [];
   for (const [nth, { graph, copies }] of kept.entries()) {
-    const name = nameOf(graph, all.length, words);
+    const name = nameOf(graph, all.length, manuscript.head.title);
+    const words = pieceWords(manuscript, graph.parts, all.length === 1);
     const limits = options.limits ?? LIMITS;
     const run = shapePiece(graph, { ...words, isWaved: isCountedAcross, leaning }, limits);
     let step = run.next();
@@ -129,9 +129,8 @@ const partsOf = (graphs: readonly StitchGraph[]): readonly string[] => [
 ];
 
 /** A piece alone bears the pattern's title, one of several the name of its first part. */
-const nameOf = (graph: StitchGraph, of: number, words: PieceWords): string =>
-  (of === 1 ? words.title : null) ??
-  (graph.parts[0]?.replace(MAKE, '') || (words.title ?? 'The piece'));
+const nameOf = (graph: StitchGraph, of: number, title: string | null): string =>
+  (of === 1 ? title : null) ?? (graph.parts[0]?.replace(MAKE, '') || (title ?? 'The piece'));
 
 /** "(make 2)" in a heading: the number of copies is told apart. */
 const MAKE = /\s*[([]\s*(?:make|work|crochet)\b[^)\]]*[)\]]/i;

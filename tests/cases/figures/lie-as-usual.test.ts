@@ -99,3 +99,34 @@ test('a granny square with 3 chains in its corners lies flat and unfolded', () =
   expect(piece.relaxed.settled).toBe(true);
   expect(Math.abs(piece.dimensions.widthMm / piece.dimensions.depthMm - 1)).toBeLessThan(0.03);
 });
+
+test('a head hangs from its first round; a body beside it stands, whatever the title says', () => {
+  const text = `---
+title: Bear in a hat
+terms: US
+gauge: { ${SC} }
+---
+
+## Head
+
+Stuff as you go.
+
+${spiral([6, 12, 18, 24, 24, 24, 24, 18, 12]).join('\n\n')}
+
+Fasten off.
+
+## Body
+
+${spiral([6, 12, 18, 24, 24, 24, 24, 18, 12]).join('\n\n')}
+
+Fasten off.
+`;
+  const { manuscript, fabric } = compile(text, { fixes: false });
+  const run = shapeOf(manuscript, fabric);
+  let step = run.next();
+  while (!step.done) step = run.next();
+  expect(step.value.pieces.map(({ name, dimensions }) => [name, dimensions.pose])).toEqual([
+    ['Head', 'hanging'],
+    ['Body', 'standing'],
+  ]);
+});

@@ -106,6 +106,8 @@ export interface Hands {
   depth: number;
   /** Lengths of the chains that this row makes. */
   chainLengths: ReadonlySet<number>;
+  /** Several stitches go into each stitch of a name: those of other names are passed. */
+  namedOnly: boolean;
   /** The row is worked from corner to corner, in blocks: see `corner-blocks.ts`. */
   cornerBlocks: boolean;
   /** Words that were not understood stand in this row. */
@@ -231,6 +233,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     usedAtPass: 0,
     depth: 0,
     chainLengths: new Set(),
+    namedOnly: false,
     cornerBlocks: false,
     unread: false,
     loose: false,

@@ -1,5 +1,5 @@
 /** Where "to last 3 sts", "across to corner" end, and whether there is more before that. */
-import type { Place, Until } from '../notation/index.ts';
+import { type Place, type StemWord, stemOf, type Until } from '../notation/index.ts';
 import { COUNTED, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
 import { checkSize, isCornerStitch, startChainLimit } from './next.ts';
@@ -60,6 +60,26 @@ export const ofEach = (place: Place): Place =>
     ? { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null }
     : place;
 
+/** "Shell in each sc" over stitches of that name and of others. */
+export function hasOthers(hands: Hands, place: Place | null): boolean {
+  const { stem } = nounOf(place);
+  if (!stem || hands.edge.kind !== 'row') return false;
+  let called = 0;
+  let others = 0;
+  for (let i = hands.pos; i < hands.limit; i++) {
+    if (hands.edge.type[i] !== COUNTED) continue;
+    if (isCalled(hands, i, stem)) called++;
+    else others++;
+  }
+  return called > 0 && others > 0;
+}
+
+/** Has the stitch at an entry that name? */
+function isCalled({ edge, nodes, bench }: Hands, entry: number, word: StemWord): boolean {
+  const kind = bench.kinds.kinds[nodes.kind[edge.node[entry] ?? 0] ?? 0];
+  return kind?.stem === stemOf(word, bench.terms);
+}
+
 /** Is there another place of this kind before the limit? */
 export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean {
   const noun = nounOf(place);
@@ -70,6 +90,7 @@ export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean 
   for (let i = hands.pos; i < hands.limit; i++) {
     const type = edge.type[i];
     if (type === NAMED) continue;
+    if (hands.namedOnly && noun.stem && !isCalled(hands, i, noun.stem)) continue;
     if (both || (gaps !== 'passed' && noun.kind === 'stitch')) return true;
     if (type === wanted) return true;
   }

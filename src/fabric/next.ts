@@ -293,8 +293,8 @@ function takeStem(hands: Hands, noun: AnyNoun, at: { from: number; to: number })
   const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
   const reading = ask(hands.readings, {
     doubt: 'noun',
-    custom: 'next',
-    alternatives: later >= 0 ? ['seek'] : [],
+    custom: later >= 0 && hands.namedOnly ? 'seek' : 'next',
+    alternatives: later < 0 ? [] : [hands.namedOnly ? 'next' : 'seek'],
     local: true,
     ...spanAt(hands, at),
   });

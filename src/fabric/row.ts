@@ -109,6 +109,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   startWithPending(hands, row);
   if (atStart(hands)) alongLastChain(hands, row);
   walk(hands, task.instruction.steps, row, { from: 0, top: true });
+  noteChanges(hands, task);
   const turns = shape.turnsAtEnd ?? setting.turnsNext;
   return {
     ...conclude(hands, task, { shape, row, available, turned, turns, guessed: before.guessed }),
@@ -118,6 +119,19 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
 
 /** "Row 5:", "Next row:" with nothing before it: what it stands on is not in the text. */
 const beginsLater = (task: Task): boolean => (task.number ?? 1) > 1 || /^next\b/i.test(task.label);
+
+/** "Rep row 2, working …": words of the order that were not understood change the row repeated. */
+function noteChanges(hands: Hands, { asks, asksBase, instruction }: Task): void {
+  if (asks.steps === instruction.steps) return;
+  const { base } = hands;
+  hands.base = asksBase;
+  for (const step of asks.steps) {
+    if (step.kind !== 'unread') continue;
+    hands.unread = true;
+    fact(hands, { kind: 'unread', ...spanAt(hands, step) });
+  }
+  hands.base = base;
+}
 
 /** A first row may say its side; later rows go by the turns. */
 function sideOf(task: Task, before: Before, turned: boolean): 'RS' | 'WS' {

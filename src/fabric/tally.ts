@@ -133,7 +133,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
     case 'chain':
       // "Ch 82 (82)": a foundation is no row; its chains are counted by themselves.
       if (shape.idle && hands.foundation) return [hands.foundation.to - hands.foundation.from];
-      return stated.chains ? [spaces] : [chains, spaces];
+      return stated.chains ? [spaces] : [chains, spaces, ...chainAtEnd(hands)];
     case 'box':
       return boxMeanings(hands, tally, stated);
     case 'group':
@@ -141,6 +141,12 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
     default:
       return [];
   }
+}
+
+/** "(45 sts + 3 chs)": the chain at the row's end, though it is the next row's. */
+function chainAtEnd(hands: Hands): number[] {
+  const n = hands.pending ? numberFor(hands, hands.pending.n) : null;
+  return n === null ? [] : [n];
 }
 
 /** One stem, or each of several by itself. */

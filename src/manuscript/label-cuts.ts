@@ -74,7 +74,7 @@ const NAMED_ROW =
 
 const FOUNDATION = new RegExp(
   [
-    String.raw`[.!…]\s{1,3}(?:(?:[Mm]ake|[Ww]ork|[Bb]egin with|[Ss]tart with|[Cc]ommence with) `,
+    String.raw`[.!…](?:\s{1,3}|(?=C))(?:(?:[Mm]ake|[Ww]ork|[Bb]egin with|[Ss]tart with|[Cc]ommence with) `,
     String.raw`(?:an? )?)?[Cc](?:h|hain|H|HAIN)\b\.?(?: of)? \d{1,3}(?: (?:st(?:itche)?s|loosely))?\s*(?:\.|,? join|\()`,
   ].join(''),
   'g',

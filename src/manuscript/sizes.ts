@@ -65,7 +65,7 @@ const LIST = new RegExp(LIST_SHAPE, 'i');
 const WORD_LIST = /^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})/im;
 /** "… in sizes child (adult)", "Sizes S (M, L)", and a line that is nothing but the list. */
 const IN_LINE = new RegExp(
-  String.raw`\bsizes\b(?:\s+(?:are|for|in|written|given|listed|as))*\s*[:=–-]?\s*(${LIST_SHAPE})|^\W*(${LIST_SHAPE})\W*$`,
+  String.raw`\bsizes\b(?:\s+(?:are|for|in|written|given|listed|as))*\s*[:=–-]?\s*(${LIST_SHAPE})|^\W*(?:size\s+)?(${LIST_SHAPE})\W*$`,
   'im',
 );
 /** "first size; changes for larger sizes in brackets": the numbers tell how many. */

@@ -99,7 +99,7 @@ function lengthBehind(r: Reader): Numbers | null {
   if (isWord(r, W.st) || isWord(r, W.ch) || isWord(r, W.more)) {
     if (!isWord(r, W.ch) || kindAt(r, 1) !== T.number) r.at++;
   }
-  const sum = plus(r);
+  const sum = plus(r) || plusInBracket(r);
   if (sum === 0) return n;
   return { from: n.from, to: toOf(r), values: n.values.map((v) => (v === null ? null : v + sum)) };
 }
@@ -114,6 +114,19 @@ function plus(r: Reader): number {
   const more = valueAt(r, k + 1);
   r.at += k + 2;
   if (isWord(r, W.ch) && kindAt(r, 1) !== T.number) r.at++;
+  return more;
+}
+
+/** "ch 35 (+1 turning chain)", "ch 20 (+ 1 to turn)" */
+function plusInBracket(r: Reader): number {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || close - r.at > 7 || kindAt(r, 1) !== T.plus || kindAt(r, 2) !== T.number)
+    return 0;
+  let turns = isWord(r, W.ch, close - 1 - r.at);
+  for (let i = r.at + 3; i < close; i++) turns ||= r.word[i] === W.turn || r.word[i] === W.turning;
+  if (!turns) return 0;
+  const more = valueAt(r, 2);
+  r.at = close + 1;
   return more;
 }
 

@@ -264,6 +264,14 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     draft.startChainIncluded = sense === W.include || sense === W.count;
     restOfClause(r, end);
     return true;
+  } else if (sense === W.with && isWord(r, W.ch, 1)) {
+    // "20 tr with ch 1 between every tr"
+    restOfClause(r, end);
+    return true;
+  } else if (sense === W.for && draft.unit !== null && kindAt(r, 1) === T.word) {
+    // "26 sts for hood"
+    restOfClause(r, end);
+    return true;
   } else if (!TRAILS.has(sense)) return false;
   r.at++;
   // "114 dc at end of row 8"
@@ -273,6 +281,7 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
 
 const TRAILS = new Set([
   W.total,
+  W.these,
   W.in,
   W.all,
   W.made,

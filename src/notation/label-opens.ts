@@ -11,6 +11,7 @@ const WORDS = new Set(
     ...[row, round, r, size, all, rs, ws, to],
     'next set setup foundation base last final first edging border increase decrease inc dec',
     'eyelet beading finishing all every each joining starting beginning pattern body handle strap',
+    'trim band cuff collar brim hem',
     'ruffle picot shell following short plain start begin edge center centre',
   ].flatMap((line) => line.split(' ').map(hashOf)),
 );

@@ -128,10 +128,11 @@ function sideWord(r: Reader): Side | null {
   return side;
 }
 
-/** "Row 4", "Rnds 7-12", "R4". */
+/** "Row 4", "Rnds 7-12", "R4", "Edge round 1". */
 function numbered(r: Reader, draft: LabelDraft): boolean {
-  if (!isRowWord(r)) return false;
   const start = r.at;
+  if (isOneOf(r, PLACES) && isRowWord(r, 1) && kindAt(r, 2) === T.number) r.at++;
+  if (!isRowWord(r)) return false;
   draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);
   r.at++;
   if (kindAt(r) === T.stop || isWord(r, W.no)) r.at++;
@@ -252,6 +253,9 @@ const isNameOfRow = (r: Reader, k: number): boolean =>
   kindAt(r, k + 1) === T.colon &&
   kindAt(r) === T.word &&
   (wordAt(r) <= 0 || wordAt(r) === PROSE);
+
+/** Parts whose rows are labelled with their name. */
+const PLACES = wordsOf('edge edging border trim band cuff collar brim hem pattern ruffle strap');
 
 const NAMERS = wordsOf(`
   next set setup foundation base last final first edging border increase decrease inc dec eyelet

@@ -65,7 +65,8 @@ export function readMeasure(r: Reader): Measure | null {
     const sense = wordAt(r);
     open ||= sense === W.measures || sense === W.long || sense === W.desired || tellsSize(r);
     // "until work measures" speaks of the piece; "to work 5 sc" of work to do.
-    if ((sense === W.work && !isWord(r, W.measures, 1)) || sense === W.turn) break;
+    const piece = isWord(r, W.measures, 1) || isWord(r, W.from, 1);
+    if ((sense === W.work && !piece) || sense === W.turn) break;
   }
   if (open) return { mm: null, since: null };
   r.at = start;

@@ -84,9 +84,13 @@ const saysWhere = (r: Reader, sense: SenseId): boolean =>
   (sense === 0 || sense === PROSE) &&
   kindAt(r) === T.word &&
   (isWord(r, W.ch, 1) || isWord(r, W.st, 1)) &&
-  /^(under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra)$/.test(
-    spelled(r, r.at),
-  );
+  (isNamedPart(r) || WHERE.test(spelled(r, r.at)));
+
+const WHERE = /^(under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra)$/;
+
+/** "each of the hood sts": a part of the piece by any name. */
+const isNamedPart = (r: Reader): boolean =>
+  isWord(r, W.the, -1) && isWord(r, W.of, -2) && isWord(r, W.st, 1) && endsInS(r, r.at + 1);
 
 /** "t-ch", "t ch" */
 const shortTurning = (r: Reader): boolean =>

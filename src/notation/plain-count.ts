@@ -41,7 +41,7 @@ export function angleCount(r: Reader, run: Run): boolean {
   if (kindAt(r, 1) !== T.number || spelled(r, r.at) !== '<') return false;
   const start = r.at;
   let close = start + 2;
-  while (close < start + 8 && r.kind[close] === T.word) close++;
+  while (close < start + 16 && r.kind[close] !== T.other && r.kind[close] !== T.end) close++;
   if (r.kind[close] !== T.other || spelled(r, close) !== '>') return false;
   r.at = start + 1;
   const counts = readCounts(r, close);

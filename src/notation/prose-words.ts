@@ -48,7 +48,7 @@ export const PROSE_WORDS: string = `
  what which who whose why how
  petal petals leaf leaves flower flowers center tip tips ring circle square triangle oval heart
  manner fashion base neckline armhole sleeve shoulder waist strap straps handle handles button buttons buttonhole
- border edging flap opening bag toe heel cuff thumb crown
+ ribbing rib border edging flap opening bag toe heel cuff thumb crown
  unworked free remaining rest skip skipped missed
  be sure not twist twisting curl curls ruffle cup cups
  joined joining join connected connecting

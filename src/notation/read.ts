@@ -26,6 +26,7 @@ export function readInstruction(
   ringFirst(steps, label, r);
   noteAlone(steps, label, r);
   likeOther(steps, label, r);
+  changedBehind(steps, label);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
   const settled = settleJoins(settleListTimes(steps, counts));
@@ -101,6 +102,14 @@ function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
   const part = /^(?:work |same )?(?:as|like) (?:for )?(?:the )?([a-z' -]+\w)\.?$/i.exec(words)?.[1];
   if (!part || /\b(?:set|before|established|follows|usual)\b/i.test(part)) return;
   steps[0] = rowsOfPart(label.numbers, part, only);
+}
+
+/** "Row 3: Rep row 2, then sc2tog over last 2 sts": how the two go together is not said. */
+function changedBehind(steps: Step[], label: RowLabel | null): void {
+  if (!label || label.numbers.length !== 1 || steps[0]?.kind !== 'rows-again') return;
+  steps.forEach((step, i) => {
+    if (i > 0 && makes(step)) steps[i] = { kind: 'unread', from: step.from, to: step.to };
+  });
 }
 
 const isTold = (step: Step): boolean => step.kind === 'chain' && step.countsAs !== null;

@@ -71,6 +71,8 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
   if (!range && !and && k === 0) return false;
   if (range || and) k++;
   while (isWord(r, W.the, k)) k++;
+  // "rows 2-3, and row 2 once more": another order.
+  if (isRow(r, k) && isWord(r, W.once, k + 2)) return false;
   if (isRow(r, k)) k++;
   if (kindAt(r, k) !== kind) return false;
   // "rep row 2, 3 more times" and "rep row 2, 24 sc" name no second row.

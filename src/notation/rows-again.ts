@@ -122,9 +122,17 @@ function which(r: Reader, draft: Draft): boolean {
   if (!rows) return namedRow(r, draft);
   draft.rows = rows;
   const again = r.at;
+  if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
   if (eatWord(r, W.and) && isRow(r)) {
     const more = readRowNumbers(r);
-    if (more) draft.rows = [...draft.rows, ...more];
+    // "rows 2-3, and row 2 once more"
+    const once = isWord(r, W.once) || spelled(r, r.at) === 'again';
+    if (more && once) {
+      // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
+      draft.then = more;
+      r.at += isWord(r, W.more, 1) ? 2 : 1;
+    } else if (more) draft.rows = [...draft.rows, ...more];
+    else r.at = again;
   } else r.at = again;
   return true;
 }
@@ -167,7 +175,11 @@ function tail(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
-  if (kindAt(r) === T.word && /^(consecutively|sequentially)$/.test(spelled(r, r.at))) {
+  const adverb = isWord(r, W.include) && kindAt(r, 1) !== T.word;
+  if (
+    adverb ||
+    (kindAt(r) === T.word && /^(consecutively|sequentially|again|incl)$/.test(spelled(r, r.at)))
+  ) {
     r.at++;
     return;
   }
@@ -182,6 +194,10 @@ function tail(r: Reader, draft: Draft): void {
   if (measure) {
     draft.measure = measure;
     fromBeginning(r);
+    return;
+  }
+  if (untilYarnEnds(r)) {
+    draft.measure ??= { mm: null, since: null };
     return;
   }
   if (readUntilRows(r, draft)) return;
@@ -224,13 +240,27 @@ function readEndingWith(r: Reader, draft: Draft): boolean {
     if (isRow(r)) r.at++;
     return true;
   }
+  // "ending with 2 rows of A"
+  if (kindAt(r) === T.number && isRow(r, 1) && (isWord(r, W.of, 2) || isWord(r, W.in, 2))) {
+    r.at += 3;
+    while (kindAt(r) === T.word) r.at++;
+    return true;
+  }
   const rows = readRowNumbers(r);
   if (!rows) return reset(r, start);
   draft.endingWith = rows.at(-1) ?? null;
   return true;
 }
 
-const BEFORE_LAST: ReadonlySet<number> = new Set([W.with, W.on, W.a, W.after, W.the]);
+const BEFORE_LAST: ReadonlySet<number> = new Set([
+  W.with,
+  W.on,
+  W.a,
+  W.after,
+  W.the,
+  W.by,
+  W.working,
+]);
 
 /** "of Front", "in B": another part or another yarn. */
 function readPart(r: Reader, draft: Draft): boolean {
@@ -263,6 +293,21 @@ function readMoreRows(r: Reader, draft: Draft): boolean {
   return true;
 }
 
+/** "until you run out of yarn", "until the yarn is used up, whichever comes first": a length of its own. */
+function untilYarnEnds(r: Reader): boolean {
+  if (/^whichever$/.test(spelled(r, r.at))) {
+    while (kindAt(r) === T.word || kindAt(r) === T.ordinal) r.at++;
+    return true;
+  }
+  if (!isWord(r, W.to)) return false;
+  for (let k = 1; k < 7 && kindAt(r, k) === T.word; k++) {
+    if (!isWord(r, W.color, k)) continue;
+    r.at += k + 1;
+    return true;
+  }
+  return false;
+}
+
 /** "until row 20", "to row 14", "until you have 14 rows": told by the labels, or rows in all. */
 function readUntilRows(r: Reader, draft: Draft): boolean {
   if (!isWord(r, W.to)) return false;
@@ -290,7 +335,8 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
 }
 
 function fromBeginning(r: Reader): void {
-  if (kindAt(r) === T.word && /^(diagonally|wide|tall|deep|high)$/.test(spelled(r, r.at))) r.at++;
+  if (kindAt(r) === T.word && /^(diagonally|wide|tall|deep|high|long)$/.test(spelled(r, r.at)))
+    r.at++;
   if (!isWord(r, W.from)) return;
   let k = 1;
   while (k < 5 && kindAt(r, k) === T.word && !isWord(r, W.ending, k)) k++;

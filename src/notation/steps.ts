@@ -222,6 +222,17 @@ function saying(r: Reader, run: Run): boolean {
   return true;
 }
 
+/** "Rows 4-5: CC2, as rows 2-3": the colour, with nothing said of it. */
+function yarnAlone(r: Reader, run: Run): boolean {
+  if (!/^(?:cc|mc)\d?$/i.test(spelled(r, r.at))) return false;
+  const k = kindAt(r, 1) === T.number ? 2 : 1;
+  if (kindAt(r, k) !== T.comma) return false;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  return true;
+}
+
 /** "each block consists of", "each pair counts as". */
 function explains(r: Reader): boolean {
   let k = 1;
@@ -265,6 +276,7 @@ function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (purpose(r, run) || nameWithDash(r, run)) return;
   if ((sense === W.each || sense === W.you) && saying(r, run)) return;
+  if (run.out.length === 0 && sense <= 0 && yarnAlone(r, run)) return;
   if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;
     return;

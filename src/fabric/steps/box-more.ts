@@ -69,12 +69,23 @@ function fromHook(hands: Hands, start: Start): boolean {
   const passed = (start.place.nth ?? 1) - 1;
   if (hands.cornerBlocks && start.n > passed) return cornerBlock(hands, start, passed);
   const gap = gapPassed(passed, start.mesh);
-  if (gap === null) return false;
+  if (gap === null) return widens(hands, start, passed);
   const base = start.n - chainsOfPost(start.mesh) - gap;
   if (base < 1 || !isMeant(hands, start, gap)) return false;
   const by = workOf(hands, start, gap);
   alongBase(hands, base, by);
   beginOn(hands, gap, by);
+  return true;
+}
+
+/** "… ch 3, turn. Hdc in 2nd ch from hook and in next ch, hdc across": stitches more at the row's start. */
+function widens(hands: Hands, { n, place, step, row }: Start, passed: number): boolean {
+  const word = row.shape.firstWork?.stitch.stem ?? null;
+  const stem = word ? stemOf(word, hands.bench.terms) : null;
+  const isShort = stem === 'w0' || stem === 'w1h';
+  if (!isShort || place.pick !== 'nth' || passed < 1 || passed > 2 || n <= passed) return false;
+  const origin = originFor(hands, step);
+  alongBase(hands, n - passed, { mesh: { post: stem, gap: 0 }, round: false, origin });
   return true;
 }
 

@@ -55,7 +55,9 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const mesh = Math.floor((passed - height) / 2);
   const wide = hands.chainLengths.has(passed - height - 1) ? passed - height - 1 : passed - height;
   const gap = counts === WITH_SPACE ? wide : hands.chainLengths.has(mesh) ? mesh : 0;
-  const n = step.countsAs?.stitches === 2 ? 1 : Math.max(1, step.countsAs?.stitches ?? 1);
+  // "1 dc in 4th ch (counts as 2 dc)", "2 dc in 3rd ch (counts as 3 dc)": with what is worked there.
+  const all = step.countsAs?.stitches ?? 1;
+  const n = Math.max(1, all - (numberFor(hands, step.n) ?? 1));
   // A space said in words has as many chains beneath it, where that many were passed.
   const under = said > 0 && passed - height >= 2 * said ? said : gap;
   const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, under));

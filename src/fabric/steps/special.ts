@@ -2,7 +2,7 @@
 import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { hasNext, limitOf, ofEach } from '../limit.ts';
+import { hasNext, hasOthers, limitOf, ofEach } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
 import { gapsOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
@@ -69,11 +69,15 @@ function eachUse(hands: Hands, step: WorkStep, work: (place: Place | null) => vo
       hands.limit = limitOf(hands, until);
       const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
       const gaps = gapsOf(hands, place, step);
+      hands.namedOnly = hasOthers(hands, place);
       workStandingFirst(hands);
       for (let before = -1; hasNext(hands, next, gaps) && hands.pos > before; ) {
         before = hands.pos;
         work(next);
       }
+      // Those of other names behind the last one are passed too.
+      if (hands.namedOnly) hands.pos = Math.max(hands.pos, hands.limit);
+      hands.namedOnly = false;
       hands.limit = Math.max(hands.limit, limit);
       continue;
     }

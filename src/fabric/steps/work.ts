@@ -13,7 +13,7 @@ import {
   spanAt,
   type Target,
 } from '../hands.ts';
-import { hasNext, limitOf, ofEach } from '../limit.ts';
+import { hasNext, hasOthers, limitOf, ofEach } from '../limit.ts';
 import { ringTarget, startChainEntry, workStandingFirst } from '../next.ts';
 import { firstAnchor } from '../nodes.ts';
 import { gapsOf, nounOf } from '../noun.ts';
@@ -23,7 +23,7 @@ import { ask } from '../readings.ts';
 import { runAlong } from '../run.ts';
 import { isSlip, moveAt } from '../shape.ts';
 import { ofRest, toSkipped } from '../skipped.ts';
-import { takeStitch } from '../take.ts';
+import { returnFromAside, takeStitch } from '../take.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
 import { passFirstChains } from './first-chain.ts';
@@ -291,6 +291,7 @@ function workAllRound(
   along: { place: Place | null; until: Until | null },
   here: Here,
 ): void {
+  returnFromAside(hands);
   workEach(hands, step, { ...along, reserve: reserved(hands, here) });
   if (!hands.pieces || onOnePiece(here) || onSide(here) || nounOf(along.place).kind === 'chain')
     return;
@@ -314,6 +315,8 @@ function workEach(
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);
   const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
   const other = place?.pick === 'every-other';
+  // "Shell in each sc across", over shells of sc and dc: in those that are so called.
+  hands.namedOnly = inEach > 2 && hasOthers(hands, place);
   workStandingFirst(hands);
   if (!other && gaps === 'passed' && (next === null || isPlain(hands, next, step))) {
     plainRun(hands, step, hands.edge.n, inEach);
@@ -331,6 +334,9 @@ function workEach(
     // A place that is not there is told once; it would not be there the next time either.
     if (hands.pos === pos && hands.inner === inner) break;
   }
+  // Those of other names behind the last one are passed too.
+  if (hands.namedOnly) hands.pos = Math.max(hands.pos, hands.limit);
+  hands.namedOnly = false;
   hands.limit = Math.max(hands.limit, limit);
 }
 

@@ -65,6 +65,14 @@ describe('shapes of published rows', () => {
     ['hdc in the remaining chs in the row. Ch 2', 'hdc @each chains; ch 2'],
     ['Ch 54 stitches or desired width of shawl.', 'ch 54; "or desired width of shawl"'],
     ['1 sc in next dc. Turn. 4 sts before centre ch-2 sp.', '1 sc @next dc; turn = 4 stitch partial'],
+    ['sc in next 12 sts - 12 sts for hood.', 'sc @next 12 sts = 12 stitch'],
+    ['sc in each of the hood sts', 'sc @each sts'],
+    ['Chain 35 (+1 turning chain).', 'ch 36'],
+    ['turn. <45(61) sts + 3 chs>', 'turn = 45, 61 stitch, 3 chain'],
+    ['Repeat 3rd to 5th rows incl 6 more times.', 'rows 3,4,5 x6'],
+    ['Rep rows 2-5 until you run out of yarn.', 'rows 2,3,4,5 to ? mm'],
+    ['Rep rows 2-4 until piece measures 60 cm, ending by working Row 3.', 'rows 2,3,4 to 600 mm ending 3'],
+    ['Rows 4-5: CC2, as rows 2-3', 'row 4,5: "CC2"; rows 2,3'],
     ['Ch 70 in the grey wool.', 'ch 70; yarn with grey'],
     ['sc in 2nd ch from hook and across – 30 sc', 'sc @nth2 chain from-hook & @each chain ->end = 30 sc'],
   ])('%s', (text, read) => {
@@ -305,6 +313,34 @@ describe('rows of published patterns, worked', () => {
       'Ch 23\nRow 1: Dc in 4th ch from hook and in each ch across. (21 dc)\n' +
       'Row 2: Ch 2, turn; skip first st, dc in each dc across, dc in top of turning ch.\nRow 3: Ch 1, turn, sc in each st. (21 sc)';
     expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 unstated', 'Row 3 proven']);
+  });
+
+  test('words of an order to repeat that were not understood are not passed over', () => {
+    const text =
+      'Ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12)\nRow 2: Ch 1, sc in each sc, turn. (12)\n' +
+      'Row 3: Rep row 2, then sc2tog over last 2 sts. (11)\nRow 4: Ch 1, sc in each sc, turn. (11)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven', 'Row 3 unread', 'Row 4 proven']);
+  });
+
+  test('a few chains at a row’s end make stitches more', () => {
+    const text =
+      'Size XS (M)\n\nFOUNDATION CHAIN: Ch 46(62).\nROW 1: HDC into 2nd ch from hook, HDC in each ch until end, ch 3, turn.\n' +
+      '<45(61) sts + 3 chs>\nROW 2: HDC into 2nd ch from hook, HDC in next ch, BLO HDC across, HDC in last st, turn.<47(63)>';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven', 'Row 1 proven', 'Row 2 proven']);
+  });
+
+  test('chains passed are counted with the stitches worked beside them', () => {
+    const text =
+      'Ch 21.\nRow 1: 2 dc in 3rd ch from hook (counts as 3 dc), skip 2 ch, 1 sc in next ch, *skip 2 ch, 5 dc in next ch, skip 2 ch, ' +
+      '1 sc in next ch; rep from * to last 3 ch, skip 2 ch, 3 dc in last ch, turn. (19 sts)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('rows repeated, and one of them once more', () => {
+    const text =
+      'Ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in each sc, turn.\nRow 3: Ch 3, dc in each st, turn.\n' +
+      'Rows 4 – 12: Repeat rows 2 – 3, and row 2 once more. (12 sts)';
+    expect(compile(text, { fixes: false }).findings.map(({ code }) => code)).not.toContain('range-mismatch');
   });
 
   test('what lies beneath an unread row has no known spaces', () => {

@@ -28,8 +28,12 @@ export function mayOpenLabel(text: string, from: number, to: number): boolean {
   const end = wordEnd(text, from, to);
   if (end === from || isOdd(text, end, to)) return true;
   const hash = hashBetween(text, from, end);
-  return WORDS.has(hash) || isNumberWord(hash);
+  return WORDS.has(hash) || isNumberWord(hash) || ONLY.test(text.slice(from, from + MOST_SIZES));
 }
+
+/** "S only: Rnd 6", "M and L only: Row 3". */
+const ONLY = /^[a-z][\w ,/&-]{0,20} only ?:/i;
+const MOST_SIZES = 30;
 
 /**
  * "Rnd 4: Ch 1", "Row 1 (RS): Sc": nearly all labels are as plain as this, and need no tokens. What is

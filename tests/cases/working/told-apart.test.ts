@@ -179,3 +179,20 @@ Rnd 3: Join B in any corner ch-2 sp, (ch 3, 2 dc, ch 2, 3 dc) in same ch-2 sp, *
     'Join A in any ch-1 sp, (ch 3, 2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-1 sp, ch 1; rep from * around, join. Fasten off.';
   expect(verdicts(rows(read))).toBe('12 proven, 24 proven, 36 proven');
 });
+
+test('"S only:" opens a row in pasted text too, in the order in which it is worked', () => {
+  const text = `Cup cosy
+Sizes: S (M)
+US terms
+
+Rnd 1: 6 (8) sc in magic ring. (6 (8))
+Rnd 2: Inc in each st around. (12 (16))
+Rnds 3-5 (6): Sc in each st around. (12 (16))
+S only: Rnd 6: Sc in each st around. (12)
+Rnd 7: Sc in each st around. (12 (16))
+`;
+  const rows = compile(text).rows.filter(({ size }) => size === 'S');
+  expect(rows.map(({ label, verdict }) => `${label} ${verdict}`)).toEqual(
+    [1, 2, 3, 4, 5, 6, 7].map((n) => `Rnd ${n} proven`),
+  );
+});

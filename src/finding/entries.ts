@@ -27,6 +27,13 @@ export const entries: readonly Entry[] = [
     advice: 'Add a line of caution in your own words.',
   },
   {
+    code: 'chain-contradicts',
+    severity: 'warning',
+    title: '{row} says that its ch {n #} {here}; a note says that it {there}.',
+    advice:
+      'Change the note or the row. If this row is meant to differ, let the note say so: "unless the row says otherwise".',
+  },
+  {
     code: 'chart-differs',
     severity: 'error',
     title: '{row} works {made} where {chart} has {drawn}, box {box #} in the order of work.',

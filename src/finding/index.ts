@@ -5,6 +5,7 @@ export type { Message, More, PlainMessage } from './message.ts';
 export {
   boxInDoubt,
   cautionMissing,
+  chainContradicts,
   chartDiffers,
   chartDoubled,
   chartEmpty,

@@ -18,6 +18,14 @@ export const cautionMissing: Message<{
   what: string;
 }> = message('caution-missing');
 
+/** warning: {row} says that its ch {n #} {here}; a note says that it {there}. */
+export const chainContradicts: Message<{
+  here: string;
+  n: number;
+  row: string;
+  there: string;
+}> = message('chain-contradicts');
+
 /** error: {row} works {made} where {chart} has {drawn}, box {box #} in the order of work. */
 export const chartDiffers: Message<{
   box: number;

@@ -80,7 +80,8 @@ function isAbbreviation(r: Reader): boolean {
   if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
   if (isWord(r, W.row, k - 1) || isWord(r, W.round, k - 1)) return false;
   // "S only: Rnd 6": the sizes of a row.
-  if (isWord(r, W.only, k - 1) && (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1))) return false;
+  if (isWord(r, W.only, k - 1) && (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1)))
+    return false;
   // "ch-2, turn" has its hyphen inside a chain.
   if (kindAt(r, k + 1) === T.number && sign === T.dash) return false;
   const named = mayBeStitch(wordAt(r)) || wordAt(r) > 0 || kindAt(r) === T.word;

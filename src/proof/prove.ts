@@ -29,12 +29,28 @@ function explainedBy(
 ): (row: string, fact: Fact) => boolean {
   const unfollowed = rowsOf(findings, 'nesting-too-deep');
   const unequal = rowsOf(findings, 'handles-unequal');
+  const differences = handleDifferences(scene, unequal);
   const behindSkipped = rowsBehind(scene, rowsOf(findings, 'reading-differs'));
   return (row, fact) =>
+    // Along handles of unequal length what is worked differs by as much.
+    (fact.kind === 'overrun' && differences.has(fact.needed - fact.have)) ||
+    (fact.kind === 'left' && differences.has(fact.left)) ||
     // It works into the top of skipped chains that the row before could not count.
     (behindSkipped.has(row) && fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
     unfollowed.has(row) ||
     (unequal.has(row) && fact.kind === 'count' && fact.unit === 'space');
+}
+
+/** By how many chains the long spaces of these rows differ. */
+function handleDifferences({ fabric }: Scene, ids: ReadonlySet<string>): ReadonlySet<number> {
+  const differences = new Set<number>();
+  for (const { rows } of fabric.cloths) {
+    for (const { id, tally } of rows) {
+      const [long, longest] = tally.spaces.slice(-2);
+      if (ids.has(id) && long && longest) differences.add(longest.chains - long.chains);
+    }
+  }
+  return differences;
 }
 
 /** Ids of the rows worked right behind these. */

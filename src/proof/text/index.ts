@@ -3,6 +3,7 @@ import type { Finding } from '../../finding/index.ts';
 import type { Scene } from '../scene.ts';
 import { brackets } from './brackets.ts';
 import { cautions } from './caution.ts';
+import { chainsContradict } from './chain-contradicts.ts';
 import { brokenCharts } from './chart-broken.ts';
 import { chartsAgainstRows } from './chart-differs.ts';
 import { chartRows } from './chart-rows-left.ts';
@@ -30,6 +31,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   sizeNames,
   foreignTerms,
   openDoubts,
+  chainsContradict,
   skippedChainsDiffer,
   stars,
   brackets,

@@ -10,12 +10,14 @@ import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts, opensPart } from './label-cuts.ts';
 import {
   afterBullet,
+  endsWithCount,
   isDigitCode,
   isLabelAlone,
   isPageNumber,
   isRowWord,
   isRule,
   isSplitLabel,
+  listSignBefore,
   opensStep,
 } from './line-shapes.ts';
 import { takeCount, takeNamed } from './named-lines.ts';
@@ -215,7 +217,8 @@ function take(scan: Scan, stretch: Stretch): void {
     pushHeading(scan, { from: at.from, to: work, level: 0, name: titleWords(name) }, 'work');
     return take(scan, { ...stretch, from: work });
   }
-  if (opensStep(text, stretch.from) || opensPart(text, stretch.from)) close(scan);
+  const opens = opensStep(text, stretch.from) || opensPart(text, stretch.from);
+  if (opens || opensItem(scan, at) || followsCounted(scan, at)) close(scan);
   if (scan.section === 'comments') addProse(scan, at);
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
 }
@@ -229,6 +232,23 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
 
 const NAME_AND_WORK =
   /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;
+
+/** "- 2 sc in each st (12)" below "- 6 sc in ring (6)": items of one list are rows of their own. */
+function opensItem({ text, open }: Scan, { from }: Stretch): boolean {
+  if (open?.kind !== 'instruction') return false;
+  const sign = listSignBefore(text, from);
+  return sign !== '' && sign === listSignBefore(text, open.from);
+}
+
+/** Rows without labels, each a line with its count at its end: "6 sc in ring (6)", "inc around (12)". */
+function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): boolean {
+  if (open?.kind !== 'instruction' || options.layout === 'written') return false;
+  return (
+    endsWithCount(text, open.from, open.to) &&
+    COUNTED.test(text.slice(Math.max(from, to - 24), to)) &&
+    !isLabelled(text, open.from, open.to)
+  );
+}
 
 /** Inside a row or a paragraph only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {

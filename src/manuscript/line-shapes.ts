@@ -39,7 +39,21 @@ function isBullet(text: string, at: number, to: number): boolean {
   if (sign === '*' || sign === 'o') return LISTED_LABEL.test(text.slice(at, Math.min(to, at + 24)));
   if (!BULLETS.includes(sign)) return false;
   const next = text.charCodeAt(at + 1);
-  return next <= 32 || next === 0xa0 || (sign !== '-' && sign !== '–' && sign !== '—');
+  if (next <= 32 || next === 0xa0 || (sign !== '-' && sign !== '–' && sign !== '—')) return true;
+  // "-2sc in each sc": a dash typed close to the words, at the very start of the line.
+  return isLineStart(text, at) && (isDigitCode(next) || isLetterCode(next) || next === STAR);
+}
+
+const STAR = 42;
+
+const isLineStart = (text: string, at: number): boolean => at === 0 || text[at - 1] === '\n';
+
+/** The list sign before the words that begin at `from`; '' where there is none. */
+export function listSignBefore(text: string, from: number): string {
+  let at = from - 1;
+  while (at >= 0 && (text.charCodeAt(at) === 32 || text.charCodeAt(at) === 0xa0)) at--;
+  const sign = text[at] ?? '';
+  return at >= 0 && BULLETS.includes(sign) && isLineStart(text, at) ? sign : '';
 }
 
 const LISTED_LABEL = /^[*o][ \t]{1,4}(?:rnds?|rounds?|rows?|rds?|r\s?\d|\d{1,3}(?:st|nd|rd|th)\b)/i;

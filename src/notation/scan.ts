@@ -301,7 +301,7 @@ function isOpened({ tokens, opened, depth }: Scan, value: number): boolean {
 const hashes = (words: string): ReadonlySet<number> => new Set(words.split(' ').map(hashOf));
 /** Short forms whose stop never ends a sentence. */
 const NEVER_LAST = hashes(
-  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig',
+  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig prev nxt',
 );
 /** Short forms that may stand last in a sentence. */
 const MAY_BE_LAST = hashes(

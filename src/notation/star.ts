@@ -142,7 +142,9 @@ function doubleStars(r: Reader): 'open' | 'mark' {
     const before = r.kind[i - 1] === T.word ? r.value[i - 1] : 0;
     if (before === W.at) return 'mark';
     if (before === W.from || before === W.between || before === W.repeat) return 'open';
-    if (before !== W.to) stand++;
+    // "from * to **", "between * and **": the end of what a single star opened.
+    const ends = before === W.to || (before === W.and && r.kind[i - 2] === T.star);
+    if (!ends) stand++;
     else if (single) return 'mark';
   }
   return stand === 1 && single && !firstIsDouble(r) ? 'mark' : 'open';

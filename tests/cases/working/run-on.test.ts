@@ -1,6 +1,6 @@
 /** Rows run on in one paragraph, with no colon behind their labels; rows that equal another. */
 import { describe, expect, it } from 'vitest';
-import { complaints, worked } from './worked.ts';
+import { complaints, made, worked } from './worked.ts';
 
 describe('labels with no sign behind them', () => {
   const text =
@@ -32,5 +32,32 @@ describe('a row told as equal to another', () => {
     const text = `Ch 9\nR1: sc in 2nd ch, sc to end, turn (8)\nR2: ch 1, sc across, turn (8)\n${row}\nR4: ch 1, sc across (8)\n`;
     expect(complaints(text)).toEqual([]);
     expect(worked(text, 'R3', 'R4')).toEqual(['R3 8 unstated', 'R4 8 proven']);
+  });
+});
+
+describe('rows without labels, one a line', () => {
+  const lines = ['6sc into ring (6)', '2sc in each sc of prev. rnd. (12)', '*sc, inc* repeat around (18)'];
+  it.each(['-', '- ', '• ', '* ', ''])('behind "%s"', (sign) => {
+    const text = lines.map((line) => `${sign}${line}\n`).join('');
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 18]);
+    expect(complaints(text.replace('(18)', '(19)'))).toEqual(['3 count-mismatch']);
+  });
+
+  it('a count in a row that has its label ends no row', () => {
+    const text = 'Rnd 1: 6 sc in ring. (6)\n2 sc in next st, sc in next 5 sts. (7)\n';
+    expect(made(text)).toHaveLength(1);
+  });
+});
+
+describe('what stands between a star and two', () => {
+  it.each([
+    'repeat between * and ** 2 more times',
+    'rep between * and ** twice',
+    'rep from * to ** twice more',
+  ])('%s', (order) => {
+    const text = `Row 1: Ch 8, sc in 2nd ch from hook and in each ch across, turn. (7)\nRow 2: Ch 1, *sc in next st, 2 sc in next st**; ${order}, sc in last st. (10)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 10 proven']);
   });
 });

@@ -23,3 +23,7 @@ export function conventions(text: string): string[] {
     ({ what, reading, because }) => `${what}: ${reading} (${because})`,
   );
 }
+
+/** What each row makes, in order, in the first size. */
+export const made = (text: string): number[] =>
+  compile(text, { fixes: false }).rows.map((row) => row.made);

@@ -124,7 +124,7 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
         ...(stitches === 0 ? [chains] : []),
       ];
     case 'stem':
-      return stemMeanings(hands, tally, stated, namesStems(row.counts));
+      return stemMeanings(hands, tally, stated, row.counts);
     case 'space': {
       const size = numberFor(hands, stated.chains);
       const exact = tally.spaces.find((space) => space.chains === size)?.n ?? 0;
@@ -159,7 +159,7 @@ function stemMeanings(
   hands: Hands,
   tally: RowTally,
   stated: StatedCount,
-  named: 'one' | 'several',
+  counts: readonly StatedCount[],
 ): number[] {
   const stem = stated.stem ? stemOf(stated.stem, hands.bench.terms) : null;
   if (stem === 'slip') return [tally.slips];
@@ -169,8 +169,10 @@ function stemMeanings(
   const beside = hands.inGroups > 0 && stated.n.values.length > 0 ? [exact - hands.inGroups] : [];
   const plain = [...tally.byKind].find(([kind]) => kind === stem || kind === `start ${stem}`)?.[1];
   if (exact === 0) return isOfOtherStems(tally, stem) ? [0] : [tally.stitches, 0];
-  const all = named === 'one' ? [tally.stitches] : [];
-  return [...new Set([exact, ...beside, ...all, ...plainOf(tally, stem, plain)])];
+  const all = namesStems(counts) === 'one' ? [tally.stitches] : [];
+  // Alone, "14 dc" of 13 dc and a dc2tog leaves a stitch out of account; beside others it may not.
+  const bare = counts.length > 1 ? plainOf(tally, stem, plain) : [];
+  return [...new Set([exact, ...beside, ...all, ...bare])];
 }
 
 /** "(24 dc)" of a row that makes nothing but sc: every stitch has a name, and none has that one. */
@@ -235,7 +237,7 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const named = tally.groups.get(word);
   if (named !== undefined) {
     const all = named + sumOf(tally.groups, (name) => begun.has(name));
-    return beginsWith(hands, word) ? [all, all + 1] : [all];
+    return [beginsWith(hands, word) ? all + 1 : all];
   }
   const n = word ? sumOf(tally.byKind, (kind) => kind.includes(word)) : 0;
   const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));

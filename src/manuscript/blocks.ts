@@ -234,11 +234,15 @@ const NAME_AND_WORK =
   /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;
 
 /** "- 2 sc in each st (12)" below "- 6 sc in ring (6)": items of one list are rows of their own. */
-function opensItem({ text, open }: Scan, { from }: Stretch): boolean {
+function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
   if (open?.kind !== 'instruction') return false;
   const sign = listSignBefore(text, from);
-  return sign !== '' && sign === listSignBefore(text, open.from);
+  if (sign === '' || sign !== listSignBefore(text, open.from)) return false;
+  // Steps of one row are listed so too: they have no counts.
+  return HAS_COUNT.test(text.slice(open.from, open.to)) || HAS_COUNT.test(text.slice(from, to));
 }
+
+const HAS_COUNT = /[([]\d{1,4}(?: ?\p{L}[^()[\]]{0,16})?[)\]]/u;
 
 /** Rows without labels, each a line with its count at its end: "6 sc in ring (6)", "inc around (12)". */
 function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): boolean {

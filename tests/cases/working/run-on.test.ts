@@ -37,7 +37,7 @@ describe('a row told as equal to another', () => {
 
 describe('rows without labels, one a line', () => {
   const lines = ['6sc into ring (6)', '2sc in each sc of prev. rnd. (12)', '*sc, inc* repeat around (18)'];
-  it.each(['-', '- ', '• ', '* ', ''])('behind "%s"', (sign) => {
+  it.each(['-', '- ', '• ', ''])('behind "%s"', (sign) => {
     const text = lines.map((line) => `${sign}${line}\n`).join('');
     expect(complaints(text)).toEqual([]);
     expect(made(text)).toEqual([6, 12, 18]);

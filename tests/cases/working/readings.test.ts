@@ -485,3 +485,15 @@ describe('a skip right behind a chain that counts', () => {
     expect(complaints(text.replace('70 dc', '68 dc'))).not.toEqual([]);
   });
 });
+
+describe('stitches drawn together are of the count that names their stitch', () => {
+  const at = (count: string): string =>
+    `Ch 17.\nRow 1: Hdc in 3rd ch from hook (skipped ch count as hdc) and in each ch across, turn. (16 hdc)\nRow 2: Ch 2 (counts as hdc), hdc in next 13 sts, hdc2tog, turn. (${count})\n`;
+  it('alone, it counts them', () => {
+    expect(complaints(at('15 hdc'))).toEqual([]);
+    expect(complaints(at('14 hdc'))).toEqual(['3 count-mismatch']);
+  });
+  it('beside them, it may leave them out', () => {
+    expect(complaints(at('14 hdc, 1 hdc2tog'))).toEqual([]);
+  });
+});

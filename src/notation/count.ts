@@ -16,6 +16,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { W } from './senses.ts';
+import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { CountUnit, Noun, Numbers, StatedCount } from './tree.ts';
 
@@ -126,6 +127,17 @@ function isSizeOfGroup(r: Reader): boolean {
 
 const SHAPING = /^(?:inc|dec)reases?$/i;
 
+/** "(14 hdc, 1 hdc2tog)", "(2 inc, 10 sc)": told beside a count, it says how the row shapes. */
+function passShapingBeside(r: Reader): boolean {
+  const start = r.at;
+  const behind = kindAt(r, -2) === T.comma || isWord(r, W.and, -2);
+  const shape = readStitch(r)?.shape;
+  const isShaping = shape === 'together' || shape === 'increase';
+  if (isShaping && kindAt(r) === (behind ? T.close : T.comma)) return true;
+  r.at = start;
+  return false;
+}
+
 /** "(33, 41, 49)" as a count of its own, one number a size. */
 function bracketNumbers(r: Reader): Numbers | null {
   const from = fromOf(r, r.at);
@@ -139,6 +151,10 @@ function readUnit(r: Reader, draft: Draft): void {
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
     draft.unit = 'decrease';
     r.at++;
+    return;
+  }
+  if (passShapingBeside(r)) {
+    draft.unit = 'decrease';
     return;
   }
   if (isWord(r, W.total)) r.at++;

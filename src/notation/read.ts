@@ -106,7 +106,7 @@ function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
 
 /** "Row 3: Rep row 2, then sc2tog over last 2 sts": how the two go together is not said. */
 function changedBehind(steps: Step[], label: RowLabel | null): void {
-  if (!label || label.numbers.length !== 1 || steps[0]?.kind !== 'rows-again') return;
+  if (label?.numbers.length !== 1 || steps[0]?.kind !== 'rows-again') return;
   steps.forEach((step, i) => {
     if (i > 0 && makes(step)) steps[i] = { kind: 'unread', from: step.from, to: step.to };
   });

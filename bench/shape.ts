@@ -2,18 +2,18 @@
  * A tube of stitches out of place brought to rest, against two layout libraries and against the plain
  * constraint loop, on the same springs from the same start, until stitches are off by the same share of
  * their length in the mean. Processor time in ms, for the machine may be shared, and as ratios to ours, in
- * one run. Sorting the springs by colour is left out of both our times: it is the same for each.
+ * one run. Sorting the springs for the loop is left out of its time.
  * `npm run bench -- shape`
  */
 import { forceLink, forceSimulation } from 'd3-force-3d';
 import createLayout from 'ngraph.forcelayout';
 import createGraph from 'ngraph.graph';
-import { edgeErrorMm, LIMITS } from '../src/figures/shape/relax.ts';
+import { edgeErrorMm } from '../src/figures/shape/relax.ts';
 import { settle, startSettling } from '../src/figures/shape/settle.ts';
 import { shapeOf } from '../src/figures/shape/shape.ts';
-import { byColour, SpringList, type Springs } from '../src/figures/shape/springs.ts';
-import { sweep } from '../src/figures/shape/sweep.ts';
+import { SpringList, type Springs } from '../src/figures/shape/springs.ts';
 import { compile } from '../src/index.ts';
+import { byColour, sweep } from './constraint-loop.ts';
 import { bagOf } from './patterns.ts';
 
 /** Mean error of a stitch's length at which all stop: 1 % of 1 mm. */
@@ -82,18 +82,11 @@ function until(step: () => void, error: () => number): Run {
 }
 
 function ours({ springs, at }: Tube): Run {
-  const sorted = byColour(springs, at.length / 3);
-  const own = at.slice();
-  const load = { springs: sorted, bends: null, contacts: null, stuffing: null };
-  let settling: ReturnType<typeof startSettling> | null = null;
-  let sweeps = 0;
+  const load = { springs, bends: null, contacts: null, stuffing: null };
+  const settling = startSettling(at.slice(), load);
   return until(
-    () => {
-      if (sweeps++ < LIMITS.sweeps) return sweep(own, sorted);
-      settling ??= startSettling(own, load);
-      settle(settling);
-    },
-    () => edgeErrorMm(settling?.at ?? own, sorted),
+    () => settle(settling),
+    () => edgeErrorMm(settling.at, springs),
   );
 }
 

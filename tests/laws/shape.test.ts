@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { compile, drawPieces, type Shape, shapeOf, toGlb, toSvg } from '../../src/index.ts';
 import { ALL_LINES } from './lines.ts';
 
-const QUICK = { sweeps: 3, steps: 12, restMm: 0.002 };
+const QUICK = { steps: 12, restMm: 0.002 };
 
 function whole(text: string, limits = QUICK): Shape {
   const { manuscript, fabric } = compile(text, { fixes: false });

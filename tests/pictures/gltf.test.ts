@@ -6,7 +6,7 @@ import { compile, type ShapeOptions, shapeOf, toGlb } from '../../src/index.ts';
 
 function glbOf(text: string, options: ShapeOptions = {}): Uint8Array {
   const { manuscript, fabric } = compile(text, { fixes: false });
-  const limits = { sweeps: 5, steps: 40, restMm: 0.002 };
+  const limits = { steps: 40, restMm: 0.002 };
   const run = shapeOf(manuscript, fabric, { limits, ...options });
   let step = run.next();
   while (!step.done) step = run.next();

@@ -150,11 +150,14 @@ function barEnd(graph: StitchGraph, at: Float64Array, beside: number, own: Vecto
  */
 function barWay(graph: StitchGraph, at: Float64Array, i: number, along: Vector): Vector {
   for (const k of nearStitches(graph, i)) {
-    const way = crossed(faceOf(graph, at, k), along);
+    const runsWith = isTurnedAt(graph, k) === isTurnedAt(graph, i);
+    const way = times(runsWith ? 1 : -1, crossed(faceOf(graph, at, k), along));
     if (lengthOf(way) > 0.3) return unit(way, way);
   }
   return unit(across([0, 1, 0], along), [0, 0, 1]);
 }
+
+const isTurnedAt = (graph: StitchGraph, i: number): boolean => graph.rows[graph.row[i]!]!.isTurned;
 
 const NEAR = 40;
 
@@ -164,7 +167,14 @@ function* nearStitches(graph: StitchGraph, i: number): Generator<number> {
     for (let k = step[i]!, n = 0; k >= 0 && n < NEAR; k = step[k]!, n++) yield k;
   }
   const above = graph.rows[graph.row[i]! + 1];
-  for (let k = above?.from ?? 0; above && k < above.to && k < above.from + NEAR; k++) yield k;
+  if (!above) return;
+  let nearest = above.from;
+  for (let k = above.from; k < above.to; k++) {
+    const [foot, best] = [firstAnchorOf(graph, k), firstAnchorOf(graph, nearest)];
+    if (foot >= 0 && (best < 0 || Math.abs(foot - i) < Math.abs(best - i))) nearest = k;
+  }
+  yield nearest;
+  for (let k = above.from; k < above.to && k < above.from + NEAR; k++) yield k;
 }
 
 /** Square to the row and to the stitch; no length for chains and where there is no direction. */

@@ -9,8 +9,7 @@ import { type Bends, takeSet } from './bends.ts';
 import { findContacts, isStale, neighboursOf, noContacts } from './contact.ts';
 import type { Contacts, Load, Stuffing } from './energy.ts';
 import { restart, settle, startSettling, unsettledMm } from './settle.ts';
-import { byColour, isStitchLong, type Springs } from './springs.ts';
-import { sweep } from './sweep.ts';
+import { isStitchLong, type Springs } from './springs.ts';
 
 export interface Relaxing {
   readonly springs: Springs;
@@ -24,24 +23,23 @@ export interface Relaxing {
 }
 
 export interface RelaxLimits {
-  readonly sweeps: number;
   readonly steps: number;
   /** At rest when no node is pulled by more than this many mm of a stretched stitch. */
   readonly restMm: number;
 }
 
 /**
- * 40 sweeps take the noise of a layout away. Bags of 2,880, 10,320 and 25,440 stitches rest after 1,060,
- * 1,120 and 1,100 steps (bench/shape.ts): from a layout to their size, the number does not grow with size.
+ * The layout is the coarse start: from it bags of 2,880, 10,320 and 25,440 stitches rest after 680, 1,000 and
+ * 1,260 steps (bench/shape.ts). Sweeps of the constraint loop before that won nothing: they settle one side
+ * before the other, which turned straight pieces and left large bags to buckle, for twice the steps.
  */
-export const LIMITS: RelaxLimits = { sweeps: 40, steps: 3000, restMm: 0.002 };
+export const LIMITS: RelaxLimits = { steps: 3000, restMm: 0.002 };
 
 export interface RelaxProgress {
-  readonly stage: 'sweep' | 'settle';
   /** Share of the limit that is used up, 0 to 1: it may end sooner. */
   readonly done: number;
-  /** Largest pull on a node; null while sweeping, when it is not known. */
-  readonly unsettledMm: number | null;
+  /** Largest pull on a node, in mm of a stretched stitch. */
+  readonly unsettledMm: number;
 }
 
 export interface Relaxed {
@@ -64,14 +62,9 @@ const REPORT = 20;
  */
 const SET = 100;
 export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undefined> {
-  const { sweeps, steps, restMm } = asked.limits ?? LIMITS;
-  const nodes = asked.at.length / 3;
-  const springs = byColour(asked.springs, nodes);
+  const { steps, restMm } = asked.limits ?? LIMITS;
+  const { springs } = asked;
   const at = asked.at.slice();
-  for (let i = 0; i < sweeps; i++) {
-    sweep(at, springs);
-    if (i % REPORT === 0) yield { stage: 'sweep', done: 0, unsettledMm: null };
-  }
   const layers = asked.thicknessMm ? layersOf(at, springs, asked.thicknessMm) : null;
   const load: Load = {
     springs,
@@ -85,7 +78,7 @@ export function* relax(asked: Relaxing): Generator<RelaxProgress, Relaxed, undef
   for (; step < steps && !settling.stuck; step++) {
     if (step % REPORT === 0) {
       const left = unsettledMm(settling.gradient);
-      yield { stage: 'settle', done: step / steps, unsettledMm: left };
+      yield { done: step / steps, unsettledMm: left };
       if (left < restMm && hasSet) break;
       if (!hasSet && (left < restMm || step >= SET)) {
         takeSet(settling.at, load.bends);

@@ -1,35 +1,11 @@
 /**
- * The constraint loop: every spring in turn pulls both its ends to its length, wholly or in part. One
- * sweep takes about 10 ns a spring; it settles stitch against stitch at once and large bends slowly,
- * which is why the layout comes before it and `settle` after.
+ * Some springs pulled to their length in turn, while a layout grows. It settles stitch against stitch at
+ * once and large bends slowly, which is left to `settle`.
  */
 import { sqrt } from '../../units/index.ts';
 import type { Springs } from './springs.ts';
 
-/** Moves both ends of each spring by its stiffness' share of what it is out. `at`: x, y, z by node. */
-export function sweep(at: Float64Array, springs: Springs): void {
-  const { a, b, restMm, stiffness, pushes, n } = springs;
-  for (let i = 0; i < n; i++) {
-    const p = 3 * a[i]!;
-    const q = 3 * b[i]!;
-    const x = at[q]! - at[p]!;
-    const y = at[q + 1]! - at[p + 1]!;
-    const z = at[q + 2]! - at[p + 2]!;
-    const length = sqrt(x * x + y * y + z * z);
-    if (length < 1e-9) continue;
-    const out = length - restMm[i]!;
-    const firm = out < 0 ? pushes[i]! * stiffness[i]! : stiffness[i]!;
-    const share = (0.5 * firm * out) / length;
-    at[p]! += share * x;
-    at[p + 1]! += share * y;
-    at[p + 2]! += share * z;
-    at[q]! -= share * x;
-    at[q + 1]! -= share * y;
-    at[q + 2]! -= share * z;
-  }
-}
-
-/** The same for a part of the springs, with nodes before `fixed` held in place. */
+/** Springs from `from` to `to` move their ends by their stiffness' share of what they are out; nodes before `fixed` stay. */
 export function sweepSome(
   at: Float64Array,
   springs: Springs,

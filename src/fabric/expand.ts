@@ -369,16 +369,26 @@ function labelled(sources: readonly Source[], plan: Plan): Task[] {
   const holds = (i: number, source: Source): boolean =>
     source.instruction === instruction || (alike && ranged) || i === sources.length - 1;
   const ranged = numbers.length > 1 && first !== undefined && last !== undefined;
+  const each = ranged ? countOfEach(instruction, sources.length) : null;
   return sources.map((source, i) => {
     const number = numbers[i] ?? (numbers.length === 1 ? (numbers[0] ?? null) : null);
     return taskFor(source, plan, {
       number,
       range: ranged ? { from: first, to: last, nth: i + 1 } : null,
       label: labelText(label, number),
-      states: holds(i, source) ? instruction : { ...instruction, counts: [] },
+      states: each?.[i] ?? (holds(i, source) ? instruction : { ...instruction, counts: [] }),
       statesBase: plan.placed.from,
     });
   });
+}
+
+/** "Rnds 2-4: … (12 sts) (18 sts) (27 sts)": as many counts as rows, one for each. */
+function countOfEach(instruction: Instruction, rows: number): readonly Instruction[] | null {
+  const { counts } = instruction;
+  const unit = counts[0]?.unit;
+  const alike = counts.every((count) => count.unit === unit && count.n.values.length === 1);
+  if (counts.length !== rows || !alike) return null;
+  return counts.map((count) => ({ ...instruction, counts: [count] }));
 }
 
 const WORDS = { row: 'Row', round: 'Rnd' } as const;

@@ -353,12 +353,22 @@ function noteEnd(
   // What a first side left is worked to its end by the second.
   const onRest = edge === hands.skippedEdge;
   if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
+  if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
   noteLeft(hands, left);
 }
 
 /** "Attach yarn there, hdc in next 11 sts (12)": a part of the round, from where yarn is joined. */
 const joinsElsewhere = ({ steps, join, goesRound }: RowShape): boolean =>
   !join && !goesRound && steps.some((step) => step.kind === 'join' && step.yarn === 'yarn');
+
+/** "In initial chain work (dc, ch 1) 6 times, join": the chain's one loop is the ring. */
+const inOneChain = ({ steps }: RowShape): boolean =>
+  [...allSteps(steps)].some(
+    ({ kind, ...step }) =>
+      (kind === 'group' || kind === 'repeat' || kind === 'work') &&
+      'place' in step &&
+      (step.place?.nouns[0]?.kind === 'chain' || step.place?.nouns[0]?.kind === 'start-chain'),
+  );
 
 function noteLeft(hands: Hands, left: number): void {
   const have = hands.edge.counted;

@@ -49,10 +49,30 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   // "Fasten off." above "For the strap, ch 20.": another piece.
   if (starts === 'command' && CHAINS.test(text.slice(from, from + 60)) && isFastened(text, open))
     return false;
+  if (isRowOfList(scan, open, { from, to }, starts)) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+/** "inc x 6 (12)" below "6 sc in magic ring (6)": rows without labels, a line and a count each. */
+function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts): boolean {
+  const { text, options } = scan;
+  if (starts === null || options.layout === 'written') return false;
+  if (!CLOSED.test(text.slice(Math.max(open.lineFrom, open.to - 70), open.to))) return false;
+  // A list with signs goes on by them, and a row of it may have no count.
+  const listed = isListed(text, from) && isListed(text, open.from) && open.from === open.lineFrom;
+  if (!listed && goesOnAt(scan, from)) return false;
+  if (!listed && !CLOSED.test(text.slice(Math.max(from, to - 70), to))) return false;
+  return !startsWithLabel(text, open.from, open.to);
+}
+
+const isListed = (text: string, from: number): boolean =>
+  /(?:^|\n)[ \t]*[-•·–*][ \t]+$/.test(text.slice(Math.max(0, from - 12), from));
+
+/** A line that ends with its count, or has only the yarn's end behind it. */
+const CLOSED =
+  /[([]\s?\d{1,3}(?:\s?(?:sts?|stitches|[sdh]{1,2}c|tr))?\s?[)\]][.\s]*(?:,? (?:cut|fasten|change|switch|do not cut)\b[^.()]{0,40}\.?)?$/i;
 
 const CHAINS = /^(?:[A-Z][^.]{0,40}[,:] ?)?(?:ch|chain|make|with) ?\S/i;
 

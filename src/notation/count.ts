@@ -178,6 +178,7 @@ function readUnit(r: Reader, draft: Draft): void {
   if (noun) {
     applyNoun(draft, noun);
     groupOf(r);
+    holdingEach(r, draft);
   } else if (isNamedStitch(r)) {
     draft.unit = 'group';
     draft.word = singular(spelled(r, r.at));
@@ -187,6 +188,23 @@ function readUnit(r: Reader, draft: Draft): void {
     draft.word = singular(spelled(r, r.at));
     r.at++;
   }
+}
+
+/** "6 loops with 5 hdc each": the stitches in all. */
+function holdingEach(r: Reader, draft: Draft): void {
+  if (!isWord(r, W.with) || kindAt(r, 1) !== T.number) return;
+  const start = r.at++;
+  const many = valueAt(r);
+  r.at++;
+  const noun = readNoun(r);
+  const around = isWord(r, W.around, 1) ? 2 : 1;
+  if (noun && isWord(r, W.each) && kindAt(r, around) === T.close) {
+    r.at += around;
+    draft.n = { ...draft.n, values: draft.n.values.map((n) => (n === null ? n : n * many)) };
+    draft.chains = null;
+    draft.word = '';
+    applyNoun(draft, noun);
+  } else r.at = start;
 }
 
 /** "20 sets of three dc" */

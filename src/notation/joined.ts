@@ -32,6 +32,8 @@ const ORDINAL = '(?:first|second|third|fourth|other|left|right|1st|2nd|3rd|4th|b
 const NUMBERED = new RegExp(
   String.raw`\b${PREPOSITION}(${ORDINAL})\s+(${PIECES}|half(?!\s+(?:double|treble)))\b|` +
     String.raw`\b${PREPOSITION}(legs?|arms?)\s+#?(one|two|1|2)\b(?!\s*(?:sts?|sc|dc|rows?|rnds?))|` +
+    // "5 sc on the arm": behind a counted stitch.
+    String.raw`(?<=\d\s?(?:sc|dc|hdc|tr|sts|stitches)\s)(on|along)\s+(?:the\s+)(?:)(legs?|arms?|wings?)\b(?!-|\s*hole)|` +
     // Sides have other meanings too: "the second side of the chain", "right side facing".
     String.raw`\b(of)\s+(?:the\s+)?(first|second|1st|2nd)\s+(sides?)\b(?!\s+of\b)`,
   'gi',

@@ -35,6 +35,12 @@ export function readLabelNumbers(r: Reader, draft: LabelDraft): boolean {
 
 function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): boolean {
   if (kindAt(r) === T.plus) {
+    // "R13+14: …": two rounds.
+    if (kindAt(r, 1) === kind && kindAt(r, 2) !== T.word) {
+      numbers.push(valueAt(r, 1));
+      r.at += 2;
+      return true;
+    }
     draft.openEnd = true;
     r.at++;
     return false;

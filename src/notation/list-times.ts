@@ -7,6 +7,15 @@ import type { StatedCount, Step, WorkStep } from './tree.ts';
 
 /** The steps, with the list made into a repeat where the count says so. */
 export function settleListTimes(steps: readonly Step[], counts: readonly StatedCount[]): Step[] {
+  const behind = steps.findLastIndex(({ kind }) => !AFTER.has(kind)) + 1;
+  const out = settledList(steps.slice(0, behind), counts);
+  return [...out, ...steps.slice(behind)];
+}
+
+/** What may stand behind a list without being of it: "Change to white." */
+const AFTER: ReadonlySet<Step['kind']> = new Set(['yarn', 'remark', 'fasten-off', 'turn', 'join']);
+
+function settledList(steps: readonly Step[], counts: readonly StatedCount[]): Step[] {
   const out = [...steps];
   const last = steps.at(-1);
   const first = steps.findIndex((step) => step.kind === 'work');
@@ -27,6 +36,42 @@ export function settleListTimes(steps: readonly Step[], counts: readonly StatedC
   const told = { kind: 'times', n, more: false, ...order } as const;
   out.push(repeatOf('', passed, { times: told, ending: null, order }, span));
   return out;
+}
+
+/**
+ * "inc, 4 sc inc, sc (8)", where a comma was lost: "4 sc inc" is four stitches and an increase if only
+ * so the count is met. Both are written.
+ */
+export function settleNames(
+  steps: readonly Step[],
+  counts: readonly StatedCount[],
+): readonly Step[] {
+  const stated = counts.length === 1 ? counts[0]?.n.values : undefined;
+  if (stated?.length !== 1 || !steps.some(isFused)) return steps;
+  const list = steps.filter((step) => step.kind === 'work');
+  if (!list.every(isRunning)) return steps;
+  const now = list.reduce((sum, step) => sum + made(step), 0);
+  const parted = list.reduce((sum, step) => sum + made(step) - (isFused(step) ? made(step) : 0), 0);
+  const apart = list
+    .filter(isFused)
+    .reduce((sum, step) => sum + (step.n?.values[0] ?? 1) + madeByOne(step), 0);
+  if (now === stated[0] || parted + apart !== stated[0]) return steps;
+  return steps.flatMap((step): readonly Step[] => (isFused(step) ? apartOf(step) : [step]));
+}
+
+/** "4 sc inc", "2 sc dec": a number, a stitch and what is made of it. */
+const isFused = (step: Step): step is WorkStep =>
+  step.kind === 'work' &&
+  !step.numberAfter &&
+  (step.n?.values[0] ?? 0) > 0 &&
+  step.stitch.stem !== null &&
+  step.stitch.legs === null &&
+  (step.stitch.shape === 'increase' || step.stitch.shape === 'together');
+
+function apartOf(step: WorkStep): readonly WorkStep[] {
+  const plain: WorkStep = { ...step, stitch: { ...step.stitch, shape: 'one' } };
+  const shaped: WorkStep = { ...step, n: null };
+  return [plain, shaped];
 }
 
 /** Stitches along the row: no place, no end, one number at most. */

@@ -11,6 +11,8 @@ export function readLoop(r: Reader): Loop | null {
   if (loop === null) return null;
   eatWord(r, W.only);
   saidAgain(r, loop);
+  // "BLO of rnd 3": the row is told behind the place.
+  if (isWord(r, W.of) && (isWord(r, W.round, 1) || isWord(r, W.row, 1))) return loop;
   if (isWord(r, W.of)) r.at++;
   eatThe(r);
   return loop;

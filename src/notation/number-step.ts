@@ -37,6 +37,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (rows) return putStep(r, run, rows);
   if (barePlainCount(r, run)) return;
   if (startsChain(r)) return putStep(r, run, readChain(r));
+  if (turningChain(r, run)) return;
   const boxes =
     sense === W.open || sense === W.filled || BOX_WORDS.has(sense) ? readBoxes(r) : null;
   if (boxes) return putStep(r, run, boxes);
@@ -47,6 +48,19 @@ export function numberStep(r: Reader, run: Run): void {
   if (startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
+}
+
+/** "dec * 2, 1 turning chain": the chain and the turn. */
+function turningChain(r: Reader, run: Run): boolean {
+  const works = run.out.length > 0 && isWord(r, W.turning, 1) && isWord(r, W.ch, 2);
+  if (!works || !(clauseEnds(r, 3) || kindAt(r, 3) === T.open)) return false;
+  const span = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0 };
+  const n = { ...span, values: [r.value[r.at] ?? 0] };
+  const turn = { from: fromOf(r, r.at + 1), to: r.to[r.at + 2] ?? 0 };
+  r.at += 3;
+  putStep(r, run, { kind: 'chain', n, countsAs: null, open: false, ...span });
+  putStep(r, run, { kind: 'turn', not: false, ...turn });
+  return true;
 }
 
 const BOX_WORDS = new Set([

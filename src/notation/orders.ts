@@ -179,6 +179,7 @@ const BEFORE_RING: ReadonlySet<number> = new Set([W.work, W.a, W.form, W.with, W
 export function readLoopOrder(r: Reader): LoopStep | null {
   const start = r.at;
   passWords(r, BEFORE_LOOP);
+  allOfRound(r);
   // "working only into the back loop"
   if (isWord(r, W.only) && (isWord(r, W.in, 1) || isWord(r, W.through, 1))) {
     r.at++;
@@ -191,6 +192,8 @@ export function readLoopOrder(r: Reader): LoopStep | null {
   }
   // "working in back of chain"
   if (loop === 'third' && isWord(r, W.ch)) r.at++;
+  // "in 3rd loop of hdc,"
+  if (isWord(r, W.of, -1) && mayBeStitch(wordAt(r)) && clauseEnds(r, 1)) r.at++;
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
   // "work into back loops of each st for this rnd only", "…, working into the back loop of each st, turn"
   const each = isWord(r, W.each) && isWord(r, W.st, 1);
@@ -200,6 +203,23 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     r.at += isWord(r, W.only, 3) ? 4 : 3;
   }
   return { kind: 'loop', loop, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "working all sts for this round in 3rd loop" */
+function allOfRound(r: Reader): void {
+  if (!isWord(r, W.all)) return;
+  let k = isWord(r, W.the, 1) ? 2 : 1;
+  if (!isWord(r, W.st, k)) return;
+  k++;
+  if (
+    (isWord(r, W.in, k) || isWord(r, W.of, k) || isWord(r, W.for, k)) &&
+    spelled(r, r.at + k + 1) === 'this'
+  ) {
+    if (isWord(r, W.round, k + 2) || isWord(r, W.row, k + 2)) k += 3;
+  }
+  if (!isWord(r, W.in, k) && !isWord(r, W.through, k)) return;
+  r.at += k;
+  passWords(r, BEFORE_LOOP);
 }
 
 const BEFORE_LOOP: ReadonlySet<number> = new Set([

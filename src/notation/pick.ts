@@ -19,6 +19,7 @@ import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
 const VERY = wordsOf('very');
+const FORTH = wordsOf('forth');
 const ITS = wordsOf('its these those their');
 
 /** Whether a determiner was read. */
@@ -83,6 +84,13 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
   if (sense === W.beginning && kindAt(r, 1) === T.ordinal) {
     r.at++;
     return ordinalPick(r, draft);
+  }
+  // "in forth ch from hook": a slip for the ordinal; "back and forth" has no stitch behind it.
+  if (kindAt(r) === T.word && isWord(r, W.ch, 1) && isOneOf(r, FORTH)) {
+    draft.pick = 'nth';
+    draft.nth = 4;
+    r.at++;
+    return true;
   }
   if (sense === W.end && (isWord(r, W.ch, 1) || isWord(r, W.st, 1))) {
     draft.pick = 'last';

@@ -2,7 +2,8 @@
 import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
-import { settleListTimes } from './list-times.ts';
+import { settleListTimes, settleNames } from './list-times.ts';
+import { settleLoopsOfRow } from './loops-of-row.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
 import { readRun } from './steps.ts';
@@ -29,7 +30,9 @@ export function readInstruction(
   changedBehind(steps, label);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
-  const settled = settleJoins(settleListTimes(steps, counts));
+  const settled = settleJoins(
+    settleListTimes(settleNames(settleLoopsOfRow(steps, label), counts), counts),
+  );
   const orders = r.orders.length === 0 ? NO_ORDERS : r.orders;
   if (!mayNamePiece(r)) return { label, steps: settled, counts, orders };
   const words = text.slice(from, to);

@@ -44,6 +44,8 @@ export function opensRemark(r: Reader): boolean {
     return (
       isWord(r, W.the, 1) || isWord(r, W.color, 1) || /^(it|them|up)$/.test(spelled(r, r.at + 1))
     );
+  // "alternating colors every two rows, starting with white"
+  if (word === 'alternating') return isWord(r, W.color, 1);
   if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
   if (word === 'all') return false;
   // ", last dc in top of tch" behind a repeat: only where the last of them goes.
@@ -59,6 +61,8 @@ const tellsHow = (r: Reader): boolean => {
   const k = isWord(r, W.the, 1) ? 2 : 1;
   return (
     isWord(r, W.last, k) ||
+    // "working between trs on rnd 4, (tr, ch 2, tr) in …": the way, before the work.
+    betweenOthers(r) ||
     // "working down first side": where the row goes; the opposite side of a chain is an order.
     isWord(r, W.along, 1) ||
     kindAt(r, k) === T.ordinal ||
@@ -66,6 +70,13 @@ const tellsHow = (r: Reader): boolean => {
     /^(your|it|them|sure)$/.test(spelled(r, r.at + k))
   );
 };
+
+function betweenOthers(r: Reader): boolean {
+  if (!/^(between|behind|over)$/.test(spelled(r, r.at + 1))) return false;
+  let k = 2;
+  while (k < 12 && !clauseEnds(r, k)) k++;
+  return kindAt(r, k) === T.comma && kindAt(r, k + 1) !== T.end;
+}
 
 /** "Starting at narrow end, ch 50": words without number or stitch, and then a chain. */
 function tellsWhere(r: Reader): boolean {

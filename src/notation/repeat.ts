@@ -128,6 +128,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   if (kindAt(r, k) === T.star) return true;
   const sense = wordAt(r, k);
   if (sense === W.row || sense === W.round || sense === W.r || sense === W.as) return false;
+  // "repeat and follow rounds 6 and 7"
+  if (sense === W.and && isWord(r, W.next, k + 1) && isWord(r, W.round, k + 2)) return false;
   if (kindAt(r, k) === T.ordinal) return false;
   if (sense === W.last || sense === W.previous || sense === W.pattern || sense === W.these) {
     return false;

@@ -81,6 +81,12 @@ function verb(r: Reader): boolean {
   if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
     eatWord(r, W.as);
     eatWord(r, W.for);
+    // "repeat and follow rounds 6 and 7"
+    if (isWord(r, W.and) && spelled(r, r.at + 1) === 'follow') r.at += 2;
+    return true;
+  }
+  if (spelled(r, r.at) === 'follow' && isRow(r, 1) && kindAt(r, 2) === T.number) {
+    r.at++;
     return true;
   }
   if (/^(are|is|worked)$/.test(spelled(r, r.at))) r.at++;

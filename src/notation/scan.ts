@@ -131,6 +131,11 @@ function scanWord(s: Scan, from: number): number {
     else if (!isSilent(code)) hash = mix(hash, fold(code));
     at++;
   }
+  // "х3" with a Cyrillic letter, from translations.
+  if (at === from + 1 && (codes[from] === 0x445 || codes[from] === 0x425)) {
+    setWord(tokens, push(tokens, T.word, from, at), W.x, 0);
+    return at;
+  }
   if (at - from > 2 && (codes[from]! | 32) === 120 && splitTimes(s, from, at)) return at;
   const sense = lookUp(codes, from, at, hash);
   // Number words are everyday words or in no list at all.

@@ -175,7 +175,7 @@ const ROWS = [
   W.is,
 ];
 opens((r, run) => done(readAlternating(r, run)), W.alternate);
-opens((r) => readRowsAgain(r), ...ROWS);
+opens((r) => readRowsAgain(r), ...ROWS, W.next);
 opens((r) => readSpiral(r), ...ROWS);
 opens((r) => readEven(r), ...ROWS, W.even, W.no, W.unchanged, W.straight, W.without);
 opens(
@@ -562,6 +562,8 @@ export function mayWork(r: Reader): boolean {
     sense === W.back ||
     sense === W.another ||
     sense === W.the ||
-    sense === W.letter_p
+    sense === W.letter_p ||
+    // "hdc in next st and twice in the second"
+    (isWord(r, W.and, -1) && (sense === W.twice || sense === W.once || sense === W.thrice))
   );
 }

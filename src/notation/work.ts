@@ -39,11 +39,12 @@ export function readWork(r: Reader): WorkStep | null {
   if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
   const scanned = scannedSc(r);
   const numbered = scanned ? null : readNumberedStitch(r);
-  const n = scanned ?? (numbered ? null : leadingNumber(r));
+  const n = scanned ?? (numbered ? null : (leadingNumber(r) ?? onceMore(r)));
   const stitch =
     numbered ??
     (scanned ? letterSc(r) : readStitch(r)) ??
     letterStitch(r, n) ??
+    postAlone(r) ??
     unnamedStitch(r, n);
   if (!stitch) {
     r.at = start;
@@ -174,6 +175,30 @@ const isCapital = (r: Reader): boolean => {
   const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
   return code >= 65 && code <= 90;
 };
+
+/** "hdc in next st and twice in the third": the same stitch, its number in a word. */
+function onceMore(r: Reader): Numbers | null {
+  const word = wordAt(r);
+  const n = word === W.once ? 1 : word === W.twice ? 2 : word === W.thrice ? 3 : 0;
+  if (n === 0 || !isWord(r, W.and, -1) || !isWord(r, W.in, 1)) return null;
+  r.at++;
+  return { from: fromOf(r, r.at - 1), to: toOf(r), values: [n] };
+}
+
+/** "make front post into next dc", "back post into next": a double crochet to most who say so. */
+function postAlone(r: Reader): StitchTerm | null {
+  if (!isWord(r, W.front) && !isWord(r, W.back)) return null;
+  const k = kindAt(r, 1) === T.dash ? 2 : 1;
+  if (!isWord(r, W.post, k) || !(isWord(r, W.in, k + 1) || isWord(r, W.around, k + 1))) return null;
+  const term = {
+    ...emptyTerm(r),
+    stem: 'dc' as const,
+    post: isWord(r, W.front) ? ('front' as const) : ('back' as const),
+  };
+  r.at += k + 1;
+  term.to = toOf(r);
+  return term;
+}
 
 /** "work 2 in next": the stitch of the row, without its name. */
 function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
@@ -441,6 +466,7 @@ function takesNumber(r: Reader, sign: boolean): boolean {
 function placeBehind(r: Reader, draft: Draft): Place | null {
   if (alongSide(r, false) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
+  theLoop(r, draft);
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;
@@ -464,6 +490,18 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
   if (!bare) return null;
   if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) return null;
   return readPlace(r);
+}
+
+/** "dc the back loop in the same st": the loop without its "in". */
+function theLoop(r: Reader, draft: Draft): void {
+  if (
+    !isWord(r, W.the) ||
+    !(isWord(r, W.back, 1) || isWord(r, W.front, 1)) ||
+    !isWord(r, W.loop, 2)
+  )
+    return;
+  draft.stitch = { ...draft.stitch, loop: isWord(r, W.back, 1) ? 'back' : 'front' };
+  r.at += isWord(r, W.only, 3) ? 4 : 3;
 }
 
 /** "all the way around" */

@@ -101,7 +101,12 @@ export function readChange(r: Reader): Step | null {
     r.at += hook;
     return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
   }
-  const yarn = readYarnName(r);
+  let yarn = readYarnName(r);
+  // "change the color to milk": a colour of no list.
+  if (yarn === null && said && isWord(r, W.to, -1) && kindAt(r) === T.word && clauseEnds(r, 1)) {
+    yarn = spelled(r, r.at);
+    r.at++;
+  }
   if (yarn === null && !said) {
     r.at = start;
     return null;
@@ -158,7 +163,8 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     return fastened(r, start, not);
   }
   // "Fasten, cut the yarn."
-  if (verb === 'fasten' && clauseEnds(r)) return fastened(r, start, not);
+  if ((verb === 'fasten' || (verb === 'finish' && isClosed(r))) && clauseEnds(r))
+    return fastened(r, start, not);
   if (verb !== 'cut' && verb !== 'break' && verb !== 'tie') {
     r.at = start;
     return null;
@@ -174,6 +180,10 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     ? fastened(r, start, not)
     : broken(r, start, yarn);
 }
+
+/** "Finish, weave in ends." */
+const isClosed = (r: Reader): boolean =>
+  kindAt(r) === T.comma || kindAt(r) === T.stop || kindAt(r) === T.end;
 
 function fastened(r: Reader, start: number, not: boolean): FastenOffStep {
   if (isWord(r, W.color)) r.at++;

@@ -27,11 +27,24 @@ export function listAround(
   const reading = ask(hands.readings, {
     doubt: 'list',
     custom: 'once',
-    alternatives: ['repeated around'],
+    alternatives: list.every(shapes)
+      ? ['repeated around', 'the others plain']
+      : ['repeated around'],
     local: true,
     ...spanAt(hands, first),
   });
   if (reading === 'once') return null;
+  if (reading === 'the others plain') {
+    const once = {
+      kind: 'times',
+      n: { values: [1], from: first.to, to: first.to },
+      more: false,
+      from: first.to,
+      to: first.to,
+    } as const;
+    const told = { ...repeatOf(list, first), times: once };
+    return [...steps.slice(0, here.i), told, plainAround(first), ...steps.slice(behind)];
+  }
   return [...steps.slice(0, here.i), repeatOf(list, first), ...steps.slice(behind)];
 }
 
@@ -60,6 +73,23 @@ const isNext = ({ place, stitch, alsoIn }: WorkStep): boolean =>
     place.row === null &&
     alsoIn.length === 0 &&
     stitch.stem !== 'ss');
+
+/** "make 2 dec (54)": where they go is left open. */
+const shapes = (step: Step): boolean =>
+  step.kind === 'remark' ||
+  (step.kind === 'work' && (step.stitch.shape === 'increase' || step.stitch.shape === 'together'));
+
+function plainAround(step: WorkStep): WorkStep {
+  const { to } = step;
+  const stitch = {
+    ...step.stitch,
+    shape: 'one',
+    stem: step.stitch.stem ?? 'sc',
+    legs: null,
+  } as const;
+  const until = { kind: 'end', word: 'around', from: to, to } as const;
+  return { ...step, n: null, numberAfter: false, stitch, place: null, until, from: to };
+}
 
 const isAlone = (step: WorkStep): boolean =>
   step.n === null && step.place === null && step.stitch.shape === 'one';

@@ -198,3 +198,62 @@ describe('rounds of published pieces, worked', () => {
     expect(rows(text).at(-1)).toBe('Rnd 3 24 proven');
   });
 });
+
+describe('rounds of toys and hats, in more words of their own', () => {
+  test.each([
+    ['Rnd 3: hdc once into next st and twice into the second st', 'round 3: hdc 1 @next st; 2 st @nth2 st'],
+    ['Rnd 4: working all sts for this round in 3rd loop of hdc, sc in each st around', 'round 4: loop third; sc @each st ->end'],
+    ['Rnd 4: sc in backloops only', 'round 4: back-loop sc'],
+    ['Rnd 4: 8 sc in BLO of rnd 3', 'round 4: 8 back-loop sc'],
+    ['Rnd 9: 8 sc in FLO of rnd 3', 'round 9: piece on  round; 8 front-loop sc'],
+    ['Rnd 5: *make Front Post into next dc, back post into next dc*, repeat from * to * around', 'round 5: *<front-post dc @next dc; back-post dc @next dc> ->end'],
+    ['Rnd 6: Repeat and follow Round 3 and Round 4', 'round 6: rows 3,4'],
+    ['R13+14: 1 sc in each stitch around', '# 13,14: 1 sc @each st ->end'],
+    ['Rnd 2: dc the back loop in the same stitch', 'round 2: back-loop dc @same st'],
+    ['Rnd 2: inc * 2, 1 turning chain (4)', 'round 2: <inc> x2; ch 1; turn = 4'],
+    ['Rnd 2: (sc, inc) х 3 (9)', 'round 2: (<sc; inc> x3 = 9'],
+    ['Rnd 5: * working behind ch-3 loops, tr in next st; repeat from * around', 'round 5: *<"working behind ch-3 loops"; tr @next st> ->end'],
+    ['Change the color to milk.', 'yarn change milk'],
+    ['Finish, weave in ends.', 'fasten-off; "weave in ends"'],
+    ['Rnd 1: 12 dc in forth ch from hook', 'round 1: 12 dc @nth4 chain from-hook'],
+  ])('%s', (text, shown) => expect(tree(text)).toBe(shown));
+  test('a count for each round of a range: 8, 12, 18, 27', () => {
+    const text =
+      'Ch 3, join to form a ring.\nRND 1: Ch 1, 8 sc in ring, join.\n' +
+      'RND 2-4: (2 sc in next st, sc in next st) around, join. (12 sts)(18 sts)(27 sts)';
+    expect(rows(text)).toEqual(['Rnd 1 8 unstated', 'Rnd 2 12 proven', 'Rnd 3 18 proven', 'Rnd 4 27 proven']);
+  });
+  test('"3 sc inc" without its comma, where only so the count is met: 2 + 1 + 3 + 2', () => {
+    expect(rows('Rnd 1: 6 sc in ring (6)\nRnd 2: inc, sc, 3 sc inc. (8)').at(-1)).toBe('Rnd 2 8 proven');
+    expect(rows('Rnd 1: 6 sc in ring (6)\nRnd 2: inc, 2 sc, 3 sc inc. (10)').at(-1)).toBe('Rnd 2 10 proven');
+  });
+  test('increases and decreases whose places are left open: 20 - 2', () => {
+    const text = 'Rnd 1: 20 sc in ring (20)\nRnd 2: make 2 dec (18)\nRnd 3: 2 inc (20)\nRnd 4: dec (10)';
+    expect(rows(text).slice(1)).toEqual(['Rnd 2 18 proven', 'Rnd 3 20 proven', 'Rnd 4 10 proven']);
+  });
+  test('stitches on the arm are of another piece: unchecked, its count carried on', () => {
+    const text =
+      'Rnd 1: 6 sc in ring (6)\nRnd 2: 2 sc in each st. (12)\nRnd 3: 4 sc, 4 sc on the arm, 4 sc, 4 sc on the arm, 4 sc. (20)\nRnd 4: sc around. (20)';
+    expect(rows(text).slice(2)).toEqual(['Rnd 3 20 unchecked', 'Rnd 4 20 proven']);
+  });
+  test('rows without labels, a line and a count each: 6, 12, 18, 24', () => {
+    const lines = ['6 sc in magic ring (6)', 'inc around (12)', 'In white: (1 sc, inc) *6 (18), cut the yarn', 'In peach: (2 sc, inc) *6 (24)'];
+    const all = [' 6 proven', ' 12 proven', ' 18 proven', ' 24 proven'];
+    expect(rows(`Body:\n${lines.join('\n')}`)).toEqual(all);
+    expect(rows(`Body:\n${lines.map((line) => `- ${line}`).join('\n')}`)).toEqual(all);
+  });
+  test('a list multiplied by its last number goes on so above a change of colour: 3 x 4', () => {
+    const text = 'R1: 6 sc in ring\nR2: sc, inc x3 (9)\nR3: 2 sc, inc x3 (12)\nChange the color to white.\nR4: 12 sc';
+    expect(rows(text)[2]).toBe('R3 12 proven');
+  });
+  test('a chain of three whose one loop is the ring', () => {
+    const text = 'CH 3.\nRow 1: In initial chain work (DC, CH 1) six times. SL ST in top of first DC.';
+    expect(compile(text).findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+  test('"6 loops with 5 hdc each" are 30', () => {
+    const text =
+      'Ch 6; join in ring with Sl St.\nRound 1: Ch 1, work 12 SC in ring, join.\nRound 2: *Ch 4, skip next st, 1 SC in next st*; repeat between * * 5 more times. [6 ch4 spaces made]\n' +
+      'Round 3: * 5 hdc in first ch 4 loop*, repeat around. (6 loops with 5 hdc each)';
+    expect(rows(text).at(-1)).toBe('Rnd 3 30 proven');
+  });
+});

@@ -309,7 +309,7 @@ function alongSide(r: Reader, ofChain: boolean): boolean {
     return false;
   if (endsOfRows(r)) return true;
   let k = 1;
-  while (k < 5 && !isWord(r, W.side, k)) k++;
+  while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k)) k++;
   if (k === 5 || (ofChain && isOther(r, k - 1))) return false;
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
   const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
@@ -317,6 +317,10 @@ function alongSide(r: Reader, ofChain: boolean): boolean {
   r.at += to;
   return true;
 }
+
+/** "in end of the instep": not the end that a row or a chain has. */
+const isEndOf = (r: Reader, k: number): boolean =>
+  isWord(r, W.end, k) && isWord(r, W.of, k + 1) && ofPiece(r, k + 1) > 0;
 
 /** "across the ends of rows 4 to 9", "along the other ends of rows 4-9" */
 function endsOfRows(r: Reader): boolean {

@@ -14,9 +14,11 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   if (step.rowEnds) return alongRowEnds(hands);
   const places = onFoundation(hands, step) ?? underGap(hands);
   if (!places) {
+    // Of a chain that was not understood nothing is known, and nothing is missing; a row that goes
+    // along row ends comes to other sides that have no chain.
+    const unknown = hands.loose || hands.rowEdge.kind === 'none';
     hands.loose = true;
-    // Of a chain that was not understood nothing is known, and nothing is missing.
-    if (hands.rowEdge.kind === 'none') return;
+    if (unknown) return;
     return fact(hands, { kind: 'no-place', what: 'other side of a chain', ...spanAt(hands, step) });
   }
   hands.edge = edgeOfPlaces(places, true, 'foundation');

@@ -118,6 +118,7 @@ describe('pieces and places by their names', () => {
     ['sc around entire blanket', 'sc ->end'],
     ['sc around next 3 sts', 'sc @next 3 sts'],
     ['6 hdc along the side of the instep', '6 hdc evenly'],
+    ['6 hdc in end of the instep', '6 hdc evenly'],
     ['sc in end of each row', 'sc @each row-end'],
     ['sc in end of next 10 rows', 'sc @next 10 row-ends'],
     ['20 sc along side of rows', '20 sc @each row-ends'],

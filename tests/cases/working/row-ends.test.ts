@@ -51,3 +51,15 @@ describe('skipped chains and start chains are counted alike where both come out'
     expect(complaints(at(10, row))).toEqual([]);
   });
 });
+
+describe('round a piece that was worked in rows', () => {
+  it('another side beyond row ends is no chain that is missing', () => {
+    const text = `Rnd 1: 16 sc in magic ring, join. (16)
+Row 2: Ch 1, sc in next 12 sts, turn. Leave rem sts unworked. (12)
+Rows 3-5: Ch 1, sc in each st across, turn. (12)
+Rnd 6: Ch 1, 4 sc evenly spaced across the ends of rows 2 to 5, sc in the 4 stitches left unworked from round 1, 4 sc evenly along the other ends of rows 2 to 5, join with a ss to first sc on the other side. (12)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 6')[0]).toMatch(/unchecked$/);
+  });
+});

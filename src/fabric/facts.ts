@@ -52,8 +52,8 @@ export type Fact =
       readonly kind: 'space-size';
       readonly named: number;
       readonly found: number;
-      /** It is a row's starting chain that is named, not a space. */
-      readonly ofStart?: true;
+      /** It is a row's starting chain that is named, not a space: of this row or of the one beneath. */
+      readonly ofStart?: 'here' | 'beneath';
     } & Span)
   | ({ readonly kind: 'noun'; readonly named: string; readonly found: string } & Span)
   | ({ readonly kind: 'undefined'; readonly word: string } & Span)

@@ -168,7 +168,8 @@ export function checkNamedChain(
   if (!chain || node >= hands.nodes.n || (kind?.class !== 'start' && kind?.class !== 'low')) return;
   const { n, height } = chain;
   if (said.of !== null && said.of !== n) {
-    fact(hands, { kind: 'space-size', named: said.of, found: n, ofStart: true, ...at });
+    const ofStart = node < hands.rowFrom ? 'beneath' : 'here';
+    fact(hands, { kind: 'space-size', named: said.of, found: n, ofStart, ...at });
   } else if (said.nth !== null && said.nth !== height && kind.class === 'start') {
     const what = `chain ${said.nth} of the starting ch ${n}, whose stitch ends in chain ${height}`;
     fact(hands, { kind: 'no-place', what, ...at });

@@ -1,7 +1,7 @@
 /** A space is called by another number of chains than it has. */
 import { type Finding, spaceSize } from '../../finding/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
-import { beneathLabels, beneathName } from '../names.ts';
+import { beneathLabels, beneathName, rowName } from '../names.ts';
 import { type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 
 export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): Finding {
@@ -9,11 +9,12 @@ export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): 
   const { named, found: made } = first.fact;
   const at = pointed(scene, found);
   const thing = first.fact.ofStart ? 'starting chain' : 'space';
-  const before = beneathName(scene, first);
+  const isHere = first.fact.ofStart === 'here';
+  const before = isHere ? rowName(scene, first.row) : beneathName(scene, first);
   const words = { words: wordsAt(scene, at), named, thing, before, made };
   const finding = spaceSize(at, words, {
     sum: sumOf(first),
-    labels: beneathLabels(scene, first),
+    labels: isHere ? [] : beneathLabels(scene, first),
     rows,
     sizes,
   });

@@ -6,6 +6,7 @@ export {
   type TermCues,
   termCues,
 } from './cues.ts';
+export { SPELLINGS } from './lexicon.ts';
 export { readOrders } from './notes.ts';
 export { readInstruction } from './read.ts';
 export { nameOfRow } from './rows-again.ts';

@@ -89,7 +89,9 @@ function lengthsOf(fact: Fact): readonly number[] {
 function pairsOf(fact: Fact): readonly Pair[] {
   switch (fact.kind) {
     case 'count':
-      return [{ made: fact.computed, stated: fact.value }];
+      return fact.computed > 0 && fact.value > 0
+        ? [{ made: fact.computed, stated: fact.value }]
+        : [];
     case 'left':
       return [{ made: fact.have - fact.left, stated: fact.have }];
     case 'overrun':
@@ -135,7 +137,10 @@ const isOwnLength = (fact: Fact, { lengths }: Carried): boolean =>
 
 /** A count that the row's words alone contradict, whatever lies beneath. */
 function isFixed(fact: Fact, { tally, sizeIndex }: RowRecord, { asked }: Words): boolean {
-  if (fact.kind !== 'count' || fact.computed !== tally.stitches) return false;
+  if (fact.kind !== 'count') return false;
+  // As many stitches as stated, of another name.
+  if (fact.unit === 'stem' && fact.value === tally.stitches) return true;
+  if (fact.computed !== tally.stitches) return false;
   const { made } = sumOf(asked, sizeIndex);
   // A start chain that counts is one stitch more than the words tell.
   return made !== null && (made === tally.stitches || made + 1 === tally.stitches);

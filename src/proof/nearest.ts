@@ -9,12 +9,12 @@ export function nearest(scene: Scene, word: string): string | null {
   return nearestOf(word, [...words, ...specials.flatMap((one) => [one.key, ...one.aliases])]);
 }
 
-/** The name fewest letters away: one for names of up to four letters, two for longer ones. */
-export function nearestOf(word: string, names: readonly string[]): string | null {
+/** The name fewest letters away: at most one for names of up to four letters, `most` for longer ones. */
+export function nearestOf(word: string, names: readonly string[], most = 2): string | null {
   const wanted = word.toLowerCase();
   if (wanted.length < 2) return null;
   let best: string | null = null;
-  let least = wanted.length > 4 ? 3 : 2;
+  let least = wanted.length > 4 ? most + 1 : 2;
   for (const name of names) {
     const away = distance(wanted, name.toLowerCase(), least);
     if (away < least) [best, least] = [name, away];

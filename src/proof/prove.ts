@@ -1,8 +1,9 @@
 /** Plan and fabric in, findings out: every rule in turn, none of which changes anything. */
-import type { Fabric, Fact, RowRecord } from '../fabric/index.ts';
+import { type Fabric, type Fact, MISFITS, type RowRecord } from '../fabric/index.ts';
 import type { Finding } from '../finding/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import { findingFor } from './facts/index.ts';
+import { propose, proposedFor } from './fixes/proposals.ts';
 import { habitsOnce } from './habits.ts';
 import { drawn, listed, rowName } from './names.ts';
 import { newScene, type Scene } from './scene.ts';
@@ -29,6 +30,11 @@ function explainedBy(
 ): (row: string, fact: Fact) => boolean {
   const unfollowed = rowsOf(findings, 'nesting-too-deep');
   const unequal = rowsOf(findings, 'handles-unequal');
+  const unpaired = new Set(
+    ['star-missing', 'star-unpaired', 'unbalanced-bracket'].flatMap((code) => [
+      ...rowsOf(findings, code),
+    ]),
+  );
   const differences = handleDifferences(scene, unequal);
   const behindSkipped = rowsBehind(scene, rowsOf(findings, 'reading-differs'));
   return (row, fact) =>
@@ -37,6 +43,8 @@ function explainedBy(
     (fact.kind === 'left' && differences.has(fact.left)) ||
     // It works into the top of skipped chains that the row before could not count.
     (behindSkipped.has(row) && fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
+    // Where a repeat begins or ends is not known.
+    (unpaired.has(row) && MISFITS.has(fact.kind)) ||
     unfollowed.has(row) ||
     (unequal.has(row) && fact.kind === 'count' && fact.unit === 'space');
 }
@@ -72,7 +80,7 @@ function withRowsAgain(scene: Scene, finding: Finding, again: readonly RowRecord
   const said = names.length > MOST_NAMES ? [...names.slice(0, MOST_NAMES), 'others'] : names;
   const more = `${listed(said)} ${isOne ? 'works' : 'work'} the same words.`;
   const sum = `${finding.sum} ${more.charAt(0).toUpperCase()}${more.slice(1)}`.trim();
-  return { ...finding, sum };
+  return propose({ ...finding, sum }, proposedFor(finding));
 }
 
 /** Rows named one by one that work the same words. */

@@ -42,6 +42,37 @@ describe('what is offered', () => {
     expect(titles(text)['repeat-remainder']).toEqual(['change "4 sts" to "3 sts"']);
   });
 
+  test('a number inside the repeat with which all passes fit, a single stitch without its number', () => {
+    const text = disc(
+      'Rnd 3: (Sc in next st, inc) 6 times. (18)',
+      'Rnd 4: (Dec, sc in next 2 sts) 6 times. (12)',
+    );
+    expect(titles(text)['round-overrun']).toEqual(['change "2 sts" to "st"']);
+  });
+
+  test('the "around" that a row lacks', () => {
+    const text = disc('Rnd 3: Sc in next st. (12)', 'Rnd 4: Sc in each st around. (12)');
+    expect(titles(text)['stitches-left']).toEqual(['change "in next st" to "in each st around"']);
+  });
+
+  test('a foundation chain that is long enough', () => {
+    const text =
+      'Terms: US\nCh 30.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (30 sc)\n' +
+      'Row 2: Ch 1, (sc in next 4 sts, 2 sc in next st) 6 times. (36 sc)\n';
+    expect(titles(text)['count-mismatch']).toEqual(['make the foundation chain 31 long']);
+  });
+
+  test('a word of the trade that is misspelt by a letter', () => {
+    const text = disc('Rnd 3: *Sc in nxet st, inc; rep from * around. (18)');
+    expect(titles(text).unread).toEqual(['change "nxet" to "next"']);
+  });
+
+  test('no count of a row of which several are off', () => {
+    const text =
+      'Terms: US\nCh 24.\nRow 1: Dc in 6th ch from hook, *ch 1, dc in next ch; rep from * across. (10 dc, 9 ch-1 sps)\n';
+    expect(titles(text)['count-mismatch']).toEqual([]);
+  });
+
   test('the word of the right terms', () => {
     const text =
       'UK terms.\n\n11ch.\n\nRow 1: 1dc in 2nd ch from hook, 1dc in each ch to end, turn. (10dc)\n' +

@@ -22,6 +22,8 @@ export function listAround(
   if (steps.some(({ kind }) => OTHER.has(kind))) return null;
   const [first] = list;
   if (!first) return null;
+  // "Sc in next st. (18)" lacks its "around": that is to be told, not to be read into it.
+  if (list.length === 1 && first.place !== null) return null;
   const alone = list.length === 1 && isAlone(first);
   if (!alone && (hands.statedStitches < 0 || !hands.edge.ring)) return null;
   const reading = ask(hands.readings, {

@@ -1,11 +1,11 @@
 /** The stated count is not what the words make. */
 import { countMismatch, type Finding, type Label, type Noun, noun } from '../../finding/index.ts';
-import type { StatedCount } from '../../notation/index.ts';
+import { STEMS, type StatedCount, wordFor } from '../../notation/index.ts';
 import { sumOf } from '../amounts.ts';
 import { propose } from '../fixes/proposals.ts';
 import { countFixes } from '../fixes/row-fixes.ts';
 import { growth } from '../growth.ts';
-import { beneathLabels, rowName, STITCHES } from '../names.ts';
+import { beneathLabels, listed, rowName, STITCHES } from '../names.ts';
 import { askedBy, type Scene, type Sightings } from '../scene.ts';
 import { madeSum } from '../sums.ts';
 import { chainList } from '../text/sizes-lengths.ts';
@@ -22,6 +22,7 @@ export function count(scene: Scene, found: Sightings<'count'>): Finding | null {
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
+  const kinds = fact.unit === 'stem' && fact.computed === 0 ? kindsMade(scene, first) : [];
   const words = {
     row: rowName(scene, row),
     made: fact.computed,
@@ -29,8 +30,21 @@ export function count(scene: Scene, found: Sightings<'count'>): Finding | null {
     unit: unitOf(fact.stated),
   };
   const labels = [...workLabel(scene, found), ...openLabels(scene, found)];
-  const more = { sum, labels, rows, sizes };
+  const of = kinds.length > 0 ? `Its stitches are ${listed(kinds)}.` : '';
+  const more = { sum: of || sum, labels, rows, sizes };
   return propose(countMismatch(at, words, more), countFixes(scene, first));
+}
+
+/** "6 sc": the stitches of a row that has none of the one that its count names. */
+function kindsMade(scene: Scene, { row }: Sightings<'count'>['first']): string[] {
+  const { terms } = scene.manuscript.terms;
+  return STEMS.flatMap(({ id }) => {
+    const n = [...row.tally.byKind].reduce(
+      (all, [kind, made]) => all + (kind.replace(/^start /, '').split(' ')[0] === id ? made : 0),
+      0,
+    );
+    return n > 0 ? [`${n} ${wordFor(id, terms)}`] : [];
+  });
 }
 
 /** What a stated number counts, as the pattern calls it. */

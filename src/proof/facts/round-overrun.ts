@@ -1,7 +1,7 @@
 /** More places are asked for than lie beneath. */
 import { counted, type Finding, roundOverrun } from '../../finding/index.ts';
 import { propose } from '../fixes/proposals.ts';
-import { dropFix, passFixes } from '../fixes/row-fixes.ts';
+import { dropFix, innerFixes, passFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, rowName, STITCHES } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sighting, Sightings } from '../scene.ts';
@@ -22,7 +22,11 @@ export function overrun(scene: Scene, found: Sightings<'overrun'>): Finding {
   const words = { row: rowName(scene, row), needed, have, before, unit };
   const labels = beneathLabels(scene, first);
   const more = { sum, labels, rows, sizes };
-  const fixes = [dropFix(scene, first), ...passFixes(scene, first, { used: have - needed })];
+  const fixes = [
+    dropFix(scene, first),
+    ...passFixes(scene, first, { used: have - needed }),
+    ...innerFixes(scene, first, have - needed),
+  ];
   return propose(
     roundOverrun(askedTimes(scene, first, at), words, more),
     fixes.filter((fix) => fix !== null),

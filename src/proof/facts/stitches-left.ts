@@ -1,7 +1,7 @@
 /** The row stops before the end of the row beneath, and does not say that it means to. */
 import { type Finding, stitchesLeft } from '../../finding/index.ts';
 import { propose } from '../fixes/proposals.ts';
-import { passFixes } from '../fixes/row-fixes.ts';
+import { aroundFix, innerFixes, passFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, CHAINS, rowName } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
@@ -26,6 +26,10 @@ export function left(scene: Scene, found: Sightings<'left'>): Finding {
   const more = { sum, labels, rows, sizes };
   return propose(
     stitchesLeft(askedTimes(scene, first, at), words, more),
-    passFixes(scene, first, { used: fact.left }).filter((fix) => fix !== null),
+    [
+      aroundFix(scene, first),
+      ...passFixes(scene, first, { used: fact.left }),
+      ...innerFixes(scene, first, fact.left),
+    ].filter((fix) => fix !== null),
   );
 }

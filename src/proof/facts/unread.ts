@@ -1,8 +1,9 @@
 /** Words that were not understood, and words that are understood but not followed by the hook. */
-import { type Finding, notWorked, undefinedStitch, unread } from '../../finding/index.ts';
+import { type Finding, type Fix, notWorked, undefinedStitch, unread } from '../../finding/index.ts';
+import { SPELLINGS } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
-import { nearest } from '../nearest.ts';
+import { nearest, nearestOf } from '../nearest.ts';
 import { type Scene, type Sightings, wordsAt } from '../scene.ts';
 
 /** One word where a stitch is due: "2 pearl st in each st", "rtrf in next st". */
@@ -15,7 +16,9 @@ const NO_STITCH =
 export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unread'>): Finding {
   const words = wordsAt(scene, at);
   const name = AS_STITCH.exec(words)?.[1];
-  if (!name || NO_STITCH.test(name)) return unread(at, { words }, { rows, sizes });
+  if (!name || NO_STITCH.test(name)) {
+    return propose(unread(at, { words }, { rows, sizes }), misspelt(scene, at));
+  }
   const { terms } = scene.manuscript.terms;
   const near = nearest(scene, name);
   const span = nameIn(scene, at, name);
@@ -25,6 +28,24 @@ export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unre
     ? finding
     : propose(finding, [replacement(scene.manuscript.text, span, near)]);
 }
+
+/** Words a letter away from one of the trade's: "nxet", "skp", "arround". */
+function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {
+  const words = text.slice(at.from, at.to).matchAll(/\b[a-z]{4,14}\b/gi);
+  return [...words].flatMap((found) => {
+    const word = found[0].toLowerCase();
+    const near = WORDS.has(word) ? null : nearestOf(word, [...WORDS], 1);
+    if (near === null) return [];
+    const from = at.from + found.index;
+    return [replacement(text, { from, to: from + word.length }, near)];
+  });
+}
+
+const WORDS: ReadonlySet<string> = new Set(
+  Object.values(SPELLINGS)
+    .flatMap((spelled) => spelled.split(' '))
+    .filter((word) => word.length > 2),
+);
 
 function nameIn({ manuscript }: Scene, at: Span, name: string): Span {
   const from = at.from + manuscript.text.slice(at.from, at.to).indexOf(name);

@@ -1,10 +1,11 @@
 /** Changes that may make a row come out: its count, its repeats, a number inside a repeat. */
 import type { Fix } from '../../finding/index.ts';
 import type { PlacedInstruction } from '../../manuscript/index.ts';
-import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
-import { amountOf, numberIn, sumOf } from '../amounts.ts';
+import type { Numbers, RepeatStep, Step, WorkStep } from '../../notation/index.ts';
+import { amountOf, numberIn, passesOf, sumOf } from '../amounts.ts';
 import { askedBy, type Scene, type Sighting, workedFrom } from '../scene.ts';
 import { figureSpan, numberFix, together } from './numbers.ts';
+import { replacement } from './proposals.ts';
 
 const given = (fixes: readonly (Fix | null)[]): Fix[] => fixes.filter((fix) => fix !== null);
 
@@ -14,8 +15,90 @@ export function countFixes(scene: Scene, sighting: Sighting<'count'>): Fix[] {
   const placed = askedBy(scene, row);
   if (!placed) return [];
   const size = row.sizeIndex;
-  const stated = numberFix(scene, fact.stated.n, { placed, size, to: fact.computed });
-  return given([stated, ...passFixes(scene, sighting, { made: fact.value - fact.computed })]);
+  // Where several counts of a row are off, its words are the likelier slip.
+  const isLone = row.facts.filter(({ kind }) => kind === 'count').length < 2;
+  const stated = isLone
+    ? numberFix(scene, fact.stated.n, { placed, size, to: fact.computed })
+    : null;
+  const more = fact.value - fact.computed;
+  return given([
+    stated,
+    ...passFixes(scene, sighting, { made: more }),
+    isLone ? foundationFix(scene, sighting, more) : null,
+  ]);
+}
+
+/** A first row along its chain: a chain that is so many longer. */
+function foundationFix(scene: Scene, { row, before }: Sighting, more: number): Fix | null {
+  if (before) return null;
+  const part = scene.manuscript.parts[row.partIndex];
+  const placed = part?.instructions[row.instruction - 1];
+  const [chain, ...others] = placed?.instruction.steps ?? [];
+  if (!placed || chain?.kind !== 'chain' || !chain.n || others.length > 0) return null;
+  const was = numberIn(chain.n, row.sizeIndex);
+  if (was === null) return null;
+  const to = was + more;
+  const fix = numberFix(scene, chain.n, { placed, size: row.sizeIndex, to });
+  return fix && { ...fix, title: `make the foundation chain ${to} long` };
+}
+
+/** "Sc in next st. (18)": once around, or across, instead. */
+export function aroundFix(scene: Scene, { row, cloth }: Sighting): Fix | null {
+  const placed = workedFrom(scene, row, cloth);
+  const works = placed?.instruction.steps.filter(({ kind }) => WORKED.has(kind)) ?? [];
+  const [step] = works;
+  if (!placed || works.length !== 1 || step?.kind !== 'work' || !step.place) return null;
+  const { pick, n, from, to } = step.place;
+  const at = { from: placed.from + from, to: placed.from + to };
+  const words = /^(?:in |into )(?:the )?next (\w+)$/i.exec(
+    scene.manuscript.text.slice(at.from, at.to),
+  );
+  if (pick !== 'next' || n || !words) return null;
+  const insert = `in each ${words[1]} ${row.ring ? 'around' : 'across'}`;
+  return replacement(scene.manuscript.text, at, insert);
+}
+
+const WORKED: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'work',
+  'repeat',
+  'group',
+  'boxes',
+  'chart',
+  'skip',
+]);
+
+/** Another number of stitches inside a repeat, so that all its passes use as many places as there are. */
+export function innerFixes(scene: Scene, { row, cloth }: Sighting, more: number): Fix[] {
+  const placed = workedFrom(scene, row, cloth);
+  const size = row.sizeIndex;
+  if (!placed) return [];
+  return placed.instruction.steps.flatMap((step) => {
+    if (step.kind !== 'repeat' || step.times.kind !== 'times') return [];
+    const passes = passesOf(step, size);
+    if (!passes || more % passes !== 0) return [];
+    return given(
+      step.steps.map((inner) => {
+        const n = plainNumber(inner);
+        const was = n && numberIn(n, size);
+        if (!n || !was) return null;
+        const to = was + more / passes;
+        return to === 1 ? singularFix(scene, placed, n) : numberFix(scene, n, { placed, size, to });
+      }),
+    );
+  });
+}
+
+/** "Next 2 sts" becomes "next st", not "next 1 sts". */
+function singularFix(
+  { manuscript: { text } }: Scene,
+  placed: PlacedInstruction,
+  n: Numbers,
+): Fix | null {
+  if (n.values.length !== 1) return null;
+  const from = placed.from + n.from;
+  const found = /^\d+ (sts|stitches|chs?|[a-z]{2,4})\b/.exec(text.slice(from, from + 16));
+  const one = found?.[1]?.replace(/(?<=st|ch)s$|es$/, '');
+  return found && one ? replacement(text, { from, to: from + found[0].length }, one) : null;
 }
 
 /** Repeats with a number: so many more or fewer that places or stitches come out. */

@@ -22,7 +22,9 @@ function oddOnes(scene: Scene): { row: Placed; numbers: Numbers }[] {
   if (sizes < 2) return [];
   const lists = [...instructionsOf(scene)].flatMap((row) => {
     const chain = chainList(row.placed.instruction, sizes);
-    const all = chain ? [chain] : numbersIn(row.placed.instruction);
+    const all = chain
+      ? [chain]
+      : [...numbersIn(row.placed.instruction), ...bracketsBehind(scene, row)];
     return all.map((numbers) => ({ row, numbers }));
   });
   const long = lists.filter(({ numbers }) => numbers.values.length > 1);
@@ -42,6 +44,21 @@ export function chainList({ label, steps, counts }: Instruction, sizes: number):
   const bare = count.unit === null || (count.unit === 'chain' && count.word === '');
   if (!bare || chain.n.values.length > 1) return null;
   return { from: chain.n.from, to: count.to, values: [...chain.n.values, ...count.n.values] };
+}
+
+/** "Sc in next 10 (12), sc2tog" where there are three sizes: a bracket right behind a number is no count. */
+function bracketsBehind({ manuscript }: Scene, { placed }: Placed): Numbers[] {
+  const { steps } = placed.instruction;
+  return steps.flatMap((step, i) => {
+    const before = steps[i - 1];
+    if (step.kind !== 'remark' || before?.kind !== 'work') return [];
+    const words = manuscript.text.slice(placed.from + before.from, placed.from + step.to + 1);
+    const list = /\b(\d+) ?[([](\d+(?:[,/ -]+\d+)*)[)\]]$/.exec(words);
+    if (!list) return [];
+    const from = before.from + list.index;
+    const values = [list[1], ...(list[2] ?? '').split(/\D+/)].map(Number);
+    return [{ from, to: from + list[0].length, values }];
+  });
 }
 
 const isGuess = (sizes: readonly string[]): boolean =>

@@ -127,7 +127,7 @@ const WORDS: Readonly<Record<MeasureName, string>> = {
   across: 'across',
   long: 'long',
   wide: 'wide',
-  deep: 'deep, from the start to the last edge',
+  deep: 'deep, along the work',
   side: 'each side',
   'first edge': 'at the first edge',
   'last edge': 'at the last edge',

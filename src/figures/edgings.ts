@@ -50,7 +50,7 @@ function flatOf({
   if (!part || parts.length > 1) return null;
   const measures = part.form === 'edging' ? whole : part.measures;
   const { wide, long, across } = measures;
-  if (part.form === 'flat piece' || part.form === 'edging') {
+  if (part.form === 'flat piece' || part.form === 'corner to corner' || part.form === 'edging') {
     if (wide && long) return { measures: { wide, long }, outline: 2 * (wide.mm + long.mm) };
   }
   const isSquare = part.form === 'square' || part.form === 'edging';

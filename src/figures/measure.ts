@@ -101,7 +101,7 @@ export function measure(
     title: manuscript.head.title,
     sizes,
     gauges,
-    notKnown: notKnown(gauges, weighings, fabric),
+    notKnown: [...notKnown(gauges, weighings, fabric), ...joinsUnknown(sizes[0]?.pieces ?? [])],
     lengths: lengthsOf(fabric, names),
   };
 }
@@ -219,6 +219,16 @@ function lengthsSaid(facts: readonly Fact[]): string[] {
         ]
       : []),
   ];
+}
+
+/** Several pieces are told each by itself. */
+function joinsUnknown(pieces: readonly PieceSize[]): string[] {
+  const made = pieces
+    .filter(({ parts }) => parts[0]?.form !== 'edging')
+    .reduce((sum, { copies }) => sum + copies, 0);
+  return made > 1
+    ? ['Sizes are those of each piece: what they make when they are joined is not figured.']
+    : [];
 }
 
 function notKnown(gauges: Gauges, weighings: Weighings, fabric: Fabric): string[] {

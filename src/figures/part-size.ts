@@ -2,6 +2,7 @@
 import type { Cloth, Fabric, KindTable } from '../fabric/index.ts';
 import type { Gauges } from '../gauge/index.ts';
 import { ballOf } from './ball.ts';
+import { blocksLength, type CornerBlocks, cornerBlocks } from './corner-blocks.ts';
 import { withEdgings } from './edgings.ts';
 import { type Figure, sumOf, times } from './figure.ts';
 import { cornersIn, type MotifForm, motifForm, motifMeasures } from './motif.ts';
@@ -23,6 +24,7 @@ export type Form =
   | 'flat piece'
   | 'shaped piece'
   | 'centre-out piece'
+  | 'corner to corner'
   | 'edging'
   | 'straps';
 
@@ -143,11 +145,14 @@ function ringPart(phase: Phase, context: RingContext): PartSize {
     return { ...rest, form: 'tube', measures };
   }
   if (context.isFirst && phase.growth === 'grows') return { ...rest, ...base(phase, context) };
-  const { end, widest } = phase;
+  const { end, widest, along } = phase;
   const form = phase.growth === 'grows' ? 'cone' : 'closing';
+  const rise = riseOf(phase);
+  // A yoke that lies flat has a depth and no height.
+  const height = rise.mm === 0 ? { deep: along } : { high: rise };
   // One round that closes has no other girth than its own.
   const around = widest.mm === end.mm && form === 'closing' ? {} : { around: widest };
-  return { ...rest, form, measures: { ...around, 'last edge': end, high: riseOf(phase) } };
+  return { ...rest, form, measures: { ...around, 'last edge': end, ...height } };
 }
 
 function base(phase: Phase, { piece, table }: RingContext): Pick<PartSize, 'form' | 'measures'> {
@@ -232,6 +237,8 @@ function flat(piece: Piece, sizes: readonly RowSize[], ground: Ground): PartSize
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
   const long = sumOf(sizes.map(({ height }) => height));
   const rest = { name: piece.name, rows: rows.length, labels: labelsOf({ rows }) };
+  const blocks = cornerBlocks(rows);
+  if (blocks) return { ...rest, ...fromCorner(blocks, sizes.at(-1)!) };
   if (most <= SHAPED * least) {
     return { ...rest, form: 'flat piece', measures: { wide: typicalWidth(sizes), long } };
   }
@@ -248,6 +255,13 @@ function flat(piece: Piece, sizes: readonly RowSize[], ground: Ground): PartSize
   }
   const measures = { 'first edge': first, wide: widest, 'last edge': last, long };
   return { ...rest, form: 'shaped piece', measures, outline };
+}
+
+function fromCorner(blocks: CornerBlocks, last: RowSize): Pick<PartSize, 'form' | 'measures'> {
+  const one = times(last.width, 1 / last.places);
+  const [wide, long] = [blocks.wide, blocks.long].map((n) => blocksLength(n, blocks.stitches, one));
+  const measures = blocks.isHalf ? { side: wide! } : { wide: wide!, long: long! };
+  return { form: 'corner to corner', measures };
 }
 
 interface Ground {

@@ -26,7 +26,7 @@ function seamOf({ parts }: PieceSize): number {
   if (!last || last.form === 'edging') return 0;
   const { wide, long, around, across, side } = last.measures;
   const end = last.measures['last edge'];
-  if (last.form === 'flat piece' || last.form === 'shaped piece') {
+  if (['flat piece', 'shaped piece', 'corner to corner'].includes(last.form)) {
     return (wide?.mm ?? 0) + (long?.mm ?? 0);
   }
   if (last.form === 'square') return 2 * (across?.mm ?? 0);

@@ -23,7 +23,8 @@ export function lyingSketch(part: PartSize, said: Said): Sketch | null {
   if (part.form === 'triangle' || part.form === 'pentagon' || part.form === 'hexagon')
     return motifSketch(part, part.form, said);
   if (part.form === 'oval base' && long && wide) return oval(part, [long, wide], said);
-  if (part.form === 'flat piece' && wide && long) return box(part, [wide, long], said);
+  const isFlat = part.form === 'flat piece' || part.form === 'corner to corner';
+  if (isFlat && wide && long) return box(part, [wide, long], said);
   if (part.form === 'shaped piece' && part.outline) return shaped(part, part.outline, said);
   return null;
 }
@@ -68,9 +69,7 @@ function sketchOf(
   const { around } = part.measures;
   const isRound = wide === high;
   const lines = [
-    ...(isRound
-      ? []
-      : [`${said(high)} ${part.form === 'flat piece' ? 'long' : (HIGH[part.form] ?? 'high')}`]),
+    ...(isRound ? [] : [`${said(high)} ${HIGH[part.form] ?? 'high'}`]),
     ...(around ? [`${said(around)} around`] : []),
   ];
   return {
@@ -87,7 +86,11 @@ function sketchOf(
   };
 }
 
-const HIGH: Partial<Record<PartSize['form'], string>> = { 'oval base': 'wide' };
+const HIGH: Partial<Record<PartSize['form'], string>> = {
+  'oval base': 'wide',
+  'flat piece': 'long',
+  'corner to corner': 'long',
+};
 
 function round(part: PartSize, sides: Sides, said: Said): Sketch {
   const { size, ...rest } = sketchOf(part, sides, said);

@@ -14,7 +14,7 @@ import type { Drawing, Mark, Point } from '../drawing.ts';
 import { measureText, points, wrapText } from '../text.ts';
 import { edgedSketch, lyingSketch } from './lying.ts';
 import { type Note, type Said, type Sketch, titleOf } from './sketch.ts';
-import { standingSketch } from './standing.ts';
+import { isStanding, standingSketch } from './standing.ts';
 
 export interface SchematicOptions {
   readonly title: string;
@@ -104,29 +104,43 @@ function footOf(sheet: SizeSheet, scale: number, said: Said): readonly string[] 
         : []),
       ...(isEstimated ? ['Some lengths are estimates: the sheet tells which.'] : []),
     ].join(' '),
-    ...sheet.pieces.flatMap((piece) => notDrawn(piece, sheet, said)),
+    ...sheet.pieces.flatMap((piece) => notDrawn(piece, said)),
   ];
 }
 
 /** Each part that has no sketch, with its lengths and the reason. */
-function notDrawn(piece: PieceSize, sheet: SizeSheet, said: Said): readonly string[] {
-  if (!isMeasured(piece) || sketchesOf(piece, sheet, said).length > 0) return [];
-  return piece.parts.map((part) => {
-    const { wide, long, deep } = part.measures;
-    const edge = part.measures['last edge'];
-    const lengths = [
-      ...(long ? [`${said(long)} long`] : []),
-      ...(wide ? [`${said(wide)} wide`] : []),
-      ...(deep ? [`${said(deep)} deep`] : []),
-      ...(edge ? [`${said(edge)} along the last edge`] : []),
-    ].join(', ');
-    const why =
-      part.form === 'edging'
-        ? 'it follows what it is worked along'
-        : 'its edge is longer than its depth lets it lie flat';
-    return `Not drawn: ${titleOf(part)}, ${lengths}: ${why}.`;
-  });
+function notDrawn(piece: PieceSize, said: Said): readonly string[] {
+  if (!isMeasured(piece) || edgedSketch(piece, said)) return [];
+  return piece.parts
+    .filter((part) => !isStanding(part) && !lyingSketch(part, said))
+    .map(
+      (part) =>
+        `Not drawn: ${titleOf(part)}${lengthsOf(part, said)}: ${WHY[part.form] ?? UNKNOWN}.`,
+    );
 }
+
+const UNKNOWN = 'its outline is not known';
+const WHY: Partial<Record<PartSize['form'], string>> = {
+  edging: 'it follows what it is worked along',
+  'centre-out piece': 'its edge is longer than its depth lets it lie flat',
+  'corner to corner': 'half of it is still to be worked',
+  cone: 'it lies flat around what it grows from',
+  closing: 'it lies flat',
+};
+
+/** ", 43 cm long, 0.6 cm wide" */
+const lengthsOf = ({ measures }: PartSize, said: Said): string =>
+  (
+    [
+      ['long', 'long'],
+      ['wide', 'wide'],
+      ['deep', 'deep'],
+      ['side', 'each side'],
+      ['last edge', 'along the last edge'],
+    ] as const
+  )
+    .flatMap(([name, words]) => (measures[name] ? [`, ${said(measures[name])} ${words}`] : []))
+    .join('');
 
 const short = (n: number): string => String(Number(n.toPrecision(2)));
 

@@ -68,6 +68,10 @@ const STANDING: ReadonlySet<PartSize['form']> = new Set([
   'straps',
 ]);
 
+/** Does it stand in the stack of its piece? */
+export const isStanding = ({ form, measures }: PartSize): boolean =>
+  STANDING.has(form) && measures.high !== undefined;
+
 function bandsOf(parts: readonly PartSize[]): readonly Band[] {
   const bands: Band[] = [];
   let below = 0;

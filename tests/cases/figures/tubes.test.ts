@@ -1,6 +1,6 @@
 /** Where a piece in rounds starts decides what its first rounds are: a tube, a disc or an oval. */
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { compile, measure } from '../../../src/index.ts';
 
 const formsOf = (rows: string) => {
@@ -103,4 +103,43 @@ test('a net of loops that stay as many is a tube as wide as the base', () => {
   expect(part.form).toBe('tube');
   expect(part.measures.around!.mm).toBeCloseTo(50, 6);
   expect(part.measures.high!.how).toBe('estimate');
+});
+
+describe('corner to corner', () => {
+  const first = 'Row 1: Ch 6, dc in 4th ch from hook and in next 2 ch, turn.';
+  const more = (n: number) =>
+    `Row ${n}: Ch 6, dc in 4th ch from hook and in next 2 ch, *sl st in ch-3 sp of next block, ch 3, 3 dc in same ch-3 sp; rep from * across, turn.`;
+  const fewer = (n: number, blocks: number) =>
+    `Row ${n}: Sl st in first 3 dc and in ch-3 sp, ch 3, 3 dc in same sp, *sl st in next ch-3 sp, ch 3, 3 dc in same sp; rep from * ${blocks - 2} more times, sl st in last ch-3 sp, turn.`;
+  const pieceAt = (rows: readonly string[]) => {
+    const { manuscript, fabric } = compile(`---\nterms: US\ngauge: { dc: 13 sts x 7 rows = 10 cm }\n---\n${[first, ...rows].join('\n\n')}\n`, { fixes: false });
+    return measure(manuscript, fabric).sizes[0]!.pieces[0]!.parts[0]!;
+  };
+
+  test('a square is as wide and long as its blocks, not as its diagonal rows', () => {
+    const part = pieceAt([2, 3, 4, 5, 6].map(more).concat([7, 8, 9].map((n) => fewer(n, 12 - n))));
+    expect(part.form).toBe('corner to corner');
+    // Six blocks of three stitches of 7.7 mm, a little less each: about 12 cm by eye, give or take 15 %.
+    expect(part.measures.wide!.mm).toBeCloseTo((0.85 * 6 * 3 * 100) / 13, 6);
+    expect(part.measures.wide!.how).toBe('estimate');
+    expect(part.measures.long!.mm).toBeCloseTo(part.measures.wide!.mm, 6);
+  });
+
+  test('half of one has legs and no outline yet', () => {
+    const part = pieceAt([2, 3, 4, 5, 6].map(more));
+    expect(Object.keys(part.measures)).toEqual(['side']);
+  });
+
+  test('rows of shells are none', () => {
+    const { manuscript, fabric } = compile('---\nterms: US\ngauge: { dc: 13 sts x 7 rows = 10 cm }\n---\nCh 23.\n\nRow 1: Dc in 5th ch from hook, *ch 1, sk 1 ch, dc in next ch; rep from * across, turn.\n\nRow 2: Ch 4, dc in next dc, *ch 1, dc in next dc; rep from * across, turn.\n', { fixes: false });
+    expect(measure(manuscript, fabric).sizes[0]!.pieces[0]!.parts[0]!.form).not.toBe('corner to corner');
+  });
+});
+
+test('a yoke that lies flat has a depth and no height', () => {
+  const { manuscript, fabric } = compile('---\nterms: US\ngauge: { dc: 13 sts x 7 rnds = 10 cm }\n---\nCh 60; join with sl st in first ch.\n\nRnd 1: Ch 3 (counts as dc), dc in each ch around; join. (60 dc)\n\nRnd 2: Ch 3, 2 dc in next dc, *dc in next dc, 2 dc in next dc; rep from * around; join. (90 dc)\n\nRnds 3-8: Ch 3, dc in each dc around; join. (90 dc)\n', { fixes: false });
+  const [, yoke] = measure(manuscript, fabric).sizes[0]!.pieces[0]!.parts;
+  expect(yoke!.form).toBe('cone');
+  expect(yoke!.measures.high).toBeUndefined();
+  expect(yoke!.measures.deep!.mm).toBeCloseTo(100 / 7, 6);
 });

@@ -75,9 +75,9 @@ const IN_BRACKETS =
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {
   if (!/siz|[([]/i.test(prose)) return null;
-  const alternating = LINES_ALTERNATING.exec(prose)?.[1];
+  const alternating = prose.includes('(') ? LINES_ALTERNATING.exec(prose)?.[1] : undefined;
   if (alternating) return namesIn(alternating);
-  const line = WORD_LIST.exec(prose)?.[1];
+  const line = /siz/i.test(prose) ? WORD_LIST.exec(prose)?.[1] : undefined;
   const named = line ? namesIn(line) : null;
   if (named) return named;
   const inLine = IN_LINE.exec(prose);
@@ -99,7 +99,7 @@ const LINES_ALTERNATING = new RegExp(
 );
 
 function namesIn(words: string): readonly string[] | null {
-  if (ALTERNATING.test(words)) return named(words.split(/[()]/));
+  if (words.includes('(') && ALTERNATING.test(words)) return named(words.split(/[()]/));
   const list = LIST.exec(words);
   if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
   const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
@@ -119,7 +119,8 @@ export const isSizesLine = (text: string, from: number, to: number): boolean =>
   to - from <= 120 && namesSizes(text.slice(from, to));
 
 const namesSizes = (line: string): boolean =>
-  SIZES_LINE.test(line) || ALTERNATING.test(line.replace(/^\W*sizes?\b\W*/i, ''));
+  /[([]/.test(line) &&
+  (SIZES_LINE.test(line) || ALTERNATING.test(line.replace(/^\W*sizes?\b\W*/i, '')));
 
 /** "Ch 41 (45).": two sizes, where brackets are said to hold the other one. */
 const CHAIN_PAIR = /^\W*(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;

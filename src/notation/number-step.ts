@@ -118,7 +118,9 @@ function startsRound(r: Reader, run: Run): boolean {
   const counted = kindAt(r, 1) === T.dash && kindAt(r, 2) === T.number;
   if (!clauseEnds(r, 1) && kindAt(r, 1) !== T.open && !counted) return false;
   const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
-  run.out.push({ ...plainWork({ ...emptyTerm(r), to: n.to }), n });
+  const work = plainWork({ ...emptyTerm(r), to: n.to });
+  work.n = n;
+  run.out.push(work);
   r.at++;
   return true;
 }

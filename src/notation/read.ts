@@ -127,8 +127,9 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly State
   while (last > 0 && !makes(steps[last - 1])) last--;
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
+  const again = steps.some(({ kind }) => kind === 'rows-again');
   for (const { count, from } of seen) {
-    if (isBeforeAgain(steps, from)) counts.push(count);
+    if (again && isBeforeAgain(steps, from)) counts.push(count);
     else if (from >= last && !isSuperseded(count, from, seen)) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }

@@ -124,13 +124,27 @@ export const toOf = (r: Reader): number => Math.max(0, r.to[r.at - 1]!);
 export const spelled = (r: Reader, token: number): string =>
   r.text.slice(r.base + (r.from[token] ?? 0), r.base + (r.to[token] ?? 0)).toLowerCase();
 
-/** Hashes of words that have no sense of their own: to know them no string is made. */
-export const wordsOf = (words: string): ReadonlySet<number> =>
-  new Set(words.trim().split(/\s+/).map(hashOf));
+/** Last bits of a hash: nearly all words that are not meant are told apart by them. */
+const LAST_BITS = 1023;
+
+export interface Words {
+  readonly hashes: ReadonlySet<number>;
+  readonly lastBits: Uint8Array;
+}
+
+/** Words that have no sense of their own, by their hashes: to know them no string is made. */
+export function wordsOf(words: string): Words {
+  const hashes = new Set(words.trim().split(/\s+/).map(hashOf));
+  const lastBits = new Uint8Array(LAST_BITS + 1);
+  for (const hash of hashes) lastBits[hash & LAST_BITS] = 1;
+  return { hashes, lastBits };
+}
 
 /** Whether one of these words stands `ahead` tokens on. */
-export const isOneOf = (r: Reader, words: ReadonlySet<number>, ahead = 0): boolean =>
-  words.has(r.hash[r.at + ahead]!);
+export function isOneOf(r: Reader, { hashes, lastBits }: Words, ahead = 0): boolean {
+  const hash = r.hash[r.at + ahead]!;
+  return lastBits[hash & LAST_BITS] === 1 && hashes.has(hash);
+}
 
 /** Whether a word ends in "s", as plurals do. */
 export function endsInS(r: Reader, token: number): boolean {

@@ -2,7 +2,16 @@
 import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
 import { mayOpenLabel, opensPlainLabel } from './label-opens.ts';
-import { isWord, kindAt, openReader, type Reader, spelled, wordAt } from './reader.ts';
+import {
+  isOneOf,
+  isWord,
+  kindAt,
+  openReader,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { readRun, readWhile } from './steps.ts';
 import { FIRST, T } from './tokens.ts';
@@ -107,13 +116,15 @@ function isSaying(r: Reader): boolean {
   // "(add 1 for base chain)"
   if (kindAt(r) === T.open && /^(add|plus|multiple)$/.test(spelled(r, r.at + 1))) return true;
   for (k = 0; k < 30 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number); k++)
-    if (/^always$/.test(spelled(r, r.at + k))) return true;
+    if (isOneOf(r, ALWAYS, k)) return true;
   // "The chain 3 at the end of each row is also known as …"
   if (!isWord(r, W.the) || !isWord(r, W.ch, 1)) return false;
   for (k = 2; k < 16 && kindAt(r, k) !== T.stop && kindAt(r, k) !== T.comma; k++)
     if (isWord(r, W.is, k)) return true;
   return false;
 }
+
+const ALWAYS = wordsOf('always');
 
 /** A stitch's full name, or words only, behind the sign. */
 function fullName(r: Reader, from: number): boolean {
@@ -152,11 +163,14 @@ function labelReads(r: Reader, text: string): boolean {
 /** "Rnd 7 may be repeated", "Rounds 1-5 start the toe": what is said of rows that stand elsewhere. */
 const tellsOfRow = (r: Reader): boolean =>
   kindAt(r) === T.word &&
-  /^(is|are|was|were|forms?|should|will|may|can|could|has|have|looks|shows?|starts?|begins?|creates?|makes|completes?)$/.test(
-    spelled(r, r.at),
-  ) &&
+  isOneOf(r, TELL) &&
   // "Round 4: start with sc in next st"
   kindAt(r, -1) !== T.colon;
+
+const TELL = wordsOf(`
+  is are was were form forms should will may can could has have looks show shows start starts begin
+  begins create creates makes complete completes
+`);
 
 /** "Rounds 6-9 form the toe. 30 sc around.": work stands in a sentence behind. */
 function countsStitches(r: Reader): boolean {

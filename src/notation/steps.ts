@@ -165,14 +165,17 @@ const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
 /** "Place 2 dc in first sp", "add another 5 dc", "knit 20 sc": the verb says no more than "work". */
 function putsStitches(r: Reader): boolean {
   const sense = wordAt(r);
-  const verb = sense === W.place || sense === W.add || spelled(r, r.at) === 'knit';
+  const verb = sense === W.place || sense === W.add || isOneOf(r, KNIT);
   const k = isWord(r, W.another, 1) ? 2 : 1;
   return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
 }
 
+const KNIT = wordsOf('knit');
+const CAST = wordsOf('cast');
+
 /** "Cast on 4 ch": a translator's word for making them. */
 const castsOn = (r: Reader): boolean =>
-  spelled(r, r.at) === 'cast' &&
+  isOneOf(r, CAST) &&
   isWord(r, W.on, 1) &&
   (isWord(r, W.ch, 2) || (kindAt(r, 2) === T.number && isWord(r, W.ch, 3)));
 

@@ -50,7 +50,10 @@ export function readWork(r: Reader): WorkStep | null {
     r.at = start;
     return null;
   }
-  const draft: Draft = { ...plainWork(stitch), n, evenly, from: fromOf(r, start), to: 0 };
+  const draft = plainWork(stitch);
+  draft.n = n;
+  draft.evenly = evenly;
+  draft.from = fromOf(r, start);
   fixLegs(draft);
   readBehind(r, draft);
   draft.to = toOf(r);
@@ -58,7 +61,7 @@ export function readWork(r: Reader): WorkStep | null {
 }
 
 /** One stitch by its name alone. */
-export const plainWork = (stitch: StitchTerm): WorkStep => ({
+export const plainWork = (stitch: StitchTerm): Draft => ({
   kind: 'work',
   n: null,
   numberAfter: false,

@@ -27,8 +27,12 @@ export function yarnSaid(words: string, known: ReadonlySet<string>): string | nu
   return null;
 }
 
+const SIGNS = /[([–—:,]|\s-|\s(?:in|with|using)\s/i;
+
 /** What stands in brackets or behind a dash, cut at commas; last, "in B" at the very end. */
 function clausesOf(words: string): readonly string[] {
+  // Each row's label is asked: a look for its signs tells that most have none.
+  if (!SIGNS.test(words)) return [];
   const inside = [...words.matchAll(/[([]([^()[\]]*)[)\]]/g)].map((found) => found[1] ?? '');
   const behind = /(?:\s[–—-]\s?|[–—]|:|,)\s*([^–—:]*)$/.exec(words)?.[1] ?? '';
   const end = AT_END.exec(words)?.[1] ?? '';

@@ -9,7 +9,8 @@ export function plainText(text: string): string {
   let plain = text.includes('|') ? withoutTables(text) : text;
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
-  if (/\dlst|\blst/.test(plain)) plain = plain.replace(SCANNED_FIRST, '$11st');
+  if (plain.includes('lst') && /\dlst|\blst/.test(plain))
+    plain = plain.replace(SCANNED_FIRST, '$11st');
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);

@@ -80,7 +80,7 @@ function listedSizes(prose: string): readonly string[] | null {
   const line = /siz/i.test(prose) ? WORD_LIST.exec(prose)?.[1] : undefined;
   const named = line ? namesIn(line) : null;
   if (named) return named;
-  const inLine = IN_LINE.exec(prose);
+  const inLine = /[([]/.test(prose) ? IN_LINE.exec(prose) : null;
   if (inLine) return namesIn(inLine[1] ?? inLine[4] ?? '');
   if (line) return null;
   const words = /\b(?:small|xs|newborn|preemie|baby)\s*[([][^)\]]{2,80}[)\]]/i.exec(prose)?.[0];

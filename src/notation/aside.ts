@@ -1,6 +1,6 @@
 /** Brackets that only remark on the work: told by their first and last words. */
 import { formOf, mayBeStitch } from './dictionary.ts';
-import { type Reader, spelled } from './reader.ts';
+import { isOneOf, type Reader, wordsOf } from './reader.ts';
 import { W } from './senses.ts';
 import { isFootnote } from './star.ts';
 import { T } from './tokens.ts';
@@ -10,8 +10,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if (isFootnote(r, start + 1)) return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (ASIDES.has(first) || namesOnly(r, start, close)) return true;
-  const word = r.kind[start + 1] === T.word ? spelled(r, start + 1) : '';
-  if (ASIDE_WORDS.has(word)) return true;
+  if (r.kind[start + 1] === T.word && isOneOf(r, ASIDE_WORDS, start + 1 - r.at)) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
   // "1ch (turning chain)", "66ch (one of which is a turning chain)"
   if (last === W.ch && r.value[close - 2] === W.turning) return true;
@@ -141,9 +140,7 @@ const ASIDES = new Set([
   W.total,
 ]);
 
-const ASIDE_WORDS = new Set(
-  (
-    'see if it be is are which including use using optional when where make sure this that mark note instead after ' +
-    'us uk usa i my we your refer check ie eg remember keep keeping do don do_not also only always because'
-  ).split(' '),
+const ASIDE_WORDS = wordsOf(
+  'see if it be is are which including use using optional when where make sure this that mark note instead after ' +
+    'us uk usa i my we your refer check ie eg remember keep keeping do don do_not also only always because',
 );

@@ -7,50 +7,39 @@
 import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
 import { mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
-import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 
 /** Words that open a side job or advice. */
-const OPENERS = new Set(
-  (
-    'place move mark stuff stuffing insert attach sew see note notes pull make sure be careful remember ' +
-    'keep weave block press stiffen embroider secure hide glue fill adjust check use ' +
-    'the this that these those it its there here if when once before after note you your we i do ' +
-    'dont not for at on from as while with by to where count counting number of add put try check pm ' +
-    'leave leaving trim carry tighten flip fold lay pin push gather thread darn wind remove ' +
-    'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
-    'begin optional option tip hint important using set don is are will should so because but however ' +
-    'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
-    'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
-    'otherwise thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
-  ).split(' '),
-);
+const OPENERS = (
+  'place move mark stuff stuffing insert attach sew see note notes pull make sure be careful remember ' +
+  'keep weave block press stiffen embroider secure hide glue fill adjust check use ' +
+  'the this that these those it its there here if when once before after note you your we i do ' +
+  'dont not for at on from as while with by to where count counting number of add put try check pm ' +
+  'leave leaving trim carry tighten flip fold lay pin push gather thread darn wind remove ' +
+  'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
+  'begin optional option tip hint important using set don is are will should so because but however ' +
+  'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
+  'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
+  'otherwise thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
+).split(' ');
 
 /** Whether the clause here tells a side job or gives advice, by its first word. */
 export function opensRemark(r: Reader): boolean {
-  if (kindAt(r) !== T.word) return false;
-  const word = spelled(r, r.at);
-  if (word === 'make') return /^(sure|note|it|them)$/.test(spelled(r, r.at + 1));
-  if (word === 'color' || word === 'colour') return isWord(r, W.change, 1);
-  if (word === 'do') return isWord(r, W.not, 1);
-  // "Fasten the eyes between rows 7 and 8"
-  if (word === 'fasten') return isWord(r, W.the, 1) || isProse(r, 1);
-  if (word === 'working' || word === 'making') return tellsHow(r);
-  if (/^(starting|beginning|beg|commencing)$/.test(word)) return tellsWhere(r);
-  // "drawing it up from 2 rows down", "bringing the yarn to the front"
-  if (/^(drawing|bringing|picking|carrying)$/.test(word))
-    return (
-      isWord(r, W.the, 1) || isWord(r, W.color, 1) || /^(it|them|up)$/.test(spelled(r, r.at + 1))
-    );
-  // "alternating colors every two rows, starting with white"
-  if (word === 'alternating') return isWord(r, W.color, 1);
-  if (word === 'slip') return !isWord(r, W.st, 1) && isWord(r, W.loop, 1);
-  if (word === 'all') return false;
-  // ", last dc in top of tch" behind a repeat: only where the last of them goes.
-  if (word === 'last') return mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2);
-  return OPENERS.has(word);
+  // Asked of many words, of which few open any: no string is made for the others.
+  if (kindAt(r) !== T.word || !isOneOf(r, MAY_OPEN)) return false;
+  return RULES.get(spelled(r, r.at))?.(r) ?? false;
 }
 
 const isProse = (r: Reader, ahead: number): boolean =>
@@ -97,6 +86,41 @@ function tellsWhere(r: Reader): boolean {
   r.at = start;
   return chain;
 }
+
+type Rule = (r: Reader) => boolean;
+const always: Rule = () => true;
+
+/** "drawing it up from 2 rows down", "bringing the yarn to the front" */
+const leadsYarn: Rule = (r) =>
+  isWord(r, W.the, 1) || isWord(r, W.color, 1) || /^(it|them|up)$/.test(spelled(r, r.at + 1));
+
+/** What more must stand behind a word that opens a remark; a later line wins. */
+const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
+  ...OPENERS.map((word): [string, Rule] => [word, always]),
+  ['make', (r) => /^(sure|note|it|them)$/.test(spelled(r, r.at + 1))],
+  ['color', (r) => isWord(r, W.change, 1)],
+  ['colour', (r) => isWord(r, W.change, 1)],
+  ['do', (r) => isWord(r, W.not, 1)],
+  // "Fasten the eyes between rows 7 and 8"
+  ['fasten', (r) => isWord(r, W.the, 1) || isProse(r, 1)],
+  ['working', tellsHow],
+  ['making', tellsHow],
+  ['starting', tellsWhere],
+  ['beginning', tellsWhere],
+  ['beg', tellsWhere],
+  ['commencing', tellsWhere],
+  ['drawing', leadsYarn],
+  ['bringing', leadsYarn],
+  ['picking', leadsYarn],
+  ['carrying', leadsYarn],
+  // "alternating colors every two rows, starting with white"
+  ['alternating', (r) => isWord(r, W.color, 1)],
+  ['slip', (r) => !isWord(r, W.st, 1) && isWord(r, W.loop, 1)],
+  ['all', () => false],
+  // ", last dc in top of tch" behind a repeat: only where the last of them goes.
+  ['last', (r) => mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2)],
+]);
+const MAY_OPEN = wordsOf([...RULES.keys()].join(' '));
 
 /** Puts the rest of the clause down as a remark. */
 export function remarkClause(r: Reader, run: Run): void {

@@ -33,7 +33,9 @@ const SIGNS = /[([–—:,]|\s-|\s(?:in|with|using)\s/i;
 function clausesOf(words: string): readonly string[] {
   // Each row's label is asked: a look for its signs tells that most have none.
   if (!SIGNS.test(words)) return [];
-  const inside = [...words.matchAll(/[([]([^()[\]]*)[)\]]/g)].map((found) => found[1] ?? '');
+  const inside = /[([]/.test(words)
+    ? [...words.matchAll(/[([]([^()[\]]*)[)\]]/g)].map((found) => found[1] ?? '')
+    : [];
   const behind = /(?:\s[–—-]\s?|[–—]|:|,)\s*([^–—:]*)$/.exec(words)?.[1] ?? '';
   const end = AT_END.exec(words)?.[1] ?? '';
   return [...inside, behind, end].flatMap((each) =>

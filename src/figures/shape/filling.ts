@@ -31,11 +31,19 @@ export function fillsOut(
 /** Filling stretches the fabric by about this share at the widest round (judgement). */
 const STRETCH = 0.02;
 
+/**
+ * The pull round a ball is half its radius times the pressure, round an open tube all of it (Barlow's formula,
+ * from memory); a stitch bears that of its height, and gives by it over its width.
+ */
 export function stuffingOf(graph: StitchGraph, girths: readonly RoundGirth[]): Stuffing {
-  const widest = Math.max(...girths.map(({ girthMm }) => girthMm));
+  const widest = girths.reduce((a, b) => (b.girthMm > a.girthMm ? b : a));
+  const { row, girthMm, heightMm } = widest;
+  const stitchMm = girthMm / (row.to - row.from);
+  const isOpen = girths.at(-1)!.girthMm > CLOSES * girthMm;
+  const bears = isOpen ? 1 : 1 / 2;
   return {
     triangles: trianglesOf(graph),
-    pressure: (2 * STRETCH) / (widest / (2 * PI)),
+    pressure: (STRETCH * stitchMm) / (heightMm * bears * (girthMm / (2 * PI))),
   };
 }
 

@@ -68,7 +68,10 @@ const PAIRS: Record<string, readonly (readonly [string, string, string, string])
     ['Sides', 'around', 'Low Tide', 'round'],
     ['Sides', 'high', 'Low Tide', 'high to the rim'],
   ],
-  'weather-watch-hat': [['Sides', 'around', 'Weather', 'round']],
+  'weather-watch-hat': [
+    ['Crown', 'across', 'Weather', 'across'],
+    ['Sides', 'around', 'Weather', 'round'],
+  ],
   'estuary-otter': [
     ['Head', 'across', 'Head', 'across'],
     ['Head', 'high', 'Head', 'high'],

@@ -70,7 +70,7 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
 
 /** "Ch 20. Foundation Row (RS): …", "(24 sts) Next Row: …" */
 const NAMED_ROW =
-  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|Next|First|Last|Joining|(?:In|De)c(?:rease)?) (?:[Rr]ow|[Rr]nd|[Rr]ound)(?: \([^)]{1,20}\))?:/g;
+  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|Next|First|Last|Joining|(?:In|De)c(?:rease)?) (?:(?:\d{1,2} )?(?:[Rr]ow|[Rr]nd|[Rr]ound)s?)(?: \([^)]{1,20}\))?:/g;
 
 const FOUNDATION = new RegExp(
   [
@@ -84,7 +84,8 @@ const FOUNDATION = new RegExp(
 const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/gi;
 
 /** A small piece run on behind the work: "(30). Stalk: ch 5, sc in 2nd ch …". */
-const NAMED = /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?: (?=[Cc]h(?:ain)? \d)/gu;
+const NAMED =
+  /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?(?: \([Mm]ake (?:\d|two)\))?: (?=[Cc]h(?:ain)? \d)/gu;
 
 /** The next part of a run-on pattern: "… Do not finish off. Handle: Sl st in next 5 sc". */
 const PART = oneOf(`
@@ -163,6 +164,10 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (tail[1] === ':' && DASHES.includes(sign) && isTitled(text, at)) {
     return startsWithLabel(text, at, lineEndFrom(text, at));
   }
+  // "Ch 1, turn. - Row 2: …": the point of a list whose lines ran together.
+  const listed =
+    DASHES.includes(sign) && /[.)!]\s+[-–—]\s*$/.test(text.slice(Math.max(0, at - 8), at));
+  if (listed && tail[1] === ':') return startsWithLabel(text, at, lineEndFrom(text, at));
   if ('(,-–&/="“\''.includes(sign)) return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;

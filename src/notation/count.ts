@@ -306,12 +306,21 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     // "26 sts for hood"
     restOfClause(r, end);
     return true;
+  } else if (sense === W.at && draft.unit !== null && isPlaceOfPiece(r)) {
+    // "8 sts at shoulder"
+    restOfClause(r, end);
+    return true;
   } else if (!TRAILS.has(sense)) return false;
   r.at++;
   // "114 dc at end of row 8"
   if ((sense === W.row || sense === W.round) && kindAt(r) === T.number) r.at++;
   return true;
 }
+
+const isPlaceOfPiece = (r: Reader): boolean =>
+  /^(shoulders?|neck|neckline|armholes?|underarms?|waist|top|bottom|hem|cuff|wrist|yoke)$/.test(
+    spelled(r, r.at + (isWord(r, W.the, 1) ? 2 : 1)),
+  );
 
 const TRAILS = new Set([
   W.total,

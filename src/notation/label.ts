@@ -20,6 +20,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
+import { formsPattern } from './row-numbers.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Numbers, RowLabel, Side } from './tree.ts';
@@ -31,6 +32,10 @@ export type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
 export function readLabel(r: Reader): RowLabel | null {
   const start = r.at;
   skipBullets(r);
+  if (formsPattern(r)) {
+    r.at = start;
+    return null;
+  }
   const draft: LabelDraft = {
     word: '',
     numbers: [],

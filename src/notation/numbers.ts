@@ -39,6 +39,8 @@ export function readNumbers(r: Reader): Numbers | null {
   const n = valueAt(r);
   r.at++;
   if (kindAt(r) === T.open && saidTwice(r, n)) r.at += 3;
+  // "13, (14, 15, 16) times": a comma too many.
+  if (kindAt(r) === T.comma && kindAt(r, 1) === T.open && timesBehindSizes(r)) r.at++;
   const more = bracketedSizes(r) ?? plainSizes(r, start);
   const values = more === null ? loneValue(n) : [n, ...more];
   return { from: fromOf(r, start), to: toOf(r), values };
@@ -51,6 +53,15 @@ const saidTwice = (r: Reader, n: number): boolean =>
   kindAt(r, 2) === T.close &&
   !isFigure(spelled(r, r.at - 1)) &&
   isFigure(spelled(r, r.at + 1));
+
+/** "(14, 15, 16) times", as many as there are sizes, with the reader on the comma in front. */
+function timesBehindSizes(r: Reader): boolean {
+  const close = r.partner[r.at + 1] ?? -1;
+  const numbers = (close - r.at - 1) / 2;
+  if (close < 0 || r.known.sizes < 2 || numbers !== r.known.sizes - 1) return false;
+  if (kindAt(r, 2) !== T.number || kindAt(r, 3) !== T.comma) return false;
+  return isWord(r, W.times, close + 1 - r.at);
+}
 
 const isFigure = (word: string): boolean => /^\d/.test(word);
 

@@ -30,6 +30,7 @@ export function readInstruction(
   changedBehind(steps, label);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
+  spacesToldBehind(steps);
   const settled = settleJoins(
     settleListTimes(settleNames(settleLoopsOfRow(steps, label), counts), counts),
   );
@@ -76,6 +77,27 @@ function spreadIncreases(steps: Step[]): void {
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }
 }
+
+/** "hdc across, ch 2, turn (put 2 hdc in each ch-sp)": what the spaces take instead of one. */
+function spacesToldBehind(steps: Step[]): void {
+  const at = steps.length - 1;
+  const told = steps[at];
+  const inner = told?.kind === 'repeat' && told.times.kind === 'missing' ? told.steps : [];
+  const [work] = inner;
+  if (inner.length !== 1 || work?.kind !== 'work' || work.place?.pick !== 'each') return;
+  if (work.place.nouns[0]?.kind !== 'space' || work.until || steps[at - 1]?.kind !== 'turn') return;
+  const all = steps.findIndex((step) => step.kind === 'work');
+  const row = steps[all];
+  if (row?.kind !== 'work' || row.until?.kind !== 'end' || row.place || row.n) return;
+  if (row.stitch.stem !== work.stitch.stem || steps.slice(all + 1, at).some(isWorked)) return;
+  const nouns = [{ ...work.place.nouns[0], kind: 'stitch' as const, chains: null }];
+  const place = { ...work.place, nouns };
+  steps.splice(at, 1);
+  steps.splice(all, 1, { ...row, until: null, place }, { ...work, until: row.until });
+}
+
+const isWorked = ({ kind }: Step): boolean =>
+  kind === 'work' || kind === 'repeat' || kind === 'group';
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */
 function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {

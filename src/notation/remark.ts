@@ -17,6 +17,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
+import { formsPattern } from './row-numbers.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
@@ -117,6 +118,9 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['alternating', (r) => isWord(r, W.color, 1)],
   ['slip', (r) => !isWord(r, W.st, 1) && isWord(r, W.loop, 1)],
   ['all', () => false],
+  ['rows', formsPattern],
+  ['rnds', formsPattern],
+  ['rounds', formsPattern],
   // ", last dc in top of tch" behind a repeat: only where the last of them goes.
   ['last', (r) => mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2)],
 ]);

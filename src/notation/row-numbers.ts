@@ -1,7 +1,16 @@
 /** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
 
 import { mayBeStitch } from './dictionary.ts';
-import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -35,6 +44,16 @@ export function readRowNumbers(r: Reader): number[] | null {
   return rows;
 }
 
+/** "Rows 3 and 4 form pat": what is told of rows, with the reader on the first word. */
+export function formsPattern(r: Reader): boolean {
+  if (!isRow(r) || kindAt(r, 1) !== T.number) return false;
+  const from = r.base + fromOf(r, r.at);
+  return FORM_PATTERN.test(r.text.slice(from, from + 60));
+}
+
+const FORM_PATTERN =
+  /^(?:row|rnd|round)s? ?\d[\d\s,&–-]*(?:(?:and|to|through)\s+\d+ )?(?:forms?|sets?|make up|establish(?:es)?) (?:the )?(?:st(?:itch)? )?pat/i;
+
 /** "Rep 3 and 4", "repeat 2-5": numbers of steps, where nothing says that they are times. */
 export function readBareRows(r: Reader): number[] | null {
   if (!namesBareRows(r, 0)) return null;
@@ -49,6 +68,8 @@ export function namesBareRows(r: Reader, ahead: number): boolean {
   const link = kindAt(r, ahead + 1) === T.dash || isWord(r, W.to, ahead + 1);
   if (kindAt(r, ahead) !== T.number || kindAt(r, ahead + 2) !== T.number) return false;
   if (!link && !isWord(r, W.and, ahead + 1)) return false;
+  // "Rep 7-10 for 3 more times"
+  if (isWord(r, W.for, ahead + 3) && kindAt(r, ahead + 4) === T.number) return true;
   return clauseEnds(r, ahead + 3) || kindAt(r, ahead + 3) === T.open || isWord(r, W.to, ahead + 3);
 }
 

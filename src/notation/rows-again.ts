@@ -4,6 +4,7 @@ import type { Span } from '../source/index.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import {
+  clauseEnds,
   eatThe,
   eatWord,
   fromOf,
@@ -189,6 +190,7 @@ function tail(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
+  if (colourOrder(r)) return;
   if (isWord(r, W.for) && isWord(r, W.pattern, 1)) {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
@@ -214,6 +216,20 @@ function tail(r: Reader, draft: Draft): void {
   }
   r.at = start;
 }
+
+/** "in the following colour sequence: 2 rows CB, 1 row CC": how many rows there are is said already. */
+function colourOrder(r: Reader): boolean {
+  if (!isWord(r, W.in) && !isWord(r, W.with)) return false;
+  const words = r.text.slice(r.base + fromOf(r, r.at), r.base + fromOf(r, r.at) + 60);
+  if (!COLOUR_ORDER.test(words)) return false;
+  while (kindAt(r) !== T.colon && !clauseEnds(r, 0)) r.at++;
+  if (kindAt(r) !== T.colon || kindAt(r, 1) !== T.number) return true;
+  while (kindAt(r) !== T.stop && kindAt(r) !== T.end) r.at++;
+  return true;
+}
+
+const COLOUR_ORDER =
+  /^(?:in|with) (?:(?:the|this|following) )*(?:colou?r|stripe) (?:sequence|order|pattern)\b/i;
 
 /** ", then rows 2-4 once", "then rnd 7 again". */
 function readThen(r: Reader, draft: Draft): boolean {

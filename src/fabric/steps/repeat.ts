@@ -14,9 +14,11 @@ import { limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { cutShort } from './last-pass.ts';
+import { shellBehindSkip } from './shell-behind-skip.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
-export function doRepeat(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: Here): boolean {
+  const step = shellBehindSkip(hands, told);
   const turned = chainBehindEnding(step, here);
   if (turned) {
     row.walk(hands, turned, row, { from: here.i, top: here.top });

@@ -38,6 +38,12 @@ describe('shapes of published rows', () => {
     ['(sc, inc) repeat 3 times', '(<sc; inc> x3'],
     ['(sc, inc) repeat 3 more times', '(<sc; inc> x3 more'],
     ['Starting chain: ch 24.', '# "Starting chain": ch 24'],
+    [
+      'SC into the backloop of the second CH from the hook and across',
+      'sc @nth2 chain from-hook back-loop & @each chain back-loop ->end',
+    ],
+    ['Rows 3 and 4 form pat. Rep Rows 3 and 4 twice more.', '"Rows 3 and 4 form pat"; rows 3,4 x2'],
+    ['Rep 7-10 for 3 more times.', 'rows 7,8,9,10 x3'],
     ['[Rep rows 2 and 3 consecutively] 4 times.', 'rows 2,3 x4'],
     ['[sc in next ch-1 sp, ch 1] Rep the steps in brackets across the rest of the row.', '[<sc @next space1; ch 1> ->end'],
     ['*ch 5, sk 2, sc in next ch; rep from *, forming 14 loops.', '*<ch 5; skip @next 2; sc @next chain> ->end = 14 space'],
@@ -358,5 +364,45 @@ describe('rows of published patterns, worked', () => {
   test('"work 5 sc across" from the hook is five', () => {
     const text = 'Ch 6.\nRow 1: Starting in 2nd ch from hook, work 5 sc across. (5)';
     expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('a list behind a skip may go into one stitch', () => {
+    const text =
+      'Ch 24\nRow 1: Dc in 4th ch from hook and in each ch across. (22 dc)\n' +
+      'Row 2: Ch 1 (counts as sc), 2 dc in first st, *skip 2 sts and work sc, 2 dc in next st; rep from * to last 3 sts; skip 2, sc in last st.\n' +
+      'Row 3: Ch 3, skip first st, dc in each st across. (22 dc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 unstated', 'Row 3 proven']);
+  });
+
+  test('a chain among the notes begins the piece when row 1 follows', () => {
+    const text =
+      'Pattern Notes\nTurn each row.\nPattern\nUsing MC, ch 5.\nRow 1 (RS): 3 dc in 4th ch from hook, dc in last ch. (5 dc)';
+    expect(verdicts(text)).toEqual(['Row 1 proven']);
+  });
+
+  test('what the spaces take may stand behind the row', () => {
+    const text =
+      'Ch 22\nRow 1: Sc in 2nd ch from hook and in each ch across (21)\n' +
+      'Row 2: sc in next 3 sts, [ch 2, skip 2 sts, sc in next 5 sts] 2x, ch 2, skip 2 sts, sc in next 2 sts, ch 2, turn.\n' +
+      'Row 3: hdc across row, ch 2, turn (put 2 hdc in each chsp)\nRow 4: hdc across, ch 1, turn (21)';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 unstated', 'Row 3 unstated', 'Row 4 proven']);
+  });
+
+  test('rows in one paragraph, some of them "Next 3 Rows"', () => {
+    const text =
+      'Ch 13. Row 1 (RS): Sc in 2nd ch from hook and in each ch across; turn – 12 sc. Row 2: Ch 1, sc in each sc across; turn. ' +
+      'Rows 1 and 2 form pat. Next 2 Rows: Rep Row 2. Next Row (Decrease): Ch 1, sc2tog, sc in each sc across; turn – 11 sc. ' +
+      'Rep last 3 rows 3 more times – 8 sts at shoulder. Fasten off.';
+    const all = verdicts(text);
+    expect(all.filter((row) => row.includes('proven')).length).toBe(3);
+    expect(all.filter((row) => /unread|mismatch|unchecked/.test(row))).toEqual([]);
+  });
+
+  test('colours told row by row are no rows', () => {
+    const text =
+      'Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across – 19 sc\nRow 2: Ch 1, sc in each sc across; turn.\n' +
+      'Rows 3-9: Rep Row 2 in the following color sequence:\n2 rows CB\n1 row CC\n2 rows CA\n2 rows CB.';
+    expect(verdicts(text).filter((row) => !/proven|unstated/.test(row))).toEqual([]);
+    expect(verdicts(text).length).toBe(9);
   });
 });

@@ -353,6 +353,7 @@ function noteEnd(
   // What a first side left is worked to its end by the second.
   const onRest = edge === hands.skippedEdge;
   if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
+  if (edge.ring && left === 1 && endsWhereItBegan(shape)) return;
   if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
   noteLeft(hands, left);
 }
@@ -360,6 +361,13 @@ function noteEnd(
 /** "Attach yarn there, hdc in next 11 sts (12)": a part of the round, from where yarn is joined. */
 const joinsElsewhere = ({ steps, join, goesRound }: RowShape): boolean =>
   !join && !goesRound && steps.some((step) => step.kind === 'join' && step.yarn === 'yarn');
+
+/** "*Ch 10, sc in next sc; rep from * 6 times, ch 4, dtr in same place as beginning": on the joined one. */
+function endsWhereItBegan({ steps }: RowShape): boolean {
+  const last = steps.findLast(({ kind }) => kind === 'work' || kind === 'join');
+  const place = last && 'place' in last ? last.place : null;
+  return place?.pick === 'same' && place.of?.nouns[0]?.kind === 'start-chain';
+}
 
 /** "In initial chain work (dc, ch 1) 6 times, join": the chain's one loop is the ring. */
 const inOneChain = ({ steps }: RowShape): boolean =>

@@ -13,6 +13,7 @@ import {
   endsWithCount,
   isDigitCode,
   isLabelAlone,
+  isOrdinalAlone,
   isPageNumber,
   isRowWord,
   isRule,
@@ -286,8 +287,7 @@ const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   const waits = scan.open?.kind === 'instruction' && scan.open.bare;
   if (isSplitLabel(scan.text, at, at.next)) openSplitLabel(scan, at);
-  else if (waits && isRowWord(scan.text, scan.open?.from ?? 0, scan.open?.to ?? 0))
-    extend(scan, at);
+  else if (waits && isHalfLabel(scan)) extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
   else if (isRowsTitle(scan, at)) pushTitle(scan, at);
   else if (waits) extend(scan, at);
@@ -296,6 +296,11 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
   else addProse(scan, at);
 }
+
+/** "Round" or "10th", which waits for its other half. */
+const isHalfLabel = ({ text, open }: Scan): boolean =>
+  open !== null &&
+  (isRowWord(text, open.from, open.to) || isOrdinalAlone(text, open.from, open.to));
 
 /** "Increasing rows", "Decreasing rounds:" on a line of their own. */
 const isRowsTitle = ({ text, options, section }: Scan, { from, to }: Span): boolean =>

@@ -126,8 +126,15 @@ export const isLabelAlone = (text: string, from: number, to: number): boolean =>
 export const isRowWord = (text: string, from: number, to: number): boolean =>
   to - from <= 6 && /^(?:rows?|rounds?|rnds?|rds?)$/i.test(text.slice(from, to));
 
+/** "10th", with its "rnd:" on the line below. */
+export const isOrdinalAlone = (text: string, from: number, to: number): boolean =>
+  to - from <= 5 && /^\d{1,3}(?:st|nd|rd|th)$/i.test(text.slice(from, to));
+
+const OPENS_WITH_ROW = /^\s*(?:rows?|rounds?|rnds?|rds?)\b/i;
+
 /** "Round" with its number on the line below, as narrow columns break it. */
 export function isSplitLabel(text: string, { from, to }: Span, next: number): boolean {
+  if (isOrdinalAlone(text, from, to)) return OPENS_WITH_ROW.test(text.slice(next, next + 16));
   if (!isRowWord(text, from, to)) return false;
   return /^\s*\d{1,3}(?:\s*[:.)–—-]|\s+\S)/.test(text.slice(next, next + 16));
 }

@@ -59,6 +59,14 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
 function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts): boolean {
   const { text, options } = scan;
   if (starts === null || options.layout === 'written') return false;
+  const around = AROUND.test(text.slice(Math.max(open.lineFrom, open.to - 20), open.to));
+  if (around) {
+    return (
+      STITCHES.test(text.slice(from, from + 16)) &&
+      !goesOnAt(scan, from) &&
+      !startsWithLabel(text, open.from, open.to)
+    );
+  }
   if (!CLOSED.test(text.slice(Math.max(open.lineFrom, open.to - 70), open.to))) return false;
   // A list with signs goes on by them, and a row of it may have no count.
   const listed = isListed(text, from) && isListed(text, open.from) && open.from === open.lineFrom;
@@ -66,6 +74,11 @@ function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts)
   if (!listed && !CLOSED.test(text.slice(Math.max(from, to - 70), to))) return false;
   return !startsWithLabel(text, open.from, open.to);
 }
+
+/** "2 sc in each around." closes a round; "*2 sc, sc in next* around." is the next. */
+const AROUND =
+  /\b(?:around|for \d{1,2} (?:rounds|rnds|rows)|in (?:the )?(?:magic )?(?:ring|loop|circle|mr))\.?$/i;
+const STITCHES = /^[*([]?\s?(?:\d{1,2}\s?)?(?:sc|hdc|dc|tr|inc|dec)(?:\d?tog)?\b/i;
 
 const isListed = (text: string, from: number): boolean =>
   /(?:^|\n)[ \t]*[-•·–*][ \t]+$/.test(text.slice(Math.max(0, from - 12), from));

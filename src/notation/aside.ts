@@ -9,7 +9,7 @@ import { T } from './tokens.ts';
 export function isAside(r: Reader, start: number, close: number): boolean {
   if (isFootnote(r, start + 1)) return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
-  if (ASIDES.has(first) || namesOnly(r, start, close)) return true;
+  if (first === W.about || ASIDES.has(first) || namesOnly(r, start, close)) return true;
   if (r.kind[start + 1] === T.word && isOneOf(r, ASIDE_WORDS, start + 1 - r.at)) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
   // "1ch (turning chain)", "66ch (one of which is a turning chain)"

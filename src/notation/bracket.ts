@@ -21,7 +21,14 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
-import { isRepeatOrder, namesStar, readLooseOrder, readOrder, wrapSentence } from './repeat.ts';
+import {
+  isRepeatOrder,
+  namesStar,
+  orderOnly,
+  readLooseOrder,
+  readOrder,
+  wrapSentence,
+} from './repeat.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
@@ -448,7 +455,7 @@ function bracketTimes(r: Reader): ReturnType<typeof readTimes> {
   // "(…)* repeat 5 times": a star left over from another habit.
   if (r.at === start && kindAt(r) === T.star && isRepeatOrder(r, 1)) r.at++;
   // "rep from *" speaks of the star around the bracket.
-  if (isRepeatOrder(r) && r.at <= start + 1 && !namesStar(r)) return inAll(readOrder(r).times);
+  if (isRepeatOrder(r) && r.at <= start + 1 && !namesStar(r)) return inAll(orderOnly(r));
   r.at = start;
   if (kindAt(r) === T.number && isEndOfRow(r)) return bareNumber(r);
   return null;

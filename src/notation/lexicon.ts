@@ -146,7 +146,7 @@ export const SPELLINGS = {
   made: 'made completed formed worked created',
   just: 'just',
   indicated: 'indicated specified designated stated',
-  color: 'color colour colors colours yarn yarns col thread cotton shade wool',
+  color: 'color colour colors colours yarn yarns col thread cotton shade wool acrylic',
   drop: 'drop dropping',
   pick: 'pick picking',
   up: 'up',

@@ -190,6 +190,7 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     r.at = start;
     return null;
   }
+  ofRowBefore(r);
   // "working in back of chain"
   if (loop === 'third' && isWord(r, W.ch)) r.at++;
   // "in 3rd loop of hdc,"
@@ -203,6 +204,19 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     r.at += isWord(r, W.only, 3) ? 4 : 3;
   }
   return { kind: 'loop', loop, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "in front loops of previous row", "in BLO of rnd 3": the row beneath. */
+function ofRowBefore(r: Reader): void {
+  let k = isWord(r, W.of) ? 1 : 0;
+  if (k === 0 && !isWord(r, W.of, -1) && !isWord(r, W.the, -1)) return;
+  if (isWord(r, W.the, k)) k++;
+  const named = isWord(r, W.previous, k) || isWord(r, W.last, k);
+  if (named) k++;
+  if (!isWord(r, W.round, k) && !isWord(r, W.row, k)) return;
+  k++;
+  if (!named && kindAt(r, k) !== T.number) return;
+  r.at += kindAt(r, k) === T.number && !named ? k + 1 : k;
 }
 
 /** "working all sts for this round in 3rd loop" */

@@ -53,6 +53,8 @@ const tellsHow = (r: Reader): boolean => {
     isWord(r, W.last, k) ||
     // "working between trs on rnd 4, (tr, ch 2, tr) in …": the way, before the work.
     betweenOthers(r) ||
+    // "working in dc, increase 4 evenly"
+    (isWord(r, W.in, 1) && mayBeStitch(wordAt(r, 2)) && kindAt(r, 3) === T.comma) ||
     // "working down first side": where the row goes; the opposite side of a chain is an order.
     isWord(r, W.along, 1) ||
     kindAt(r, k) === T.ordinal ||

@@ -131,6 +131,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   // "repeat and follow rounds 6 and 7"
   if (sense === W.and && isWord(r, W.next, k + 1) && isWord(r, W.round, k + 2)) return false;
   if (kindAt(r, k) === T.ordinal) return false;
+  // "(sc in next 2 sts, inc) repeat pattern": the bracket's.
+  if (sense === W.pattern && ahead === 0 && kindAt(r, -1) === T.close) return true;
   if (sense === W.last || sense === W.previous || sense === W.pattern || sense === W.these) {
     return false;
   }
@@ -149,9 +151,13 @@ export function readOrder(r: Reader): RepeatOrder {
   return { times, ending: readEnding(r), order };
 }
 
+/** How often the order asks for; its ending is left to be read. */
+export const orderOnly = (r: Reader): Times => readOrderHead(r).times;
+
 function readOrderHead(r: Reader): { times: Times; mark: number } {
   while (!isWord(r, W.repeat)) r.at++;
   r.at += 1 + shortForm(r, 1);
+  if (isWord(r, W.pattern)) r.at++;
   const mark = eatMarks(r);
   const start = r.at;
   const length = toLength(r);

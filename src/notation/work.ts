@@ -451,6 +451,13 @@ function readNumberBehind(r: Reader, draft: Draft): void {
   const sign = kindAt(r) === T.times || isWord(r, W.x);
   if (sign && kindAt(r, 1) === T.number) r.at++;
   if (kindAt(r) === T.dash && kindAt(r, 1) === T.number && isGlued(r) && isGlued(r, -1)) r.at++;
+  if (shapesOf(r, draft)) {
+    draft.n = readNumbers(r);
+    draft.stitch = { ...draft.stitch, stem: formOf(wordAt(r))?.stem ?? null };
+    draft.numberAfter = true;
+    r.at++;
+    return;
+  }
   if (kindAt(r) !== T.number || takesNumber(r, sign)) {
     r.at = start;
     return;
@@ -461,6 +468,14 @@ function readNumberBehind(r: Reader, draft: Draft): void {
   if (isWord(r, W.times) || (isWord(r, W.x) && !sign)) r.at++;
   if (bracket) r.at++;
 }
+
+/** "increase 4 dc evenly spaced": the number is that of the increases. */
+const shapesOf = (r: Reader, { stitch }: Draft): boolean =>
+  (stitch.shape === 'increase' || stitch.shape === 'together') &&
+  stitch.stem === null &&
+  kindAt(r) === T.number &&
+  formOf(wordAt(r, 1))?.shape === 'one' &&
+  isWord(r, W.evenly, 2);
 
 /** Whether the number here belongs to what follows: "sc 2 dc", "sc 3 ch". */
 function takesNumber(r: Reader, sign: boolean): boolean {

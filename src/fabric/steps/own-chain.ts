@@ -1,5 +1,6 @@
 /** Working into a chain just made: picots, and leaves or points worked back along it. */
 import type { Place, WorkStep } from '../../notation/index.ts';
+import type { Here } from '../context.ts';
 import { foundationEdge } from '../edge.ts';
 import { type Hands, make, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
@@ -32,6 +33,20 @@ export function isOwnChain(hands: Hands, place: Place): boolean {
 /** A slip stitch near the hook that goes on along the chain is no picot but a leaf or a point. */
 export const isPicot = (hands: Hands, place: Place): boolean =>
   !place.fromHook || (place.nth ?? 1) > 2 || trailingChains(hands) <= 2;
+
+/**
+ * "Ch 4, sc in 4th ch from hook", "ch 9, sc in 5th ch from hook, ch 4": a picot that a single crochet
+ * closes. Where chains are left and the work goes on along them, it is a leaf.
+ */
+export function closesPicot(hands: Hands, { stitch, n, place }: WorkStep, here: Here): boolean {
+  const nth = place?.fromHook ? (place.nth ?? 1) : 0;
+  if (nth < 3 || stitch.stem !== 'sc' || stitch.shape !== 'one' || n !== null) return false;
+  if (hands.edge.kind !== 'row' || hands.aside) return false;
+  if (nth >= trailingChains(hands)) return true;
+  const next = here.steps.slice(here.i + 1).find(({ kind }) => kind !== 'remark');
+  if (!next || next.kind === 'chain') return true;
+  return 'place' in next && next.place !== null && next.place.nouns[0]?.kind === 'space';
+}
 
 /** The chain becomes a picot: no space, no stitch, a place only where named. */
 export function makePicot(hands: Hands, step: WorkStep): void {

@@ -86,7 +86,10 @@ function missingTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to 
 function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {
   const { into: outer, usedAtPass } = hands;
   // "*2 sc in same st; rep from * to end": the same for each pass, not for all of them.
-  if (step.steps.every(staysInPlace) && hands.into === null && !hands.standing) hands.last = null;
+  // "Dc in 1st ch, *ch 3, 2 dc in same ch; rep from * 6 times": all in that one chain.
+  const ring = hands.edge.kind === 'foundation' && step.times.kind === 'times';
+  const stays = step.steps.every(staysInPlace) && hands.into === null && !hands.standing;
+  if (stays && !ring) hands.last = null;
   hands.repeats++;
   hands.usedAtPass = hands.used;
   row.walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });

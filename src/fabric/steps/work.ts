@@ -30,7 +30,7 @@ import { passFirstChains } from './first-chain.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
-import { isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
+import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
 import { alongRowEnds, goesAlongRowEnds, isSpreadOverRowEnds } from './row-ends.ts';
@@ -51,6 +51,9 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
     }
     const move = here.top && onlyMoved(hands) ? moveAt(here.steps, here.i) : null;
     if (move && (move === 'begins' || row.round)) return moveStart(hands, step, row, move);
+  }
+  if (step.place && isOwnChain(hands, step.place) && closesPicot(hands, step, here)) {
+    return makePicot(hands, step);
   }
   if (step.stitch.foundation) return makeFoundation(hands, step);
   if (goesAlongRowEnds(hands, step)) alongRowEnds(hands);

@@ -257,3 +257,41 @@ describe('rounds of toys and hats, in more words of their own', () => {
     expect(rows(text).at(-1)).toBe('Rnd 3 30 proven');
   });
 });
+
+describe('rounds of doilies and scrubbies, in more words of their own', () => {
+  test.each([
+    ['Row 3: ch 1 tightly, working in front loops of previous row: sc in first 2 sts', 'row 3: ch 1; "tightly"; loop front; sc @first 2 sts'],
+    ['Row 3: Ch 1, (hdc in next 2 sts, 2 hdc in next st) repeat around ending with 1 hdc in last 2 sts, join', 'row 3: ch 1; (<hdc @next 2 sts; 2 hdc @next st> ->end ending with [1 hdc @last 2 sts]; join'],
+    ['Row 3: (hdc in next 2 sts, 2 hdc in next st) repeat pattern ending with 1 hdc in last 2 sts', 'row 3: (<hdc @next 2 sts; 2 hdc @next st> ->end ending with [1 hdc @last 2 sts]'],
+    ['4th Rnd: Ch 3 and working in dc, increase 4 dc evenly spaced, join (64 dc).', 'round 4: ch 3; "working in dc"; dcinc 4 evenly; join = 64 dc'],
+    ['With brown acrylic, ch 2.', 'yarn with brown; ch 2'],
+    ['Rnd 3: sc2tog around. Cut a VERY long tail (about 18-24" long). Sew up the hole.', 'round 3: sc2tog ->end; "Cut a VERY long tail (about 18-24" long)"; "Sew up the hole"'],
+  ])('%s', (text, shown) => expect(tree(text)).toBe(shown));
+  test('a picot closed by a single crochet takes no stitch of the round: 3 x 4', () => {
+    for (const picot of ['ch 4, sc in 4th ch from hook', 'ch 9, sc in 5th ch from hook (picot made), ch 4']) {
+      const text = `Rnd 1: 12 dc in ring, join (12)\nRnd 2: ch 1, *${picot}, sc in next 3 sts; rep from * around (12)`;
+      expect(rows(text).at(-1)).toBe('Rnd 2 12 proven');
+    }
+    const leaf = 'Rnd 1: 12 dc in ring, join (12)\nRnd 2: *ch 6, sc in 3rd ch from hook, hdc in next 3 ch, sl st in next st; rep from * around';
+    expect(compile(leaf).rows.at(-1)?.made).toBe(48);
+  });
+  test('all in the one chain that begins the round', () => {
+    const text = '1st Rnd: Chain 4, dc in 1st st of ch, * ch 3, 2 dc in same space, repeat from * 6 times, ch 3, join in 4th st of ch.';
+    expect(compile(text).findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+  test('the round ends on the stitch it began on: 8 loops on 8 sc', () => {
+    const text =
+      'Rnd 1: 8 sc in ring, join (8)\n2nd Round. * Ch 10, sc in next sc, repeat from * 6 times, ch 4, dtr in same space as beginning.';
+    expect(compile(text).findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+  test('rounds without labels that each go around: 5, 10, 15, 20', () => {
+    const text =
+      'Adjustable loop, ch1, 5 sc in loop.\n2sc in each around.\n*2sc, sc in next 1* around.\n*2sc, sc in next 2* around.\n' +
+      'sc in each st around.\n*sc2tog, sc in next 2* around.';
+    expect(rows(text)).toEqual([' 5 unstated', ' 10 unstated', ' 15 unstated', ' 20 unstated', ' 20 unstated', ' 15 unstated']);
+  });
+  test('an ordinal and its "rnd:" on two lines', () => {
+    const text = 'Ch 16, join.\n1st\nrnd: Ch 3, 31 dc in ring. Join. (32)\n2nd rnd: Ch 3, dc in each dc around. Join. (32)\n3rd\nrnd: Ch 3, dc in each dc around. Join. (32)';
+    expect(rows(text)).toEqual(['Rnd 1 32 proven', 'Rnd 2 32 proven', 'Rnd 3 32 proven']);
+  });
+});

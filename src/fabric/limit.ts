@@ -4,7 +4,7 @@ import { COUNTED, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
 import { checkSize, isCornerStitch, startChainLimit } from './next.ts';
 import { nounOf } from './noun.ts';
-import { centreSpace, centreStitch, type Gaps, nextSpace, seek } from './take.ts';
+import { centreSpace, centreStitch, type Gaps, nextGroup, nextSpace, seek } from './take.ts';
 
 /** Entry at which "to last 3 sts", "to next corner" stops; the edge's end for "around", "across". */
 export function limitOf(hands: Hands, until: Until | null): number {
@@ -52,6 +52,22 @@ function placeLimit(hands: Hands, until: Until & { readonly kind: 'place' }): nu
         : -1;
   if (entry >= 0 && noun.kind === 'space') checkSize(hands, entry, noun, until);
   return entry < 0 ? hands.limit : entry;
+}
+
+/** "In each ch-2 sp of next shell": the end of that shell; elsewhere where the words say. */
+export function limitWithin(hands: Hands, place: Place | null, until: Until | null): number {
+  const of = until ? null : (place?.of ?? null);
+  if (of?.pick !== 'next' || nounOf(of).kind !== 'group') return limitOf(hands, until);
+  const { pos } = hands;
+  let end = -1;
+  for (let left = numberFor(hands, of.n) ?? 1; left > 0; left--) {
+    const group = nextGroup(hands);
+    if (!group) break;
+    end = group.to;
+    hands.pos = end;
+  }
+  hands.pos = pos;
+  return end < 0 ? limitOf(hands, until) : end;
 }
 
 /** "In ch-1 sp of each V-st across": each such space. */

@@ -68,9 +68,9 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   return cuts.sort((a, b) => a.at - b.at);
 }
 
-/** "Ch 20. Foundation Row (RS): …", "(24 sts) Next Row: …" */
+/** "Ch 20. Foundation Row (RS): …", "(24 sts) Next Row: …", "… ending with row 2. Last row - ch 1" */
 const NAMED_ROW =
-  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|Next|First|Last|Joining|(?:In|De)c(?:rease)?) (?:(?:\d{1,2} )?(?:[Rr]ow|[Rr]nd|[Rr]ound)s?)(?: \([^)]{1,20}\))?:/g;
+  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|Next|First|Last|Joining|(?:In|De)c(?:rease)?) (?:(?:\d{1,2} )?(?:[Rr]ow|[Rr]nd|[Rr]ound)s?)(?: \([^)]{1,20}\))?(?::| [–-] )/g;
 
 const FOUNDATION = new RegExp(
   [

@@ -16,6 +16,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
+import { specialHere } from './stitch.ts';
 import { T } from './tokens.ts';
 
 const VERY = wordsOf('very');
@@ -120,6 +121,7 @@ function numberOf(r: Reader, draft: PlaceDraft): void {
 
 /** "2-ch sp", "2ch sp", "2 ch sp", "3-dc group"; "2 ch sps" is two spaces. */
 function belongsToNoun(r: Reader): boolean {
+  if (specialHere(r)) return true;
   const dashed = kindAt(r, 1) === T.dash && isGlued(r, 0);
   const k = dashed ? 2 : 1;
   if (dashed && kindAt(r, 2) === T.word) return true;

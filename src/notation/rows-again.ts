@@ -177,7 +177,10 @@ function lastRows(r: Reader, draft: Draft): boolean {
 /** Everything that may stand behind the rows. */
 function tail(r: Reader, draft: Draft): void {
   const start = r.at;
-  if (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.other) r.at++;
+  // "… for pattern. Ending with row 5": a sentence of its own says how they end.
+  const ends = kindAt(r) === T.stop && isWord(r, W.ending, 1);
+  if (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.other || ends) r.at++;
+  if (rowsInAll(r)) return;
   if (isWord(r, W.alternate)) {
     r.at++;
     return;
@@ -230,6 +233,20 @@ function colourOrder(r: Reader): boolean {
 
 const COLOUR_ORDER =
   /^(?:in|with) (?:(?:the|this|following) )*(?:colou?r|stripe) (?:sequence|order|pattern)\b/i;
+
+/** "making 18 rows in all", "for a total of 18 rows" behind "16 more times": what the times come to. */
+function rowsInAll(r: Reader): boolean {
+  const start = r.at;
+  if (!/^(making|giving)$/.test(spelled(r, r.at))) return false;
+  r.at++;
+  if (readNumbers(r) && isRow(r)) {
+    r.at++;
+    if (isWord(r, W.in) && isWord(r, W.all, 1)) r.at += 2;
+    else eatWord(r, W.total);
+    return true;
+  }
+  return reset(r, start);
+}
 
 /** ", then rows 2-4 once", "then rnd 7 again". */
 function readThen(r: Reader, draft: Draft): boolean {

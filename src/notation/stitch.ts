@@ -107,19 +107,24 @@ function addManner(draft: Draft, manner: readonly string[]): void {
 
 /** Name of a special stitch of this manuscript; the longest fitting one. */
 export function readSpecialName(r: Reader): StitchTerm | null {
+  const name = specialHere(r);
+  if (!name) return null;
+  const draft = emptyTerm(r);
+  draft.shape = 'special';
+  draft.special = name.key;
+  r.at += matchesName(r, name);
+  draft.to = toOf(r);
+  return draft;
+}
+
+/** The special stitch whose name stands here; "2V-st" may be one, "2 V-st" is two V-stitches. */
+export function specialHere(r: Reader): SpecialName | null {
   if (!r.specials) return null;
-  if (kindAt(r) !== T.word && kindAt(r) !== T.ordinal) return null;
-  for (const name of r.specials.get(r.hash[r.at] ?? 0) ?? []) {
-    const length = matchesName(r, name);
-    if (length === 0) continue;
-    const draft = emptyTerm(r);
-    draft.shape = 'special';
-    draft.special = name.key;
-    r.at += length;
-    draft.to = toOf(r);
-    return draft;
-  }
-  return null;
+  const kind = kindAt(r);
+  const isNumber = kind === T.number && isGlued(r);
+  if (!isNumber && kind !== T.word && kind !== T.ordinal) return null;
+  const names = r.specials.get(isNumber ? 0 : (r.hash[r.at] ?? 0)) ?? [];
+  return names.find((name) => matchesName(r, name) > 0) ?? null;
 }
 
 /** Tokens taken by the name, 0 where it does not stand here; hyphens between words are free. */
@@ -277,7 +282,9 @@ function loopSuffix(r: Reader, draft: Draft): void {
 
 /** "3-dc cluster", "2 sc tog": the number belongs to the name. Reader stands on the number. */
 export function readNumberedStitch(r: Reader): StitchTerm | null {
-  if (kindAt(r) !== T.number || isPlainWork(r)) return null;
+  if (kindAt(r) !== T.number) return null;
+  const special = readSpecialName(r);
+  if (special || isPlainWork(r)) return special;
   const start = r.at;
   const legs = valueAt(r);
   r.at++;

@@ -2,7 +2,7 @@
 import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { hasNext, hasOthers, limitOf, ofEach } from '../limit.ts';
+import { hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
 import { gapsOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
@@ -66,7 +66,7 @@ function eachUse(hands: Hands, step: WorkStep, work: (place: Place | null) => vo
     const until = place?.until ?? (place ? null : step.until);
     if (until || place?.pick === 'each') {
       const limit = hands.limit;
-      hands.limit = limitOf(hands, until);
+      hands.limit = limitWithin(hands, place, until);
       const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
       const gaps = gapsOf(hands, place, step);
       hands.namedOnly = hasOthers(hands, place);

@@ -13,7 +13,7 @@ import {
   spanAt,
   type Target,
 } from '../hands.ts';
-import { hasNext, hasOthers, limitOf, ofEach } from '../limit.ts';
+import { hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
 import { ringTarget, startChainEntry, workStandingFirst } from '../next.ts';
 import { firstAnchor } from '../nodes.ts';
 import { gapsOf, nounOf } from '../noun.ts';
@@ -311,7 +311,7 @@ function workEach(
   const { place, until } = along;
   if (place && nounOf(place).skipped && usedUp(hands)) toSkipped(hands, place.row);
   const limit = hands.limit;
-  hands.limit = limitOf(hands, until);
+  hands.limit = limitWithin(hands, place, until);
   hands.limit = Math.min(hands.limit, along.reserve);
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);

@@ -109,3 +109,25 @@ Rnd 3: Sl st in first sp, ch 3, in same sp make dc, ch 2 and 2 dc (starting shel
     expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 24 proven']);
   });
 });
+
+describe('a name that begins with a number, and the spaces of one group', () => {
+  const text = `Special stitches
+Double V-stitch (2V-st): (Dc, ch 2, 2 dc, ch 2, dc) in indicated st or sp.
+Fan: 4 dc in indicated sp.
+
+Row 1: Ch 22, dc in 4th ch from hook (3 skipped chs count as first dc), [sk next 3 chs, 2V-st in next ch, sk next 3 chs, dc in each of next 2 chs] twice, turn. (6 dc, 2 2V-sts)
+Row 2: Ch 4 (counts as dc and ch 1), fan in each ch-2 sp of next 2V-st, ch 2, fan in each ch-2 sp of next 2V-st, ch 1, sk next 2 dc, dc in top of beg ch-3, turn. (2 dc, 4 fans, 2 ch-1 sps, 1 ch-2 sp)
+Row 3: Ch 3, dc in first ch-1 sp, 2V-st in sp between next 2 fans, 2 dc in next ch-2 sp, 2V-st in sp between next 2 fans, dc in last ch-1 sp, dc in 3rd ch of beg ch-4, turn. (6 dc, 2 2V-sts)
+`;
+  it('are worked as they are named', () => {
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2', 'Row 3')).toEqual([
+      'Row 1 14 proven',
+      'Row 2 18 proven',
+      'Row 3 14 proven',
+    ]);
+  });
+  it('a wrong number of fans is found', () => {
+    expect(complaints(text.replace('4 fans', '5 fans'))).toEqual(['6 count-mismatch']);
+  });
+});

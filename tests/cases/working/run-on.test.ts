@@ -61,3 +61,14 @@ describe('what stands between a star and two', () => {
     expect(worked(text, 'Row 2')).toEqual(['Row 2 10 proven']);
   });
 });
+
+it('what rows repeated end with and come to may be a sentence of its own', () => {
+  const text = `Ch 14.
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. (13 sc)
+Row 2: Ch 1, sc across, turn. (13 sc)
+Repeat row 2 for pattern. Ending with row 2, do not turn. Last row - ch 1, turn, sc in each st across (13). Rpt last row 4 more times, making 6 rows in all.
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(made(text).every((n) => n === 13)).toBe(true);
+  expect(worked(text, 'Last row')).toEqual(['Last row 13 proven']);
+});

@@ -115,6 +115,21 @@ describe('flat rows', () => {
     expect(piece.dimensions.widthMm).toBeCloseTo((10 * 100) / 33, 3);
   });
 
+  it('open mesh, where no two stitches stand side by side, lies on the grid of its gauge (geometry)', () => {
+    const { piece } = shaped(
+      '{ mesh: 10 boxes x 10 rows = 10 cm }',
+      'Ch 35.',
+      'Row 1 (RS): Dc in 8th ch from hook, *ch 2, sk next 2 ch, dc in next ch; rep from * across, turn. (10 sps)',
+      'Row 2: Ch 5 (counts as dc and ch 2), dc in next dc, *ch 2, dc in next dc; rep from * 7 more times, ch 2, dc in 3rd ch of turning ch, turn. (10 sps)',
+      'Row 3: Rep Row 2. (10 sps)',
+    );
+    expect(piece.graph.rows.map(({ isTurned }) => isTurned).slice(1)).toEqual([false, true, false]);
+    expect(piece.foldedShare).toBe(0);
+    expect(piece.relaxed.edgeErrorMm).toBeLessThan(0.001);
+    // Ten boxes and the last post: 31 stitches of a third of a box, edge to edge.
+    expect(piece.dimensions.widthMm).toBeCloseTo(310 / 3, 2);
+  });
+
   it('shells that use as many as they make run straight and unfolded (geometry)', () => {
     const { piece } = shaped(
       '{ dc: 14 sts x 7 rows = 10 cm }',

@@ -249,14 +249,16 @@ function withTurns(
   columns.rows.forEach((row, r) => {
     let votes = 0;
     let beneath = -1;
-    for (let i = row.from; i + 1 < row.to && r > first; i++) {
-      const [a, b] = [anchorFrom[i]!, anchorFrom[i + 1]!];
-      if (a === b || b === anchorFrom[i + 2]) continue;
-      const [foot, next] = [anchors[a]!, anchors[b]!];
-      if (columns.row[foot] !== columns.row[next] || foot === next) continue;
-      if (columns.rows[columns.row[foot]!]!.isExtension) continue;
-      votes += next > foot ? 1 : -1;
-      beneath = columns.row[foot]!;
+    let foot = -1;
+    // From stitch to stitch, over the chains between them: an open mesh has no two side by side.
+    for (let i = row.from; i < row.to && r > first; i++) {
+      if (anchorFrom[i] === anchorFrom[i + 1]) continue;
+      const [last, next] = [foot, anchors[anchorFrom[i]!]!];
+      foot = next;
+      if (last < 0 || columns.row[last] !== columns.row[next] || last === next) continue;
+      if (columns.rows[columns.row[next]!]!.isExtension) continue;
+      votes += next > last ? 1 : -1;
+      beneath = columns.row[next]!;
     }
     const below = rows[beneath];
     const isTurned = below?.record ? below.isTurned !== votes < 0 : votes < 0;

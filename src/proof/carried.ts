@@ -112,6 +112,7 @@ export function ownFacts(row: RowRecord, beneath: Beneath, words: Words): readon
   return facts.filter((fact) => {
     if (fact.kind === 'space-size') return isOwnLength(fact, carried) && !isSecond(fact, sizes);
     if (fact.kind === 'reading') return !words.isTold;
+    if (fact.kind === 'undefined') return facts.find((other) => isSameWord(other, fact)) === fact;
     if (!MISFITS.has(fact.kind)) return true;
     // A stitch word that slipped tells more than what comes of it.
     if (isOfStems && fact.kind === 'count') return false;
@@ -173,6 +174,9 @@ function isSecond(fact: Fact & { kind: 'space-size' }, all: readonly Fact[]): bo
   );
   return first !== fact;
 }
+
+const isSameWord = (a: Fact, b: Fact & { kind: 'undefined' }): boolean =>
+  a.kind === 'undefined' && a.word === b.word;
 
 /** Is it just the stitches by which the count told is off? */
 function isDifference(fact: Fact, by: number): boolean {

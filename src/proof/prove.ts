@@ -35,6 +35,7 @@ function explainedBy(
       ...rowsOf(findings, code),
     ]),
   );
+  const ofNoSize = rowsOf(findings, 'size-unknown');
   const differences = handleDifferences(scene, unequal);
   const behindSkipped = rowsBehind(scene, rowsOf(findings, 'reading-differs'));
   return (row, fact) =>
@@ -43,6 +44,7 @@ function explainedBy(
     (fact.kind === 'left' && differences.has(fact.left)) ||
     // It works into the top of skipped chains that the row before could not count.
     (behindSkipped.has(row) && fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
+    (ofNoSize.has(row) && MISFITS.has(fact.kind)) ||
     // Where a repeat begins or ends is not known.
     (unpaired.has(row) && MISFITS.has(fact.kind)) ||
     unfollowed.has(row) ||

@@ -39,7 +39,7 @@ export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): reado
   for (const cloth of scene.fabric.cloths) {
     for (const sighting of ofCloth(scene, cloth, behindGap)) {
       const { fact, row } = sighting;
-      const isMisfit = MISFITS.has(fact.kind);
+      const isMisfit = MISFITS.has(fact.kind) || OF_COUNTS.has(fact.kind);
       const words = isMisfit ? workedFrom(scene, row, cloth) : null;
       const isAgain = words !== null && words.from !== row.from;
       const own = ofWords.get(row.from);
@@ -62,6 +62,9 @@ export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): reado
   }
   return [...found.values()].map(({ at, all }) => drawnTogether(scene, at, all));
 }
+
+/** What a count says of the words, beside its number: told once of the same words. */
+const OF_COUNTS: ReadonlySet<FactKind> = new Set(['stems', 'gaps-counted']);
 
 interface Group {
   readonly at: Span;

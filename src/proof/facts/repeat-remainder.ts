@@ -4,7 +4,7 @@ import type { RepeatStep } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { sumOf } from '../amounts.ts';
 import { propose } from '../fixes/proposals.ts';
-import { dividingFixes } from '../fixes/row-fixes.ts';
+import { dividingFixes, swapFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathUnit, rowName } from '../names.ts';
 import { type Scene, type Sighting, type Sightings, workedFrom } from '../scene.ts';
 
@@ -26,7 +26,7 @@ export function remainder(scene: Scene, found: Sightings<'remainder'>): Finding 
   if (!repeat) return finding;
   const placed = workedFrom(scene, row, first.cloth);
   const fixes = dividingFixes(scene, placed, { repeat, per, have, size: row.sizeIndex });
-  return propose(finding, fixes);
+  return propose(finding, [...fixes, ...swapFixes(scene, first)]);
 }
 
 function repeatAt(scene: Scene, { fact, row, cloth }: Sighting<'remainder'>): RepeatStep | null {

@@ -1,7 +1,7 @@
 /** More places are asked for than lie beneath. */
 import { counted, type Finding, roundOverrun } from '../../finding/index.ts';
 import { propose } from '../fixes/proposals.ts';
-import { dropFix, innerFixes, passFixes } from '../fixes/row-fixes.ts';
+import { dropFix, innerFixes, passFixes, swapFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, rowName, STITCHES } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sighting, Sightings } from '../scene.ts';
@@ -26,6 +26,7 @@ export function overrun(scene: Scene, found: Sightings<'overrun'>): Finding {
     dropFix(scene, first),
     ...passFixes(scene, first, { used: have - needed }),
     ...innerFixes(scene, first, have - needed),
+    ...swapFixes(scene, first),
   ];
   return propose(
     roundOverrun(askedTimes(scene, first, at), words, more),

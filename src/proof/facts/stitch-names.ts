@@ -1,12 +1,13 @@
 /** Stitch names that neither the terms nor the pattern's own list explain. */
 import {
   type Finding,
+  type Fix,
   foreignTerm,
   type Label,
   specialUndefined,
   undefinedStitch,
 } from '../../finding/index.ts';
-import { stemOf, type Terms, wordFor } from '../../notation/index.ts';
+import { STEMS, stemOf, type Terms, wordFor } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { rowName } from '../names.ts';
@@ -30,7 +31,16 @@ export function undefinedName(scene: Scene, found: Sightings<'undefined'>): Find
     // The words of the other terms are told by a rule of their own, nouns and counts included.
     if (scene.manuscript.terms.against.some((span) => meets(span, at))) return null;
     const sum = `The ${other(terms)} ${stitch} is the ${terms} ${wordFor(foreign, terms)}.`;
-    return foreignTerm(at, { stitch, terms }, { sum, labels: termsLabel(scene), rows, sizes });
+    // "Single crochet" is called as it is written, not by its letters.
+    const said = wordsAt(scene, at).replace(/^\d+ ?/, '');
+    const name = /^[a-z]+(?: [a-z]+){1,2}$/i.test(said) ? said : stitch;
+    const more = { sum, labels: termsLabel(scene), rows, sizes };
+    const finding = foreignTerm(at, { stitch: name, terms }, more);
+    const right = STEMS.find(({ id }) => id === foreign);
+    if (name === stitch || !right) return finding;
+    return propose(finding, [
+      renamed(scene, first.row, { from: name, to: terms === 'US' ? right.usName : right.ukName }),
+    ]);
   }
   if (GROUPS.test(stitch)) {
     return specialUndefined(at, { row: rowName(scene, first.row), stitch }, { rows, sizes });
@@ -40,6 +50,21 @@ export function undefinedName(scene: Scene, found: Sightings<'undefined'>): Find
   const finding = undefinedStitch(at, words, { rows, sizes });
   if (near === null || !isName(scene, at, stitch)) return finding;
   return propose(finding, [replacement(scene.manuscript.text, at, near)]);
+}
+
+/** A stitch written in full, in every place of the row. */
+function renamed(
+  { manuscript: { text } }: Scene,
+  row: Span,
+  name: { from: string; to: string },
+): Fix {
+  const edits = [
+    ...text.slice(row.from, row.to).matchAll(new RegExp(`\\b${name.from}\\b`, 'gi')),
+  ].map((found) => {
+    const from = row.from + found.index;
+    return { from, to: from + name.from.length, insert: name.to };
+  });
+  return { title: `change "${name.from}" to "${name.to}"`, edits };
 }
 
 /** Points at the words that set the terms. */

@@ -1,7 +1,7 @@
 /** The row stops before the end of the row beneath, and does not say that it means to. */
 import { type Finding, stitchesLeft } from '../../finding/index.ts';
 import { propose } from '../fixes/proposals.ts';
-import { aroundFix, innerFixes, passFixes } from '../fixes/row-fixes.ts';
+import { aroundFix, innerFixes, passFixes, swapFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathName, beneathUnit, CHAINS, rowName } from '../names.ts';
 import { askedTimes } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
@@ -30,6 +30,7 @@ export function left(scene: Scene, found: Sightings<'left'>): Finding {
       aroundFix(scene, first),
       ...passFixes(scene, first, { used: fact.left }),
       ...innerFixes(scene, first, fact.left),
+      ...swapFixes(scene, first),
     ].filter((fix) => fix !== null),
   );
 }

@@ -67,6 +67,27 @@ const WORKED: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
   'skip',
 ]);
 
+/** "Dec" for "inc", or the reverse: the word that is typed most easily for the other. */
+export function swapFixes(scene: Scene, { row, cloth }: Sighting): Fix[] {
+  const placed = workedFrom(scene, row, cloth);
+  const { text } = scene.manuscript;
+  const swap = (step: Step): (Fix | null)[] => {
+    if (step.kind === 'repeat' || step.kind === 'group') return step.steps.flatMap(swap);
+    if (!placed || step.kind !== 'work') return [];
+    const at = { from: placed.from + step.stitch.from, to: placed.from + step.stitch.to };
+    const other = SWAPPED.get(text.slice(at.from, at.to));
+    return other ? [replacement(text, at, other)] : [];
+  };
+  return given((placed?.instruction.steps ?? []).flatMap(swap));
+}
+
+const SWAPPED: ReadonlyMap<string, string> = new Map([
+  ['dec', 'inc'],
+  ['inc', 'dec'],
+  ['Dec', 'Inc'],
+  ['Inc', 'Dec'],
+]);
+
 /** Another number of stitches inside a repeat, so that all its passes use as many places as there are. */
 export function innerFixes(scene: Scene, { row, cloth }: Sighting, more: number): Fix[] {
   const placed = workedFrom(scene, row, cloth);

@@ -108,6 +108,9 @@ function nextCandidate(run: PartRun, choices: Choices, tried: Set<string>): Need
   for (const need of open) {
     const key = `${need.doubt}=${need.reading}`;
     if (tried.has(key) || choices.get(need.doubt) === need.reading) continue;
+    // A note, a join or other rows' own words have settled it: one row's count does not unsettle it.
+    const settled = run.settled.get(need.doubt);
+    if (settled && settled.reading !== need.reading) continue;
     tried.add(key);
     return need;
   }

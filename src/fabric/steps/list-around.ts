@@ -5,7 +5,7 @@
  */
 import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
-import { type Hands, spanAt } from '../hands.ts';
+import { type Hands, numberFor, remaining, spanAt } from '../hands.ts';
 import { ask } from '../readings.ts';
 
 /** The row with its list made a repeat, or `null` where it is worked once, as it stands. */
@@ -26,12 +26,20 @@ export function listAround(
   if (list.length === 1 && first.place !== null) return null;
   const alone = list.length === 1 && isAlone(first);
   if (!alone && (hands.statedStitches < 0 || !hands.edge.ring)) return null;
+  // "2 sc, dec x 3, 3 sc (9)" on twelve: a pass that stops half-way would hide a number that slipped.
+  const fits = (bare: number): boolean => {
+    const uses = usedBy(hands, list, bare);
+    return uses > 0 && remaining(hands) % uses === 0;
+  };
+  // "2 sc" in such a list may be two in one place.
+  const divides = alone || fits(2) || fits(1);
+  const others = list.every(shapes) ? ['the others plain'] : [];
+  const alternatives = divides ? ['repeated around', ...others] : others;
+  if (alternatives.length === 0) return null;
   const reading = ask(hands.readings, {
     doubt: 'list',
     custom: 'once',
-    alternatives: list.every(shapes)
-      ? ['repeated around', 'the others plain']
-      : ['repeated around'],
+    alternatives,
     local: true,
     ...spanAt(hands, first),
   });
@@ -48,6 +56,17 @@ export function listAround(
     return [...steps.slice(0, here.i), told, plainAround(first), ...steps.slice(behind)];
   }
   return [...steps.slice(0, here.i), repeatOf(list, first), ...steps.slice(behind)];
+}
+
+/** Places that one pass of the list takes, where a bare "2 sc" takes `bare`. */
+function usedBy(hands: Hands, list: readonly WorkStep[], bare: number): number {
+  return list.reduce((sum, step) => {
+    if (step.kind !== 'work') return sum;
+    const { n, place, stitch } = step;
+    const said = numberFor(hands, place ? place.n : n) ?? 1;
+    const many = said === 2 && !place && stitch.shape === 'one' ? bare : said;
+    return sum + many * (stitch.shape === 'together' ? (stitch.legs ?? 2) : 1);
+  }, 0);
 }
 
 const OTHER: ReadonlySet<Step['kind']> = new Set<Step['kind']>([

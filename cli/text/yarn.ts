@@ -82,9 +82,11 @@ function weightSaid(amount: Amount, units: Units): string {
 
 const QUARTERS = ['', '¼', '½', '¾'];
 
-/** Quarter ounces, as balls are sold: "1¾". */
+/** Quarter ounces, as balls are sold: "1¾"; halves from 8 oz, whole ones from a pound on. */
 function ouncesIn(grams: number): string {
-  const quarters = Math.round((4 * grams) / OUNCE_G);
+  const ounces = grams / OUNCE_G;
+  const step = ounces < 8 ? 1 : ounces < 16 ? 2 : 4;
+  const quarters = step * Math.round((4 * ounces) / step);
   const whole = Math.floor(quarters / 4);
   return `${whole === 0 && quarters > 0 ? '' : whole}${QUARTERS[quarters % 4]}`;
 }

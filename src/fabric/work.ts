@@ -23,8 +23,13 @@ import { shapeOf } from './shape.ts';
 /** More stitches than any piece has; over it the work stops and says so. */
 export const MOST_STITCHES = 1_000_000;
 
-/** Copies of a part are alike, save for where they are joined; more than a few prove nothing new. */
-const MOST_COPIES = 20;
+/**
+ * Copies of a part are alike, save for where they are joined; more than a few prove nothing new, but yarn
+ * is counted by them. So many are worked in any case, and so many more as long as the fabric stays small.
+ */
+const SOME_COPIES = 20;
+const MOST_COPIES = 1000;
+const SMALL = 100_000;
 
 interface Settled extends Convention {
   readonly otherwise: { readonly sizeIndex: number; readonly reading: string }[];
@@ -86,10 +91,8 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
   try {
     for (const [partIndex, part] of shop.manuscript.parts.entries()) {
       const copies = Math.max(1, Math.min(part.copies, MOST_COPIES));
-      if (part.copies > MOST_COPIES) {
-        shop.notChecked.add(`${part.name}: ${MOST_COPIES} of ${part.copies} copies were worked.`);
-      }
-      for (let instance = 1; instance <= copies; instance++) {
+      let instance = 1;
+      for (; instance <= copies && isAnother(hands, instance); instance++) {
         progress = startPart(hands, part, progress);
         hands.instance = instance;
         takeUp(hands, part, { partIndex, progress });
@@ -100,6 +103,9 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
         park(hands, part, progress, keyOf(partIndex, instance));
         otherParts.set(part.name.toLowerCase(), { ...progress.known, elsewhere: true });
       }
+      if (instance <= part.copies && instance > 1) {
+        shop.notChecked.add(`${part.name}: ${instance - 1} of ${part.copies} copies were worked.`);
+      }
     }
   } catch (problem) {
     if (problem !== TOO_MANY) throw problem;
@@ -107,6 +113,9 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
   }
   return { sizeIndex, nodes: hands.nodes, rows };
 }
+
+const isAnother = (hands: Hands, instance: number): boolean =>
+  instance <= SOME_COPIES || hands.nodes.n < SMALL;
 
 /** A part that goes on keeps edge and numbering; any other begins with nothing in hand. */
 function startPart(hands: Hands, part: Part, progress: Progress): Progress {

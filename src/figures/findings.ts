@@ -96,7 +96,9 @@ function offGauge(
     const mm = stated.mm.length === 1 ? stated.mm[0]! : stated.mm[at];
     if (mm === undefined || (stated.mm.length === 1 && sizes.length > 1)) continue;
     const candidates = candidatesOf(pieces, stated.way);
-    const isPlain = pieces.length === 1 && candidates.every(({ how }) => how === 'swatch');
+    const whole = pieces.filter(({ parts }) => parts[0]?.form !== 'edging');
+    const isAlone = whole.length === 1 && whole[0]!.copies === 1;
+    const isPlain = isAlone && candidates.every(({ how }) => how === 'swatch');
     if (!isPlain || candidates.length === 0) return null;
     const isNear = ({ mm: by, spread }: Figure): boolean =>
       Math.abs(by / mm - 1) <= Math.max(ALLOWED, 2.5 * spread);

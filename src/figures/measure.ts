@@ -101,7 +101,11 @@ export function measure(
     title: manuscript.head.title,
     sizes,
     gauges,
-    notKnown: [...notKnown(gauges, weighings, fabric), ...joinsUnknown(sizes[0]?.pieces ?? [])],
+    notKnown: [
+      ...notKnown(gauges, weighings, fabric),
+      ...fabric.notChecked,
+      ...joinsUnknown(sizes[0]?.pieces ?? []),
+    ],
     lengths: lengthsOf(fabric, names),
   };
 }

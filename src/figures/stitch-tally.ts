@@ -63,13 +63,18 @@ interface Taking {
 type Takers = (partIndex: number, own: number) => Taking;
 
 function takersOf(yarns: readonly string[], strands: readonly (Strands | null)[]): Takers {
-  const alone = yarns.length === 0 ? [[0]] : yarns.map((_, at) => [at]);
-  return (partIndex, own) => {
-    const held = strands[partIndex];
-    if (!held) return { yarns: alone[own]!, each: 1 };
-    const named = held.yarns.map((name) => yarns.indexOf(name)).filter((at) => at >= 0);
-    return { yarns: named.length > 1 ? named : alone[own]!, each: held.each };
+  // Made once: they are asked for at every stitch.
+  const taking = (held: Strands | null): readonly Taking[] => {
+    const named = (held?.yarns ?? []).map((name) => yarns.indexOf(name)).filter((at) => at >= 0);
+    const each = held?.each ?? 1;
+    return Array.from({ length: Math.max(1, yarns.length) }, (_, own) => ({
+      yarns: named.length > 1 ? named : [own],
+      each,
+    }));
   };
+  const alone = taking(null);
+  const byPart = strands.map((held) => (held ? taking(held) : alone));
+  return (partIndex, own) => (byPart[partIndex] ?? alone)[own]!;
 }
 
 interface CountedNodes {

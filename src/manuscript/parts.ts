@@ -4,6 +4,7 @@ import {
   type StandingOrder,
   yarnSaid,
   yarnsOfCopies,
+  yarnsOfHeading,
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block, HeadingBlock, ProseBlock } from './block.ts';
@@ -36,6 +37,8 @@ interface Gathering {
   readonly text: string;
   readonly drafts: Draft[];
   readonly orders: StandingOrder[];
+  /** Letters and names of the yarns. */
+  readonly yarns: ReadonlySet<string>;
   /** The heading that prose stands under, which need not name a part. */
   heading: HeadingBlock | null;
   sawWork: boolean;
@@ -60,6 +63,7 @@ export function partsOf(
     text,
     drafts: [draft('', null, 0)],
     orders: [],
+    yarns,
     heading: null,
     sawWork: false,
   };
@@ -97,7 +101,9 @@ const lastOf = (all: Gathering): Draft => all.drafts[all.drafts.length - 1]!;
 function takeHeading(all: Gathering, block: HeadingBlock): void {
   all.heading = block;
   if (block.section !== 'work' || saysTerms(block.name)) return;
-  all.drafts.push(draft(block.name, { from: block.from, to: block.to }, block.level));
+  const part = draft(block.name, { from: block.from, to: block.to }, block.level);
+  part.copies = Math.max(part.copies, yarnsOfHeading(block.name, all.yarns).length);
+  all.drafts.push(part);
 }
 
 function takeInstruction(all: Gathering, span: Span, instruction: Instruction): void {
@@ -159,6 +165,8 @@ function finished(part: Draft, before: Part | null, yarns: ReadonlySet<string>):
 
 /** The heading's yarn, else those of a sentence beneath it that tells of one, or of one for each copy. */
 function yarnsOf({ name, prose, copies }: Draft, known: ReadonlySet<string>): readonly string[] {
+  const counted = yarnsOfHeading(name, known);
+  if (counted.length > 0) return counted;
   const inHeading = yarnSaid(name, known);
   if (inHeading !== null) return [inHeading];
   for (const words of prose) {

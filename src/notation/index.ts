@@ -70,4 +70,4 @@ export {
   writeSpecial,
   writeWords,
 } from './write/index.ts';
-export { yarnSaid, yarnsOfCopies } from './yarn-said.ts';
+export { yarnSaid, yarnsOfCopies, yarnsOfHeading } from './yarn-said.ts';

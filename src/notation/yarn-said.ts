@@ -66,8 +66,19 @@ function yarnNamed(
  * in B", "Make 3 in A and 2 in B", "Work in colour B." Empty where none is named; one alone is for all.
  */
 export function yarnsOfCopies(sentence: string, known: ReadonlySet<string>): readonly string[] {
-  if (sentence.length > 200 || !/^\W*(?:make|work|crochet|use)\b/i.test(sentence)) return [];
-  return [...sentence.matchAll(COPY)].flatMap(({ groups }) => {
+  const isTold = /^\W*(?:make|work|crochet|use)\b/i.test(sentence);
+  return sentence.length > 200 || !isTold ? [] : yarnsCounted(sentence, known);
+}
+
+/** "Squares (make 12 in A, 13 in B)": the yarn of each copy; empty where a heading does not count them so. */
+export function yarnsOfHeading(heading: string, known: ReadonlySet<string>): readonly string[] {
+  if (heading.length > 120 || !/\d\s(?:in|with)\b/i.test(heading)) return [];
+  const found = yarnsCounted(heading, known);
+  return found.length > 1 ? found : [];
+}
+
+function yarnsCounted(words: string, known: ReadonlySet<string>): readonly string[] {
+  return [...words.matchAll(COPY)].flatMap(({ groups }) => {
     const yarn = groups?.name ? yarnNamed(groups.name, groups, known) : null;
     const n = Number(groups?.n ?? 1);
     return yarn === null || n > MOST_COPIES ? [] : Array.from({ length: n }, () => yarn);

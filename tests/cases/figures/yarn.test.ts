@@ -166,6 +166,27 @@ describe('pieces weighed that do not agree', () => {
   });
 });
 
+describe('many copies', () => {
+  const square = (heading: string) =>
+    `---\n${HEAD}\n---\n## ${heading}\n\nRnd 1: 6 sc in magic ring; join. (6 sc)\n\nRnd 2: Ch 1, 2 sc in each st around; join. (12 sc)\n`;
+  const metresOf = (heading: string) =>
+    sheetOf(square(heading)).sizes[0]!.yarns.map(({ stitches }) => stitches.value);
+
+  test('are all counted: fifty take fifty times the yarn of one', () => {
+    expect(metresOf('Dot (make 50)')[0]! / metresOf('Dot')[0]!).toBeCloseTo(50, 6);
+  });
+
+  test('each in its own yarn', () => {
+    const [a, b] = metresOf('Dots (make 30 in A, 12 in B)');
+    expect(a! / b!).toBeCloseTo(30 / 12, 6);
+  });
+
+  test('that were not worked are said', () => {
+    const { notKnown } = sheetOf(square('Dot (make 5000)'));
+    expect(notKnown).toContain('Dot (make 5000): 1000 of 5000 copies were worked.');
+  });
+});
+
 describe('another put-up', () => {
   const substitutes = [{ yarn: 'B', ball: { grams: 50, metres: 55 } }];
   const own = exampleOf('estuary-otter').sizes[0]!.yarns;

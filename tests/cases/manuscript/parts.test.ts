@@ -40,6 +40,20 @@ describe('parts under headings', () => {
   });
 
   test.each([
+    ['Squares (make 12 in A, 13 in B)', 25, 'A12 B13'],
+    ['Squares (make 2 in A and 1 in colour B)', 3, 'A2 B1'],
+    ['Ears (make 2 in moss)', 2, 'Moss2'],
+    ['Squares (make 12 in square)', 1, ''],
+    ['Strip (in B)', 1, 'B1'],
+  ])('copies by yarn: %s', (heading, copies, yarns) => {
+    const head = '---\nyarn: { A: {}, B: {}, Moss: {} }\n---\n';
+    const [part] = read(`${head}## ${heading}\n\n${disc}`).parts;
+    const counted = [...new Set(part!.yarns)].map((name) => `${name}${part!.yarns.filter((each) => each === name).length}`);
+    expect(part!.copies).toBe(copies);
+    expect(counted.join(' ')).toBe(yarns);
+  });
+
+  test.each([
     ['Leaf (make 2)', 'Make the first in A and the second in B.', ['A', 'B']],
     ['Leaf (make 3)', 'Make 2 in A and 1 in colour B.', ['A', 'A', 'B']],
     ['Leaf', 'Work in moss throughout.', ['Moss']],

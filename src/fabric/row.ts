@@ -118,7 +118,17 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
 }
 
 /** "Row 5:", "Next row:" with nothing before it: what it stands on is not in the text. */
-const beginsLater = (task: Task): boolean => (task.number ?? 1) > 1 || /^next\b/i.test(task.label);
+const beginsLater = (task: Task): boolean =>
+  (task.number ?? 1) > 1 || /^next\b/i.test(task.label) || turnsFirst(task.instruction);
+
+/** "Row 1: Ch 1, turn, sc in first 14 sts": there is something to turn. */
+function turnsFirst({ steps }: Task['instruction']): boolean {
+  const [chain, turn] = steps;
+  if (chain?.kind !== 'chain' || turn?.kind !== 'turn' || (chain.n?.values[0] ?? 1) > 4)
+    return false;
+  const place = steps.find((step) => step.kind === 'work')?.place;
+  return place?.nouns.some(({ kind }) => kind === 'stitch' || kind === 'stem') ?? false;
+}
 
 /** "Rep row 2, working …": words of the order that were not understood change the row repeated. */
 function noteChanges(hands: Hands, { asks, asksBase, instruction }: Task): void {

@@ -177,6 +177,7 @@ function startsAnew(part: Part): boolean {
     const { firstWork } = shape;
     if (shape.idle || !firstWork) continue;
     if (opensWithChain(instruction)) return true;
+    if (addsToRow(instruction.steps)) return false;
     const { place, stitch } = firstWork;
     if (stitch.foundation || place?.fromHook) return true;
     if (!place) return firstWork.n !== null && firstWork.until === null && !chains;
@@ -188,7 +189,21 @@ function startsAnew(part: Part): boolean {
 /** "Row 1: 8 ch, …": longer than a turning chain of its stitch, it is what the row is worked on. */
 function opensWithChain({ label, steps }: Instruction): boolean {
   const [first] = steps;
+  if (addsToRow(steps)) return false;
   return first?.kind === 'chain' && label?.numbers[0] === 1 && (first.n?.values[0] ?? 0) > 6;
+}
+
+/** "Row 1: Ch 22, turn, hdc in 3rd ch from hook and in next 19 ch, hdc in each st across": sleeves. */
+function addsToRow(steps: Instruction['steps']): boolean {
+  if (steps[0]?.kind !== 'chain' || steps[1]?.kind !== 'turn') return false;
+  const works = steps.filter((step) => step.kind === 'work');
+  const on = works.at(-1);
+  return (
+    works.length > 1 &&
+    works[0]?.place?.fromHook === true &&
+    on?.place?.pick === 'each' &&
+    on.place.nouns.every(({ kind }) => kind === 'stitch' || kind === 'stem')
+  );
 }
 
 function workOnce(

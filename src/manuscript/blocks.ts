@@ -227,9 +227,13 @@ function take(scan: Scan, stretch: Stretch): void {
 /** "Back - With colour 1 make 41 ch": where the work begins that stands in the line of its part's name. */
 function workBehindName({ text, section, options }: Scan, { from, to }: Span): number {
   if (section === 'comments' || options.titles === 'headings') return from;
-  const found = NAME_AND_WORK.exec(text.slice(from, Math.min(to, from + 60)));
+  const line = text.slice(from, Math.min(to, from + 60));
+  const found = NAME_AND_WORK.exec(line) ?? CAPITALS_AND_CHAIN.exec(line);
   return found ? from + found[0].length : from;
 }
+
+/** "BLANKET Ch 110. Row 1: …" */
+const CAPITALS_AND_CHAIN = /^\p{Lu}{4,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/u;
 
 const NAME_AND_WORK =
   /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;

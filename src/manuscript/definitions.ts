@@ -102,7 +102,9 @@ export function nextDefinition(text: string, from: number, to: number): number {
 
 const NEXT = /[.;]\s+(?=\p{Lu}[\p{L}\d -]{1,30}(?:\([^)]{1,16}\)\s*)?=\s?[\d(\p{L}])/u;
 
-const SPECIALS_LEAD = /^special\s+stitch(?:es)?(?:\s+used)?\s*[:–—-]\s*(?=\S)/i;
+/** "Special stitches: Shell: …", "Special Abbreviations Shell = …" */
+const SPECIALS_LEAD =
+  /^(?:special\s+(?:stitch(?:es)?|abbreviations?|terms?|sts?)|stitch\s+explanations?)(?:\s+used)?\s*(?:[:–—-]\s*(?=\S)|\s(?=[\w'-]+(?: [\w'-]+){0,2} ?(?:\([^)]{1,12}\) ?)?=))/i;
 
 /** "Special stitch: Shell: 5 dc in same st": where the definition itself begins. */
 export function afterSpecialsLead(text: string, from: number, to: number): number {

@@ -46,7 +46,7 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   }
   if (layout === 'written') return cuts;
   foundations(text, from, cuts);
-  for (const shape of [NAMED_ROW, LISTS, NAMED, PARTS]) {
+  for (const shape of [NAMED_ROW, LISTS, NAMED, CAPITALS, PARTS]) {
     shape.lastIndex = from;
     for (let found = shape.exec(text); found; found = shape.exec(text)) {
       const at = found.index + found[0].search(/\p{L}/u);
@@ -86,6 +86,9 @@ const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/
 /** A small piece run on behind the work: "(30). Stalk: ch 5, sc in 2nd ch …". */
 const NAMED =
   /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?(?: \([Mm]ake (?:\d|two)\))?: (?=[Cc]h(?:ain)? \d)/gu;
+
+/** "… 3rd ch from hook. BLANKET Ch 110. Row 1: …": the piece, named in capitals. */
+const CAPITALS = /[.)]\s{1,3}\p{Lu}{4,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/gu;
 
 /** The next part of a run-on pattern: "… Do not finish off. Handle: Sl st in next 5 sc". */
 const PART = oneOf(`

@@ -17,13 +17,13 @@ const NAMES = oneOf(
 );
 
 const MADE = new RegExp(
-  '[([](?:an? |first |1st )?(beg(?:inning)? |starting |start )?' +
-    String.raw`(${NAMES})(?: st(?:itch)?)? (?:is )?(?:now )?(?:made|completed|formed)[)\]]`,
+  '(?:[([]|\\s[-–—]{1,2} ?)(?:an? |first |1st )?(beg(?:inning)? |starting |start )?' +
+    String.raw`(${NAMES})(?: st(?:itch)?)? (?:is )?(?:now )?(?:made|completed|formed)(?:[)\]]|(?=[.,;]))`,
   'gi',
 );
 
 /** What the words in brackets end in: a text without it has none of them. */
-const ENDS_MADE = /(?:made|completed|formed)[)\]]/i;
+const ENDS_MADE = /(?:made|completed|formed)[)\].,;]/i;
 
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(

@@ -11,7 +11,7 @@ const SPECIALS = [
   `${oneOf('special | pattern | stitch | other')} ${oneOf(`
     stitch(?:es)? | sts? | guide | patterns? | techniques? | terms | definitions? | glossary
     | instructions
-  `)}(?: used)?`,
+  `)}(?: instructions?)?(?: used)?`,
   'stitch(?:es)?(?: (?:used|needed|key|explanations?))?',
   'techniques?(?: used)?',
 ].join('|');

@@ -169,6 +169,14 @@ function readUnit(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
+  // "6 crossed dc" are pairs, or so many stitches: what is counted is not told.
+  const crossed = /^(crossed|cross)$/.test(spelled(r, r.at)) && formOf(wordAt(r, 1)) !== null;
+  if (crossed) {
+    draft.unit = 'group';
+    draft.word = `${spelled(r, r.at)} ${spelled(r, r.at + 1)}`;
+    r.at += 2;
+    return;
+  }
   const adjective = isWord(r, W.open) || isWord(r, W.filled);
   if (adjective && !isWord(r, W.skipped)) {
     draft.word = spelled(r, r.at);

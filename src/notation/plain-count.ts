@@ -3,7 +3,7 @@
 import { countItem, isPlainCount, readCounts } from './count.ts';
 import { mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
-import type { Run } from './run.ts';
+import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
@@ -19,6 +19,30 @@ export function countOrSign(r: Reader, run: Run): void {
     if (plainCounts(r, run)) return;
   }
   r.at = start + 1;
+  if (worked) madeBehind(r, run);
+}
+
+/** "– shell made", "-- X-stitch made" behind work: its name, and nothing more to work. */
+function madeBehind(r: Reader, run: Run): void {
+  const start = r.at;
+  let k = 0;
+  while (kindAt(r, k) === T.dash) k++;
+  for (const first = k; k < first + 5; k++) {
+    if (k > first && isWord(r, W.made, k) && clauseEnds(r, k + 1)) {
+      r.at += k + 1;
+      return putWords(r, run, start, 'remark');
+    }
+    if (kindAt(r, k) !== T.word && kindAt(r, k) !== T.dash) return;
+  }
+}
+
+/** "… across; turn 18 ch-3 spaces.": a count whose sign was lost. */
+export function countBehindTurn(r: Reader, run: Run): boolean {
+  if (!isWord(r, W.turn, -1) || !run.out.some(isWorked)) return false;
+  const start = r.at;
+  if (plainCounts(r, run)) return true;
+  r.at = start;
+  return false;
 }
 
 const placeAhead = (r: Reader, k: number): boolean =>

@@ -4,6 +4,7 @@ import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.
 import { readLabel } from './label.ts';
 import { settleListTimes, settleNames } from './list-times.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
+import { loneValue } from './numbers.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
 import { readRun } from './steps.ts';
@@ -31,6 +32,7 @@ export function readInstruction(
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   spreadIncreases(steps);
   spacesToldBehind(steps);
+  endsInLast(steps, r);
   const settled = settleJoins(
     settleListTimes(settleNames(settleLoopsOfRow(steps, label), counts), counts),
   );
@@ -75,6 +77,26 @@ function spreadIncreases(steps: Step[]): void {
     if (!plain || !shapes || until?.kind !== 'end' || inc.place || inc.until) continue;
     const stitch = { ...inc.stitch, stem: inc.stitch.stem ?? all.stitch.stem };
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
+  }
+}
+
+/** "2 dc in each sp across, ending with sc in last sp": the last one is left for that. */
+function endsInLast(steps: Step[], r: Reader): void {
+  for (let i = 1; i < steps.length; i++) {
+    const each = steps[i - 1];
+    const last = steps[i];
+    if (last?.kind !== 'work' || last.place?.pick !== 'last' || last.place.n) continue;
+    if (each?.kind !== 'group' && each?.kind !== 'work') continue;
+    const { place } = each;
+    const noun = last.place.nouns[0];
+    if (place?.pick !== 'each' || place.until?.kind !== 'end' || noun?.kind !== 'space') continue;
+    if (place.nouns[0]?.kind !== 'space') continue;
+    if (!/\bend(?:ing)? with\b/i.test(r.text.slice(r.base + each.to, r.base + last.from + 1)))
+      continue;
+    const { from, to } = place.until;
+    const n = { values: loneValue(1), from: to, to };
+    const until = { kind: 'last' as const, n, noun, from, to };
+    steps[i - 1] = { ...each, place: { ...place, until } };
   }
 }
 

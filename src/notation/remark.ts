@@ -90,6 +90,9 @@ function tellsWhere(r: Reader): boolean {
   return chain;
 }
 
+const anotherOne = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3));
+
 type Rule = (r: Reader) => boolean;
 const always: Rule = () => true;
 
@@ -100,7 +103,8 @@ const leadsYarn: Rule = (r) =>
 /** What more must stand behind a word that opens a remark; a later line wins. */
 const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ...OPENERS.map((word): [string, Rule] => [word, always]),
-  ['make', (r) => /^(sure|note|it|them)$/.test(spelled(r, r.at + 1))],
+  // "Make one more": another of these.
+  ['make', (r) => /^(sure|note|it|them)$/.test(spelled(r, r.at + 1)) || anotherOne(r)],
   ['color', (r) => isWord(r, W.change, 1)],
   ['colour', (r) => isWord(r, W.change, 1)],
   ['do', (r) => isWord(r, W.not, 1)],

@@ -90,10 +90,18 @@ function scanAll(s: Scan): void {
         at = scanNumber(s, at);
         break;
       default:
-        at = scanSign(s, at);
+        at = isPluralSign(codes, at) ? at + 3 : scanSign(s, at);
     }
   }
 }
+
+/** "dc(s)": one or more of them. */
+const isPluralSign = (codes: Codes, at: number): boolean =>
+  codes[at] === 40 &&
+  codes[at + 1] === 115 &&
+  codes[at + 2] === 41 &&
+  at > 0 &&
+  classOf(codes[at - 1]!) === LETTER;
 
 /** Adds a token without value; its index. */
 function push(tokens: Columns, kind: number, from: number, to: number): number {

@@ -8,7 +8,7 @@ import { placeFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
 import { otherCraft } from './other-craft.ts';
 import { readPlaceAfterPreposition } from './place.ts';
-import { angleCount, countOrSign } from './plain-count.ts';
+import { angleCount, countBehindTurn, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import {
   isGlued,
@@ -386,7 +386,7 @@ function stepHere(r: Reader, run: Run): void {
     case T.word:
       return wordStep(r, run);
     case T.number:
-      return numberStep(r, run);
+      return countBehindTurn(r, run) ? undefined : numberStep(r, run);
     case T.open:
       return readBracket(r, run);
     case T.star:

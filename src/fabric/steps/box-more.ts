@@ -42,9 +42,11 @@ const ADDS = 'adds boxes';
  * Is it meant so? Over mesh, or where the row has gaps of this kind, that is custom; over a solid
  * row the plain reading is tried first.
  */
-function isMeant(hands: Hands, { step, n, row }: Start, gap: number): boolean {
+function isMeant(hands: Hands, { step, n, place, row }: Start, gap: number): boolean {
   const ownGap = row.shape.chainLengths.has(gap) && gap > 0;
-  const isMesh = hands.edge.spaces > 0 || ownGap;
+  // "Ch 22, turn, dc in 4th ch from hook and in next 18 ch": no turning chain is so long.
+  const isLong = place.fromHook && n - (place.nth ?? 1) > 3;
+  const isMesh = hands.edge.spaces > 0 || ownGap || isLong;
   const reading = ask(hands.readings, {
     doubt: `start-chain ${n} at the edge`,
     custom: isMesh ? ADDS : 'counts',
@@ -69,7 +71,7 @@ function fromHook(hands: Hands, start: Start): boolean {
   const passed = (start.place.nth ?? 1) - 1;
   if (hands.cornerBlocks && start.n > passed) return cornerBlock(hands, start, passed);
   const gap = gapPassed(passed, start.mesh);
-  if (gap === null) return widens(hands, start, passed);
+  if (gap === null || (gap === 0 && start.mesh.post === 'w1h')) return widens(hands, start, passed);
   const base = start.n - chainsOfPost(start.mesh) - gap;
   if (base < 1 || !isMeant(hands, start, gap)) return false;
   const by = workOf(hands, start, gap);

@@ -44,6 +44,10 @@ describe('shapes of published rows', () => {
     ],
     ['Rows 3 and 4 form pat. Rep Rows 3 and 4 twice more.', '"Rows 3 and 4 form pat"; rows 3,4 x2'],
     ['Rep 7-10 for 3 more times.', 'rows 7,8,9,10 x3'],
+    ['7 dc in ch 3 sp - shell made. Ch 3.', '7 dc @this space3; "shell made"; ch 3'],
+    ['2 dc(s) in next ch', '2 dc @next chain'],
+    ['1 sc in each ch across; turn 29 sc.', '1 sc @each chain ->end; turn = 29 sc'],
+    ['Rep rows 1-2 6 times more. Make one more.', 'rows 1,2 x6; "Make one more"'],
     ['[Rep rows 2 and 3 consecutively] 4 times.', 'rows 2,3 x4'],
     ['[sc in next ch-1 sp, ch 1] Rep the steps in brackets across the rest of the row.', '[<sc @next space1; ch 1> ->end'],
     ['*ch 5, sk 2, sc in next ch; rep from *, forming 14 loops.', '*<ch 5; skip @next 2; sc @next chain> ->end = 14 space'],
@@ -404,5 +408,37 @@ describe('rows of published patterns, worked', () => {
       'Rows 3-9: Rep Row 2 in the following color sequence:\n2 rows CB\n1 row CC\n2 rows CA\n2 rows CB.';
     expect(verdicts(text).filter((row) => !/proven|unstated/.test(row))).toEqual([]);
     expect(verdicts(text).length).toBe(9);
+  });
+
+  test('shells in each space leave the last space to what the row ends with', () => {
+    const text =
+      'Ch 22.\nRow 1: Sc in 2nd ch from hook and in each ch across. (21 sc)\n' +
+      'Row 2: (sc, ch 3, 3 dc) in 1st sc, *skip 3 sc, (sc, ch 3, 3 dc) in next sc; rep from * across to last 4 sc, skip next 3 sc, sc in last sc.\n' +
+      'Row 3: Ch 3, turn, 3 dc in 1st sc, (sc, ch 3, 3 dc) in each ch-sp across, ending with sc in last space.';
+    expect(compile(text, { fixes: false }).findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+
+  test('chains at a row’s start are worked along, and the row goes on', () => {
+    const text =
+      'BACK Ch 24. Row 1: Hdc in 3rd ch from hook and in each ch across - 22 hdc. Row 2: Ch 2, turn, hdc in each st across. ' +
+      'Do not fasten off. Shape Sleeves Row 1: Ch 12, turn, hdc in 3rd ch from hook and in next 9 ch, hdc in each st across - 32 hdc. ' +
+      'Row 2: Ch 12, turn, hdc in 3rd ch from hook and in next 9 ch, hdc in each st across - 42 hdc.';
+    expect(verdicts(text).filter((row) => row.endsWith('proven')).length).toBe(3);
+    expect(verdicts(text).filter((row) => /mismatch|unread|unchecked/.test(row))).toEqual([]);
+  });
+
+  test('a piece that turns first stands on what is not told', () => {
+    const text =
+      'BACK:\nCh 31.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across - 30 sc.\nFasten off.\n' +
+      'RIGHT SHOULDER:\nRow 1 (RS): Ch 1, turn, sc in first 14 sts for right shoulder; leave rem sts unworked.';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 1 unchecked']);
+  });
+
+  test('definitions, the piece and its rows in one paragraph', () => {
+    const text =
+      'Special Abbreviations Shell = (Dc, [ch 1, dc] 4 times) all in indicated st. Picot = Ch 3, slip st in 3rd ch from hook. ' +
+      'BLANKET Ch 26. Row 1 (Right Side): Sc in 2nd ch from hook, * skip 2 ch, shell in next ch, skip 2 ch, sc in next ch; ' +
+      'repeat from * across; turn 4 shells. Row 2: Ch 1, sc in each sc and in each dc; turn 25 sc.';
+    expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven']);
   });
 });

@@ -79,6 +79,18 @@ describe('a cylinder', () => {
     expect(piece.dimensions.heightMm! / 100).toBeCloseTo(1, 2);
     expect(piece.relaxed.settled).toBe(true);
   });
+
+  it('of foundation stitches that are joined is one too (geometry)', () => {
+    const { piece } = shaped(
+      '{ sc: 20 sts x 20 rnds = 10 cm }',
+      'Rnd 1: 40 fsc; join with sl st in first fsc. (40 sc)',
+      'Rnds 2-12: Ch 1, sc in each st around; join with sl st in first sc. (40 sc)',
+    );
+    expect(piece.graph.rows.map(({ isRing }) => isRing)).toEqual(Array(13).fill(true));
+    expect(piece.dimensions.pose).toBe('standing');
+    expect(Math.abs(girth(piece, 12) / 200 - 1)).toBeLessThan(0.002);
+    expect(piece.dimensions.heightMm! / 60).toBeCloseTo(1, 1);
+  });
 });
 
 describe('flat rows', () => {

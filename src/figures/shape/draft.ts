@@ -142,8 +142,8 @@ function closedFoundations(
 }
 
 /**
- * A row worked into a ring counts as on a ring; whether it is closed to a round itself is told by the row
- * that stands on it.
+ * A row worked into a ring counts as on a ring, and one of foundation stitches as on none; whether it is
+ * closed to a round itself is told by the row that stands on it.
  */
 function openFirstRows(
   by: Pick<Draft, 'cloth' | 'kinds'>,
@@ -151,7 +151,9 @@ function openFirstRows(
   runOf: Int32Array,
 ): readonly Run[] {
   return runs.map((run, i) => {
-    if (!run.record || !run.isRing || runs[i - 1]?.record) return run;
+    if (!run.record || runs.slice(0, i).some(({ record }) => record)) return run;
+    const isClosed = run.isRing || isFounding(by, run);
+    if (!isClosed) return run;
     const above = runs
       .slice(i + 1, i + 3)
       .find(
@@ -161,3 +163,7 @@ function openFirstRows(
     return above ? { ...run, isRing: above.isRing } : run;
   });
 }
+
+/** All foundation stitches, chain and row in one: only the join that follows tells whether they go round. */
+const isFounding = ({ cloth, kinds }: Pick<Draft, 'cloth' | 'kinds'>, { nodes }: Run): boolean =>
+  nodes.every((node) => kinds.kinds[cloth.nodes.kind[node]!]!.name.includes('foundation'));

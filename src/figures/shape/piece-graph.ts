@@ -110,7 +110,9 @@ function addRun(draft: Draft, columns: Columns, run: Run, sizes: SizesOfRow): vo
     owned.forEach((node, k) => {
       own.set(node, columns.cloth.length + chains.length + k);
     });
-    addRow(draft, columns, { record: null, nodes, isRing: false, isExtension: true }, sizes);
+    // Beneath foundation stitches that are joined the chain is a ring as well.
+    const isRing = run.isRing && owned.length === run.nodes.length;
+    addRow(draft, columns, { record: null, nodes, isRing, isExtension: true }, sizes);
   };
   const base = run.record ? run.nodes.filter(isBase) : [];
   extend(base, startOn(draft, run, base));

@@ -41,6 +41,7 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
   if (hands.into) return takeOff(hands, hands.into);
   if (!place) return takeStitch(hands, gapsOf(hands, null, at));
   const noun = nounOf(place);
+  if (!noun.skipped && isOfEarlierRow(hands, place)) return takeEarlier(hands, noun.kind);
   if (noun.skipped) return takeSkipped(hands, place, at);
   if (noun.kind === 'ring') return ringTarget(hands);
   switch (place.pick) {
@@ -60,6 +61,18 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
     default:
       return takeNext(hands, place, at);
   }
+}
+
+/** "In next ch-2 sp of round 2", three rounds up: of a row that has others above it. */
+function isOfEarlierRow({ history }: Hands, place: Place): boolean {
+  const row = place.row ?? place.of?.row ?? null;
+  return row !== null && history.at(-1)?.number !== row && history.some((w) => w.number === row);
+}
+
+/** Which of that row's places are free, and what they cover of the row beneath, is not followed. */
+function takeEarlier(hands: Hands, kind: string): Target {
+  hands.loose = true;
+  return takeOff(hands, { node: -1, space: kind === 'space', entry: -1 });
 }
 
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {

@@ -63,6 +63,7 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
     else if (sense === W.for || sense === W.as || sense === W.stands) {
       if (sense !== W.as && !isWord(r, W.for, 1)) return null;
     } else if (kindAt(r) === T.equals) {
+      if (statesCount(r)) return null;
       r.at++;
       return said;
     } else if (kindAt(r) === T.open) {
@@ -73,6 +74,13 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
   }
   return null;
 }
+
+/** "(= 24 sc)", "(= 24)": no chain stands for as many; that is the row's count. */
+const statesCount = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number && (valueAt(r, 1) > MOST_IN_CHAIN || kindAt(r, 2) === T.close);
+
+/** A chain stands for no more stitches than these, spaces among them. */
+const MOST_IN_CHAIN = 4;
 
 /** "3 ch", "3 skipped chs", "3 sk chs": the chains that stand for a stitch. */
 const chainsBehind = (r: Reader): boolean => {
@@ -149,7 +157,7 @@ export function readStandsFor(r: Reader, end: number): CountsAs | null {
   eatWord(r, W.as);
   what(r, draft, end);
   // "ch 2 (25 sc)": no chain stands for as many; that is the row's count.
-  if (r.at < end || draft.stem === null || draft.stitches > 4) {
+  if (r.at < end || draft.stem === null || draft.stitches > MOST_IN_CHAIN) {
     r.at = start;
     return null;
   }

@@ -69,6 +69,12 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
 
 function rarePick(r: Reader, draft: PlaceDraft): boolean {
   const sense = wordAt(r);
+  // "around previous rounds dc": every place is of the row before.
+  if (sense === W.previous && (isWord(r, W.row, 1) || isWord(r, W.round, 1)) && !clauseEnds(r, 2)) {
+    r.at += 2;
+    draft.pick = 'next';
+    return true;
+  }
   if (sense === W.any || sense === W.previous || sense === W.other || sense === W.another) {
     draft.pick = sense === W.any ? 'any' : sense === W.previous ? 'previous' : 'next';
     r.at++;

@@ -138,6 +138,7 @@ export function namesPlace(r: Reader): boolean {
     return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
   return (
     namesRowEnds(r, 1) ||
+    isPreviousRows(r, k) ||
     sense === W.next ||
     sense === W.same ||
     sense === W.each ||
@@ -162,6 +163,12 @@ export function namesPlace(r: Reader): boolean {
       !isWord(r, W.in, k + 1))
   );
 }
+
+/** "around previous round's dc" */
+const isPreviousRows = (r: Reader, k: number): boolean =>
+  isWord(r, W.previous, k) &&
+  (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1)) &&
+  !clauseEnds(r, k + 2);
 
 /** "around dc", "around pop": by stem or by shape; a slip stitch has no post. */
 const isStitch = (sense: SenseId): boolean => {

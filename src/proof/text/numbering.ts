@@ -9,7 +9,7 @@ import { propose, replacement } from '../fixes/proposals.ts';
 import { labelName } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import { type Numbered, type Run, runsOf } from './numbering-runs.ts';
-import { absolute, rowIds } from './rows.ts';
+import { absolute, rowIds, stepsIn } from './rows.ts';
 
 export function numbering(scene: Scene): Finding[] {
   return runsOf(scene).flatMap((run) =>
@@ -74,12 +74,32 @@ function twice(scene: Scene, run: Run, i: number): Finding | null {
   const row = run.rows[i] as Numbered;
   const first = run.rows[run.firstAt.get(row.first) ?? i];
   if (!first || first === row || remarkOf(first.label) !== remarkOf(row.label)) return null;
+  if (isHeadingOf(run, i)) return null;
   const labels = [{ ...absolute(first.placed, first.label), text: 'the first of them' }];
   const words = { row: labelName(row.label, row.first) };
   const at = absolute(row.placed, row.label);
   const finding = rowDoubled(at, words, { labels, rows: rowIds(scene, row) });
   return propose(finding, renumbered(scene, row, row.first + 1));
 }
+
+/** "Round 2" and "With B, join in any dc" above "Rnd 2: …": the lines name the round that follows. */
+function isHeadingOf({ rows }: Run, i: number): boolean {
+  const before = rows[i - 1];
+  if (!before || before.first !== rows[i]?.first || before.last !== before.first) return false;
+  return [...stepsIn(before.placed.instruction.steps)].every(({ kind }) => !WORKS.has(kind));
+}
+
+const WORKS: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'work',
+  'group',
+  'repeat',
+  'chain',
+  'boxes',
+  'chart',
+  'even',
+  'rows-again',
+  'unread',
+]);
 
 /**
  * "Row 5 (left front)" and "Row 5 (right front)" are two rows; sides, punctuation and the other numbers

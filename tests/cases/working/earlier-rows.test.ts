@@ -1,0 +1,41 @@
+/** Places of rows further down, headings that name a round twice, and counts behind an equals sign. */
+import { expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+const LAYERS = `US terms
+Rnd 1: Ch 3 (counts as dc), 2 dc in ring, (ch 2, 3 dc) 3 times in ring, ch 2, join. (12 dc, 4 ch-2 sps)
+Rnd 2: Ch 1, sc in each st, 3 sc in each ch-2 sp around, join. (24 sc)
+Rnd 3: Ch 1, sc in next 3 sts, dc in next ch-2 sp of rnd 1, sk 1 st, *sc in next 5 sts, dc in next ch-2 sp of rnd 1, sk 1 st; rep from * twice, sc in last 2 sts, join. (24 sts)
+Rnd 4: Ch 1, sc in each st around. (24 sc)
+`;
+
+it('a round that goes into spaces of an earlier one is left open, and its count carried on', () => {
+  expect(complaints(LAYERS)).toEqual([]);
+  expect(worked(LAYERS, 'Rnd 3', 'Rnd 4')).toEqual(['Rnd 3 24 unchecked', 'Rnd 4 24 proven']);
+  expect(complaints(LAYERS.replace('around. (24 sc)', 'around. (25 sc)'))).toEqual([
+    '5 count-mismatch',
+  ]);
+});
+
+const NAMED_TWICE = `US terms
+Rnd 1: Ch 2 (does not count as a st), 12 dc in ring; sl st into first dc. (= 12 DC) Fasten off.
+Round 2
+With B - join in any dc.
+RND 2: Ch 3 (counts as 1 dc); dc in same dc; 2 dc in each dc around; sl st into 3rd of 3 ch. (= 24 DC)
+RND 3: Ch 3 (counts as 1 dc), *FPdc around previous rounds dc, dc in next dc* repeat ** around (= 24 dc)
+`;
+
+it('a line that names the round below it is no round given twice', () => {
+  expect(complaints(NAMED_TWICE)).toEqual([]);
+  expect(worked(NAMED_TWICE, 'Rnd 1', 'RND 2', 'RND 3')).toEqual([
+    'Rnd 1 12 proven',
+    'RND 2 24 proven',
+    'RND 3 24 proven',
+  ]);
+  const worksTwice = NAMED_TWICE.replace('Round 2\n', 'Round 2: Ch 1, sc in each st around.\n');
+  expect(complaints(worksTwice)).toContain('5 row-doubled');
+});
+
+it('a count behind an equals sign is held, not taken for what a chain stands for', () => {
+  expect(complaints(NAMED_TWICE.replace('(= 24 DC)', '(= 23 DC)'))).toEqual(['5 count-mismatch']);
+});

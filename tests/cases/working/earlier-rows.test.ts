@@ -27,10 +27,10 @@ RND 3: Ch 3 (counts as 1 dc), *FPdc around previous rounds dc, dc in next dc* re
 
 it('a line that names the round below it is no round given twice', () => {
   expect(complaints(NAMED_TWICE)).toEqual([]);
-  expect(worked(NAMED_TWICE, 'Rnd 1', 'RND 2', 'RND 3')).toEqual([
+  expect(worked(NAMED_TWICE, 'Rnd 1', 'Rnd 2', 'Rnd 3')).toEqual([
     'Rnd 1 12 proven',
-    'RND 2 24 proven',
-    'RND 3 24 proven',
+    'Rnd 2 24 proven',
+    'Rnd 3 24 proven',
   ]);
   const worksTwice = NAMED_TWICE.replace('Round 2\n', 'Round 2: Ch 1, sc in each st around.\n');
   expect(complaints(worksTwice)).toContain('5 row-doubled');

@@ -101,6 +101,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'not made': 'The chain of a repeat is not made again before the join.',
     },
   },
+  'list behind a skip': {
+    tellsCustom: false,
+    readings: {
+      'one after the other': 'Stitches listed behind a skip go into one stitch each.',
+      'in one place':
+        'Stitches listed behind a skip all go into the one stitch named at their end.',
+    },
+  },
   'skip behind the chain': {
     tellsCustom: false,
     readings: {

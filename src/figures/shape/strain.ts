@@ -17,7 +17,7 @@ export interface Strain {
 }
 
 /** Under this a piece has no strain worth a word, mm (judgement: a fiftieth of a millimetre). */
-export const STRAINED_MM = 0.02;
+const STRAINED_MM = 0.02;
 
 interface Sum {
   mm: number;

@@ -24,6 +24,8 @@ export interface Carried {
   readonly pairs: readonly Pair[];
   /** Stitches that the last count told has more than was made; negative: fewer. */
   readonly stitches: number;
+  /** Places that the last walk told is off; 0: none. */
+  readonly off: number;
   /** Lengths of spaces by which they are called, though none was made so. */
   readonly lengths: ReadonlySet<number>;
 }
@@ -34,6 +36,7 @@ export const NOTHING_CARRIED: Carried = {
   isLoose: false,
   pairs: [],
   stitches: 0,
+  off: 0,
   lengths: new Set(),
 };
 
@@ -62,6 +65,7 @@ export function carriedOn(
   // On the edge as it was made, whose gaps are where this row's words look for them.
   const stands = before !== null && row.available === before.tally.stitches;
   const settles = row.verdict === 'proven' && stands;
+  const walk = told.find(({ kind }) => kind === 'left' || kind === 'overrun');
   const lengths = new Set([...carried.lengths, ...told.flatMap(lengthsOf)]);
   const isDoubtful = isFaulty || (isMisfit && carried.isFaulty) || (isTold && !settles);
   const pairs = row.facts.flatMap(pairsOf);
@@ -72,6 +76,12 @@ export function carriedOn(
       told.some(({ kind }) => LOOSE.has(kind)) || (carried.isLoose && row.verdict !== 'proven'),
     pairs: pairs.length > 0 ? pairs : carried.pairs,
     stitches: count?.kind === 'count' ? count.value - count.computed : carried.stitches,
+    off:
+      walk?.kind === 'left'
+        ? walk.left
+        : walk?.kind === 'overrun'
+          ? walk.needed - walk.have
+          : carried.off,
     lengths: lengths.size > carried.lengths.size ? lengths : carried.lengths,
   };
 }
@@ -125,8 +135,14 @@ export function ownFacts(row: RowRecord, beneath: Beneath, words: Words): readon
     // It looks for spaces of a length that the row beneath says it has, and has not.
     if (carried.isFaulty && lengthsNamed(words.worked).some((n) => carried.lengths.has(n)))
       return false;
+    // Stitches were put in or left out beneath, nobody knows on which side of the gap.
+    const isOfStitches = fact.kind !== 'count' || STITCHES.has(fact.unit);
+    if (carried.gaps && !carried.isFaulty && isOfStitches && namesGap(words.worked)) return false;
     if (fact.kind === 'count') return !followsCount(fact, row, beneath);
     if (carried.gaps && (namesGap(words.worked) || spaced(before))) return false;
+    // What an earlier row left is longer or shorter by what that row was off.
+    if (fact.kind === 'left' && fact.have !== row.available && carried.off === fact.left)
+      return false;
     return !isDifference(fact, Math.abs(carried.stitches));
   });
 }

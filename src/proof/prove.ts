@@ -35,6 +35,10 @@ function explainedBy(
       ...rowsOf(findings, code),
     ]),
   );
+  const ofOtherTerms = new Set([
+    ...rowsOf(findings, 'foreign-term'),
+    ...rowsOf(findings, 'terms-mixed'),
+  ]);
   const ofNoSize = rowsOf(findings, 'size-unknown');
   const differences = handleDifferences(scene, unequal);
   const behindSkipped = rowsBehind(scene, rowsOf(findings, 'reading-differs'));
@@ -44,6 +48,7 @@ function explainedBy(
     (fact.kind === 'left' && differences.has(fact.left)) ||
     // It works into the top of skipped chains that the row before could not count.
     (behindSkipped.has(row) && fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
+    (ofOtherTerms.has(row) && fact.kind === 'stems') ||
     (ofNoSize.has(row) && MISFITS.has(fact.kind)) ||
     // Where a repeat begins or ends is not known.
     (unpaired.has(row) && MISFITS.has(fact.kind)) ||

@@ -25,6 +25,8 @@ export function foreignTerms(scene: Scene): Finding[] {
   if (because !== 'stated' && because !== 'option') return [mixed(scene, uses)];
   const byRow = new Map<string, Use[]>();
   for (const use of uses) {
+    // "Dc in 2nd ch" speaks for UK terms, but dc is a stitch of US terms too.
+    if (IN_BOTH.has(use.word)) continue;
     const key = `${use.word} ${use.row.placed.from}`;
     append(byRow, key, use);
   }
@@ -36,6 +38,15 @@ export function foreignTerms(scene: Scene): Finding[] {
       : [foreign(scene, terms, alike.flat())],
   );
 }
+
+/** Everyday stitches of both terms: never foreign by themselves. */
+const IN_BOTH: ReadonlySet<string> = new Set([
+  'dc',
+  'tr',
+  'dtr',
+  'double crochet',
+  'treble crochet',
+]);
 
 /** Against words that stand in the work, by their row. */
 function usesOf(scene: Scene, against: readonly Span[]): Use[] {

@@ -78,8 +78,17 @@ export function pieceSizes(cloth: Cloth, fabric: Fabric, gauges: Gauges): readon
   const pieces = piecesOf(cloth, fabric.kinds);
   return withEdgings(
     pieces,
-    pieces.map((piece) => pieceSize(piece, table, cloth)),
+    pieces.map((piece) => withoutNothing(pieceSize(piece, table, cloth))),
   );
+}
+
+/** Rows of which nothing was read have no width: that is no length of nought. */
+function withoutNothing(piece: PieceSize): PieceSize {
+  const parts = piece.parts.map((part) => {
+    const known = Object.entries(part.measures).filter(([, { mm }]) => mm > 0);
+    return { ...part, measures: Object.fromEntries(known) };
+  });
+  return { ...piece, parts };
 }
 
 function pieceSize(piece: Piece, table: SizeTable, cloth: Cloth): PieceSize {
@@ -218,10 +227,10 @@ function typicalWidth(sizes: readonly RowSize[]): Figure {
   const sure = sizes.filter(({ width }) => width.how === 'swatch');
   const some = (sure.length > 0 ? sure : sizes).map(({ width }) => width);
   const sorted = [...some].sort((a, b) => a.mm - b.mm);
-  const { mm } = sorted[Math.floor(sorted.length / 2)]!;
+  const middle = sorted[Math.floor(sorted.length / 2)]!;
   // Of fabrics that are as wide, the one that was counted more surely.
-  const alike = sorted.filter((width) => Math.abs(width.mm / mm - 1) < ALIKE);
-  return alike.reduce((a, b) => (b.spread < a.spread ? b : a));
+  const isAlike = ({ mm }: Figure): boolean => Math.abs(mm - middle.mm) < ALIKE * middle.mm;
+  return sorted.reduce((a, b) => (isAlike(b) && b.spread < a.spread ? b : a), middle);
 }
 
 /** Loops hang from the row beneath, which is as long as the edge is. */

@@ -81,7 +81,8 @@ function typicalRow(piece: Piece, rows: readonly SizedRow[]): number | null {
   let best: SizedRow | null = null;
   let most = 0;
   for (const phase of phases) {
-    if (phase.growth === 'even' && phase.rows.length > most)
+    const isKnown = phase.rows[0]!.size.places > 0;
+    if (isKnown && phase.growth === 'even' && phase.rows.length > most)
       [best, most] = [phase.rows[0]!, phase.rows.length];
   }
   const isTypical = most >= LEAST_EVEN || 2 * most >= rows.length;

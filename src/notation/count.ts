@@ -101,6 +101,8 @@ export function countItem(r: Reader): StatedCount | null {
   if (isSizeOfGroup(r)) return null;
   const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
   if (!n) return null;
+  // "(1 increase) repeat to the end of the round"
+  if (kindAt(r) === T.word && kindAt(r, 1) === T.close && isWord(r, W.repeat, 2)) return null;
   const draft: Draft = {
     n,
     unit: null,

@@ -34,6 +34,8 @@ const NUMBERED = new RegExp(
     String.raw`\b${PREPOSITION}(legs?|arms?)\s+#?(one|two|1|2)\b(?!\s*(?:sts?|sc|dc|rows?|rnds?))|` +
     // "5 sc on the arm": behind a counted stitch.
     String.raw`(?<=\d\s?(?:sc|dc|hdc|tr|sts|stitches)\s)(on|along)\s+(?:the\s+)(?:)(legs?|arms?|wings?)\b(?!-|\s*hole)|` +
+    // "5 sc tog with leg": stitches of both pieces at once.
+    String.raw`(?<=\d\s?(?:sc|dc|hdc)\s(?:tog|together)\s)(with)\s+(?:the\s+)?(?:)(legs?|arms?|wings?|tail|ears?)\b|` +
     // Sides have other meanings too: "the second side of the chain", "right side facing".
     String.raw`\b(of)\s+(?:the\s+)?(first|second|1st|2nd)\s+(sides?)\b(?!\s+of\b)`,
   'gi',
@@ -116,11 +118,21 @@ function place(steps: Step[], named: PieceStep & { readonly said: boolean }, tex
   }
   const step = steps[at];
   if (step && overlaps(step)) steps[at] = withoutPiece(step, piece);
+  else if (step) steps[at] = throughBoth(step, text.slice(0, piece.from));
   steps.splice(at, 0, piece);
   const covered = steps.findIndex(
     (other) => other.kind === 'remark' && other.from >= piece.from && other.to <= piece.to,
   );
   if (covered >= 0) steps.splice(covered, 1);
+}
+
+/** "5 sc tog with leg": five stitches, each through both pieces. */
+function throughBoth(step: Step, before: string): Step {
+  if (step.kind !== 'work' || step.stitch.legs === null || !/\btog(?:ether)?\s*$/i.test(before))
+    return step;
+  const { stitch, from } = step;
+  const n = { values: [stitch.legs], from, to: stitch.to };
+  return { ...step, n, stitch: { ...stitch, shape: 'one', legs: null } };
 }
 
 /** "In each st of first [leg]": the ordinal was taken for a stitch's; it is the piece's. */

@@ -237,6 +237,7 @@ function allOfRound(r: Reader): void {
 }
 
 const BEFORE_LOOP: ReadonlySet<number> = new Set([
+  W.for,
   W.work,
   W.working,
   W.in,

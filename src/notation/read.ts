@@ -30,6 +30,7 @@ export function readInstruction(
   likeOther(steps, label, r);
   changedBehind(steps, label);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
+  countAlone(steps, label, counts);
   spreadIncreases(steps);
   spacesToldBehind(steps);
   endsInLast(steps, r);
@@ -54,7 +55,7 @@ function countsOfChain(
 ): readonly StatedCount[] {
   if (counts.length === 0 || !steps.some((step) => step.kind === 'chain')) return counts;
   const chainOnly = steps.every(
-    (step) => step.kind === 'chain' || step.kind === 'turn' || step.kind === 'yarn',
+    ({ kind }) => kind === 'chain' || kind === 'turn' || kind === 'yarn' || kind === 'join',
   );
   if (!chainOnly) return counts;
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
@@ -120,6 +121,23 @@ function spacesToldBehind(steps: Step[]): void {
 
 const isWorked = ({ kind }: Step): boolean =>
   kind === 'work' || kind === 'repeat' || kind === 'group';
+
+/** "Rows 16-22: (49)": worked even, as the count says. */
+function countAlone(
+  steps: Step[],
+  label: RowLabel | null,
+  { length }: readonly StatedCount[],
+): void {
+  if (!label || steps.length > 0 || length !== 1 || (label.numbers[0] ?? 0) < 2) return;
+  steps.push({
+    kind: 'even',
+    stitch: null,
+    rows: null,
+    measure: null,
+    from: label.to,
+    to: label.to,
+  });
+}
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */
 function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {

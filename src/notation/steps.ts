@@ -11,6 +11,7 @@ import { readPlaceAfterPreposition } from './place.ts';
 import { angleCount, countBehindTurn, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import {
+  clauseEnds,
   isGlued,
   isOneOf,
   isWord,
@@ -37,7 +38,7 @@ import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
 import { FIRST, T } from './tokens.ts';
-import type { Step } from './tree.ts';
+import type { Step, WorkStep } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
 import { readWork } from './work.ts';
 
@@ -158,6 +159,9 @@ function passSentence(r: Reader, run: Run): void {
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.open) r.at++;
   putWords(r, run, start, 'remark');
 }
+
+/** What is attached to a toy's face: "Attach the eyes". */
+const FACE = new Set(['eyes', 'eye', 'safety', 'nose', 'snout', 'muzzle', 'buttons', 'beads']);
 
 /** Words that only link clauses. */
 const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
@@ -294,6 +298,13 @@ function wordStep(r: Reader, run: Run): void {
   }
   if (asFollows(r)) return;
   // "Next *5 dc in next st, …": then
+  if (sense === W.each && isWord(r, W.round, 1) && kindAt(r, 2) === T.number) {
+    const start = r.at;
+    r.at += 2;
+    return putWords(r, run, start, 'remark');
+  }
+  if (sense === W.join && isWord(r, W.the, 1) && FACE.has(spelled(r, r.at + 2)))
+    return remarkClause(r, run);
   if (sense === W.next && kindAt(r, 1) === T.star) {
     r.at++;
     return;
@@ -357,6 +368,23 @@ function namesTheRound(r: Reader): boolean {
   return ends && kindAt(r, 3) !== T.end && (isWord(r, W.round, 1) || isWord(r, W.row, 1));
 }
 
+/**
+ * "Sc around. Sc in first sc of this round.": the round's start moves on by a stitch that lies on its
+ * first, so that a change of colour shows less.
+ */
+function shiftsStart(r: Reader, run: Run, { place, from, n }: WorkStep): boolean {
+  if (place?.pick !== 'first' || n !== null || run.out.length === 0) return false;
+  const around = run.out.some(
+    (step) => step.kind === 'repeat' || (step.kind === 'work' && (step.until ?? step.place?.until)),
+  );
+  if (!around) return false;
+  const words = r.text.slice(r.base + from, r.base + from + 60);
+  return OF_ROUND.test(words);
+}
+
+const OF_ROUND =
+  /^sc in (?:the )?first s(?:c|t|titch) of (?:this |the )?(?:round|rnd)(?: \d{1,3})?[.,;]?(?:\s|$)/i;
+
 /** A stitch with its places; "sc even for 5 rows" is an order to go on. */
 function stitchStep(r: Reader, run: Run): boolean {
   if (run.out.length === 0 && namesTheRound(r)) {
@@ -377,6 +405,12 @@ function stitchStep(r: Reader, run: Run): boolean {
     r.at = end;
   }
   if (!work) return false;
+  if (shiftsStart(r, run, work)) {
+    r.at = start;
+    while (!clauseEnds(r)) r.at++;
+    putWords(r, run, start, 'remark');
+    return true;
+  }
   workStep(r, run, work);
   return true;
 }

@@ -46,6 +46,7 @@ export function readStitch(r: Reader): StitchTerm | null {
   applyForm(draft, form);
   skipShortForm(r, form);
   if (!clauseEnds(r)) readSuffixes(r, draft);
+  if (kindAt(r) === T.slash) skipOtherName(r, draft);
   // "five single crochet stitches"
   if (form.shape === 'one' && draft.shape === 'one' && wordAt(r) === W.st) r.at++;
   draft.to = toOf(r);
@@ -67,6 +68,13 @@ function skipShortForm(r: Reader, form: StitchForm): void {
   const again = readForm(r);
   const same = again !== null && again.stem === form.stem && again.shape === form.shape;
   r.at = same && r.at === close ? close + 1 : start;
+}
+
+/** "sc2tog/dec": two names of one stitch. */
+function skipOtherName(r: Reader, { shape, stem }: Draft): void {
+  if (shape !== 'together' && shape !== 'increase') return;
+  const other = formOf(wordAt(r, 1));
+  if (other?.shape === shape && (other.stem === null || other.stem === stem)) r.at += 2;
 }
 
 export function emptyTerm(r: Reader): Draft {

@@ -273,6 +273,9 @@ function readBehind(r: Reader, draft: Draft): void {
   }
   if (eatWord(r, W.evenly)) draft.evenly = true;
   if (isWord(r, W.only)) r.at++;
+  // "8 sc in the round"
+  if (isWord(r, W.in) && isWord(r, W.the, 1) && isWord(r, W.round, 2) && clauseEnds(r, 3))
+    r.at += 3;
   if (draft.stitch.foundation && draft.until && draft.n === null) countedUntil(r, draft);
 }
 

@@ -295,3 +295,37 @@ describe('rounds of doilies and scrubbies, in more words of their own', () => {
     expect(rows(text)).toEqual(['Rnd 1 32 proven', 'Rnd 2 32 proven', 'Rnd 3 32 proven']);
   });
 });
+
+describe('rounds of dragons and cacti, in more words of their own', () => {
+  test.each([
+    ['R8: (22 sc, sc2tog/dec) * 2 times, 1 ss, 1 ch [46]', '# 8: (<22 sc; sc2tog> x2; join; ch 1 = 46'],
+    ['Round 6-11: 6 rounds, each round 30 sc (30 stitches). Attach the eyes and then go on.', 'round 6..11: "6 rounds"; "each round"; 30 sc; "Attach the eyes and then go on" = 30 stitch'],
+    ['Row 13: 9sc, FLO (inc, 2sc) x 6, then for both loops 3sc (36)', 'row 13: 9 sc; loop front; (<inc; 2 sc> x6; loop both; 3 sc = 36'],
+    ['R1: 8 sc in the round, 1 ss, 1 ch [8]', '# 1: 8 sc; join; ch 1 = 8'],
+    ['Round 2: (1 increase) repeat till end of the round (12 stitches).', 'round 2: (<1 inc> ->end = 12 stitch'],
+  ])('%s', (text, shown) => expect(tree(text)).toBe(shown));
+  test('a count alone is worked even', () => {
+    const text = 'Row 1: 6sc in an MR (6)\nRow 2: 6inc (12)\nRow 3-5: (12)\nRow 6: (1sc, inc) x 6 (18)';
+    expect(rows(text).slice(2)).toEqual(['Row 3 12 proven', 'Row 4 12 proven', 'Row 5 12 proven', 'Row 6 18 proven']);
+  });
+  test('a stitch on the first of the same round only shifts its start', () => {
+    const text =
+      'Round 1: 7 sc in ring (7)\nRound 2: 2 sc in each sc around. Sc in first sc of this round. (14)\n' +
+      'Rounds 3-4 (2 rounds): Sc in each sc around. On last round, sc in first sc of round.\nRound 5: sc around (14)';
+    expect(rows(text).slice(1)).toEqual(['Rnd 2 14 proven', 'Rnd 3 14 unstated', 'Rnd 4 14 unstated', 'Rnd 5 14 proven']);
+  });
+  test('rounds run on with their numbers glued: 6, 12, 24, 23', () => {
+    const text =
+      'With green, ch 2.\nRnd1:Work 6 sc in second ch from hook.  Rnd2:work 2 sc in each sc around-12 sc.  Rnd3:Work 2 sc in each sc around-24 sc.  ' +
+      'Rnd4:Work 1 sc in each of first 16 sc, 2 sc tog, 1 sc in each remaining sc around-23 sc.';
+    expect(compile(text).rows.map(({ made }) => made)).toEqual([6, 12, 24, 23]);
+  });
+  test('stitches worked together with a leg: unchecked, its count carried on', () => {
+    const text = 'Rnd 1: 12 sc in ring (12)\nRnd 2: 6 sc, 4 sc tog with leg, 2 sc (12)\nRnd 3: 12 sc (12)';
+    expect(rows(text).slice(1)).toEqual(['Rnd 2 12 unchecked', 'Rnd 3 12 proven']);
+  });
+  test('chains counted behind the join that closes them', () => {
+    const text = 'Chain 4, sl st to join. (4)\nRounds 1-3: 2 sc in each st around. (8) (16) (32)';
+    expect(rows(text)).toEqual(['Rnd 1 8 proven', 'Rnd 2 16 proven', 'Rnd 3 32 proven']);
+  });
+});

@@ -53,7 +53,7 @@ export function attemptRow(
   restore(hands, trial.start);
   const made = tryReadings(trial, 'made').result;
   // The count of a range, "Rnds 7-13 (37)", says no more in its second row than in its first.
-  const isSame = statedAt(task) === before.statedAt;
+  const isSame = statedAt(task) === before.statedAt && !before.openCount;
   const fitsMade = !made.misfit || (isSame && !made.facts.some(isOtherMisfit));
   if (isSame && fitsMade) {
     restore(hands, trial.start);

@@ -46,6 +46,7 @@ export const newProgress = (): Progress => ({
     ready: false,
     open: false,
     statedInstead: null,
+    openCount: false,
     statedAt: -1,
     guessed: false,
     chartRows: new Map(),
@@ -372,6 +373,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
         (result.edge.open && hands.statedStitches < 0) ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,
+    openCount: stated !== null && result.edge.open,
     statedAt: stated === null ? -1 : statedAt(task),
     guessed: hands.unread || hands.partly,
     chartRows,

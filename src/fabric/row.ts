@@ -46,6 +46,8 @@ export interface Before {
   readonly open: boolean;
   /** The count that the row beneath states, where it is not the one it makes. */
   readonly statedInstead: number | null;
+  /** The count stated was not held against the row, whose beginning is not known. */
+  readonly openCount: boolean;
   /** Where that count stands in the text; -1 for none. */
   readonly statedAt: number;
   /** Words of the row beneath were not understood: where its spaces lie is a guess. */

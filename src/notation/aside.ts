@@ -14,6 +14,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
   // "1ch (turning chain)", "66ch (one of which is a turning chain)"
   if (last === W.ch && r.value[close - 2] === W.turning) return true;
+  if (last === W.made && namesWork(r, start, close)) return false;
   if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
     return true;
@@ -90,12 +91,34 @@ function namesOnly(r: Reader, start: number, close: number): boolean {
       if (r.kind[i] === T.word && r.value[i] === W.in) return false;
     return true;
   }
-  if (r.kind[close - 1] === T.word && last === W.group) return true;
+  if (r.kind[close - 1] === T.word && last === W.group) return !hasPlace(r, start, close);
   if (close - start > 4 || kind !== T.word || leadsOn(r, close + 1)) return false;
   const form = formOf(r.value[start + 1] ?? 0);
   const shaped = form !== null && form.stem === null && form.shape !== 'one';
   return shaped && r.kind[start + 2] !== T.comma && r.kind[start + 2] !== T.number;
 }
+
+/** "[3 dc between next two 3-dc groups] twice" is worked. */
+function hasPlace(r: Reader, start: number, close: number): boolean {
+  for (let i = start + 1; i < close; i++) {
+    if (r.kind[i] !== T.word) continue;
+    if (r.value[i] === W.in || r.value[i] === W.between || r.value[i] === W.over) return true;
+  }
+  return false;
+}
+
+/** "(1 hdc. Ch 1. 1 hdc – V-st made)": the name stands behind the work. */
+function namesWork(r: Reader, start: number, close: number): boolean {
+  let dash = close - 1;
+  while (dash > start && close - dash < 6 && r.kind[dash] !== T.dash) dash--;
+  if (r.kind[dash - 1] === T.word && r.kind[dash] === T.dash && isGluedTo(r, dash)) dash--;
+  while (dash > start && close - dash < 6 && r.kind[dash] !== T.dash) dash--;
+  return r.kind[dash] === T.dash && dash - start > 3 && r.kind[start + 1] === T.number;
+}
+
+/** Whether no blank stands on either side of a dash: "V-st". */
+const isGluedTo = (r: Reader, dash: number): boolean =>
+  r.to[dash - 1] === r.from[dash] && r.to[dash] === r.from[dash + 1];
 
 /** Whether a number, a sign of multiplication, a place or the way round stands at a token. */
 function leadsOn(r: Reader, token: number): boolean {

@@ -99,6 +99,8 @@ const EXTENT = new Set([W.count, W.not, W.include, W.excluding]);
 export function countItem(r: Reader): StatedCount | null {
   const start = r.at;
   if (isSizeOfGroup(r)) return null;
+  const chain = startChainItem(r);
+  if (chain) return chain;
   const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
   if (!n) return null;
   // "(1 increase) repeat to the end of the round"
@@ -117,6 +119,17 @@ export function countItem(r: Reader): StatedCount | null {
   readUnit(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "+ ch3" in "(62dc + ch3)": the start chain, told with its length behind the word. */
+function startChainItem(r: Reader): StatedCount | null {
+  const told = isWord(r, W.ch) && kindAt(r, 1) === T.number && kindAt(r, 2) === T.close;
+  if (!told || kindAt(r, -1) !== T.plus) return null;
+  const from = fromOf(r, r.at++);
+  const n = readNumbers(r);
+  if (!n) return null;
+  const plain = { stem: null, chains: null, word: '', startChainIncluded: null, partial: false };
+  return { n, unit: 'chain', ...plain, from, to: toOf(r) };
 }
 
 /** "(2dc grouping)", "(3-dc group)": what one group is made of. */

@@ -54,7 +54,7 @@ export const SPELLINGS = {
   ch: 'ch chs chain chains chaining chn chns',
   chsp: 'chsp chsps csp csps chspace chspaces chlp',
   tch: 'tch tchain tc_h',
-  sp: 'sp sps space spaces spc spcs spaces',
+  sp: 'sp sps space spaces spc spcs spot spots spaces',
   loop: 'loop loops lp lps lop',
   arch: 'arch arches arc arcs',
   hole: 'hole holes',

@@ -1,7 +1,7 @@
 /** Lengths in orders: "until piece measures 30 cm", "for 4 in", "12\"", "to desired length". */
 
 import { sinceOf } from './measure-since.ts';
-import { sizeList } from './numbers.ts';
+import { isFraction, sizeList } from './numbers.ts';
 import { isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -92,10 +92,11 @@ function passAside(r: Reader): boolean {
  * stands right behind the word at token `from`, and has a unit.
  */
 function lengthsBySize(r: Reader, isMeasured: boolean, from: number): boolean {
-  const start = r.at++;
+  const start = r.at;
+  r.at += isFraction(r) ? 4 : 1;
   const found: (number | null)[] = [];
   const listed = kindAt(r) === T.open && sizeList(r, found) && !countsBehind(r);
-  if (listed && (isMeasured || (start === from + 1 && unitFactor(r) > 0))) {
+  if (listed && (isMeasured || (start === from + 1 && (unitFactor(r) > 0 || fromBeg(r))))) {
     if (unitFactor(r) > 0) r.at++;
     const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
     if (close > 0 && kindAt(r, 1) === T.number) r.at = close + 1;
@@ -104,6 +105,9 @@ function lengthsBySize(r: Reader, isMeasured: boolean, from: number): boolean {
   r.at = start;
   return false;
 }
+
+/** "until 8 (10, 12)\" from beg": the inch mark is no token there. */
+const fromBeg = (r: Reader): boolean => isWord(r, W.from) && isWord(r, W.beginning, 1);
 
 /** "until 24 (30, 36) rows": a number of rows or stitches is no length. */
 const countsBehind = (r: Reader): boolean =>

@@ -36,8 +36,9 @@ export const loneValue = (n: number): readonly number[] => LONE[n] ?? [n];
 export function readNumbers(r: Reader): Numbers | null {
   if (kindAt(r) !== T.number) return dashedNumbers(r);
   const start = r.at;
-  const n = valueAt(r);
-  r.at++;
+  const units = unitsInWords(r);
+  const n = valueAt(r) + units;
+  r.at += units > 0 ? 3 : 1;
   if (kindAt(r) === T.open && saidTwice(r, n)) r.at += 3;
   // "13, (14, 15, 16) times": a comma too many.
   if (kindAt(r) === T.comma && kindAt(r, 1) === T.open && timesBehindSizes(r)) r.at++;
@@ -53,6 +54,13 @@ const saidTwice = (r: Reader, n: number): boolean =>
   kindAt(r, 2) === T.close &&
   !isFigure(spelled(r, r.at - 1)) &&
   isFigure(spelled(r, r.at + 1));
+
+/** "twenty-three": what is behind the dash; 0 where no such number stands. */
+function unitsInWords(r: Reader): number {
+  if (kindAt(r, 1) !== T.dash || kindAt(r, 2) !== T.number || valueAt(r) < 20) return 0;
+  if (valueAt(r) % 10 !== 0 || valueAt(r, 2) > 9 || isFigure(spelled(r, r.at))) return 0;
+  return isFigure(spelled(r, r.at + 2)) ? 0 : valueAt(r, 2);
+}
 
 /** "(14, 15, 16) times", as many as there are sizes, with the reader on the comma in front. */
 function timesBehindSizes(r: Reader): boolean {
@@ -129,8 +137,14 @@ export function sizeList(r: Reader, into: Values): boolean {
   for (r.at++; r.at < close; r.at++) {
     const kind = kindAt(r);
     if (expected) {
-      if (kind === T.number) found.push(valueAt(r));
-      else if (kind === T.dash) found.push(null);
+      if (kind === T.number) {
+        found.push(valueAt(r));
+        // "(2 1/2, 3)"
+        if (isFraction(r)) {
+          found[found.length - 1] = valueAt(r) + valueAt(r, 1) / Math.max(1, valueAt(r, 3));
+          r.at += 3;
+        }
+      } else if (kind === T.dash) found.push(null);
       else break;
       expected = false;
     } else if (LIST_SIGNS.has(kind)) {
@@ -147,6 +161,10 @@ export function sizeList(r: Reader, into: Values): boolean {
   into.push(...found);
   return true;
 }
+
+/** "2 1/2", "2-1/2", with the reader on the whole number. */
+export const isFraction = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number && kindAt(r, 2) === T.slash && kindAt(r, 3) === T.number;
 
 const isUnit = (r: Reader): boolean =>
   isWord(r, W.st) || isWord(r, W.ch) || formOf(wordAt(r)) !== null;

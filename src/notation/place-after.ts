@@ -33,8 +33,10 @@ export function belowAfter(r: Reader, draft: PlaceDraft): boolean {
     return true;
   }
   if (isWord(r, W.below, k + 1)) {
-    draft.rowsBelow = 1;
-    r.at += k + 2;
+    // "from row below previous row"
+    const two = (isWord(r, W.previous, k + 2) || isWord(r, W.last, k + 2)) && isRow(r, k + 3);
+    draft.rowsBelow = two ? 2 : 1;
+    r.at += two ? k + 4 : k + 2;
     return true;
   }
   if (!isWord(r, W.previous, k - 1) && !isWord(r, W.last, k - 1)) return false;

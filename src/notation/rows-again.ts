@@ -193,7 +193,7 @@ function tail(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
-  if (colourOrder(r)) return;
+  if (colourOrder(r) || colourChange(r)) return;
   if (isWord(r, W.for) && isWord(r, W.pattern, 1)) {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
@@ -228,6 +228,14 @@ function colourOrder(r: Reader): boolean {
   while (kindAt(r) !== T.colon && !clauseEnds(r, 0)) r.at++;
   if (kindAt(r) !== T.colon || kindAt(r, 1) !== T.number) return true;
   while (kindAt(r) !== T.stop && kindAt(r) !== T.end) r.at++;
+  return true;
+}
+
+/** "Rep Row 3 changing to CA in last st": another yarn, and the same work. */
+function colourChange(r: Reader): boolean {
+  if (kindAt(r) !== T.word || !/^(changing|switching|alternating)$/.test(spelled(r, r.at)))
+    return false;
+  while (!clauseEnds(r, 0)) r.at++;
   return true;
 }
 

@@ -35,6 +35,9 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
     // "five times around": the way round says no more than the number.
     const round = isWord(r, W.around) || isWord(r, W.across);
     if (round && (clauseEnds(r, 1) || kindAt(r, 1) === T.dash || kindAt(r, 1) === T.open)) r.at++;
+    // "repeat 25 times until last 2 sts": the stitches that are left say no more either.
+    if (isWord(r, W.to) && spelled(r, r.at) === 'until' && isWord(r, W.last, 1))
+      readUntil(r, readPlace);
     return times;
   }
   r.at = start;

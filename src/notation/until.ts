@@ -101,6 +101,11 @@ function aroundPiece(r: Reader): boolean {
   let k = 0;
   let named = false;
   for (; k < 6 && !clauseEnds(r, k) && kindAt(r, k) !== T.open; k++) {
+    // "around all 4 sides"
+    if (k > 0 && kindAt(r, k) === T.number && /^(sides|edges)$/.test(spelled(r, r.at + k + 1))) {
+      named = true;
+      continue;
+    }
     if (kindAt(r, k) !== T.word) return false;
     const sense = wordAt(r, k);
     if (sense !== 0 && sense !== PROSE && !PIECE_WORDS.has(sense)) return false;

@@ -23,6 +23,8 @@ export function countFromHook(
 ): Target {
   const nth = place.nth ?? 1;
   if (isOnBase(hands)) return takeStitch(hands, 'passed');
+  // "Chain a multiple of 4": how long it is, nobody knows.
+  if (nth > hands.edge.n && hands.edge.open) return lack(hands);
   if (nth > hands.edge.n) {
     fact(hands, {
       kind: 'no-place',

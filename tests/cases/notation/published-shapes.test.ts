@@ -46,6 +46,13 @@ describe('shapes of published rows', () => {
     ['Rep 7-10 for 3 more times.', 'rows 7,8,9,10 x3'],
     ['7 dc in ch 3 sp - shell made. Ch 3.', '7 dc @this space3; "shell made"; ch 3'],
     ['2 dc(s) in next ch', '2 dc @next chain'],
+    ['Rep Row 3 changing to CA in last st.', 'rows 3'],
+    ['Rep Rows 2 and 3 twenty-three (23) times.', 'rows 2,3 x23'],
+    ['Rep Rows 2-5 until 8 (10 1/2, 12)" from beg, end Row 5.', 'rows 2,3,4,5 to ? mm ending 5'],
+    ['(1 hdc. Ch 1. 1 hdc - V-st made) in next hdc.', '{1 hdc; ch 1; 1 hdc; "V-st made"} @next hdc'],
+    ['fpdc in next 2 stitches from row below previous row', 'front-post dc @next 2 sts 2 below'],
+    ['*sc in next 3, dc in next 3* repeat 25 times until last 2 sts', '*<sc @next 3; dc @next 3> x25 maybe more'],
+    ['dc across in each ch spot', 'dc @each space ->end'],
     ['1 sc in each ch across; turn 29 sc.', '1 sc @each chain ->end; turn = 29 sc'],
     ['Rep rows 1-2 6 times more. Make one more.', 'rows 1,2 x6; "Make one more"'],
     ['[Rep rows 2 and 3 consecutively] 4 times.', 'rows 2,3 x4'],
@@ -440,5 +447,29 @@ describe('rows of published patterns, worked', () => {
       'BLANKET Ch 26. Row 1 (Right Side): Sc in 2nd ch from hook, * skip 2 ch, shell in next ch, skip 2 ch, sc in next ch; ' +
       'repeat from * across; turn 4 shells. Row 2: Ch 1, sc in each sc and in each dc; turn 25 sc.';
     expect(verdicts(text)).toEqual(['Row 1 proven', 'Row 2 proven']);
+  });
+
+  test('a chain with no number has no chain too few', () => {
+    const text =
+      'Chain a multiple of 2 plus 1.\nRow 1: Sc in 2nd ch from hook and in each ch across. Turn.\nRow 2: Ch 1, sc in each sc.';
+    expect(verdicts(text).filter((row) => row.includes('mismatch'))).toEqual([]);
+  });
+
+  test('the count of a range goes on where its first row stands on what is not told', () => {
+    const text = 'Row 10: Sc2tog across.\nRow 11: Ch 1, sc across.\nRows 12-14: Work even. (6 sc)';
+    expect(verdicts(text)).toEqual([
+      'Row 10 unchecked',
+      'Row 11 unchecked',
+      'Row 12 unchecked',
+      'Row 13 proven',
+      'Row 14 proven',
+    ]);
+  });
+
+  test('the start chain told apart with its length behind the word', () => {
+    const text =
+      'Ch 23.\n1st Row – 1dc in 4th ch from hook, 1dc in each ch to end. Turn. (20dc + ch3)\n' +
+      '2nd Row – ch3, 1dc in each dc to end, 1dc in top of ch3. Turn. (20dc + ch3)';
+    expect(verdicts(text).every((row) => row.endsWith('proven'))).toBe(true);
   });
 });

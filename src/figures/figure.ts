@@ -62,7 +62,7 @@ export const surer = (first: Figure, second: Figure): Figure =>
       : second;
 
 /** One length had in two ways: the first, with a spread wide enough to hold the second. */
-export function agreeing(first: Figure, second: Figure): Figure {
+function agreeing(first: Figure, second: Figure): Figure {
   const mm = (first.mm + second.mm) / 2;
   const apart = Math.abs(first.mm - second.mm) / 2;
   const spread = Math.max(first.spread, second.spread, mm === 0 ? 0 : apart / mm);

@@ -271,7 +271,7 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
     const shapes = alone && counts.every(({ word }) => /^(?:inc|dec)/i.test(word));
     if (!shapes && !worksOn(r, run) && !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r)))) {
       const from = run.out.length;
-      if (run.aside) putWords(r, run, b.start, 'remark');
+      if (run.aside && !closesRow(r, run)) putWords(r, run, b.start, 'remark');
       else for (const count of counts) r.counts.push({ count, from });
       return true;
     }
@@ -279,6 +279,15 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start;
   return false;
 }
+
+/** "pull to close, do not join (6)": talk stands between the work and the count at the row's end. */
+function closesRow(r: Reader, run: Run): boolean {
+  const ends = kindAt(r) === T.end || (kindAt(r) === T.stop && kindAt(r, 1) === T.end);
+  return ends && r.counts.length === 0 && run.out.some(isMaking);
+}
+
+const isMaking = ({ kind }: Step): boolean =>
+  kind === 'work' || kind === 'group' || kind === 'repeat' || kind === 'even';
 
 /** "(21 sts – remember that the ch 2 counts)": the dash behind which the bracket talks. */
 function talkBehindDash(r: Reader, b: Bracket): number | null {

@@ -2,7 +2,17 @@
 
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
-import { eatThe, eatWord, fromOf, isWord, kindAt, type Reader, spelled, toOf } from './reader.ts';
+import {
+  clauseEnds,
+  eatThe,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
@@ -11,6 +21,7 @@ import type { EvenStep, RemarkStep, StitchTerm } from './tree.ts';
 /** An order to go on without shaping, or `null`, which leaves the reader where it was. */
 export function readEven(r: Reader): EvenStep | RemarkStep | null {
   const start = r.at;
+  if (goesOnToRow(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
   const stitch = opening(r);
   if (stitch === undefined) {
     r.at = start;
@@ -36,6 +47,17 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
     return null;
   }
   return { kind: 'even', stitch: term, rows, measure, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "(6 sts) Cont to R2": the next row comes next, as rows do. */
+function goesOnToRow(r: Reader): boolean {
+  if (!isWord(r, W.continue) || !isWord(r, W.to, 1)) return false;
+  const k = isWord(r, W.the, 2) || isWord(r, W.next, 2) ? 3 : 2;
+  if (!isWord(r, W.row, k) && !isWord(r, W.round, k) && !isWord(r, W.r, k)) return false;
+  const numbered = kindAt(r, k + 1) === T.number ? 1 : 0;
+  if (!clauseEnds(r, k + 1 + numbered)) return false;
+  r.at += k + 1 + numbered;
+  return true;
 }
 
 /** "… of sc for 5 rounds": so much is no talk. */

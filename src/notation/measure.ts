@@ -117,7 +117,9 @@ const countsBehind = (r: Reader): boolean =>
 function secondUnit(r: Reader): void {
   const start = r.at;
   const bracket = kindAt(r) === T.open;
-  if (bracket || kindAt(r) === T.slash || isWord(r, W.or)) r.at++;
+  // "10 in or 25 cm", and up to what it may be: "10"-12"", "10 to 12 in"
+  const links = isWord(r, W.or) || isWord(r, W.to) || kindAt(r) === T.dash;
+  if (bracket || kindAt(r) === T.slash || links) r.at++;
   else return;
   if (readLength(r) === null) r.at = start;
   else if (bracket && kindAt(r) === T.close) r.at++;

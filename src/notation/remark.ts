@@ -142,6 +142,7 @@ export function remarkClause(r: Reader, run: Run): void {
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&
     !workBracketHere(r) &&
+    !countBracketHere(r) &&
     !countHere(r)
   ) {
     if (isChoice(r)) passSentence(r);
@@ -216,6 +217,17 @@ const isUnit = (r: Reader): boolean =>
 function workBracketHere(r: Reader): boolean {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
   return close > r.at && !isAside(r, r.at, close);
+}
+
+/** "pull tight (6)", "pull to close (6 sc)": the count at the row's end is none of the remark's. */
+function countBracketHere(r: Reader): boolean {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || kindAt(r, 1) !== T.number) return false;
+  const behind = r.kind[close + 1];
+  if (behind !== T.end && behind !== T.stop) return false;
+  const unit = r.at + 2;
+  const sense = r.word[unit] ?? 0;
+  return unit === close || (unit + 1 === close && (sense === W.st || mayBeStitch(sense)));
 }
 
 /** One token, or a whole bracket. */

@@ -98,7 +98,8 @@ function verb(r: Reader): boolean {
     eatWord(r, W.in);
     return true;
   }
-  if (r.at > start && !same && rowAhead(r)) return true;
+  // "Continue to row 2" only goes on.
+  if (r.at > start && !same && !isWord(r, W.to, -1) && rowAhead(r)) return true;
   return false;
 }
 

@@ -72,3 +72,24 @@ Repeat row 2 for pattern. Ending with row 2, do not turn. Last row - ch 1, turn,
   expect(made(text).every((n) => n === 13)).toBe(true);
   expect(worked(text, 'Last row')).toEqual(['Last row 13 proven']);
 });
+
+describe('a count behind talk, and talk behind a count', () => {
+  const rounds = (first: string): string =>
+    `Rnd 1: ${first}\nRnd 2: 2 sc in each st around (12)\n`;
+  it.each([
+    '6 sc in ring, pull to close (6)',
+    '6 sc in ring, pull the opening closed, do not join (6 sts)',
+    '6 sc in ring, pull snug [any scrap of yarn will do as a marker] (6 sc).',
+    '6 sc in ring (6). Cont to R2',
+    '6 sc in ring (6) Continue to next rnd.',
+  ])('%s', (first) => {
+    expect(worked(rounds(first), 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 6 proven', 'Rnd 2 12 proven']);
+    expect(complaints(rounds(first.replace('(6', '(7')))).toContain('1 count-mismatch');
+  });
+
+  it('a number in a bracket of talk is no count', () => {
+    const text = `${rounds('6 sc in ring (6)')}Rnd 3: Sc in each st, place eyes between rnds 1 and 2 (6 sts apart). (12)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 12 proven']);
+  });
+});

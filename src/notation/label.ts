@@ -67,10 +67,13 @@ export function readLabel(r: Reader): RowLabel | null {
   afterNumbers(r, draft);
   draft.to = toOf(r);
   draft.text = labelText(r, first);
-  if (!/\d$/.test(draft.text)) draft.yarn = yarnSaid(draft.text, r.known.yarns);
+  if (!ENDS_PLAINLY.test(draft.text)) draft.yarn = yarnSaid(draft.text, r.known.yarns);
   closeLabel(r, draft);
   return draft;
 }
+
+/** "Rnd 4", "Row 3 (RS)": a number or a side, and no yarn, stands last. */
+const ENDS_PLAINLY = /\d$|^(?!.*\s-)[^([–—:,]*\d [([][RW]S[)\]]$/;
 
 /** Bullets and the stars of bold type that lists and pages leave behind. */
 function skipBullets(r: Reader): void {

@@ -189,10 +189,9 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly State
   while (last > 0 && !makes(steps[last - 1])) last--;
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
-  const again = steps.some(({ kind }) => kind === 'rows-again');
   for (const { count, from } of seen) {
-    if (again && isBeforeAgain(steps, from)) counts.push(count);
-    else if (from >= last && !isSuperseded(count, from, seen)) counts.push(count);
+    const closes = from >= last && !isSuperseded(count, from, seen);
+    if (closes || isBeforeAgain(steps, from)) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);

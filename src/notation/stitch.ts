@@ -131,8 +131,8 @@ export function specialHere(r: Reader): SpecialName | null {
   const kind = kindAt(r);
   const isNumber = kind === T.number && isGlued(r);
   if (!isNumber && kind !== T.word && kind !== T.ordinal) return null;
-  const names = r.specials.get(isNumber ? 0 : (r.hash[r.at] ?? 0)) ?? [];
-  return names.find((name) => matchesName(r, name) > 0) ?? null;
+  const names = r.specials.get(isNumber ? 0 : (r.hash[r.at] ?? 0));
+  return names?.find((name) => matchesName(r, name) > 0) ?? null;
 }
 
 /** Tokens taken by the name, 0 where it does not stand here; hyphens between words are free. */

@@ -46,12 +46,21 @@ interface Bracket {
   readonly closed: boolean;
 }
 
+/** "ch 3 (count as 1st dc *2 dc in …": what the chain stands for ends at the next sign; else the end. */
+function unclosedEnd(r: Reader, start: number): number {
+  if (r.kind[start + 1] !== T.word || r.value[start + 1] !== W.count) return r.count - 1;
+  for (let i = start + 2; i < r.count; i++) if (ENDS_TALK.has(r.kind[i] ?? 0)) return i;
+  return r.count - 1;
+}
+
+const ENDS_TALK: ReadonlySet<number> = new Set([T.comma, T.semicolon, T.stop, T.star]);
+
 /** A bracket where a step may begin. */
 export function readBracket(r: Reader, run: Run): void {
   const start = r.at;
   const partner = r.partner[start] ?? -1;
   const closed = partner >= 0;
-  const b: Bracket = { start, close: closed ? partner : r.count - 1, closed };
+  const b: Bracket = { start, close: closed ? partner : unclosedEnd(r, start), closed };
   if (isPassedByJoin(r, run, b)) {
     leave(r, b);
     putWords(r, run, start, 'remark');

@@ -93,3 +93,10 @@ describe('a count behind talk, and talk behind a count', () => {
     expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 12 proven']);
   });
 });
+
+it('a bracket that is not closed behind a start chain does not swallow the round', () => {
+  const text =
+    'R1: 12 dc in ring, join (12)\nR2: Ch 3 (counts as 1st dc, dc in same st, 2 dc in each dc around, join. (24)\nR3: Ch 3, dc in each st around (24)\n';
+  expect(complaints(text)).toEqual(['2 unbalanced-bracket']);
+  expect(worked(text, 'R2', 'R3')).toEqual(['R2 24 proven', 'R3 24 proven']);
+});

@@ -474,6 +474,11 @@ function bracketTimes(r: Reader): ReturnType<typeof readTimes> {
   if (r.at === start && kindAt(r) === T.star && isRepeatOrder(r, 1)) r.at++;
   // "rep from *" speaks of the star around the bracket.
   if (isRepeatOrder(r) && r.at <= start + 1 && !namesStar(r)) return inAll(orderOnly(r));
+  // "(sc in 1st st, 2 sc in 2nd st); continue this pattern around"
+  if (isWord(r, W.continue) && isWord(r, W.pattern, 2) && isWord(r, W.around, 3)) {
+    r.at += 3;
+    return readTimes(r, false);
+  }
   r.at = start;
   if (kindAt(r) === T.number && isEndOfRow(r)) return bareNumber(r);
   return null;

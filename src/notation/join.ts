@@ -43,6 +43,7 @@ export function readJoin(r: Reader): JoinDraft | null {
   };
   lastOfRound(r);
   eatThe(r);
+  endOfRound(r);
   while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
   draft.yarn = yarnBehind(r);
   readWith(r, draft);
@@ -132,6 +133,13 @@ function readTarget(r: Reader, draft: JoinDraft): void {
   }
   draft.place = readPlaceAfterPreposition(r);
   if (!draft.place && (isWord(r, W.same) || isWord(r, W.top))) draft.place = readPlace(r);
+}
+
+/** "join the end of the round with a sl st" */
+function endOfRound(r: Reader): void {
+  if (!isWord(r, W.end) || !isWord(r, W.of, 1)) return;
+  const k = isWord(r, W.the, 2) ? 3 : 2;
+  if (isWord(r, W.round, k) || isWord(r, W.row, k)) r.at += k;
 }
 
 /** "to join", "to close", "to form ring" behind a slip stitch: it is the join of the round. */

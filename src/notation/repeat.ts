@@ -91,8 +91,11 @@ function timesBehindPair(r: Reader): Times | null {
   const start = r.at;
   while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.stop) {
     const counted = kindAt(r, 2) === T.number && isWord(r, W.times, 3);
-    if (!isRepeatOrder(r, 1) && !(counted && kindAt(r, 1) === T.word)) break;
+    // "*1 sc, inc*, x 6"
+    const signed = (kindAt(r, 1) === T.times || isWord(r, W.x, 1)) && kindAt(r, 2) === T.number;
+    if (!isRepeatOrder(r, 1) && !(counted && kindAt(r, 1) === T.word) && !signed) break;
     r.at++;
+    if (signed) return readTimes(r, false);
   }
   if (isRepeatOrder(r)) {
     const { times } = readOrderHead(r);

@@ -29,6 +29,9 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   else insideBrackets(r);
   const total = totalAhead(r);
   if (isWord(r, W.for) || isWord(r, W.another)) r.at++;
+  // "(…) x twice"
+  const sign = kindAt(r) === T.times || isWord(r, W.x);
+  if (sign && (isWord(r, W.twice, 1) || isWord(r, W.thrice, 1))) r.at++;
   if (isWord(r, W.a) && kindAt(r, 1) === T.number) r.at++;
   const times = numberTimes(r, start, plainMore, total) ?? wordTimes(r, start, plainMore);
   if (times) {

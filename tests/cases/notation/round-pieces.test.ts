@@ -329,3 +329,19 @@ describe('rounds of dragons and cacti, in more words of their own', () => {
     expect(rows(text)).toEqual(['Rnd 1 8 proven', 'Rnd 2 16 proven', 'Rnd 3 32 proven']);
   });
 });
+
+describe('how often, behind a list, in more words of their own', () => {
+  test('"continue this pattern around", a comma before "x 6", "x twice": 12, 18, 24, 30, 34', () => {
+    const text =
+      'Round 1: 6 SC in ring - 6 SC\nRound 2: 2 SC in each stitch around - 12 SC\n' +
+      'Round 3: (SC in 1st stitch, 2SC in 2nd stitch); continue this pattern around - 18 SC\n' +
+      'Round 4: (SC in 1st 2 stitches, 2 SC in 3rd stitch); continue this pattern around - 24 SC\n' +
+      'Round 5: *3 sc, inc 1*, x 6 (30 sts)\nRound 6: (2 inc, 13 sc) x twice (34 sts)';
+    expect(rows(text).map((row) => row.split(' ').slice(2).join(' '))).toEqual(
+      [6, 12, 18, 24, 30, 34].map((n) => `${n} proven`),
+    );
+  });
+  test('"join the end of the round with a sl st in the first sc" is a join', () => {
+    expect(tree('Rnd 1: 5 sc in ring. Join the end of the round with a slst in the first sc. (5 sc)')).not.toContain('UNREAD');
+  });
+});

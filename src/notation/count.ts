@@ -200,6 +200,12 @@ function readUnit(r: Reader, draft: Draft): void {
   const noun = readNoun(r);
   if (noun) {
     applyNoun(draft, noun);
+    if (isWord(r, W.group) && endsInS(r, r.at)) {
+      // "20 cluster groups"
+      r.at++;
+      Object.assign(draft, { unit: 'group', word: 'group', stem: null, chains: null });
+      return;
+    }
     groupOf(r);
     holdingEach(r, draft);
   } else if (isNamedStitch(r)) {

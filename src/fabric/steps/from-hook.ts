@@ -44,8 +44,10 @@ export function countFromHook(
  */
 export function skippedChains(hands: Hands, step: WorkStep, place: Place): void {
   const passed = (place.nth ?? 1) - 1;
-  const stem =
-    (step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : null) ?? hands.stem;
+  const named = step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : null;
+  // A special stitch whose making is not followed, in the 5th chain: no single crochet.
+  const tall = named === null && hands.stem === 'w0' && passed >= 3;
+  const stem = named ?? (tall ? 'w1' : hands.stem);
   const height = Math.floor(heightOf(stem));
   if (hands.first !== null || isOnBase(hands)) return;
   if (!step.countsAs && (passed < 2 || stem === 'slip')) return;

@@ -472,4 +472,14 @@ describe('rows of published patterns, worked', () => {
       '2nd Row – ch3, 1dc in each dc to end, 1dc in top of ch3. Turn. (20dc + ch3)';
     expect(verdicts(text).every((row) => row.endsWith('proven'))).toBe(true);
   });
+
+  test('groups of a special stitch, from a chain far from the hook', () => {
+    const text =
+      'CL (Cluster) = [Yarn over and draw up a loop, yarn over and draw through 2 loops] twice all in specified stitch, yarn over and ' +
+      'draw through all 3 loops on hook.\nCh 23.\nRow 1 (Wrong Side): (CL, ch 2, CL) all in 5th ch from hook, skip next ch, dc in next ch, ' +
+      '* skip next ch, (CL, ch 2, CL) all in next ch, skip next ch, dc in next ch; rep from * across; turn - 5 cluster groups.\n' +
+      'Row 2 (Right Side): Ch 3, (CL, ch 2, CL) all in next ch-2 sp, * FPdc around next dc, (CL, ch 2, CL) all in next ch-2 sp; ' +
+      'rep from * to last st; dc in top of beg ch; turn.';
+    expect(verdicts(text).filter((row) => /mismatch|unread/.test(row))).toEqual([]);
+  });
 });

@@ -233,7 +233,8 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
 }
 
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26." */
-const CAPITALS_AND_CHAIN = /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/u;
+const CAPITALS_AND_CHAIN =
+  /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/u;
 
 const NAME_AND_WORK =
   /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;

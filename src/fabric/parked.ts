@@ -16,7 +16,7 @@ export interface Parked {
 export const keyOf = (partIndex: number, instance: number): string => `${partIndex}.${instance}`;
 
 /** Does the heading name such a piece? "Legs (make 2)" holds "leg"; "Body" does not. */
-export function namesPiece(heading: string, word: string): boolean {
+function namesPiece(heading: string, word: string): boolean {
   const words = heading.toLowerCase().split(/[^a-z]+/);
   return words.some(
     (w) => w === word || w === `${word}s` || (word === 'foot' && w === 'feet') || w === `${word}es`,

@@ -4,7 +4,6 @@ export {
   boxesOver,
   CLASSIC_MESH,
   type Closing,
-  chainsAfterPost,
   chainsForMore,
   chainsOfBar,
   chainsOfPost,
@@ -27,15 +26,13 @@ export {
   type Unit,
   unitsOf,
   widthOfCell,
-  widthOfRuns,
 } from './runs.ts';
-export { beneathOf, extentOf, isBroken, type ShapedRow, shapedRow } from './shape.ts';
+export { extentOf, isBroken, type ShapedRow } from './shape.ts';
 export {
   asPictured,
   PLAIN_WORKING,
   type Reads,
   readsOf,
-  sideOf,
   startsAt,
   type WorkedRow,
   type Working,

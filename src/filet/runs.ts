@@ -23,10 +23,6 @@ export function runsOf(cells: readonly Cell[]): Run[] {
   return runs.map(({ cell, n }) => ({ cell, n: Math.ceil(n / widthOfCell(cell)) }));
 }
 
-/** Columns of the runs together. */
-export const widthOfRuns = (runs: readonly Run[]): number =>
-  runs.reduce((sum, { cell, n }) => sum + n * widthOfCell(cell), 0);
-
 export const cellsOfRuns = (runs: readonly Run[]): Cell[] =>
   runs.flatMap(({ cell, n }) => new Array<Cell>(n * widthOfCell(cell)).fill(cell));
 

@@ -35,7 +35,7 @@ export const PLAIN_WORKING: Working = {
 };
 
 /** Side of the `nth` row of the grid, from 0 at its bottom. */
-export function sideOf(working: Working, nth: number): 'right' | 'wrong' {
+function sideOf(working: Working, nth: number): 'right' | 'wrong' {
   const other = working.firstSide === 'right' ? 'wrong' : 'right';
   return working.form === 'round' || nth % 2 === 0 ? working.firstSide : other;
 }

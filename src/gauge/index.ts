@@ -20,7 +20,7 @@ export type {
 export { gaugeFromWords } from './gauge-words.ts';
 export { type Hook, hookFromWords, usHookLabel } from './hook.ts';
 export { boxSize, fabricGauge, isCounted, plainGauge } from './look-up.ts';
-export { proportionOf } from './proportions.ts';
+
 export { fabricMeant, gaugesWith, readGauges } from './read-gauges.ts';
 export { putUpFromWords } from './read-yarns.ts';
 export { gaugeFindings } from './unlikely.ts';

@@ -20,7 +20,7 @@ const DRIFT = 0.025;
  */
 const T80 = [3.078, 1.886, 1.638, 1.533, 1.476, 1.44, 1.415, 1.397, 1.383, 1.372];
 
-export const studentT80 = (freedom: number): number =>
+const studentT80 = (freedom: number): number =>
   T80[Math.min(freedom, T80.length) - 1] ?? Number.POSITIVE_INFINITY;
 
 /** Mean width or height of one unit over several counts; `null` where none gives this side. */

@@ -17,7 +17,7 @@ export interface ClassRow {
   readonly names: readonly string[];
 }
 
-export const WEIGHT_CLASSES: readonly ClassRow[] = [
+const WEIGHT_CLASSES: readonly ClassRow[] = [
   row('Lace', [32, 42], [1.4, 2.25], [484, 2000], 'lace, thread, cobweb, size 10, 1 ply, 2 ply'),
   row('Super Fine', [21, 32], [2.25, 3.5], [350, 600], 'super fine, sock, fingering, 3 ply'),
   row('Fine', [16, 20], [3.5, 4.5], [242, 400], 'sport, fine, 5 ply'),

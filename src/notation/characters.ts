@@ -3,7 +3,7 @@
 export const LETTER = 1;
 export const DIGIT = 2;
 export const BLANK = 3;
-export const SIGN = 4;
+const SIGN = 4;
 
 /** Classes of ASCII, in a column: nearly all characters are found here. */
 const CLASSES = new Uint8Array(128);

@@ -66,7 +66,6 @@ export { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 export {
   type WriteOptions,
   writeInstruction,
-  writeOrder,
   writeSpecial,
   writeWords,
 } from './write/index.ts';

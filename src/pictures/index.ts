@@ -26,4 +26,4 @@ export { type GltfOptions, toGlb } from './gltf.ts';
 export { drawPieces, type PieceDrawingOptions } from './piece.ts';
 export { drawSchematic, type SchematicOptions } from './schematic/schematic.ts';
 export { toSvg } from './svg.ts';
-export { type Measure, measureText, points, SMALLEST_TYPE_MM, wrapText } from './text.ts';
+export { type Measure, measureText, SMALLEST_TYPE_MM, wrapText } from './text.ts';

@@ -37,13 +37,13 @@ ${body}
 }
 
 /** A length to the thousandth of a mm, without needless noughts; never "-0". */
-export function short(n: number): string {
+function short(n: number): string {
   const rounded = Math.round(n * 1000) / 1000;
   return rounded === 0 ? '0' : String(rounded);
 }
 
 /** Text for XML: signs that XML 1.0 has no place for become a replacement sign. */
-export function escaped(text: string): string {
+function escaped(text: string): string {
   return text
     .replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '\ufffd')
     .replace(/[&<>"]/g, (sign) => ENTITIES[sign] ?? sign);

@@ -17,7 +17,7 @@ const rows = (lines: string, terms: 'US' | 'UK', sizes: number): readonly Line[]
     .filter((line) => line !== '')
     .map((text) => ({ text, terms, sizes }));
 
-export const LABELS = us(
+const LABELS = us(
   1,
   `
   Rnd 4: Sc in each st around. (36)
@@ -52,7 +52,7 @@ export const LABELS = us(
 `,
 );
 
-export const BEGINNINGS = us(
+const BEGINNINGS = us(
   1,
   `
   Rnd 1: 7 sc in MR (7)
@@ -82,7 +82,7 @@ export const BEGINNINGS = us(
 `,
 );
 
-export const ALONG = us(
+const ALONG = us(
   1,
   `
   Rnd 3: Sc around. (35)
@@ -138,7 +138,7 @@ export const ALONG = us(
 `,
 );
 
-export const NUMBERS = us(
+const NUMBERS = us(
   1,
   `
   Rnd 4: Sc 5, inc, sc 5.
@@ -168,7 +168,7 @@ export const NUMBERS = us(
 `,
 );
 
-export const REPEATS = us(
+const REPEATS = us(
   1,
   `
   Rnd 4: *Sc in next 3 sts, inc; rep from * around. (30)
@@ -209,7 +209,7 @@ export const REPEATS = us(
 `,
 );
 
-export const ROWS_AGAIN = us(
+const ROWS_AGAIN = us(
   1,
   `
   Row 3: Rep row 2.
@@ -231,7 +231,7 @@ export const ROWS_AGAIN = us(
 `,
 );
 
-export const START_CHAINS = us(
+const START_CHAINS = us(
   1,
   `
   Row 2: Ch 3 (counts as dc here and throughout), dc in next st and in each st across; turn.
@@ -247,7 +247,7 @@ export const START_CHAINS = us(
 `,
 );
 
-export const COUNTS = us(
+const COUNTS = us(
   1,
   `
   Rnd 2: Dc in each st around. (16 dc, 8 ch-1 sps)
@@ -272,7 +272,7 @@ export const COUNTS = us(
 `,
 );
 
-export const JOINS = us(
+const JOINS = us(
   1,
   `
   Rnd 2: Sc in each st around; join with sl st in first sc. (24 sc)
@@ -300,7 +300,7 @@ export const JOINS = us(
 `,
 );
 
-export const LACE = us(
+const LACE = us(
   1,
   `
   Rnd 2: (2 dc, ch 2, 2 dc) in next ch-2 sp, ch 1.
@@ -330,7 +330,7 @@ export const LACE = us(
 `,
 );
 
-export const FILET = us(
+const FILET = us(
   1,
   `
   Rnd 11: Work 52 open boxes; join. (52 boxes)
@@ -347,7 +347,7 @@ export const FILET = us(
 );
 
 /** Lean on stitches of the designer's own, which the law test defines. */
-export const OWN_STITCHES = us(
+const OWN_STITCHES = us(
   1,
   `
   Rnd 2: Ripple st in next st, sc in next 3 sts.
@@ -358,7 +358,7 @@ export const OWN_STITCHES = us(
 `,
 );
 
-export const SIDE_JOBS = us(
+const SIDE_JOBS = us(
   1,
   `
   Rnd 5: Sc in each st around, place marker in last st.
@@ -369,7 +369,7 @@ export const SIDE_JOBS = us(
 `,
 );
 
-export const SIZES = us(
+const SIZES = us(
   3,
   `
   Ch 40 (44, 48).
@@ -383,7 +383,7 @@ export const SIZES = us(
 `,
 );
 
-export const UK = uk(
+const UK = uk(
   1,
   `
   Rnd 4: Dc in each st around. (36 dc)

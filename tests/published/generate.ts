@@ -4,7 +4,7 @@
  * Words that take `from` stitches and make `to`, with increases (2 in one) or decreases (two
  * together) spread as evenly as whole stitches allow. At most doubled, at least halved.
  */
-export function spread(from: number, to: number, stitch = 'sc'): string {
+function spread(from: number, to: number, stitch = 'sc'): string {
   const change = Math.abs(to - from);
   if (change === 0) return `${stitch} in each of next ${from} sts`;
   if (to === 2 * from) return `2 ${stitch} in each of next ${from} sts`;

@@ -9,7 +9,7 @@ import { isVerbatim } from './verbatim.ts';
 import type { Voice, WriteOptions } from './voice.ts';
 
 /** The list inside a bracket, a group or an ending. */
-export const writeList = (steps: readonly Step[], voice: Voice): string =>
+const writeList = (steps: readonly Step[], voice: Voice): string =>
   joined(steps, voice, (before, step) => {
     if (isVerbatim(step)) return asQuoted(before, step, voice);
     return hasEnding(before) ? '; ' : ', ';
@@ -95,7 +95,7 @@ function asQuoted(before: Step, step: Step, voice: Voice): string {
 }
 
 /** A capital at the start of a sentence, behind an opening star or bracket too. */
-export const capitalised = (words: string): string =>
+const capitalised = (words: string): string =>
   words.replace(/^[*†‡°([]*[a-z]/, (start) => start.toUpperCase());
 
 /** The same with its capital and one full stop. */

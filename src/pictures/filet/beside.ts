@@ -92,7 +92,7 @@ export function besideWords(sheet: Sheet): BesideWords {
 }
 
 /** "29 (33, 37) open boxes". */
-export function inWords(beside: Beside | null): string {
+function inWords(beside: Beside | null): string {
   if (!beside) return '';
   const [first = 0, ...others] = beside.boxes;
   const numbers = others.length > 0 ? `${first} (${others.join(', ')})` : String(first);

@@ -9,7 +9,7 @@ import type { Sheet } from './sheet.ts';
 export const chartTitle = ({ name }: Pick<Sheet, 'name'>): string => (name === '' ? 'Chart' : name);
 
 /** "Rnds 12-18"; '' where no row works the chart. */
-export function rowsInWords(sheet: Sheet): string {
+function rowsInWords(sheet: Sheet): string {
   const named = sheet.rows.filter(({ label }) => label !== '');
   const [first] = named;
   const last = named.at(-1);
@@ -30,7 +30,7 @@ const counted = (n: number, one: string, many = `${one}s`): string =>
   `${n} ${n === 1 ? one : many}`;
 
 /** Where to begin and in which direction to read. */
-export function howToRead(sheet: Sheet): string {
+function howToRead(sheet: Sheet): string {
   const [first, second] = sheet.rows;
   if (!first) return '';
   const name = first.label === '' ? 'the lowest' : first.label;
@@ -48,13 +48,13 @@ const directionOf = (row: Sheet['rows'][number]): string =>
   startsAt(row) === 'right' ? 'right to left' : 'left to right';
 
 /** For left-handed makers: why the picture is not turned round. */
-export const aboutHand = (sheet: Sheet): string =>
+const aboutHand = (sheet: Sheet): string =>
   sheet.hand === 'left'
     ? 'The picture is that of the right-handed edition, so that words read: only the direction, the arrows and the numbers have changed over.'
     : '';
 
 /** The proportion of the boxes and where it comes from. */
-export function aboutBoxes({ box, columns, rows }: Sheet): string {
+function aboutBoxes({ box, columns, rows }: Sheet): string {
   if (box.from === 'square') return box.because;
   if (box.from === 'usual') {
     return `${box.because} Yours may come out wider or higher.`;
@@ -71,13 +71,13 @@ const NO_BREAK = '\u00a0';
 /** Half millimetres: a gauge tells no more (judgement). */
 const round = (mm: number): number => Math.round(mm * 2) / 2;
 
-export const aboutTimes = ({ times, columns }: Sheet): string =>
+const aboutTimes = ({ times, columns }: Sheet): string =>
   times > 1
     ? `The chart is worked ${times} times side by side: ${times} × ${columns} = ${times * columns} boxes.`
     : '';
 
 /** Rows with a bracket, for those who cannot see it and to tell where a last pass ends. */
-export const aboutAgain = ({ again, rows }: Sheet): string =>
+const aboutAgain = ({ again, rows }: Sheet): string =>
   again
     .map((one) => {
       const [low, high] = [rows[one.from]?.label, rows[one.to]?.label];

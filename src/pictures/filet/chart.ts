@@ -105,7 +105,7 @@ export function sentencesBlock(sentences: readonly string[], widthMm: number): B
 }
 
 /** Width of a window with all that stands at its sides. */
-export const windowWidth = (sheet: Sheet, frame: Frame): number =>
+const windowWidth = (sheet: Sheet, frame: Frame): number =>
   frame.widthMm + 2 * sideOf(sheet, frame);
 
 /** Room at either side of the mesh. */

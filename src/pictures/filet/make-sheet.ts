@@ -1,6 +1,6 @@
-/** From a chart block, or a grid of any making, to all that its drawing needs to know. */
+/** From a chart block to all that its drawing needs to know. */
 import { type ChartUse, type Fabric, usesOf } from '../../fabric/index.ts';
-import { type Grid, readsOf, type Working, workedRows } from '../../filet/index.ts';
+import { readsOf, type Working } from '../../filet/index.ts';
 import { boxSize, type Gauges } from '../../gauge/index.ts';
 import type { Cell, Chart, Manuscript } from '../../manuscript/index.ts';
 import { STEMS, stemOf } from '../../notation/index.ts';
@@ -55,42 +55,6 @@ export function sheetOf(
       ...useNotes(bySize[0] ?? [], uses),
       ...leanNotes(uses, { manuscript, fabric }, hand),
     ],
-  };
-}
-
-/** A grid that stands in no pattern: worked as told, its box as measured or as usual. */
-export function sheetOfGrid(
-  grid: Grid,
-  { working, box }: { readonly working: Working; readonly box: SheetBox },
-): Sheet {
-  const mesh = grid.mesh ?? { post: 'dc', gap: CLASSIC_GAP };
-  const columns = Math.max(0, ...grid.rows.map((row) => row.length));
-  const word = working.form === 'flat' ? 'Row' : 'Rnd';
-  return {
-    name: grid.name,
-    pattern: '',
-    edition: '',
-    form: working.form,
-    hand: working.hand,
-    rows: workedRows(grid, working).map(({ number, side, reads }, nth) => ({
-      number,
-      label: `${word} ${number}`,
-      side,
-      reads,
-      cells: padded(grid.rows.at(-1 - nth) ?? [], columns),
-      origins: [],
-      origin: null,
-      before: null,
-      after: null,
-    })),
-    columns,
-    mesh: { ...mesh, wraps: wrapsOf(mesh.post, 'US') },
-    terms: 'US',
-    box,
-    times: 1,
-    again: [],
-    uses: [],
-    notes: [],
   };
 }
 

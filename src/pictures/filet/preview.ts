@@ -67,7 +67,7 @@ function title(sheet: Sheet): Block {
 }
 
 /** The figures behind the picture, each with how it was had. */
-export function previewSentences(look: ChartLook, factor: number): readonly string[] {
+function previewSentences(look: ChartLook, factor: number): readonly string[] {
   const { mesh, cover, contrastRange, yarn, because, isMeasured } = look;
   const size =
     factor < 1 ? `Drawn at about ${percent(factor)} of its size` : 'Drawn as large as the fabric';

@@ -5,7 +5,7 @@ import { boxInWords, kindsIn } from './key.ts';
 import type { Sheet, SheetRow } from './sheet.ts';
 
 /** "Rnd 12 (right side, from right to left): 5 filled, 2 open, ..." */
-export function rowWords(row: SheetRow, r: number): string {
+function rowWords(row: SheetRow, r: number): string {
   const back = row.reads === 'right-to-left';
   const cells = back ? row.cells.toReversed() : row.cells;
   const name = row.label === '' ? `Chart row ${r + 1}, never worked` : row.label;

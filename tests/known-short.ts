@@ -16,7 +16,6 @@ export const knownShort = {
   countsWorkedOutApart: [
     'bare/11-flat-booties.txt',
     'bare/17-thermal-potholder.txt',
-    'bare/37-miss-doily-vintage-uk.txt',
     'bare/40-vintage-spaced-letters.txt',
     'bare/56-uk-shell-edging-blanket.txt',
     'bare/85-scanned-leaflet.txt',

@@ -38,6 +38,8 @@ export interface RowShape {
   readonly chainsAtStart: boolean;
   /** The first stitch is skipped before anything is worked. */
   readonly skipsFirst: boolean;
+  /** The chain that opens the row is a leg of its first cluster: the others have one leg more. */
+  readonly chainIsLeg: boolean;
 }
 
 export function* allSteps(steps: readonly Step[]): Generator<Step> {
@@ -121,10 +123,26 @@ function readShape(steps: readonly Step[]): RowShape {
       all.flatMap((step) => (step.kind === 'chain' ? (step.n?.values ?? [1]) : [])).map(Number),
     ),
     chainsAtStart: startsWithChain(steps),
+    chainIsLeg: startsCluster(all, works),
     skipsFirst: before.some(
       (step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n,
     ),
   };
+}
+
+const DRAWN_IN: ReadonlySet<string> = new Set(['together', 'cluster']);
+
+/** "Ch 3, dc2tog in same sp, *ch 3, dc3tog in next sp": the chain and two legs are the first of them. */
+function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolean {
+  const chain = all.findIndex(({ kind }) => kind === 'chain');
+  const first = all[chain + 1];
+  if (chain < 0 || first?.kind !== 'work' || first !== works.find((one) => !isSlip(one)))
+    return false;
+  const { shape, legs, stem } = first.stitch;
+  if (!DRAWN_IN.has(shape) || legs === null || first.place?.pick === 'next') return false;
+  return works.some(
+    ({ stitch }) => DRAWN_IN.has(stitch.shape) && stitch.stem === stem && stitch.legs === legs + 1,
+  );
 }
 
 function saysAround(step: Step): boolean {

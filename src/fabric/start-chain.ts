@@ -74,6 +74,9 @@ function settle(
     return { counts: counts.counts, stem, gap: gapSaid(counts, n, stem), because };
   };
   if (step.countsAs) return said(step.countsAs, 'words');
+  // As a leg of a cluster it is no stitch of its own, whatever the notes say of it elsewhere.
+  if (row.shape.chainIsLeg && n > 1)
+    return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
   const order = orderFor(row.orders, n);
   if (order && (order.n === n || n <= 4)) return said(order.countsAs, 'note');
   const gap = Math.max(0, n - Math.floor(heightOf(rowStem)));

@@ -239,11 +239,14 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
     const all = named + sumOf(tally.groups, (name) => begun.has(name));
     return [beginsWith(hands, word) ? all + 1 : all];
   }
-  const n = word ? sumOf(tally.byKind, (kind) => kind.includes(word)) : 0;
+  // A "dc3tog" in one place is a cluster by another name.
+  const drawn = word === 'cluster' ? 'together' : word;
+  const byName = sumOf(tally.byKind, (kind) => kind.includes(word));
+  const n = word ? byName || sumOf(tally.byKind, (kind) => kind.includes(drawn)) : 0;
   const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));
   if (n + first === 0) return /^groups?$/.test(word) ? groupsInPlaces(hands) : [];
   const made = n + first;
-  return word === 'cluster' && beginsWithCluster(hands) ? [made, made + 1] : [made];
+  return word === 'cluster' && byName > 0 && beginsWithCluster(hands) ? [made, made + 1] : [made];
 }
 
 /** "[4 groups]" of a granny square: stitches side by side in one place, by threes or by twos. */

@@ -131,3 +131,18 @@ Row 3: Ch 3, dc in first ch-1 sp, 2V-st in sp between next 2 fans, 2 dc in next 
     expect(complaints(text.replace('4 fans', '5 fans'))).toEqual(['6 count-mismatch']);
   });
 });
+
+describe('a start chain that is a leg of the first cluster', () => {
+  const text = (clusters: number): string => `US terms. Ch 3 counts as a dc.
+Rnd 1: Ch 1, 12 sc in ring, join. (12 sc)
+Rnd 2: Ch 3, dc2tog in same st, *ch 3, sk next st, dc3tog in next st; rep from * around, ch 3, join to top of dc2tog. (${clusters} clusters)
+Rnd 3: Ch 1, *sc in top of cluster, 3 sc in ch-3 sp; rep from * around, join. (24 sc)
+`;
+  it('is no stitch of its own', () => {
+    expect(complaints(text(6))).toEqual([]);
+    expect(worked(text(6), 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 6 proven', 'Rnd 3 24 proven']);
+  });
+  it('a wrong number of clusters is found', () => {
+    expect(complaints(text(7))).toEqual(['3 count-mismatch']);
+  });
+});

@@ -1,5 +1,6 @@
 /** Several places become one stitch: sc2tog, a cluster over three stitches. */
 import type { Place, Until, WorkStep } from '../../notation/index.ts';
+import type { RowContext } from '../context.ts';
 import { type Hands, make, numberFor, originFor, remaining, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
@@ -17,11 +18,12 @@ export function workTogether(
   hands: Hands,
   step: WorkStep,
   places: readonly (Place | null)[],
+  row: RowContext,
 ): void {
   const { stitch } = step;
   if (hands.into) return stitches(hands, step, hands.into, numberFor(hands, step.n) ?? 1);
   const place = places[0] ?? null;
-  if (place && places.length === 1 && sharesFoot(hands, step, place)) {
+  if (place && places.length === 1 && sharesFoot(hands, step, place, row)) {
     return inOnePlaceEach(hands, step, place);
   }
   const over = numberFor(hands, place?.n ?? null);
@@ -102,12 +104,14 @@ const ONE_PLACE: ReadonlySet<string> = new Set(['space', 'corner', 'ring', 'grou
  * "dc3tog in next ch-2 sp", "dc2tog in same st": all legs stand in the place named. "tr3tog in next
  * st" may mean that or the next three; the sums tell.
  */
-function sharesFoot(hands: Hands, step: WorkStep, place: Place): boolean {
+function sharesFoot(hands: Hands, step: WorkStep, place: Place, row: RowContext): boolean {
   if (ONE_PLACE.has(nounOf(place).kind)) return true;
   const single = numberFor(hands, place.n) === null;
   if (!single || (place.pick !== 'next' && place.pick !== 'same' && place.pick !== 'each'))
     return false;
-  const custom = place.pick === 'same' ? 'in one place' : 'over as many places';
+  // Where the start chain and the legs beside it are the first cluster, the others are clusters too.
+  const isOne = place.pick === 'same' || row.shape.chainIsLeg;
+  const custom = isOne ? 'in one place' : 'over as many places';
   const reading = ask(hands.readings, {
     doubt: 'together in one place',
     custom,

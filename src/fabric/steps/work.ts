@@ -68,7 +68,7 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   for (const place of takesSeveralPlaces(step) ? [first] : places) {
     // "In back loop of each st": for this stitch only.
     if (place?.loop) hands.loop = place.loop === 'both' ? null : place.loop;
-    if (takesSeveralPlaces(step)) workTogether(hands, step, places);
+    if (takesSeveralPlaces(step)) workTogether(hands, step, places, row);
     else workAt(hands, step, place, here);
     hands.loop = held;
   }

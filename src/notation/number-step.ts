@@ -6,6 +6,7 @@ import { readChain, startsChain } from './chain.ts';
 import { countItem, isPlainCount } from './count.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
+import { isBareCount } from './letter-stitch.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import { clauseEnds, fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
@@ -15,7 +16,7 @@ import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { emptyTerm } from './stitch.ts';
 import { T } from './tokens.ts';
-import { isBareCount, plainWork, readWork } from './work.ts';
+import { plainWork, readWork } from './work.ts';
 
 export function numberStep(r: Reader, run: Run): void {
   const start = r.at;

@@ -1,6 +1,8 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
+import { alongSide, aroundIt } from './along-side.ts';
 import { readCountsAs } from './counts-as.ts';
-import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
+import { formOf, mayBeStitch, TOGETHER } from './dictionary.ts';
+import { isBareCount, isLetter, letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
 import { readNumbers } from './numbers.ts';
 import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
 import { placeDraft } from './place-draft.ts';
@@ -75,17 +77,6 @@ export const plainWork = (stitch: StitchTerm): Draft => ({
   to: stitch.to,
 });
 
-/** "245C": twenty-four sc, as a scanner sees them; the reader then stands on the letter. */
-function scannedSc(r: Reader): Numbers | null {
-  if (kindAt(r) !== T.number || !isWord(r, W.letter_c, 1) || !isGlued(r)) return null;
-  const seen = valueAt(r);
-  if (seen < 15 || seen % 10 !== 5 || !clauseEnds(r, 2)) {
-    if (kindAt(r, 2) !== T.open) return null;
-  }
-  r.at++;
-  return { from: fromOf(r, r.at - 1), to: toOf(r), values: [Math.floor(seen / 10)] };
-}
-
 /** "a dc", "the first"; a lone "A" is a decrease in charts of letters. */
 function eatArticle(r: Reader): boolean {
   if (!isWord(r, W.a) && !isWord(r, W.the)) return false;
@@ -118,66 +109,6 @@ function leadingNumber(r: Reader): Numbers | null {
   if (!n) r.at = start;
   return n;
 }
-
-/** Charts in letters: x or X is sc, v increase, a decrease, each as a clause of its own. */
-function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
-  const sense = wordAt(r);
-  if (sense === W.letter_p) return letterPicot(r);
-  const single = sense === W.x || sense === W.v || sense === W.a;
-  if (!single) return null;
-  const kind = kindAt(r, 1);
-  const closes =
-    kind === T.comma ||
-    kind === T.close ||
-    kind === T.end ||
-    kind === T.semicolon ||
-    // "12 x 2ch-sps" counts spaces.
-    (kind === T.number && sense !== W.a && !isGlued(r) && !isWord(r, W.ch, 2)) ||
-    isLetter(r, 1);
-  const placed = n !== null && sense === W.x && isWord(r, W.in, 1);
-  const counted = placed || kind === T.stop || (kind === T.open && r.partner[r.at + 1] !== -1);
-  if (!closes && !counted) return null;
-  // A lone "x" without number is a sign of multiplication left over; "a" needs a capital or number.
-  const inList = kindAt(r, -1) === T.comma && kind === T.close;
-  if (n === null && sense !== W.v && !isCapital(r) && !inList) return null;
-  const term = emptyTerm(r);
-  r.at++;
-  term.to = toOf(r);
-  if (sense === W.x) term.stem = 'sc';
-  else term.shape = sense === W.v ? 'increase' : 'together';
-  return term;
-}
-
-function letterSc(r: Reader): StitchTerm {
-  const term = emptyTerm(r);
-  r.at++;
-  term.to = toOf(r);
-  term.stem = 'sc';
-  return term;
-}
-
-/** Old leaflets' "1 p, 1 s c in next", "make p and s c". */
-function letterPicot(r: Reader): StitchTerm | null {
-  if (!clauseEnds(r, 1) && !isWord(r, W.and, 1)) return null;
-  const term = emptyTerm(r);
-  r.at++;
-  term.to = toOf(r);
-  term.shape = 'picot';
-  return term;
-}
-
-const isLetter = (r: Reader, ahead: number): boolean =>
-  (isWord(r, W.v, ahead) || isWord(r, W.a, ahead) || isWord(r, W.x, ahead)) &&
-  (clauseEnds(r, ahead + 1) || kindAt(r, ahead + 1) === T.open);
-
-/** "24x (24)": the bracket is a count, so the x before it is a stitch. */
-export const isBareCount = (r: Reader, ahead: number): boolean =>
-  kindAt(r, ahead + 1) === T.number && kindAt(r, ahead + 2) === T.close;
-
-const isCapital = (r: Reader): boolean => {
-  const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
-  return code >= 65 && code <= 90;
-};
 
 /** "hdc in next st and twice in the third": the same stitch, its number in a word. */
 function onceMore(r: Reader): Numbers | null {
@@ -307,90 +238,6 @@ function drawnTogether(r: Reader, draft: Draft): void {
   }
   if (draft.stitch.shape === 'together') r.at++;
 }
-
-/** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */
-function alongSide(r: Reader, ofChain: boolean): boolean {
-  const sense = wordAt(r);
-  if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
-    return false;
-  if (endsOfRows(r)) return true;
-  let k = 1;
-  while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k)) k++;
-  if (k === 5 || (ofChain && isOther(r, k - 1))) return false;
-  for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
-  const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
-  if (to === 0) return false;
-  r.at += to;
-  return true;
-}
-
-/** "in end of the instep": not the end that a row or a chain has. */
-const isEndOf = (r: Reader, k: number): boolean =>
-  isWord(r, W.end, k) && isWord(r, W.of, k + 1) && ofPiece(r, k + 1) > 0;
-
-/** "across the ends of rows 4 to 9", "along the other ends of rows 4-9" */
-function endsOfRows(r: Reader): boolean {
-  let k = 1;
-  while (isWord(r, W.the, k) || isWord(r, W.other, k)) k++;
-  if (!isWord(r, W.end, k) || !isWord(r, W.of, k + 1)) return false;
-  k += isWord(r, W.the, k + 2) ? 3 : 2;
-  if (!isWord(r, W.row, k) || kindAt(r, k + 1) !== T.number) return false;
-  k += 2;
-  const linked = isWord(r, W.to, k) || isWord(r, W.and, k) || kindAt(r, k) === T.dash;
-  if (linked && kindAt(r, k + 1) === T.number) k += 2;
-  r.at += k;
-  return true;
-}
-
-/** "each of 11 ch on the other side": chains have that side, and are worked one by one. */
-const isOther = (r: Reader, ahead: number): boolean =>
-  isWord(r, W.other, ahead) || isWord(r, W.opposite, ahead);
-
-/** "along the side of the instep": a piece by its name; of a chain it is the other side. */
-function ofPiece(r: Reader, ahead: number): number {
-  let k = ahead + 1;
-  if (isWord(r, W.the, k)) k++;
-  const sense = wordAt(r, k);
-  return kindAt(r, k) === T.word && (sense === 0 || sense === PROSE) ? k + 1 : 0;
-}
-
-/** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
-function aroundIt(r: Reader): boolean {
-  if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
-  let k = 1;
-  while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k)) k++;
-  if (!isWord(r, W.side, k)) return false;
-  const from = k;
-  while (k < from + 5 && !clauseEnds(r, k)) {
-    const sense = wordAt(r, k);
-    const said = sense === 0 || sense === PROSE || sense === W.side;
-    if (!said && sense !== W.of && sense !== W.the) return false;
-    k++;
-  }
-  if (!clauseEnds(r, k)) return false;
-  r.at += k;
-  return true;
-}
-
-const saysWhichSide = (r: Reader, ahead: number): boolean =>
-  SIDE_WORDS.has(wordAt(r, ahead)) ||
-  (kindAt(r, ahead) === T.word &&
-    /^(short|long|top|bottom|left|cast|lower|upper|outer|inner|neck|raw)$/.test(
-      spelled(r, r.at + ahead),
-    ));
-
-const SIDE_WORDS = new Set([
-  W.each,
-  W.the,
-  W.both,
-  W.other,
-  W.next,
-  W.right,
-  W.opposite,
-  W.on,
-  W.front,
-  W.back,
-]);
 
 /**
  * "30 sc in each round", "increasing 6 sts every round": the label says which rounds. Where in them

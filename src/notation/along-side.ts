@@ -1,0 +1,89 @@
+/** Words that lead along a side of the piece: "on each long side", "across the ends of rows 4 to 9". */
+import { PROSE } from './dictionary.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { W } from './senses.ts';
+import { T } from './tokens.ts';
+
+/** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */
+export function alongSide(r: Reader, ofChain: boolean): boolean {
+  const sense = wordAt(r);
+  if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
+    return false;
+  if (endsOfRows(r)) return true;
+  let k = 1;
+  while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k)) k++;
+  if (k === 5 || (ofChain && isOther(r, k - 1))) return false;
+  for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
+  const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
+  if (to === 0) return false;
+  r.at += to;
+  return true;
+}
+
+/** "in end of the instep": not the end that a row or a chain has. */
+const isEndOf = (r: Reader, k: number): boolean =>
+  isWord(r, W.end, k) && isWord(r, W.of, k + 1) && ofPiece(r, k + 1) > 0;
+
+/** "across the ends of rows 4 to 9", "along the other ends of rows 4-9" */
+function endsOfRows(r: Reader): boolean {
+  let k = 1;
+  while (isWord(r, W.the, k) || isWord(r, W.other, k)) k++;
+  if (!isWord(r, W.end, k) || !isWord(r, W.of, k + 1)) return false;
+  k += isWord(r, W.the, k + 2) ? 3 : 2;
+  if (!isWord(r, W.row, k) || kindAt(r, k + 1) !== T.number) return false;
+  k += 2;
+  const linked = isWord(r, W.to, k) || isWord(r, W.and, k) || kindAt(r, k) === T.dash;
+  if (linked && kindAt(r, k + 1) === T.number) k += 2;
+  r.at += k;
+  return true;
+}
+
+/** "each of 11 ch on the other side": chains have that side, and are worked one by one. */
+const isOther = (r: Reader, ahead: number): boolean =>
+  isWord(r, W.other, ahead) || isWord(r, W.opposite, ahead);
+
+/** "along the side of the instep": a piece by its name; of a chain it is the other side. */
+function ofPiece(r: Reader, ahead: number): number {
+  let k = ahead + 1;
+  if (isWord(r, W.the, k)) k++;
+  const sense = wordAt(r, k);
+  return kindAt(r, k) === T.word && (sense === 0 || sense === PROSE) ? k + 1 : 0;
+}
+
+/** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
+export function aroundIt(r: Reader): boolean {
+  if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
+  let k = 1;
+  while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k)) k++;
+  if (!isWord(r, W.side, k)) return false;
+  const from = k;
+  while (k < from + 5 && !clauseEnds(r, k)) {
+    const sense = wordAt(r, k);
+    const said = sense === 0 || sense === PROSE || sense === W.side;
+    if (!said && sense !== W.of && sense !== W.the) return false;
+    k++;
+  }
+  if (!clauseEnds(r, k)) return false;
+  r.at += k;
+  return true;
+}
+
+const saysWhichSide = (r: Reader, ahead: number): boolean =>
+  SIDE_WORDS.has(wordAt(r, ahead)) ||
+  (kindAt(r, ahead) === T.word &&
+    /^(short|long|top|bottom|left|cast|lower|upper|outer|inner|neck|raw)$/.test(
+      spelled(r, r.at + ahead),
+    ));
+
+const SIDE_WORDS = new Set([
+  W.each,
+  W.the,
+  W.both,
+  W.other,
+  W.next,
+  W.right,
+  W.opposite,
+  W.on,
+  W.front,
+  W.back,
+]);

@@ -104,6 +104,7 @@ export function measure(
     notKnown: [
       ...notKnown(gauges, weighings, fabric),
       ...fabric.notChecked,
+      ...pointsUnknown(sizes[0]?.pieces ?? []),
       ...joinsUnknown(sizes[0]?.pieces ?? []),
     ],
     lengths: lengthsOf(fabric, names),
@@ -224,6 +225,16 @@ function lengthsSaid(facts: readonly Fact[]): string[] {
       : []),
   ];
 }
+
+/** Rows that turn a corner reach farther there than they are high: how far, only the shape tells. */
+const pointsUnknown = (pieces: readonly PieceSize[]): string[] =>
+  pieces.flatMap(({ name, parts }) =>
+    parts.some(({ form, points }) => form === 'centre-out piece' && (points ?? 0) > 0)
+      ? [
+          `${name || 'The piece'} reaches farther at its points than along its rows; how deep it is there, only its shape in three dimensions tells.`,
+        ]
+      : [],
+  );
 
 /** Several pieces are told each by itself. */
 function joinsUnknown(pieces: readonly PieceSize[]): string[] {

@@ -285,7 +285,7 @@ function isNextInList({ text, open, section }: Scan, { from, to }: Span): boolea
 }
 
 const LISTED = /^(\d{1,3})[.):]?(?:\s?[-–—]\s?(\d{1,3}))?[.):]\s/;
-const STARTS = /\b(?:ring|circle|loop|mr)\b/i;
+const STARTS = /\b(?:ring|circle|loop|mr|mc(?= \d))\b/i;
 const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */

@@ -3,7 +3,7 @@
  * by the count alone. Both are written; the list is meant where only it gives the count.
  */
 import { repeatOf } from './repeat-step.ts';
-import type { StatedCount, Step, WorkStep } from './tree.ts';
+import type { RepeatStep, StatedCount, Step, WorkStep } from './tree.ts';
 
 /** The steps, with the list made into a repeat where the count says so. */
 export function settleListTimes(steps: readonly Step[], counts: readonly StatedCount[]): Step[] {
@@ -47,7 +47,27 @@ export function settleNames(
   counts: readonly StatedCount[],
 ): readonly Step[] {
   const stated = counts.length === 1 ? counts[0]?.n.values : undefined;
-  if (stated?.length !== 1 || !steps.some(isFused)) return steps;
+  const total = stated?.length === 1 ? stated[0] : null;
+  if (typeof total !== 'number') return steps;
+  const [only] = steps;
+  const times = steps.length === 1 && only?.kind === 'repeat' ? timesOf(only) : 0;
+  // "*2 sc dec* x 8 (24)": each pass makes its share of the count.
+  if (only?.kind === 'repeat' && times > 1) {
+    const inner = total % times === 0 ? settledTo(only.steps, total / times, true) : only.steps;
+    return inner === only.steps ? steps : [{ ...only, steps: inner }];
+  }
+  return settledTo(steps, total, false);
+}
+
+/** How often a repeat with a plain number of times is worked; 0: another kind. */
+const timesOf = ({ times, ending }: RepeatStep): number =>
+  times.kind === 'times' && !times.more && !ending && times.n.values.length === 1
+    ? (times.n.values[0] ?? 0)
+    : 0;
+
+/** `tie`: where both come to the same, as with 2, a list that is repeated is taken apart. */
+function settledTo(steps: readonly Step[], total: number, tie: boolean): readonly Step[] {
+  if (!steps.some(isFused)) return steps;
   const list = steps.filter((step) => step.kind === 'work');
   if (!list.every(isRunning)) return steps;
   const now = list.reduce((sum, step) => sum + made(step), 0);
@@ -55,15 +75,15 @@ export function settleNames(
   const apart = list
     .filter(isFused)
     .reduce((sum, step) => sum + (step.n?.values[0] ?? 1) + madeByOne(step), 0);
-  if (now === stated[0] || parted + apart !== stated[0]) return steps;
+  if ((now === total && !tie) || parted + apart !== total) return steps;
   return steps.flatMap((step): readonly Step[] => (isFused(step) ? apartOf(step) : [step]));
 }
 
-/** "4 sc inc", "2 sc dec": a number, a stitch and what is made of it. */
+/** "4 sc inc", "sc dec": a number or none, a stitch and what is made of it. */
 const isFused = (step: Step): step is WorkStep =>
   step.kind === 'work' &&
   !step.numberAfter &&
-  (step.n?.values[0] ?? 0) > 0 &&
+  (step.n?.values[0] ?? 1) > 0 &&
   step.stitch.stem !== null &&
   step.stitch.legs === null &&
   (step.stitch.shape === 'increase' || step.stitch.shape === 'together');

@@ -149,13 +149,20 @@ const wordOn = (r: Reader, ahead: number): string =>
 
 const word = (r: Reader): string => wordOn(r, 0);
 
+/** "MC" is a yarn too: the ring behind "in", "make a", and before a lone number, "MC 8 (8)". */
+function isMagicCircle(r: Reader, start: number): boolean {
+  if (!isWord(r, W.mc)) return false;
+  const numbered = kindAt(r, 1) === T.number;
+  if (r.at > start) return numbered || clauseEnds(r, 1);
+  return numbered && (clauseEnds(r, 2) || kindAt(r, 2) === T.open);
+}
+
 /** "magic ring", "MR", "adjustable loop", "sl knot". */
 export function readRing(r: Reader): RingStep | null {
   const start = r.at;
   passWords(r, BEFORE_RING);
   if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;
-  else if (isWord(r, W.mc) && (clauseEnds(r, 1) || kindAt(r, 1) === T.number) && r.at > start)
-    r.at++;
+  else if (isMagicCircle(r, start)) r.at++;
   else if (isWord(r, W.magic) && (isWord(r, W.ring, 1) || isWord(r, W.loop, 1))) r.at += 2;
   else if (isWord(r, W.ring) && r.at > start) r.at++;
   else if (/^(sl|slip)$/.test(word(r)) && isWord(r, W.knot, 1)) r.at += 2;

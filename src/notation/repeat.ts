@@ -31,6 +31,10 @@ import type { RepeatStep, Step, Times } from './tree.ts';
 export function readStar(r: Reader, run: Run): void {
   const role = starRole(r, r.at);
   const start = r.at;
+  if (role === STAR.open && isStray(r)) {
+    r.at++;
+    return;
+  }
   if (role === STAR.open && r.depth < MAX_DEPTH) return openStar(r, run);
   r.at++;
   if (role === STAR.mark) {
@@ -42,6 +46,14 @@ export function readStar(r: Reader, run: Run): void {
     });
   } else if (role === STAR.times && kindAt(r) === T.number) sentenceTimes(r, run, start);
   else if (role !== STAR.close && role !== STAR.named) putWords(r, run, start, 'unread');
+}
+
+/** "*dec 1, sc 1* repeat around* (12)": nothing stands behind the last star but the count. */
+function isStray(r: Reader): boolean {
+  if (r.to[r.at - 1] !== r.from[r.at] || kindAt(r, -1) !== T.word) return false;
+  const close = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) : -1;
+  const k = close > 0 && kindAt(r, 2) === T.number ? close + 1 - r.at : 1;
+  return kindAt(r, k) === T.end || (kindAt(r, k) === T.stop && kindAt(r, k + 1) === T.end);
 }
 
 function openStar(r: Reader, run: Run): void {

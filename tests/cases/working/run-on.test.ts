@@ -100,3 +100,23 @@ it('a bracket that is not closed behind a start chain does not swallow the round
   expect(complaints(text)).toEqual(['2 unbalanced-bracket']);
   expect(worked(text, 'R2', 'R3')).toEqual(['R2 24 proven', 'R3 24 proven']);
 });
+
+describe('commas that are left out between a stitch and what is made of it', () => {
+  const text = `R1: MC 8 (8)
+R2: inc x 8 (16)
+R3: *sc inc* x 8 (24)
+R4: *2 sc inc* x 8 (32)
+R5: *2 sc dec* x 8 (24)
+R6: *sc dec* x 8 (16)
+R7: 8 sc dec (8)
+R8: *2 sc in next st* repeat around* (16)
+`;
+  it('are read as the counts ask', () => {
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([8, 16, 24, 32, 24, 16, 8, 16]);
+  });
+  it('a wrong count among them is found', () => {
+    expect(complaints(text.replace('x 8 (24)\nR4', 'x 8 (25)\nR4'))[0]).toMatch(/^3 /);
+    expect(complaints(text.replace('around* (16)', 'around* (15)'))).toContain('8 count-mismatch');
+  });
+});

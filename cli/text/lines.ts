@@ -158,11 +158,13 @@ function inTradeWords({ n, unit }: Amount): Amount {
 
 /** "8 picots", "16 popcorns"; names of stitches, short or long, keep their form: "8 dc", "8 treble". */
 function pluralOf(unit: string | null): string | null {
-  if (unit === null || !/[a-z]{5,}$/.test(unit) || /(?:s|crochet|double|treble)$/.test(unit)) {
-    return unit;
-  }
+  if (unit === null || /(?:s|crochet|double|treble)$/.test(unit)) return unit;
+  if (!/[a-z]{5,}$/.test(unit) && !SHORT_THINGS.test(unit)) return unit;
   return /(?:ch|sh|x)$/.test(unit) ? `${unit}es` : `${unit}s`;
 }
+
+/** Short words that are no stitch's name: "6 fans", "22 sets". */
+const SHORT_THINGS = /\b(?:fan|set|bead|puff|bar|arch|pair|knot|loop)$/;
 
 /** Amounts unit by unit, the sizes of each together: "20 (24, 28) sc, 4 ch-2 sps". */
 function withUnits(bySize: readonly (readonly Amount[])[]): string {
@@ -198,7 +200,10 @@ function foldRanges(lines: readonly Unfolded[]): TableLine[] {
     if (first === undefined || last === undefined) return first === undefined ? [] : [first.line];
     const { label } = first.line;
     const isNumbered = first.row.first.label !== '';
-    const both = isNumbered ? rangeLabel(label, last.line.label) : `${label} (${run.length} rows)`;
+    // "Next 5 Rows" has its number; "Repeat Rows 2-7 …" and "next: ch 2, …" have none.
+    const counted = /^next \d/i.test(label) ? label : `${label} (${run.length} rows)`;
+    const isRange = isNumbered && label !== last.line.label;
+    const both = isRange ? rangeLabel(label, last.line.label) : counted;
     return [{ ...first.line, label: both }];
   });
 }
@@ -209,7 +214,7 @@ function isNextOf(before: Unfolded, next: Unfolded): boolean {
     a.from === b.from &&
     (a.range !== null && b.range !== null
       ? a.range.nth + 1 === b.range.nth
-      : a.label === '' && b.label === '');
+      : a.range === null && b.range === null && a.label === b.label);
   const alike: readonly (keyof TableLine)[] = ['part', 'instance', 'used', 'made', 'beside'];
   const told: readonly (keyof TableLine)[] = ['stated', 'verdict'];
   return isSameRange && [...alike, ...told].every((key) => before.line[key] === next.line[key]);

@@ -149,6 +149,13 @@ test('long and wide labels are cut to the terminal, and the verdict never is', (
   }
 });
 
+test('rows told by how many they are are one line, whose label says it', () => {
+  const rows = Array.from({ length: 5 }, () => row('Next 5 Rows', { from: 40 }));
+  expect(shown(rows).match(/Next 5 Rows/g)).toHaveLength(1);
+  const apart = [row('Next row', { from: 40 }), row('Next row', { from: 60 })];
+  expect(shown(apart).match(/Next row/g)).toHaveLength(2);
+});
+
 test('no rows, no table', () => {
   expect(table([], [''], { width: 80, paint: plain, text: '' })).toEqual([]);
 });

@@ -10,6 +10,7 @@ import { readEnding } from './ending.ts';
 import { readOneNumber } from './numbers.ts';
 import { readLoopOrder } from './orders.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
+import { isWorked } from './plain-count.ts';
 import {
   clauseEnds,
   fromOf,
@@ -292,11 +293,8 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
 /** "pull to close, do not join (6)": talk stands between the work and the count at the row's end. */
 function closesRow(r: Reader, run: Run): boolean {
   const ends = kindAt(r) === T.end || (kindAt(r) === T.stop && kindAt(r, 1) === T.end);
-  return ends && r.counts.length === 0 && run.out.some(isMaking);
+  return ends && r.counts.length === 0 && run.out.some(isWorked);
 }
-
-const isMaking = ({ kind }: Step): boolean =>
-  kind === 'work' || kind === 'group' || kind === 'repeat' || kind === 'even';
 
 /** "(21 sts – remember that the ch 2 counts)": the dash behind which the bracket talks. */
 function talkBehindDash(r: Reader, b: Bracket): number | null {

@@ -21,22 +21,25 @@ import type { Noun, NounKind, Numbers, StitchTerm } from './tree.ts';
 
 type Draft = { -readonly [K in keyof Noun]: Noun[K] };
 
+/** A noun that says nothing yet: any stitch. */
+export const plainNoun = (from: number): Draft => ({
+  from,
+  to: from,
+  kind: 'stitch',
+  stem: null,
+  chains: null,
+  word: '',
+  plural: false,
+  corner: false,
+  skipped: false,
+});
+
 /** The noun at the reader's place, or `null`, which leaves the reader where it was. */
 export function readNoun(r: Reader): Noun | null {
   const kind = kindAt(r);
   if (kind !== T.word && kind !== T.number && kind !== T.ordinal && kind !== T.open) return null;
   const start = r.at;
-  const draft: Draft = {
-    from: fromOf(r, start),
-    to: 0,
-    kind: 'stitch',
-    stem: null,
-    chains: null,
-    word: '',
-    plural: false,
-    corner: false,
-    skipped: false,
-  };
+  const draft = plainNoun(fromOf(r, start));
   const adjective = readAdjectives(r, draft);
   const found = readSpecialNoun(r, draft) || readHead(r, draft, adjective);
   if (!found) {

@@ -2,7 +2,7 @@
 
 import { layersAhead } from './layers.ts';
 import { readLoop, readPost } from './loops.ts';
-import { readNoun } from './noun.ts';
+import { plainNoun, readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
 import { type PlaceDraft, placeDraft, startChainNoun } from './place-draft.ts';
@@ -117,20 +117,8 @@ function nameRowEnds(r: Reader, draft: PlaceDraft): void {
   const plural = noun ? noun.plural : endsInS(r, r.at);
   if (isWord(r, W.row) || isWord(r, W.round)) r.at++;
   else if (!noun) return;
-  draft.nouns = [{ ...(noun ?? ROW_END), kind: 'row-end', plural, from, to: toOf(r) }];
+  draft.nouns = [{ ...(noun ?? plainNoun(from)), kind: 'row-end', plural, to: toOf(r) }];
 }
-
-const ROW_END: Noun = {
-  from: 0,
-  to: 0,
-  kind: 'row-end',
-  stem: null,
-  chains: null,
-  word: '',
-  plural: false,
-  corner: false,
-  skipped: false,
-};
 
 const isRowEnds = ({ nouns }: PlaceDraft): boolean =>
   nouns[0]?.kind === 'row-end' && nouns[0].plural;
@@ -174,15 +162,11 @@ function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
   const at = toOf(r);
   draft.nouns = [
     {
-      from: noun?.from ?? at,
+      ...plainNoun(noun?.from ?? at),
       to: noun?.to ?? at,
       kind: 'gap',
       stem: noun?.stem ?? null,
-      chains: null,
       word: noun?.word ?? '',
-      plural: false,
-      corner: false,
-      skipped: false,
     },
   ];
   draft.n = null;

@@ -75,7 +75,7 @@ export function angleCount(r: Reader, run: Run): boolean {
 }
 
 /** Stitches, not only chains and turns: "Ch 1. 9 hdc." tells of work, not of a count. */
-const isWorked = (step: Step): boolean =>
+export const isWorked = (step: Step): boolean =>
   isMaking(step) && step.kind !== 'chain' && step.kind !== 'turn' && step.kind !== 'join';
 
 /** "Pull tight – 12 sc.": a number with which the text ends is no part of the side job. */

@@ -5,6 +5,7 @@ import { readLabel } from './label.ts';
 import { settleListTimes, settleNames } from './list-times.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
 import { loneValue } from './numbers.ts';
+import { isWorked } from './plain-count.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
 import { readRun } from './steps.ts';
@@ -118,9 +119,6 @@ function spacesToldBehind(steps: Step[]): void {
   steps.splice(at, 1);
   steps.splice(all, 1, { ...row, until: null, place }, { ...work, until: row.until });
 }
-
-const isWorked = ({ kind }: Step): boolean =>
-  kind === 'work' || kind === 'repeat' || kind === 'group';
 
 /** "Rows 16-22: (49)": worked even, as the count says. */
 function countAlone(

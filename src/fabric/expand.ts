@@ -193,6 +193,7 @@ function ownThenMore(
     steps: instruction.steps.slice(at),
     counts: instruction.counts.filter((count) => !split(count)),
     orders: [],
+    slips: [],
   };
   const first = expand({ from, to, instruction: own }, known, setting);
   const second = expand({ from, to, instruction: order }, known, setting);

@@ -343,6 +343,12 @@ export const entries: readonly Entry[] = [
     advice: 'Count once more: "3-7" is five rounds, for both ends count.',
   },
   {
+    code: 'read-as',
+    severity: 'note',
+    title: '"{words}" was read as "{reading}".',
+    advice: 'Mend the word if it was meant so; if not, write what was meant.',
+  },
+  {
     code: 'reading-differs',
     severity: 'warning',
     title: '{row} fits only if {reading}; elsewhere {usual}.',

@@ -54,6 +54,7 @@ export {
   pictureSize,
   placeMissing,
   rangeMismatch,
+  readAs,
   readingDiffers,
   repeatRemainder,
   repeatTooLarge,

@@ -342,6 +342,12 @@ export const rangeMismatch: Message<{
   unit: Noun;
 }> = message('range-mismatch');
 
+/** note: "{words}" was read as "{reading}". */
+export const readAs: Message<{
+  reading: string;
+  words: string;
+}> = message('read-as');
+
 /** warning: {row} fits only if {reading}; elsewhere {usual}. */
 export const readingDiffers: Message<{
   reading: string;

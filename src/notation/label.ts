@@ -3,8 +3,9 @@
  * "Set-up row", "Row 2 and all even rows", "Size 5 only: 11th round:".
  */
 
-import { mayBeStitch, PROSE } from './dictionary.ts';
+import { hashOf, mayBeStitch, PROSE, senseOfWord } from './dictionary.ts';
 import { readLabelNumbers } from './label-numbers.ts';
+import { nearRowWord } from './near-words.ts';
 import { readNumbers } from './numbers.ts';
 import {
   fromOf,
@@ -21,6 +22,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import { formsPattern } from './row-numbers.ts';
+import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Numbers, RowLabel, Side } from './tree.ts';
@@ -52,6 +54,7 @@ export function readLabel(r: Reader): RowLabel | null {
     to: 0,
   };
   const first = r.at;
+  mendRowWord(r);
   draft.sizes = sizesHere(r);
   draft.side = sideWord(r);
   const found =
@@ -97,6 +100,21 @@ const isRowWord = (r: Reader, ahead = 0): boolean =>
   (isWord(r, W.r, ahead) &&
     (kindAt(r, ahead + 1) === T.number ||
       (kindAt(r, ahead + 1) === T.colon && kindAt(r, ahead + 2) === T.number)));
+
+/** "Rwo 4:", "Rouond 3:": the word that names the row, told by the number and the colon behind it. */
+function mendRowWord(r: Reader): void {
+  if (kindAt(r) !== T.word || wordAt(r) !== 0 || kindAt(r, 1) !== T.number) return;
+  let k = 2;
+  while (kindAt(r, k) === T.dash || kindAt(r, k) === T.number) k++;
+  if (kindAt(r, k) !== T.colon) return;
+  const reading = nearRowWord(spelled(r, r.at));
+  if (reading === null) return;
+  r.word[r.at] = senseOfWord(reading);
+  r.value[r.at] = senseOfWord(reading);
+  r.hash[r.at] = hashOf(reading);
+  forgetScan();
+  r.slips.push({ from: fromOf(r, r.at), to: r.to[r.at]!, reading });
+}
 
 /** "Size M only:", "Sizes L and XL:", "Small:"; needs a colon before the row or the work. */
 function sizesHere(r: Reader): string {

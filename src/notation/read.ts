@@ -1,4 +1,5 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
+import type { Span } from '../source/index.ts';
 import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
@@ -8,9 +9,10 @@ import { loneValue } from './numbers.ts';
 import { isWorked } from './plain-count.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
+import { mendsOf, slipsOf } from './slips.ts';
 import { readRun } from './steps.ts';
 import { T } from './tokens.ts';
-import type { Instruction, RowLabel, StandingOrder, StatedCount, Step } from './tree.ts';
+import type { Instruction, RowLabel, Slip, StandingOrder, StatedCount, Step } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
 /**
@@ -24,6 +26,39 @@ export function readInstruction(
   known: Vocabulary = NO_VOCABULARY,
 ): Instruction {
   const r = openReader(text, { from, to }, known, readRun);
+  const { strange } = r;
+  const read = readOpened(r);
+  return strange === 0 || lostIn(read.steps) === 0
+    ? read
+    : readMended(read, { text, from, to, known });
+}
+
+interface Written extends Span {
+  readonly text: string;
+  readonly known: Vocabulary;
+}
+
+/** The reading with strange words taken for what they may have been, where it leaves fewer over. */
+function readMended(read: Instruction, { text, from, to, known }: Written): Instruction {
+  const r = openReader(text, { from, to }, known, readRun);
+  const mends = mendsOf(r, { isRow: read.label !== null });
+  if (mends === null) return read;
+  const mended = readOpened(openReader(text, { from, to, mends }, known, readRun));
+  if (lostIn(mended.steps) >= lostIn(read.steps)) return read;
+  return { ...mended, slips: [...mended.slips, ...slipsOf(mends)] };
+}
+
+/** How many signs of it were not understood, or were taken for talk. */
+function lostIn(steps: readonly Step[]): number {
+  let lost = 0;
+  for (const step of steps) {
+    if (step.kind === 'unread' || step.kind === 'remark') lost += step.to - step.from;
+    else if (step.kind === 'repeat' || step.kind === 'group') lost += lostIn(step.steps);
+  }
+  return lost;
+}
+
+function readOpened(r: Reader): Instruction {
   const label = readLabel(r);
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
@@ -39,15 +74,17 @@ export function readInstruction(
     settleListTimes(settleNames(settleLoopsOfRow(steps, label), counts), counts),
   );
   const orders = r.orders.length === 0 ? NO_ORDERS : r.orders;
-  if (!mayNamePiece(r)) return { label, steps: settled, counts, orders };
-  const words = text.slice(from, to);
+  const slips = r.slips.length === 0 ? NO_SLIPS : r.slips;
+  if (!mayNamePiece(r)) return { label, steps: settled, counts, orders, slips };
+  const words = r.text.slice(r.base, r.base + (r.from[r.count - 1] ?? 0));
   const joined = alongChain(nameJoinedPieces(settled, words), words);
-  return { label, steps: joined, counts: lastCount(counts, joined), orders };
+  return { label, steps: joined, counts: lastCount(counts, joined), orders, slips };
 }
 
 // Most instructions have none of these: the lists of all of them may be one.
 const NO_ORDERS: readonly StandingOrder[] = [];
 const NO_COUNTS: readonly StatedCount[] = [];
+const NO_SLIPS: readonly Slip[] = [];
 
 /** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */
 function countsOfChain(

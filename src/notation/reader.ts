@@ -1,11 +1,11 @@
 /** The state of reading one instruction, and the small moves that every reading function makes. */
 import type { Span } from '../source/index.ts';
 import { hashOf, type SenseId } from './dictionary.ts';
-import { scan } from './scan.ts';
+import { type Mends, scan } from './scan.ts';
 import { W } from './senses.ts';
 import { type SpecialNames, specialNames } from './special-names.ts';
 import { FIRST, T, type Tokens } from './tokens.ts';
-import type { StandingOrder, StatedCount, Step } from './tree.ts';
+import type { Slip, StandingOrder, StatedCount, Step } from './tree.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** Brackets and stars inside each other beyond this depth are left unread. */
@@ -33,6 +33,12 @@ export interface Reader extends Tokens {
   readonly run: (r: Reader, end: RunEnd) => Step[];
   readonly counts: SeenCount[];
   readonly orders: StandingOrder[];
+  readonly slips: Slip[];
+}
+
+/** What is read, and which of its words are taken for others. */
+export interface Stretch extends Span {
+  readonly mends?: Mends | null;
 }
 
 type Shared = { -readonly [K in keyof Reader]: Reader[K] };
@@ -43,15 +49,16 @@ let shared: Shared | null = null;
 /** Good until the next text is opened, as its tokens are. */
 export function openReader(
   text: string,
-  { from, to }: Span,
+  { from, to, mends }: Stretch,
   known: Vocabulary,
   run: Reader['run'],
 ): Reader {
-  const tokens = scan(text, from, to);
+  const tokens = scan(text, from, to, mends);
   // The columns themselves change only where they had to grow.
   if (shared?.kind !== tokens.kind) shared = newReader(tokens, known, run);
   const r = shared;
   r.count = tokens.count;
+  r.strange = tokens.strange;
   r.text = text;
   r.base = from;
   if (r.known !== known) {
@@ -65,6 +72,7 @@ export function openReader(
   // What an instruction ends up with is its own; most have none.
   if (r.counts.length > 0) r.counts = [];
   if (r.orders.length > 0) r.orders = [];
+  if (r.slips.length > 0) r.slips = [];
   return r;
 }
 
@@ -77,6 +85,7 @@ const newReader = (tokens: Tokens, known: Vocabulary, run: Reader['run']): Share
   hash: tokens.hash,
   partner: tokens.partner,
   count: tokens.count,
+  strange: tokens.strange,
   text: '',
   base: 0,
   known,
@@ -87,6 +96,7 @@ const newReader = (tokens: Tokens, known: Vocabulary, run: Reader['run']): Share
   run,
   counts: [],
   orders: [],
+  slips: [],
 });
 
 // The engine puts functions as short as these in the place of their calls, however long the caller;

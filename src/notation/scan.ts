@@ -31,7 +31,28 @@ interface Scan {
   /** A quotation is open, so that its end is no inch mark. */
   quoted: boolean;
   readonly tokens: Columns;
+  /** Words to be taken for others, by where they begin. */
+  mends: Mends | null;
 }
+
+/** What a word is taken for instead: other words, or a number in figures. */
+export interface Mend {
+  /** Behind its last letter. */
+  readonly to: number;
+  readonly parts: readonly MendedWord[];
+}
+
+export interface MendedWord {
+  readonly from: number;
+  readonly to: number;
+  /** In small letters; '1' is a number. */
+  readonly word: string;
+  readonly sense: SenseId;
+  readonly hash: number;
+}
+
+/** By the offset at which the word begins. */
+export type Mends = ReadonlyMap<number, Mend>;
 
 const ROOM = 1 << 12;
 /** Used again by every scan: making columns anew would cost more than filling them. */
@@ -44,17 +65,19 @@ const shared: Scan = {
   depth: 0,
   quoted: false,
   tokens: newColumns(ROOM),
+  mends: null,
 };
 
 /**
  * Tokens of `text` from `from` to `to`; an `end` token closes them. They are good until the next
  * scan.
  */
-export function scan(text: string, from: number, to: number): Tokens {
+export function scan(text: string, from: number, to: number, mends: Mends | null = null): Tokens {
   const s = shared;
   const end = to - from;
   // A line is looked at more than once: for how it begins, for its work, for words of US or UK terms.
-  if (s.base === from && s.end === end && s.text === text) return s.tokens;
+  if (s.base === from && s.end === end && s.text === text && s.mends === mends) return s.tokens;
+  s.mends = mends;
   s.text = text;
   s.base = from;
   s.end = end;
@@ -64,6 +87,7 @@ export function scan(text: string, from: number, to: number): Tokens {
   if (s.tokens.room > ROOM * 16) Object.assign(s.tokens, newColumns(ROOM));
   const before = s.tokens.count;
   s.tokens.count = FIRST;
+  s.tokens.strange = 0;
   scanAll(s);
   push(s.tokens, T.end, end, end);
   wipeBehind(s.tokens, before);
@@ -129,6 +153,8 @@ const touchesNumber = ({ kind, to, count }: Columns, at: number): boolean =>
 
 function scanWord(s: Scan, from: number): number {
   const { codes, tokens } = s;
+  const mend = s.mends?.get(from);
+  if (mend) return putMended(s, mend);
   let hash = 0;
   let at = from;
   for (;;) {
@@ -149,9 +175,48 @@ function scanWord(s: Scan, from: number): number {
   // Number words are everyday words or in no list at all.
   if ((sense === 0 || sense === PROSE) && mayBeNumber(hash) && numberWord(s, from, at, hash))
     return at;
+  if (sense === 0) {
+    if (splitAtCapital(s, from, at)) return at;
+    tokens.strange++;
+  } else if (at === from + 1 && isScannedOne(codes[from]!)) tokens.strange++;
   setWord(tokens, push(tokens, T.word, from, at), sense, hash);
   return at;
 }
+
+/** "I" and "l". */
+const isScannedOne = (code: number): boolean => code === 73 || code === 108;
+
+function putMended({ tokens }: Scan, { to, parts }: Mend): number {
+  for (const part of parts) {
+    const isNumber = part.word === '1';
+    const token = push(tokens, isNumber ? T.number : T.word, part.from, part.to);
+    if (isNumber) tokens.value[token] = 1;
+    else setWord(tokens, token, part.sense, part.hash);
+  }
+  return to;
+}
+
+/** "2nd RowCh 3": two words of the lexicon of which the second has its capital, and no blank between. */
+function splitAtCapital({ codes, tokens }: Scan, from: number, to: number): boolean {
+  let hash = 0;
+  let at = from;
+  while (at < to && !(at > from + 1 && isCapital(codes[at]!) && !isCapital(codes[at - 1]!))) {
+    hash = mix(hash, fold(codes[at]!));
+    at++;
+  }
+  if (at >= to - 1) return false;
+  let second = 0;
+  for (let i = at; i < to; i++) second = mix(second, fold(codes[i]!));
+  const first = lookUp(codes, from, at, hash);
+  const rest = lookUp(codes, at, to, second);
+  const isRow = first === W.row || first === W.round;
+  if (first === 0 || (rest === 0 && !isRow)) return false;
+  setWord(tokens, push(tokens, T.word, from, at), first, hash);
+  setWord(tokens, push(tokens, T.word, at, to), rest, second);
+  return true;
+}
+
+const isCapital = (code: number): boolean => code >= 65 && code <= 90;
 
 /** Whether a character that is no plain letter goes on with the word: "é", or the sign in "don't". */
 function isOddLetter({ codes }: Scan, from: number, at: number): boolean {

@@ -13,6 +13,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
+import { mendsOf } from './slips.ts';
 import { readRun, readWhile } from './steps.ts';
 import { FIRST, T } from './tokens.ts';
 import type { RowLabel, Step } from './tree.ts';
@@ -34,7 +35,17 @@ export function startsInstruction(
   const label = readLabel(r);
   if (label) return isRow(r, label) ? 'label' : null;
   r.at = FIRST;
-  return isSaying(r) ? null : unlabelled(r);
+  const starts = isSaying(r) ? null : unlabelled(r);
+  return starts === null && r.word[FIRST] === 0 ? withSlip(r) : starts;
+}
+
+/** "Chian 20.", "Fastne off.": a command whose first word is misspelt. */
+function withSlip(r: Reader): 'command' | null {
+  const mends = mendsOf(r, { end: FIRST + 1 });
+  if (mends === null) return null;
+  const to = r.base + (r.from[r.count - 1] ?? 0);
+  const mended = openReader(r.text, { from: r.base, to, mends }, NO_VOCABULARY, readRun);
+  return unlabelled(mended) === 'command' ? 'command' : null;
 }
 
 /** Whether `startsInstruction` says 'label', at a small part of its cost. */

@@ -49,6 +49,8 @@ export interface Tokens {
   readonly partner: Int32Array;
   /** Index behind the `end` token that closes them. */
   readonly count: number;
+  /** How many words are in no list, or are a letter that scanners take for a 1. */
+  readonly strange: number;
 }
 
 /** Tokens while they are being put down. */
@@ -61,6 +63,7 @@ export interface Columns extends Tokens {
   hash: Int32Array;
   partner: Int32Array;
   count: number;
+  strange: number;
   /** How many tokens there is room for. */
   room: number;
 }
@@ -76,6 +79,7 @@ export function newColumns(room: number): Columns {
     hash: new Int32Array(length),
     partner: new Int32Array(length).fill(-1),
     count: FIRST,
+    strange: 0,
     room,
   };
 }
@@ -90,7 +94,7 @@ export function grow(c: Columns): void {
   wider.value.set(c.value);
   wider.hash.set(c.hash);
   wider.partner.set(c.partner);
-  Object.assign(c, wider, { count: c.count });
+  Object.assign(c, wider, { count: c.count, strange: c.strange });
 }
 
 /** Wipes what an earlier scan, which ended at `before`, left behind the end. */

@@ -477,6 +477,13 @@ export interface Instruction {
   readonly counts: readonly StatedCount[];
   /** Orders that hold from here on: "ch 3 counts as dc here and throughout". */
   readonly orders: readonly StandingOrder[];
+  /** Words read as others than are written: "stich" as "stitch". */
+  readonly slips: readonly Slip[];
+}
+
+/** A word that was misspelt, glued or scanned badly, and what it was read as. */
+export interface Slip extends Span {
+  readonly reading: string;
 }
 
 /** What notes and remarks lay down for the whole piece or from here on. */

@@ -64,7 +64,9 @@ describe('what is offered', () => {
 
   test('a word of the trade that is misspelt by a letter', () => {
     const text = disc('Rnd 3: *Sc in nxet st, inc; rep from * around. (18)');
-    expect(titles(text).unread).toEqual(['change "nxet" to "next"']);
+    expect(titles(text)['read-as']).toEqual(['change "nxet" to "next"']);
+    const other = disc('Rnd 3: *Sc in naxt st, inc; rep from * around. (18)');
+    expect(titles(other).unread).toEqual(['change "naxt" to "next"']);
   });
 
   test('no count of a row of which several are off', () => {

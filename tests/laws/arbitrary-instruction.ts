@@ -380,6 +380,7 @@ const worked = (sizes: number): fc.Arbitrary<Instruction> =>
       steps: [...first, ...steps, ...last],
       counts: stated,
       orders: [],
+      slips: [],
     }));
 
 const ringed: fc.Arbitrary<Instruction> = fc
@@ -395,6 +396,7 @@ const ringed: fc.Arbitrary<Instruction> = fc
     ],
     counts: [count(numbers(n))],
     orders: [],
+    slips: [],
   }));
 
 const founded = (sizes: number): fc.Arbitrary<Instruction> =>
@@ -423,6 +425,7 @@ const founded = (sizes: number): fc.Arbitrary<Instruction> =>
       ],
       counts: stated,
       orders: [],
+      slips: [],
     }));
 
 /** Both sides of a foundation chain. */
@@ -449,6 +452,7 @@ const oval: fc.Arbitrary<Instruction> = fc
       ],
       counts: [count(numbers(2 * n + 3), { unit: 'stitch' })],
       orders: [],
+      slips: [],
     };
   });
 
@@ -493,7 +497,7 @@ const filet = (sizes: number): fc.Arbitrary<Instruction> =>
         ...told,
       };
       const steps = over === null ? boxes : [...boxes, chart];
-      return { label: head, steps: [...steps, join({})], counts: [], orders: [] };
+      return { label: head, steps: [...steps, join({})], counts: [], orders: [], slips: [] };
     });
 
 const again: fc.Arbitrary<Instruction> = fc
@@ -503,6 +507,7 @@ const again: fc.Arbitrary<Instruction> = fc
     steps: [rowsAgain({ rows: Array.from({ length: more + 1 }, (_, i) => first + i) })],
     counts: [],
     orders: [],
+    slips: [],
   }));
 
 /**

@@ -33,6 +33,7 @@ const told = (steps: readonly Step[], said: Partial<Instruction> = {}): Instruct
   steps,
   counts: [],
   orders: [],
+  slips: [],
   ...said,
 });
 

@@ -20,11 +20,13 @@ import { emptyRows } from './row-empty.ts';
 import { sizeNames } from './size-names.ts';
 import { sizeLists } from './sizes-lengths.ts';
 import { skippedChainsDiffer } from './skipped-chains.ts';
+import { slips } from './slips.ts';
 import { specialStitches } from './specials.ts';
 import { stars } from './stars.ts';
 import { foreignTerms } from './terms.ts';
 
 const rules: readonly ((scene: Scene) => Finding[])[] = [
+  slips,
   numbering,
   emptyRows,
   sizeLists,

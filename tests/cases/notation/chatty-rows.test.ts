@@ -11,7 +11,7 @@ describe('talk behind a row', () => {
     ['Rep rnd 3. (11 sts after last repeat)', 'rows 3 = 11 stitch'],
     // Near misses: words that might be work stay unread.
     ['sc around. Blobel crochte togetha twise.', 'sc ->end; UNREAD "Blobel crochte togetha twise"'],
-    ['sc around. Singel crochte in eahc stich of all 12.', 'sc ->end; UNREAD "Singel crochte in eahc stich of all 12"'],
+    ['sc around. Singel crochte in eahc stich of the row.', 'sc ->end; sc @each st'],
     ['Rep rnd 3, however work 5 chains instead of 3', 'rows 3; UNREAD "however work 5 chains instead of 3"'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);

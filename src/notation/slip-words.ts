@@ -1,0 +1,64 @@
+/**
+ * What slips of typing, of pasting and of scanning may have been. Only long words of the trade and
+ * those of its short ones that no other word resembles: "sc", "dc" and "tr" are never guessed, and
+ * neither is a number. Held against a list of English words when they were chosen; from memory else.
+ */
+
+/** Words of five letters and more, of which one letter may be wrong. */
+export const LONG_WORDS = `
+ stitch stitches chain chains single double treble trebles triple crochet crochets round rounds
+ around across space spaces cluster clusters shell shells bobble bobbles popcorn popcorns picot
+ picots magic circle repeat repeats increase increases decrease decreases corner corners center
+ centre turning beginning fasten front loops through between together remaining following previous
+ times twice evenly alternate foundation joining
+`;
+
+/** Words of four letters, of which two may have changed places or one is doubled. */
+export const SHORT_WORDS = 'each next into turn join last same loop ring with work skip from slip';
+
+/** English words that one wrong letter would make of those. */
+export const REAL_WORDS = `
+ titch titches stitched hain cain chin chins chai ingle dingle shingle singe singed singled singlet
+ rouble doubled doubler doublet tremble trembles trembled tripe tripled tripler triplet triplex trips
+ ground grounds founds rotund aground cross pace paces apace spade spades spacer spacers luster
+ lusters fluster sell sells hells snell gobble hobble nobble gobbles hobbles nobbles bobbled hobbled
+ pivot pivots pixel mafic magi magics circled circler circlet increaser decease deceased deceases
+ scorner corer cornet cornets coroner cornier corned enter venter urning tuning turnings beginnings
+ fastens afront font fonts oops hoops loopy trough thorough followings pervious precious rimes ties
+ tikes tines timed timer timers wice alternated alternates foundations coining joinings rotunda lats
+ salt snap crochety rocket circlets
+`;
+
+/** What a scanner makes of letters: whole words, since the words are too short to be guessed. */
+export const SCANNED: Readonly<Record<string, string>> = {
+  de: 'dc',
+  des: 'dc',
+  tum: 'turn',
+  lurn: 'turn',
+  tuming: 'turning',
+  comer: 'corner',
+  comers: 'corners',
+  duster: 'cluster',
+  dusters: 'clusters',
+  arid: 'and',
+  slitch: 'stitch',
+};
+
+/** What a scanner makes of "ch" before a number. */
+export const SCANNED_CHAIN = 'cn cb eh cli cii';
+
+/** Words that lost the blank between them. */
+export const PIECES = `
+ in into next each of st sts stitch stitches sc dc hdc tr htr dtr ch sp sps space loop loops ring and
+ from the to around across rep repeat turn join skip sk sl slst same last first row rnd round hook top
+ with work end blo flo until then over crochet chain fasten off
+`;
+
+/** English words that are made of them. */
+export const WHOLE_WORDS = `
+ inturn inwith inwork string stand standfirst standover standoff strep strow strows stend stover
+ stitchwork scand scrow scend scoff trin trend trover chin spin spinto spinoff spring spend thein
+ thesp tost repin repand turnaround turnround turnover turnoff turnskin skin skoff topstitch
+ topstitches topspin topwork withstand workspace workaround worktop overstand overspin overspend
+ overturn overskip overtop overwork offspring offend outwork ringwork
+`;

@@ -14,7 +14,8 @@ export function limitOf(hands: Hands, until: Until | null): number {
     let left = numberFor(hands, until.n) ?? 0;
     const block = hands.cornerBlocks && until.noun?.kind === 'box';
     const wanted = until.noun?.kind === 'space' || block ? SPACE : COUNTED;
-    for (let i = edge.n - 1; i >= hands.pos; i--) {
+    const end = until.chain ? Math.min(edge.n, startChainLimit(hands)) : edge.n;
+    for (let i = end - 1; i >= hands.pos; i--) {
       if (left === 0) break;
       if (edge.type[i] === wanted && --left === 0) return i;
     }

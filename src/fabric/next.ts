@@ -1,7 +1,7 @@
 /** The next place of a kind: next stitch, next space, next corner, next shell, top of chain. */
 import type { Place } from '../notation/index.ts';
 import { heightOf, stemOf } from '../notation/index.ts';
-import { bareEdge, COUNTED, groupEnd, SPACE } from './edge.ts';
+import { bareEdge, COUNTED, groupEnd, isCorner, SPACE } from './edge.ts';
 import {
   fact,
   type Hands,
@@ -135,9 +135,26 @@ function noPlace(hands: Hands, at: { from: number; to: number }): Target {
 }
 
 function takeCorner(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+  leadsAlongSides(hands, at);
   if (hands.edge.spaces > 0) return takeNextSpace(hands, { ...noun, corner: true }, at);
   const entry = seek(hands, (i) => isCornerStitch(hands, i));
   return entry < 0 ? takeStitch(hands, 'passed') : takeStitchAt(hands, entry);
+}
+
+/**
+ * "Sc around, working 3 sc in each corner" on a piece worked in rows, whose last row has no corner:
+ * the hook goes along the sides too, where nothing tells how many stitches there are.
+ */
+export function leadsAlongSides(hands: Hands, at: { from: number; to: number }): boolean {
+  const { edge, nodes } = hands;
+  if (edge.kind !== 'row' || edge.ring || hands.partly) return false;
+  for (let i = 0; i < edge.n; i++) {
+    if (isCorner(edge, nodes, i) || isCornerStitch(hands, i)) return false;
+  }
+  hands.partly = true;
+  hands.loose = true;
+  fact(hands, { kind: 'not-worked', what: 'along the sides', ...spanAt(hands, at) });
+  return true;
 }
 
 /** The middle of three or more stitches in one place. */

@@ -6,6 +6,7 @@
 import { startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
+import { chainInProse, worksIntoChain } from './chain-in-prose.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts, opensPart } from './label-cuts.ts';
 import {
@@ -324,7 +325,25 @@ function openSplitLabel(scan: Scan, { from, to }: Stretch): void {
   if (scan.open) scan.open.bare = true;
 }
 
+/** The foundation chain of a first row that nothing but the paragraph above it tells of. */
+function openChainAbove(scan: Scan, row: Span): void {
+  if (scan.sawWork || scan.options.titles === 'headings') return;
+  if (!worksIntoChain(scan.text, row)) return;
+  close(scan);
+  const above = scan.blocks.at(-1);
+  const chain = above?.kind === 'prose' ? chainInProse(scan.text, above) : null;
+  if (above?.kind !== 'prose' || !chain) return;
+  scan.blocks.pop();
+  const { section } = above;
+  if (chain.from > above.from)
+    scan.blocks.push({ kind: 'prose', from: above.from, to: chain.from, section });
+  scan.blocks.push({ kind: 'instruction', ...chain });
+  if (above.to > chain.to)
+    scan.blocks.push({ kind: 'prose', from: chain.to, to: above.to, section });
+}
+
 function openInstruction(scan: Scan, { from, to }: Stretch, starts: Starts): void {
+  if (starts === 'label') openChainAbove(scan, { from, to });
   openBlock(scan, { kind: 'instruction', from, to, section: scan.section });
   scan.sawWork = true;
   if (starts === 'label' && scan.open) scan.open.bare = isLabelAlone(scan.text, from, to);

@@ -62,6 +62,31 @@ export function opensDefinition(text: string, from: number, to: number, section:
   return STITCH_NAME.test(name) || STITCH_NAME.test(short);
 }
 
+/** "Shell:", "dcf.", "Puff stitch (ps)": a name alone. */
+const NAME_ALONE =
+  /^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’/ -]{0,30}?)\s*(?:\(([^)]{1,16})\)\s*)?[:.]?$/i;
+
+/** "Working (3 dc, ch 1, 3 dc) all in the same sp makes a shell", "Work dc around front post" */
+const TELLS_MAKING =
+  /^(?:work(?:ing)? (?:[([]|\d|a |[sdh]{1,2}c\b|tr\b)|yo\b|yarn over|insert |[([]?\d{0,2} ?(?:[sdh]{1,2}c|tr)\b[^.]{0,60}\b(?:same|one|indicated|around)\b)/i;
+
+/** Whether the name of a stitch has a line of its own, and the line below tells how it is made. */
+export function namesDefinitionBelow(
+  text: string,
+  { from, to, next }: { readonly from: number; readonly to: number; readonly next: number },
+  section: Section,
+): boolean {
+  if (to - from > 40 || section === 'materials' || section === 'comments') return false;
+  const found = NAME_ALONE.exec(text.slice(from, to));
+  if (!found) return false;
+  const [line, name = '', short = ''] = found;
+  if (NO_STITCH.test(name) || PLAIN_NAME.test(name.trim())) return false;
+  const brief = /^[a-z]{2,6}[.:]$/.test(line);
+  if (!brief && !STITCH_NAME.test(name) && !STITCH_NAME.test(short)) return false;
+  const below = text.slice(next, next + 120).trimStart();
+  return TELLS_MAKING.test(below);
+}
+
 /** Most lines go on with a comma where a name would have its bracket or its sign. */
 function mayBeNamed(text: string, from: number, to: number): boolean {
   const most = Math.min(to, from + 80);

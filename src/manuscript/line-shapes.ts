@@ -159,12 +159,18 @@ export function endsWithCount(text: string, from: number, to: number): boolean {
   return (COUNT_IN_BRACKETS.test(end) && !TIMES.test(end)) || COUNT_SENTENCE.test(end);
 }
 
+/** "… in the first stitch.*", "(see notes.)" */
+function endsSentence(text: string, to: number): boolean {
+  const last = text[to - 1] ?? '.';
+  return '.!?'.includes('*)'.includes(last) ? (text[to - 2] ?? last) : last);
+}
+
 /**
  * Whether a line was broken because the next word, at `next`, no longer fitted. `width` is that of
  * the file's wrapped text; 0 for a file whose lines are whole paragraphs.
  */
 export function isWrapped(text: string, line: Span, next: number, width: number): boolean {
-  if (width === 0 || /[.!?]/.test(text[line.to - 1] ?? '.')) return false;
+  if (width === 0 || endsSentence(text, line.to)) return false;
   let end = next;
   while (end < text.length && end < next + width && text.charCodeAt(end) > 32) end++;
   return line.to - line.from + 1 + end - next > width;

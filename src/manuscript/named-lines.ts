@@ -6,6 +6,7 @@ import {
   afterSpecialsLead,
   chainRemark,
   listedDefinitions,
+  namesDefinitionBelow,
   nextDefinition,
   opensDefinition,
 } from './definitions.ts';
@@ -57,11 +58,16 @@ export function takeNamed(scan: Scan, at: Stretch, starts: Starts): boolean {
 
 const LONGEST_NAME = 60;
 
-function takeDefinition(scan: Scan, { from, to }: Stretch): boolean {
+function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
   const { text, section } = scan;
   const named = section === 'comments' ? -1 : afterFor(text, from, to);
   if (named > 0) {
     openDefinition(scan, { from: named, to });
+    return true;
+  }
+  if (namesDefinitionBelow(text, { from, to, next }, section)) {
+    openBlock(scan, { kind: 'definition', from, to, section: 'specials' });
+    if (scan.open) scan.open.bare = true;
     return true;
   }
   let at = afterSpecialsLead(text, from, to);

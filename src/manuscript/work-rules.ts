@@ -40,11 +40,13 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   const { text, open, options } = scan;
   if (!open || scan.afterBlank) return false;
   if (open.kind === 'prose') return false;
-  if (open.kind === 'definition') return definitionGoesOn(scan, open, from, starts);
+  if (open.kind === 'definition') return open.bare || definitionGoesOn(scan, open, from, starts);
   if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
+  if (isNoteBelow(text, from, to)) return false;
   if (MADE_TWICE.test(text.slice(from, from + 40))) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
-    if (starts === 'command' || NAMED_LINE.test(text.slice(from, from + 40))) return false;
+    if (starts === 'command' || starts === 'likely' || NAMED_LINE.test(text.slice(from, from + 40)))
+      return false;
   }
   // "Fasten off." above "For the strap, ch 20.": another piece.
   if (starts === 'command' && CHAINS.test(text.slice(from, from + 60)) && isFastened(text, open))
@@ -105,6 +107,15 @@ export function breaksOff(text: string, open: Open): boolean {
   }
   return depth > 0;
 }
+
+/** "3. Weave in ends.", "* The ch 1 does not count as a stitch": beside the rows, and none of them. */
+const isNoteBelow = (text: string, from: number, to: number): boolean =>
+  FINISHES.test(text.slice(from, from + 40)) ||
+  (text[from] === '*' && FOOTNOTE.test(text.slice(from, to)));
+
+const FINISHES = /^\d{1,2}[.)]\s*(?:weave|sew|block|wash|tie|hide|secure|cut|trim|enjoy)\b/i;
+const FOOTNOTE =
+  /^\*{1,3}\s?\p{Lu}[^*;]*\b(?:counts? as|so (?:always|never)|note|remember)\b[^;]*$/u;
 
 /** "Top fold: sc in each st", "First arm - ch 10": a row by name instead of a number. */
 const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?:\([^)]{1,20}\))?(?::| [–—-]) /u;
@@ -206,15 +217,20 @@ function startTo(text: string, from: number, to: number): number {
 }
 
 /** Another way to do what the row does: told, and not worked as well. */
-const OTHER_WAY = /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternatively)\b/i;
+const OTHER_WAY =
+  /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternatively|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i;
 
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
+  if (isNoteBelow(scan.text, from, to)) return null;
   const starts = startOf(scan, from, to);
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
   if (starts !== 'label' && isFact(scan.text, from, to)) return null;
+  // "FO: pram cover" above the pattern: a finished object, for there is nothing to fasten off yet.
+  if (starts === 'command' && !scan.sawWork && ENDS_ROW.test(scan.text.slice(from, from + 12)))
+    return null;
   if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });

@@ -1,5 +1,5 @@
 /** Words that lead along a side of the piece: "on each long side", "across the ends of rows 4 to 9". */
-import { PROSE } from './dictionary.ts';
+import { mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -9,7 +9,7 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
-  if (endsOfRows(r)) return true;
+  if (endsOfRows(r) || alongPiece(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k)) k++;
   if (k === 5 || (ofChain && isOther(r, k - 1))) return false;
@@ -19,6 +19,32 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   r.at += to;
   return true;
 }
+
+/** "2 sc in every dc up cloth", "… down the blanket": along a side of the piece, by its name. */
+function alongPiece(r: Reader): boolean {
+  if (!isWord(r, W.up) && !isWord(r, W.along)) return false;
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (kindAt(r, k) !== T.word || wordAt(r, k) !== 0 || !clauseEnds(r, k + 1)) return false;
+  r.at += k + 1;
+  return true;
+}
+
+/** "sc edge around cloth", "sc border along next 3 sides": stitches along the edges of the piece. */
+export function edgeOf(r: Reader): boolean {
+  if (kindAt(r) !== T.word || !EDGE.test(spelled(r, r.at))) return false;
+  if (!isWord(r, W.around, 1) && !isWord(r, W.along, 1) && !isWord(r, W.across, 1)) return false;
+  let k = 2;
+  for (; k < 14 && !clauseEnds(r, k); k++) {
+    if (kindAt(r, k) === T.number && SIDES.test(spelled(r, r.at + k + 1))) continue;
+    if (kindAt(r, k) !== T.word || mayBeStitch(wordAt(r, k)) || isWord(r, W.each, k)) return false;
+  }
+  if (!clauseEnds(r, k)) return false;
+  r.at += k;
+  return true;
+}
+
+const EDGE = /^(?:edge|edging|border|trim)$/;
+const SIDES = /^(?:sides|edges)$/;
 
 /** "in end of the instep": not the end that a row or a chain has. */
 const isEndOf = (r: Reader, k: number): boolean =>
@@ -55,11 +81,13 @@ export function aroundIt(r: Reader): boolean {
   if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
   let k = 1;
   while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k)) k++;
+  // "around all 4 sides"
+  if (kindAt(r, k) === T.number) k++;
   if (!isWord(r, W.side, k)) return false;
   const from = k;
   while (k < from + 5 && !clauseEnds(r, k)) {
     const sense = wordAt(r, k);
-    const said = sense === 0 || sense === PROSE || sense === W.side;
+    const said = sense === 0 || sense === PROSE || sense === W.side || sense === W.evenly;
     if (!said && sense !== W.of && sense !== W.the) return false;
     k++;
   }

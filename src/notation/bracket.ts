@@ -49,7 +49,13 @@ interface Bracket {
 
 /** "ch 3 (count as 1st dc *2 dc in …": what the chain stands for ends at the next sign; else the end. */
 function unclosedEnd(r: Reader, start: number): number {
-  if (r.kind[start + 1] !== T.word || r.value[start + 1] !== W.count) return r.count - 1;
+  if (r.kind[start + 1] !== T.word) return r.count - 1;
+  if (r.value[start + 1] !== W.count) {
+    // "3 sc in next (which is the middle one. Rep from *": talk ends with its sentence.
+    const stop = r.kind.indexOf(T.stop, start + 1);
+    const talks = stop > 0 && stop < r.count && stop - start < 40 && isAside(r, start, stop);
+    return talks ? stop : r.count - 1;
+  }
   for (let i = start + 2; i < r.count; i++) if (ENDS_TALK.has(r.kind[i] ?? 0)) return i;
   return r.count - 1;
 }
@@ -338,6 +344,9 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   // Counts inside a bracket are running ones and no totals.
   if (b.closed) r.counts.length = counted;
   leave(r, b);
+  // "(Make it wider if you like. The pattern is a multiple of 4.)": talk alone.
+  if (steps.length > 0 && steps.every(({ kind }) => kind === 'remark') && !isTimesSign(r, r.at))
+    return putWords(r, run, b.start, 'remark');
   const step = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
   if (step.kind === 'group') dropName(r, run, b);
   if (step.kind === 'repeat' && step.times.kind === 'missing' && spreadsOut(run, steps)) {

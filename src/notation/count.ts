@@ -62,12 +62,31 @@ function skipLead(r: Reader, end: number): void {
       kind === T.slash;
     // "(there will be 16 loops)"
     const be = sense === PROSE && r.at > 0 && isWord(r, W.have, -1) && spelled(r, r.at) === 'be';
+    const talk = passTalk(r);
+    if (talk > 0) {
+      r.at += talk;
+      continue;
+    }
     // The "a" in "(2x, a)" is a decrease.
     const letter = sense === W.a && kindAt(r, 1) !== T.word && kindAt(r, 1) !== T.number;
     if (letter || (!sign && !LEADS.has(sense) && !be) || opensDashed(r)) return;
     r.at++;
   }
 }
+
+/** "you will find that you make 13 dc", "you should end up with 20": words before a number; or 0. */
+function passTalk(r: Reader): number {
+  if (!isWord(r, W.you)) return 0;
+  let k = 1;
+  while (k < 9 && kindAt(r, k) === T.word && TALK.has(spelled(r, r.at + k))) k++;
+  return k > 1 && kindAt(r, k) === T.number ? k : 0;
+}
+
+const TALK = new Set(
+  'will should would find see that then now you have has made make get be end ends up with finish'.split(
+    ' ',
+  ),
+);
 
 const LEADS = new Set([
   W.total,
@@ -101,6 +120,8 @@ export function countItem(r: Reader): StatedCount | null {
   if (isSizeOfGroup(r)) return null;
   const chain = startChainItem(r);
   if (chain) return chain;
+  const named = stitchFirst(r);
+  if (named) return named;
   const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
   if (!n) return null;
   // "(1 increase) repeat to the end of the round"
@@ -130,6 +151,35 @@ function startChainItem(r: Reader): StatedCount | null {
   if (!n) return null;
   const plain = { stem: null, chains: null, word: '', startChainIncluded: null, partial: false };
   return { n, unit: 'chain', ...plain, from, to: toOf(r) };
+}
+
+/** "(dc 77)" behind the row's last full stop or turn: the count, with its stitch in front. */
+function stitchFirst(r: Reader): StatedCount | null {
+  if (kindAt(r, -1) !== T.open || kindAt(r, 1) !== T.number || kindAt(r, 2) !== T.close)
+    return null;
+  const ends = kindAt(r, 3) === T.end || (kindAt(r, 3) === T.stop && kindAt(r, 4) === T.end);
+  if (!ends || (kindAt(r, -2) !== T.stop && !isWord(r, W.turn, -2))) return null;
+  const start = r.at;
+  const from = fromOf(r, start);
+  const noun = formOf(wordAt(r))?.shape === 'one' || isWord(r, W.st) ? readNoun(r) : null;
+  const n = noun ? readNumbers(r) : null;
+  if (!n || !noun || kindAt(r) !== T.close) {
+    r.at = start;
+    return null;
+  }
+  const draft: Draft = {
+    n,
+    unit: null,
+    stem: null,
+    chains: null,
+    word: '',
+    startChainIncluded: null,
+    partial: false,
+    from,
+    to: toOf(r),
+  };
+  applyNoun(draft, noun);
+  return draft;
 }
 
 /** "(2dc grouping)", "(3-dc group)": what one group is made of. */
@@ -253,8 +303,13 @@ const isPlainGroup = (r: Reader): boolean =>
   kindAt(r) === T.word &&
   // "(10 sc, 2 handles)": an everyday word is counted too, behind a count.
   (r.value[r.at] === 0 || (wordAt(r) === PROSE && kindAt(r, -2) === T.comma)) &&
-  (kindAt(r, 1) === T.close || isWord(r, W.between, 1)) &&
+  (kindAt(r, 1) === T.close || isWord(r, W.between, 1) || isCloseOfRow(r)) &&
   /s$/i.test(spelled(r, r.at));
+
+/** "- 13 ripples.": the last word of the row. */
+const isCloseOfRow = (r: Reader): boolean =>
+  (kindAt(r, -2) === T.dash || kindAt(r, -2) === T.equals) &&
+  (kindAt(r, 1) === T.end || (kindAt(r, 1) === T.stop && kindAt(r, 2) === T.end));
 
 /** "21 linen stitches": a stitch by a name of its own, which is no name of the trade. */
 const isNamedStitch = (r: Reader): boolean =>

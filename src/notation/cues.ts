@@ -128,6 +128,8 @@ const isOldSingle = (tokens: Tokens, i: number, text: string, from: number): boo
 /** dc in the 2nd chain from the hook, tr in the 4th: heights as UK terms have them. */
 function standsInChain(tokens: Tokens, i: number, nth: number): boolean {
   for (let k = i + 1; k < i + 4; k++) {
+    // "[sc, 2 dc] in 2nd ch from hook": a group of several stitches has no one height.
+    if (tokens.kind[k] === T.close) return false;
     if (tokens.kind[k] !== T.ordinal) continue;
     const chain = tokens.value[k + 1] === W.ch;
     return chain && tokens.value[k] === nth && fromHook(tokens, k + 2);
@@ -156,6 +158,8 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
   if (!terms || tokens.hash[i] === 0) return null;
   let last = i;
   for (let k = i + 1; k < i + 4 && tokens.kind[k] === T.word; k++) {
+    // "written in English, US terms": the nearer country has the word.
+    if (COUNTRIES.has(tokens.hash[k] ?? 0)) break;
     if (TERM_WORDS.has(tokens.hash[k] ?? 0)) last = k;
   }
   const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;

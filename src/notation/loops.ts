@@ -1,5 +1,6 @@
 /** "back loop only", "both loops of", "post of": what part of a stitch the hook goes through. */
 
+import { mayBeStitch } from './dictionary.ts';
 import { eatThe, eatWord, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -79,10 +80,29 @@ const isBump = (r: Reader, ahead: number): boolean => {
   return /^(bump|bumps|ridge|ridges|bar)$/i.test(word);
 };
 
+/** "around front of the next dc": the post, by the side from which it is met. */
+export const frontOf = (r: Reader, ahead = 0): boolean => {
+  if (!isWord(r, W.front, ahead) && !isWord(r, W.back, ahead)) return false;
+  if (
+    !isWord(r, W.of, ahead + 1) ||
+    !isWord(r, W.around, isWord(r, W.the, ahead - 1) ? ahead - 2 : ahead - 1)
+  )
+    return false;
+  const k = isWord(r, W.the, ahead + 2) ? ahead + 3 : ahead + 2;
+  const sense = wordAt(r, k);
+  return sense === W.st || sense === W.next || sense === W.each || mayBeStitch(sense);
+};
+
 /** "post of", "front post of", "the stem of". */
 export function readPost(r: Reader, into: { post: Post | null }): boolean {
   const side = wordAt(r) === W.front ? 'front' : wordAt(r) === W.back ? 'back' : null;
   const k = side === null ? 0 : 1;
+  if (side !== null && frontOf(r)) {
+    into.post = side;
+    r.at += 2;
+    eatThe(r);
+    return true;
+  }
   if (!isWord(r, W.post, k)) return false;
   r.at += k + 1;
   if (side !== null) into.post = side;

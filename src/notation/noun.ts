@@ -51,6 +51,8 @@ export function readNoun(r: Reader): Noun | null {
       r.at = start;
       return null;
     }
+    // "3 sc in corners"
+    draft.plural = draft.kind === 'corner' && endsInS(r, r.at - 1);
   }
   readTail(r, draft);
   draft.to = toOf(r);

@@ -16,6 +16,7 @@ import {
   kindAt,
   MAX_DEPTH,
   type Reader,
+  spelled,
   toOf,
   wordAt,
 } from './reader.ts';
@@ -95,6 +96,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   readPost(r, draft);
   eatThe(r);
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
+  passCornerWords(r);
   const beside = passSideOf(r);
   const picked = readPick(r, draft);
   const loopInside = takeLoop(r, draft);
@@ -103,12 +105,21 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   const something = picked || named || draft.loop !== null || draft.post !== null;
   if (!something) return null;
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
-  if (draft.pick === 'this' && isRowEnds(draft)) draft.pick = 'each';
+  if (draft.pick === 'this' && (isRowEnds(draft) || isCorners(draft))) draft.pick = 'each';
   if (r.word[start] === W.under) underChain(draft);
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
 }
+
+/** "in bottom right corner", "in the upper left corner": which of the corners. */
+function passCornerWords(r: Reader): void {
+  let k = 0;
+  while (k < 3 && kindAt(r, k) === T.word && CORNER_WORDS.test(spelled(r, r.at + k))) k++;
+  if (k > 0 && isWord(r, W.corner, k)) r.at += k;
+}
+
+const CORNER_WORDS = /^(?:top|bottom|upper|lower|left|right|hand|outer|opposite)$/;
 
 /** "end of each row", "side of each dc", "end of next 4 dc rows": whatever the row is named by. */
 function nameRowEnds(r: Reader, draft: PlaceDraft): void {
@@ -122,6 +133,10 @@ function nameRowEnds(r: Reader, draft: PlaceDraft): void {
 
 const isRowEnds = ({ nouns }: PlaceDraft): boolean =>
   nouns[0]?.kind === 'row-end' && nouns[0].plural;
+
+/** "3 sc in corners", "in corner sts" */
+const isCorners = ({ nouns, n }: PlaceDraft): boolean =>
+  n === null && nouns.length === 1 && nouns[0]?.kind === 'corner' && nouns[0].plural;
 
 /** "2 tr under next 3 chain": the space that three chains make, not each of them. */
 function underChain(draft: PlaceDraft): void {
@@ -156,6 +171,7 @@ const isBetween = (r: Reader): boolean => r.value[r.at - 1] === W.between;
 /** "between next 2 sts", "between the two dc": the gap, not the stitches. */
 function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
   eatThe(r);
+  if (betweenRows(r, draft)) return draft;
   const picked = readPick(r, draft);
   const noun = readNoun(r) ?? bracketedGroup(r);
   if (!noun && !picked) return null;
@@ -177,6 +193,19 @@ function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "in between 2nd and 3rd rows": at the end of them, on the side of the piece. */
+function betweenRows(r: Reader, draft: PlaceDraft): boolean {
+  const start = r.at;
+  const told = kindAt(r) === T.ordinal && isWord(r, W.and, 1) && kindAt(r, 2) === T.ordinal;
+  const rows = told && (isWord(r, W.row, 3) || isWord(r, W.round, 3));
+  if (!rows) return false;
+  r.at += 4;
+  draft.pick = 'each';
+  draft.nouns = [{ ...plainNoun(fromOf(r, start)), kind: 'row-end', plural: true, to: toOf(r) }];
+  draft.to = toOf(r);
+  return true;
 }
 
 /** "between each (2 tr) cluster": the bracket says what one of them is made of. */
@@ -404,10 +433,19 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
   }
   const of = length ?? readPlace(r);
   if (!of) {
-    r.at = start;
+    if (draft.nouns[0]?.kind !== 'corner' || !passPiece(r)) r.at = start;
     return;
   }
   draft.of = startChainOf(of);
+}
+
+/** "in corner of cloth": the piece by its name, up to the clause's end. */
+function passPiece(r: Reader): boolean {
+  let k = 0;
+  while (k < 3 && kindAt(r, k) === T.word && wordAt(r, k) <= 0) k++;
+  if (k === 0 || !(clauseEnds(r, k) || kindAt(r, k) === T.dash)) return false;
+  r.at += k;
+  return true;
 }
 
 /** "3rd of 5 ch", "top of 3ch": the number is the chain's length. */

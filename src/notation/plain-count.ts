@@ -139,7 +139,8 @@ const isCountComma = (r: Reader, at: number): boolean => r.kind[at + 1] === T.nu
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
   // "2 sc in next st": work, by far the most frequent case.
-  if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2)) {
+  const more = (isWord(r, W.and, 2) || isWord(r, W.form, 2)) && kindAt(r, 3) === T.number;
+  if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2) && !more) {
     // "13 single crochets."
     if (!clauseEnds(r, 3) || !/^crochets?$/.test(spelled(r, r.at + 2))) return false;
   }
@@ -159,6 +160,7 @@ export function barePlainCount(r: Reader, run: Run): boolean {
     close === T.semicolon ||
     isWord(r, W.total) ||
     isWord(r, W.in) ||
+    (more && fresh && kindAt(r, 1) === T.number) ||
     (fresh && unit && opensOrder(r, r.at));
   // "(1ch, 3 tr) 3 times. 1ch, join": a chain that leads on to the join.
   const leadsOn = item?.unit === 'chain' && close === T.comma;

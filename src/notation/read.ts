@@ -134,7 +134,7 @@ function endsInLast(steps: Step[], r: Reader): void {
       continue;
     const { from, to } = place.until;
     const n = { values: loneValue(1), from: to, to };
-    const until = { kind: 'last' as const, n, noun, from, to };
+    const until = { kind: 'last' as const, n, noun, chain: false, from, to };
     steps[i - 1] = { ...each, place: { ...place, until } };
   }
 }

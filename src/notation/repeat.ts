@@ -421,6 +421,11 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   const steps = run.out.slice(first);
   const [head] = steps;
   if (!head) return;
+  // "The pattern is a multiple of 4, and 2 more for the turning chain.": nothing that could be repeated.
+  if (steps.every(({ kind }) => kind === 'remark')) {
+    run.out.push({ kind: 'remark', from: order.order.from, to: toOf(r) });
+    return;
+  }
   run.out.length = first;
   run.out.push({
     kind: 'repeat',

@@ -65,9 +65,18 @@ function longNameBehind(r: Reader): void {
 /** "Shell = 5 dc in same st. Multiple of 6 + 2.": another sentence says nothing of the stitch. */
 function withoutTalk(steps: readonly Step[], r: Reader): Step[] {
   let end = steps.length;
+  const name = steps.findIndex((step, i) => i > 0 && tellsWhatFor(step, r));
+  if (name > 0) end = name;
   while (end > 1 && isUnread(steps[end - 1]!) && standsApart(steps, end - 1, r)) end--;
   return steps.slice(0, end);
 }
+
+/** "(3 dc, ch 1, 3 dc) in one sp makes a shell": what the work is called, and what it is for. */
+const tellsWhatFor = ({ kind, from, to }: Step, r: Reader): boolean =>
+  (kind === 'remark' || kind === 'unread') &&
+  /^(?:makes?|forms?|gives?) (?:an?|one|1|your|the)\b/i.test(
+    r.text.slice(r.base + from, r.base + to + 8),
+  );
 
 const standsApart = (steps: readonly Step[], i: number, r: Reader): boolean =>
   r.text.slice(r.base + (steps[i - 1]?.to ?? 0), r.base + (steps[i]?.from ?? 0)).includes('.');
@@ -86,6 +95,12 @@ function readHead(r: Reader): Head | null {
   let end = 0;
   for (; k < 14; k++) {
     const kind = kindAt(r, k);
+    // "Shell", "dcf.": the name has a line of its own, and the making stands below.
+    if (k > 0 && (kind === T.stop ? onNewLine(r, k + 1) : onNewLine(r, k)) && !signSoon(r, k)) {
+      if (kind !== T.stop) k--;
+      if (end === 0) end = r.to[r.at + (kind === T.stop ? k - 1 : k)] ?? 0;
+      break;
+    }
     if (kind === T.colon || kind === T.equals || (kind === T.dash && !isHyphen(r, k))) break;
     // "For V-stitch (vst), dc, ch 1, dc in same st": the block begins behind the "for".
     if (kind === T.comma && k > 0) break;
@@ -114,6 +129,17 @@ function readHead(r: Reader): Head | null {
     (alias) => alias !== key && alias !== '' && alias.length < 30,
   );
   return { key, name, aliases: spellings };
+}
+
+/** Whether the line ends before the token so far ahead. */
+const onNewLine = (r: Reader, k: number): boolean =>
+  r.text.slice(r.base + (r.to[r.at + k - 1] ?? 0), r.base + (r.from[r.at + k] ?? 0)).includes('\n');
+
+/** "Beginning" above "shell (bsh):": a name that is broken over two lines. */
+function signSoon(r: Reader, ahead: number): boolean {
+  for (let k = ahead; k < ahead + 6; k++)
+    if (kindAt(r, k) === T.colon || kindAt(r, k) === T.equals) return true;
+  return false;
 }
 
 const isHyphen = (r: Reader, k: number): boolean =>

@@ -131,8 +131,16 @@ export type Until =
   | ({ readonly kind: 'end' /** as written, for the writer */; readonly word: string } & Span)
   /** "for the length required": as often as the maker likes. */
   | ({ readonly kind: 'length' } & Span)
-  /** "to last 3 sts", "until 2 sts remain", "to within 4 sc of end": stops before them. */
-  | ({ readonly kind: 'last'; readonly n: Numbers; readonly noun: Noun | null } & Span)
+  /**
+   * "to last 3 sts", "until 2 sts remain", "to within 4 sc of end": stops before them. `chain`: "and
+   * turning ch", which is one more of them if it counts.
+   */
+  | ({
+      readonly kind: 'last';
+      readonly n: Numbers;
+      readonly noun: Noun | null;
+      readonly chain: boolean;
+    } & Span)
   /** "to corner", "to next ch-2 sp", "to marker": stops before it; `before`: so many stitches sooner. */
   | ({ readonly kind: 'place'; readonly place: Place; readonly before: Numbers | null } & Span);
 

@@ -1,5 +1,6 @@
 /** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
 import { formOf, PROSE, type SenseId } from './dictionary.ts';
+import { frontOf } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -100,7 +101,7 @@ function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null 
 function aroundPiece(r: Reader): boolean {
   let k = 0;
   let named = false;
-  for (; k < 6 && !clauseEnds(r, k) && kindAt(r, k) !== T.open; k++) {
+  for (; k < 6 && !clauseEnds(r, k) && kindAt(r, k) !== T.open && !isWord(r, W.evenly, k); k++) {
     // "around all 4 sides"
     if (k > 0 && kindAt(r, k) === T.number && /^(sides|edges)$/.test(spelled(r, r.at + k + 1))) {
       named = true;
@@ -144,6 +145,7 @@ export function namesPlace(r: Reader): boolean {
   return (
     namesRowEnds(r, 1) ||
     isPreviousRows(r, k) ||
+    frontOf(r, k) ||
     sense === W.next ||
     sense === W.same ||
     sense === W.each ||
@@ -254,7 +256,7 @@ function untilMade(r: Reader, start: number): Until | null {
     return null;
   }
   if (eatWord(r, W.remaining))
-    return { kind: 'last', n, noun, from: fromOf(r, start), to: toOf(r) };
+    return { kind: 'last', n, noun, chain: false, from: fromOf(r, start), to: toOf(r) };
   if (isWord(r, W.in) && isWord(r, W.all, 1)) r.at += 2;
   else eatWord(r, W.total);
   return end(r, start);
@@ -289,7 +291,22 @@ function lastHere(r: Reader, start: number): Until | null {
   const at = fromOf(r, numberAt);
   const n = written ?? { from: at, to: at, values: [1] };
   if (named && !written && noun) lastOfTwo(r, noun);
-  return { kind: 'last', n, noun, from: fromOf(r, start), to: toOf(r) };
+  const chain = written !== null && noun !== null && andStartChain(r);
+  return { kind: 'last', n, noun, chain, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "to last 2 dc and ch 3 to turn with", "to last 2 sts and turning ch": the row's start chain too. */
+function andStartChain(r: Reader): boolean {
+  if (!isWord(r, W.and) && kindAt(r) !== T.plus) return false;
+  const and = r.at++;
+  eatThe(r);
+  const noun = readNoun(r);
+  const toTurn = isWord(r, W.to) && isWord(r, W.turn, 1);
+  if (toTurn) r.at += isWord(r, W.with, 2) ? 3 : 2;
+  const chain = noun?.kind === 'start-chain' || (noun?.kind === 'space' && noun.word === 'ch');
+  if (chain && clauseEnds(r)) return true;
+  r.at = and;
+  return false;
 }
 
 /** "to last sc and ch-1 sp": two places of two kinds; the first of them is where it ends. */

@@ -1,5 +1,5 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
-import { alongSide, aroundIt } from './along-side.ts';
+import { alongSide, aroundIt, edgeOf } from './along-side.ts';
 import { readCountsAs } from './counts-as.ts';
 import { formOf, mayBeStitch, TOGETHER } from './dictionary.ts';
 import { isBareCount, isLetter, letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
@@ -175,7 +175,7 @@ function readBehind(r: Reader, draft: Draft): void {
     // "increasing 20 more sts. evenly": the stop belongs to the short form, or is a comma.
     if (isWord(r, W.evenly, 1) && isWord(r, W.st, -1) && clauseEnds(r)) r.at++;
   }
-  if (eatWord(r, W.evenly)) draft.evenly = true;
+  if (eatWord(r, W.evenly) || (draft.n === null && edgeOf(r))) draft.evenly = true;
   // "make a cluster as before over next 8 dc"
   if (isWord(r, W.as) && isWord(r, W.before, 1)) r.at += 2;
   draft.place ??= placeBehind(r, draft);

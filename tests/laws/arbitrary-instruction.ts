@@ -135,7 +135,13 @@ const throughTheRow = (sizes: number): fc.Arbitrary<Place> =>
         nouns: [what],
         until:
           until === 'last'
-            ? { ...NOWHERE, kind: 'last', n, noun: noun({ plural: n.values.some((v) => v !== 1) }) }
+            ? {
+                ...NOWHERE,
+                kind: 'last',
+                n,
+                noun: noun({ plural: n.values.some((v) => v !== 1) }),
+                chain: false,
+              }
             : end(until),
       }),
     );

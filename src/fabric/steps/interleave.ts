@@ -7,7 +7,7 @@ import type { Here, RowContext } from '../context.ts';
 import { COUNTED, isCorner, SPACE } from '../edge.ts';
 import { type Hands, numberFor, type Target } from '../hands.ts';
 import { limitOf, ofEach } from '../limit.ts';
-import { isCornerStitch, workStandingFirst } from '../next.ts';
+import { isCornerStitch, leadsAlongSides, workStandingFirst } from '../next.ts';
 import { takeSpaceAt, takeStitchAt } from '../take.ts';
 import { workIn } from './group.ts';
 import { perPlace, stemIs, stitches } from './stitch.ts';
@@ -18,6 +18,40 @@ interface Member {
   readonly step: Clause;
   readonly place: Place;
 }
+
+/** "Sc around", as "sc in each st around": beside a clause for the corners it leaves these out. */
+const memberAround = (step: Step | undefined): Member | null => {
+  if (step?.kind !== 'work' || step.place || step.n || step.until?.kind !== 'end') return null;
+  if (step.evenly || step.stitch.special !== null || step.stitch.shape !== 'one') return null;
+  const { from, to, until } = step;
+  const noun: Noun = { ...STITCH_NOUN, from, to };
+  return { step, place: { ...EACH_STITCH, nouns: [noun], until, from, to } };
+};
+
+const STITCH_NOUN = {
+  kind: 'stitch',
+  stem: null,
+  chains: null,
+  word: '',
+  plural: false,
+  corner: false,
+  skipped: false,
+} as const;
+
+const EACH_STITCH = {
+  pick: 'each',
+  n: null,
+  each: true,
+  nth: null,
+  fromHook: false,
+  joinedBy: null,
+  of: null,
+  loop: null,
+  post: null,
+  rowsBelow: 0,
+  row: null,
+  all: false,
+} as const;
 
 const memberOf = (step: Step | undefined): Member | null => {
   if ((step?.kind !== 'work' && step?.kind !== 'group') || !step.place) return null;
@@ -44,17 +78,21 @@ export function togetherFrom(
   steps: readonly Step[],
   i: number,
 ): { members: readonly Member[]; next: number } | null {
-  if (!memberOf(steps[i]) || !steps.slice(i + 1, i + 4).some((step) => memberOf(step))) return null;
+  const first = memberOf(steps[i]) ?? memberAround(steps[i]);
+  if (!first || !steps.slice(i + 1, i + 4).some((step) => memberOf(step))) return null;
   const members: Member[] = [];
   let next = i;
   for (let k = i; k < steps.length; k++) {
     if (steps[k]?.kind === 'remark' && members.length > 0) continue;
-    const member = memberOf(steps[k]);
+    const member = k === i ? first : memberOf(steps[k]);
     if (!member) break;
     members.push(member);
     next = k + 1;
   }
   const grounds = new Set(members.map(({ place }) => groundOf(place)));
+  // "Hdc around, 2 hdc in each ch-1 sp": only what is told of corners is told of the same walk.
+  if (members[0]?.step.kind === 'work' && !members[0].step.place && !grounds.has('corner'))
+    return null;
   return grounds.size > 1 ? { members, next } : null;
 }
 
@@ -64,6 +102,8 @@ export function doTogether(
   row: RowContext,
   here: Here,
 ): void {
+  const corner = members.find(({ place }) => groundOf(place) === 'corner');
+  if (corner) leadsAlongSides(hands, corner.place);
   const outer = hands.limit;
   const until = members.find(({ place }) => place.until)?.place.until ?? null;
   hands.limit = limitOf(hands, until);

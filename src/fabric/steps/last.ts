@@ -1,5 +1,5 @@
 /** Places counted from the end of the row. */
-import type { Place } from '../../notation/index.ts';
+import type { Place, Until } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { COUNTED } from '../edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt } from '../hands.ts';
@@ -17,6 +17,26 @@ export function openLast(hands: Hands, place: Place, many: number): void {
     takeStitch(hands, 'passed');
     hands.used--;
   }
+}
+
+/** "Dc in last 2 dc, dc in top of ch 3": the chain's top, which is named behind, is none of the two. */
+export function beforeTop(hands: Hands, place: Place | null, here: Here, work: () => void): void {
+  const { kind } = nounOf(place);
+  const stitch = kind === 'stitch' || kind === 'stem';
+  if (place?.pick !== 'last' || !stitch || !namesStartChain(here)) return work();
+  const { limit } = hands;
+  hands.limit = Math.min(limit, startChainLimit(hands));
+  work();
+  hands.limit = limit;
+}
+
+/** "To last 2 dc, dc in last 2 dc, dc in top of ch 3": the chain stands behind the last two. */
+export function beforeTopToo(hands: Hands, until: Until | null, here: Here): Until | null {
+  if (until?.kind !== 'last' || until.chain || !namesStartChain(here)) return until;
+  const next = here.steps.slice(here.i + 1).find(({ kind }) => kind !== 'remark');
+  const last = next?.kind === 'work' && next.place?.pick === 'last' ? next.place : null;
+  const same = last && (numberFor(hands, last.n) ?? 1) === numberFor(hands, until.n);
+  return same ? { ...until, chain: true } : until;
 }
 
 /** Entry before which "each st to end" stops, since words that follow name what is there. */

@@ -13,6 +13,7 @@ import {
 import { limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
+import { beforeTopToo } from './last.ts';
 import { cutShort } from './last-pass.ts';
 import { shellBehindSkip } from './shell-behind-skip.ts';
 
@@ -150,7 +151,7 @@ interface Passes {
 /** As many passes as leave room for the ending and for what follows. */
 function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
   const outerLimit = hands.limit;
-  const until = step.times.kind === 'until' ? step.times.until : null;
+  const until = beforeTopToo(hands, step.times.kind === 'until' ? step.times.until : null, here);
   hands.limit = Math.min(hands.limit, limitOf(hands, until));
   const have = remaining(hands);
   const usedBefore = hands.used;

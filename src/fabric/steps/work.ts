@@ -28,7 +28,7 @@ import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
 import { passFirstChains } from './first-chain.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
-import { openLast, reserved } from './last.ts';
+import { beforeTop, openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
 import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { onOnePiece } from './piece.ts';
@@ -69,7 +69,7 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
     // "In back loop of each st": for this stitch only.
     if (place?.loop) hands.loop = place.loop === 'both' ? null : place.loop;
     if (takesSeveralPlaces(step)) workTogether(hands, step, places, row);
-    else workAt(hands, step, place, here);
+    else beforeTop(hands, place, here, () => workAt(hands, step, place, here));
     hands.loop = held;
   }
 }
@@ -137,6 +137,11 @@ const eachToEnd = (place: Place, step: WorkStep): Place =>
 
 /** Counted from the hook; so is "in last ch" of a chain into which nothing is worked yet. */
 function fromHookOn(hands: Hands, place: Place): Place | null {
+  // No chain is told of anywhere: there is one all the same, of any length.
+  if (place.fromHook && hands.edge.kind === 'none' && hands.nodes.n === 0) {
+    hands.edge = foundationEdge(0, 0, { ring: false, reversed: false, open: true });
+    hands.pos = hands.limit = 0;
+  }
   const { edge } = hands;
   if (edge.kind !== 'foundation') return null;
   if (place.fromHook && place.pick !== 'last') return place;

@@ -31,7 +31,8 @@ export function writeUntil(until: Until, voice: Voice): string {
     case 'last': {
       const many = isMany(until.n);
       const noun = until.noun === null ? (many ? 'sts' : 'st') : writeNoun(until.noun, many, voice);
-      return `to last ${numberBefore(until.n, voice)}${noun}`;
+      const chain = until.chain ? ' and turning ch' : '';
+      return `to last ${numberBefore(until.n, voice)}${noun}${chain}`;
     }
     case 'place':
       return `to ${soonerBy(until.before, voice)}${writePlace(until.place, voice)}`;

@@ -1,0 +1,35 @@
+/** A foundation chain that only a paragraph of talk tells of: "Use a 5 mm hook... Ch 66, or any multiple of 11." */
+import type { Span } from '../source/index.ts';
+
+const CHAIN =
+  /\b(?:(?:a|your|the) )?(?:(?:foundation|starting|base|beginning) )?ch(?:ain(?:ing)?)?(?: of)? (\d{2,3})\b(?!\s*(?:sp|loop|mm|cm|in\b|inch|["”″+x×-]))/gi;
+
+/** "To make it wider, ch 90": another piece than that of the rows. */
+const OTHER_WIDTH =
+  /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|gauge|multiples?)\b[^.]*$/i;
+
+/** The first row goes into a chain that was made before it. */
+const INTO_CHAIN =
+  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b/i;
+
+/** Whether the row at `from` works into a foundation chain. */
+export const worksIntoChain = (text: string, { from, to }: Span): boolean =>
+  INTO_CHAIN.test(text.slice(from, Math.min(to, from + 160)));
+
+/**
+ * Where the paragraph names the chain, to the end of that sentence; `null` where it names none, or
+ * chains of several lengths, of which none is sure to be the row's.
+ */
+export function chainInProse(text: string, { from, to }: Span): Span | null {
+  const found = [...text.slice(from, to).matchAll(CHAIN)];
+  const [first] = found;
+  if (
+    !first ||
+    OTHER_WIDTH.test(text.slice(Math.max(from, from + first.index - 60), from + first.index))
+  )
+    return null;
+  if (new Set(found.map(([, n]) => n)).size > 1) return null;
+  const at = from + first.index;
+  const end = text.slice(at, to).search(/[.!?](?:\s|$)|\n/);
+  return { from: at, to: end < 0 ? to : at + end + 1 };
+}

@@ -1,0 +1,144 @@
+/** Pieces worked in rows: what stands around the rows, how they end, and borders about them. Invented. */
+import { describe, expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+const FLAT =
+  'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\nRows 2-22: Ch 1, sc in each st across, turn. (20 sc)\n';
+
+describe('a border about a piece worked in rows is told, and not held against its last row', () => {
+  it.each([
+    'Sc around, putting 3 sc in corner sts. Sl st to 1st sc. Fasten off.',
+    'Border: Join in bottom right corner of cloth - work 2 sc in corner, sc in every sc up side, 3 sc in corner, sc in each st across, join.',
+    'Rnd 1: Ch 1, sc in each st around, working 3 sc in each corner, join. (84 sc)',
+    'Rnd 1: Work 2 sc in same st as last sc of Row 22, continue working a sc edge around cloth along next 3 sides, join.',
+    'Border: Sc evenly around all 4 sides evenly, placing 3 sc in each corner. Join.',
+    'Rnd 1: 3 sc in corner, sc in between 2nd and 3rd rows, sc in each row end down cloth, join.',
+  ])('%s', (border) => {
+    expect(complaints(FLAT + border)).toEqual([]);
+    expect(worked(FLAT + border, 'Row 22')).toEqual(['Row 22 20 proven']);
+  });
+
+  it('in a round with corners the words are worked', () => {
+    const square = (n: number): string => `Rnd 1: Ch 1, 8 sc in ring, join. (8 sc)
+Rnd 2: Ch 1, *sc in next st, 3 sc in next st; rep from * around, join. (16 sc)
+Rnd 3: Ch 1, sc around, working 3 sc in each corner, join. (${n} sc)
+Rnd 4: Ch 1, sc in each st around, putting 3 sc in corners, join. (32 sc)
+`;
+    expect(complaints(square(24))).toEqual([]);
+    expect(worked(square(24), 'Rnd 3', 'Rnd 4')).toEqual(['Rnd 3 24 proven', 'Rnd 4 32 proven']);
+    expect(complaints(square(23))).toEqual(['3 count-mismatch']);
+  });
+});
+
+describe('the turning chain named behind the last stitches', () => {
+  const ribs = (until: string, n = 13): string => `Ch 14.
+Row 1: Sc in 2nd ch from hook, sc in each ch to end, turn. (13 sc)
+Row 2: Ch 3, dc in each of next 12 sc, turn. (13 dc)
+Row 3: Ch 3, *dc in each of next 2 dc, BPdc around next dc; rep from * ${until}, dc in each of last 2 dc, dc in top of ch 3, turn. (${n} dc)
+`;
+  it.each([
+    'to last 2 dc',
+    'to last 2 dc and turning ch',
+    'to last 2 dc and ch 3 to turn with',
+    'to last 3 sts',
+  ])('%s', (until) => {
+    expect(complaints(ribs(until))).toEqual([]);
+    expect(worked(ribs(until), 'Row 3')).toEqual(['Row 3 13 proven']);
+    expect(complaints(ribs(until, 14))).toEqual(['4 count-mismatch']);
+  });
+});
+
+describe('a foundation chain that stands in talk', () => {
+  const rows = (n: number): string =>
+    `Row 1: Dc in 4th ch from hook and in each ch across, ch 3, turn. (${n} dc)\nRow 2: Skip first dc, dc in each dc across, dc in top of ch 3, turn.\n`;
+  it.each([
+    'Worsted yarn and a 5 mm hook... Ch 23, adding multiples of 11 for a wider scarf. Work in the back loops.\n',
+    'Scarf in waves. Start by chaining 23 stitches across. The repeat is 11, and 2 more for the turning chain.\n',
+    'This scarf begins with a foundation chain of 23 sts. It is a multiple of 11 plus 1.\n',
+    '• Chain: Chain 23. (Adjust this number for a wider neck. Make sure your starting chain is a multiple of 11 plus 1).\n',
+  ])('%s', (talk) => {
+    expect(complaints(talk + rows(21))).toEqual([]);
+    expect(worked(talk + rows(21), 'Row 1')).toEqual(['Row 1 21 proven']);
+    expect(complaints(talk + rows(20))).not.toEqual([]);
+  });
+
+  it('a chain for another width is not taken', () => {
+    const text = `To make it wider, ch 45.\n${rows(21)}`;
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+describe('counts at the end of a row', () => {
+  it.each([
+    ['Row 2: Ch 1, sc in first 10 sts, 3 sc in next st, sc in last 9 sts, turn. (sc 22)', 22],
+    ['Row 2: Ch 1, sc in each st across. You will find that you made 20 single crochet.', 20],
+    ['Row 2: Ch 1, sc in each of next 20 sc ... 20sc forming 1 hill at the end of this row.', 20],
+  ])('%s', (row, n) => {
+    const text = `Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\n`;
+    expect(worked(`${text}${row}\n`, 'Row 2')).toEqual([`Row 2 ${n} proven`]);
+    const wrong = row.replace(/(sc |made |\.\.\. )2(\d)/, '$12' + '7');
+    expect(complaints(`${text}${wrong}\n`)).toEqual(['3 count-mismatch']);
+  });
+
+  it('of things that the hands do not know are listed, not compared', () => {
+    const text = `${FLAT}Row 23: Ch 1, sc in each st across - 4 ripples.\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+describe('names of stitches that have a line of their own', () => {
+  it('are defined by the line below', () => {
+    const text = `Shell:
+Working (3dc, ch 1, 3dc) all in the same space makes a shell which gives the point.
+
+dcb.
+Work dc around back of the dc on row below
+
+Starting at the neck, ch 6.
+Row 1: 2 dc in 4th ch from hook, ch 1, sk 1 ch, 3 dc in last ch, ch 3, turn. (6 dc)
+Row 2: 2 dc in first dc, ch 1, shell in next ch 1 sp, ch 1, 3 dc in top of turning ch, turn. (12 dc)
+Row 3: Ch 3, skip first dc, dcb (see above) in each of next 2 dc, leave rem sts unworked. (3 dc)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2', 'Row 3')).toEqual([
+      'Row 1 6 proven',
+      'Row 2 12 proven',
+      'Row 3 3 proven',
+    ]);
+  });
+});
+
+describe('lines that are no rows', () => {
+  it.each([
+    ['FO Pram Cover\n', ''],
+    ['', '23. Weave in ends.\n'],
+    ['', '* Working in the first stitch the ch 1 does not count as a stitch so always work there.*\n'],
+  ])('%s%s', (before, behind) => {
+    expect(complaints(before + FLAT + behind)).toEqual([]);
+    expect(worked(before + FLAT + behind, 'Row 22')).toEqual(['Row 22 20 proven']);
+  });
+
+  it('and the row below such a line is one', () => {
+    const text = `${FLAT}* Working in the first stitch the ch 1 does not count as a stitch so always work there.*\nRow 23: Ch 1, sc in each st. (20 sc)\n`;
+    expect(worked(text, 'Row 23')).toEqual(['Row 23 20 proven']);
+  });
+
+  it('talk in a bracket that nothing closes ends with its sentence', () => {
+    const text = `${FLAT}Row 23: Ch 1, 2 sc in first st (which is the corner of the cloth. Sc in each st across. (21 sc)\n`;
+    expect(complaints(text)).toEqual(['4 unbalanced-bracket']);
+    expect(worked(text, 'Row 23')).toEqual(['Row 23 21 proven']);
+  });
+});
+
+describe('which terms are spoken', () => {
+  it('"in English, US terms with abbreviations for UK terms" are US terms', () => {
+    const text = `Written in English US terms with abbreviations for UK terms\n\n${FLAT}`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('a group in the 2nd chain has no height of its own', () => {
+    const text =
+      'US terms.\nCh 26.\nRow 1: [Sc, 2 dc] in 2nd ch from hook, skip next 2 ch, *[sc, 2 dc] in next ch, skip next 2 ch; rep from * to last ch, sc in last ch, turn. (25 sts)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});

@@ -12,6 +12,7 @@ import { labelCuts, opensPart } from './label-cuts.ts';
 import {
   afterBullet,
   endsWithCount,
+  isCaption,
   isDigitCode,
   isLabelAlone,
   isOrdinalAlone,
@@ -22,7 +23,7 @@ import {
   listSignBefore,
   opensStep,
 } from './line-shapes.ts';
-import { takeCount, takeNamed } from './named-lines.ts';
+import { startsBelow, takeCount, takeNamed } from './named-lines.ts';
 import {
   addProse,
   type BlockOptions,
@@ -95,8 +96,24 @@ function takeLine(scan: Scan, line: Span): number {
   }
   if (sign === '#' && takeHeading(scan, from, to)) return next;
   if (isRule(text, from, to)) takeBlank(scan);
-  else if (!isPageNumber(text, from, to)) takeStretches(scan, { from, to, next });
+  else if (!isPageNumber(text, from, to) && !isBesidePhoto(scan, { from, to, next }))
+    takeStretches(scan, { from, to, next });
   return next;
+}
+
+/** A caption, or the number of a row worked already, with no work below: "Round 15" under its photograph. */
+function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
+  const { text, open, options } = scan;
+  if (options.titles === 'headings' || options.layout === 'written') return false;
+  if (isCaption(text, from, to)) return true;
+  const last = scan.blocks.at(-1);
+  const row = open ?? last;
+  if (row?.kind !== 'instruction' || to - from > 12 || text[to - 1] === ':') return false;
+  if (!isLabelAlone(text, from, to) || (open?.bare ?? false)) return false;
+  const number = lastNumberIn(text, from, to);
+  if (number < 2 || number > lastNumberIn(text, row.from, row.to)) return false;
+  const below = startsBelow(scan, next);
+  return below === null || below === 'label';
 }
 
 function takeBlank(scan: Scan): void {

@@ -76,6 +76,8 @@ const FOUNDATION = new RegExp(
   [
     String.raw`[.!…](?:\s{1,3}|(?=C))(?:(?:[Mm]ake|[Ww]ork|[Bb]egin with|[Ss]tart with|[Cc]ommence with) `,
     String.raw`(?:an? )?)?[Cc](?:h|hain|H|HAIN)\b\.?(?: of)? \d{1,3}(?: (?:st(?:itche)?s|loosely))?\s*(?:\.|,? join|\()`,
+    // "Begin at the tip. Work 5 ch and form a ring with 1 sl st in first ch."
+    String.raw`|[.!]\s{1,3}(?:[Mm]ake|[Ww]ork) \d{1,2} ch\b[^.\n]{0,40}(?:\d\.\d[^.\n]{0,60})?\bring\b`,
   ].join(''),
   'g',
 );

@@ -109,6 +109,22 @@ const PAGE_NUMBER = /^(?:page\s+\d{1,4}(?:\s*(?:of|\/)\s*\d{1,4})?|[-–—]\s*\
 export const isPageNumber = (text: string, from: number, to: number): boolean =>
   to - from <= 20 && PAGE_NUMBER.test(text.slice(from, to));
 
+/** "End of Round 10", "After Rnd 4", "Row 6 completed": what stands below a photograph. */
+const CAPTION = new RegExp(
+  [
+    String.raw`^\W*(?:(?:(?:this is |here is |at )?(?:the )?(?:end|start|completion) of|after|before`,
+    String.raw`|(?:completed?|finished)|(?:photo|picture|pic|image|view|figure|fig\.?)(?: of)?)`,
+    String.raw` (?:the )?(?:rnds?|rounds?|rows?) ?#?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?`,
+    String.raw`|(?:rnds?|rounds?|rows?) ?#?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?`,
+    String.raw` (?:(?:is |are )?(?:completed?|finished|done)|photo|picture|image))\W*$`,
+  ].join(''),
+  'i',
+);
+
+/** Asked of short lines only, and the first letter refuses most. */
+export const isCaption = (text: string, from: number, to: number): boolean =>
+  to - from <= 48 && to - from > 8 && CAPTION.test(text.slice(from, to));
+
 /** Words of a label with nothing behind them: "Round 1:", "2nd row", "Rnds 4-6 (RS)". */
 const LABEL_LINE = new RegExp(
   [

@@ -137,18 +137,30 @@ function sectionLead(text: string, from: number, to: number): Section | null {
 
 /** Whether the next line with words, at most two blank ones below, opens a piece of work. */
 function isAboveWork(scan: Scan, next: number): boolean {
+  const below = lineBelow(scan, next);
+  if (!below) return false;
+  const starts = startOf(scan, below.from, below.to);
+  if (starts === 'label' || starts === 'command') return true;
+  return copiesLine(scan.text.slice(below.from, below.to)) !== null;
+}
+
+/** How the next line with words begins; `null` for prose and at the end. */
+export function startsBelow(scan: Scan, next: number): Starts {
+  const below = lineBelow(scan, next);
+  return below ? startOf(scan, below.from, below.to) : null;
+}
+
+/** The next line with words, behind its list sign; at most two blank ones stand before it. */
+function lineBelow(scan: Scan, next: number): Span | null {
   let at = next;
   for (let i = 0; i < 3 && at < scan.text.length; i++) {
     const line = lineAt(scan.text, at);
     let { from } = line;
     while (from < line.to && isBlankCode(scan.text.charCodeAt(from))) from++;
     if (from < line.to) {
-      const start = afterBullet(scan.text, from, line.to);
-      const starts = startOf(scan, start, line.to);
-      if (starts === 'label' || starts === 'command') return true;
-      return copiesLine(scan.text.slice(start, line.to)) !== null;
+      return { from: afterBullet(scan.text, from, line.to), to: line.to };
     }
     at = line.next;
   }
-  return false;
+  return null;
 }

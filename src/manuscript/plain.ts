@@ -2,6 +2,7 @@
  * The text without the marks of web pages and Markdown: same length, so that every span holds for
  * both. Bold signs, tags and entities give way to blanks or to the sign that they stand for.
  */
+import { isKnownWord } from '../notation/index.ts';
 import { withoutTables } from './tables.ts';
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
@@ -16,6 +17,8 @@ export function plainText(text: string): string {
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
+  if (plain.includes('-\n')) plain = plain.replace(BROKEN_WORD, wholeWord);
+  if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
@@ -44,6 +47,20 @@ const QUOTED = /["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;
 /** What stands before is looked at last: quotation marks are few, and found at once. */
 const unquoted = (whole: string, word: string, at: number, text: string): string =>
   at === 0 || /[\s(,]/.test(text[at - 1] ?? '') ? ` ${word} ` : whole;
+
+/** "join-" above "ing": a narrow column breaks words of the trade. */
+const BROKEN_WORD = /\b([A-Za-z]{2,12})-\n([a-z]{2,10})\b/g;
+
+/** Joined by signs that say nothing, where both halves make a word and one alone makes none. */
+const wholeWord = (broken: string, head: string, tail: string): string =>
+  isKnownWord((head + tail).toLowerCase()) &&
+  !(isKnownWord(tail) && isKnownWord(head.toLowerCase()))
+    ? `${head}\u00AD\u00AD${tail}`
+    : broken;
+
+/** "1 relief dc – see above – around next dc": dashes that part a reference from the work. */
+const BETWEEN_DASHES =
+  /(?<=\s)[-–—](?= ?(?:see|read|refer|remember)\b)([^-–—.;,()\n]{3,50})(?<=\s)[-–—](?=\s(?:in|into|around|over|on|to|from|next)\b)/gi;
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 

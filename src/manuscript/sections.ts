@@ -24,6 +24,7 @@ const ABBREVIATIONS =
 const NOTES =
   `(?:${oneOf(`
     pattern | general | construction | important | special | some | designer'?s? | instruction
+    | crochet | increase | increasing | decrease | decreasing | colou?r
     | additional | working | a
   `)} )*` +
   oneOf(`

@@ -25,7 +25,7 @@ const ASIDE = new RegExp(
   `^${oneOf(`
     stuff | insert | sew | attach | place | add | close | weave | cut | block | repeat | continue
     | enjoy | happy | thanks? | so | now | then | here | this | that | it | you | your | i | we
-    | and | but | or | if | done | end | photo | image | picture | advertisement | ad | print | save
+    | and | but | or | if | before | after | done | end | photo | image | picture | advertisement | ad | print | save
     | share | pin | source | copyright | © | www | http
   `)}(?![a-z])|[!?]\\s*$|@|://`,
   'i',

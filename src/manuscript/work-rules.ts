@@ -245,8 +245,9 @@ function isFact(text: string, from: number, to: number): boolean {
   return GAUGE.test(line) || isSizesLine(text, from, to);
 }
 
+/** "Gauge: …", "= 10 cm", "4" x 4" = …", "12 sc x 9 rows". */
 const GAUGE =
-  /\b(?:gauge|tension)\b\s*[:=–-]|=\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?\s*(?:["”″]|in\b|inch|cm\b)/i;
+  /\b(?:gauge|tension)\b\s*[:=–-]|["”″]\s?[x×]\s?\d[^=]{0,4}=|\d (?:sts?|sc|hdc|dc|tr) [x×] \d+ (?:rows|rounds|rnds)\b|=\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?\s*(?:["”″]|in\b|inch|cm\b)/i;
 
 /** A longer line without label is a story. */
 const LONGEST_START = 400;

@@ -223,7 +223,8 @@ function readUnit(r: Reader, draft: Draft): void {
     return;
   }
   if (isWord(r, W.total)) r.at++;
-  if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;
+  // "(1xSC, 1x2SC)" tells the words before again, and counts nothing.
+  if ((isWord(r, W.x) || kindAt(r) === T.times) && kindAt(r, 1) !== T.number) r.at++;
   if (kindAt(r) === T.dash && isWord(r, W.st, 1)) r.at++;
   if (isWord(r, W.more) || isWord(r, W.remaining)) {
     draft.unit = isWord(r, W.more) ? 'decrease' : null;
@@ -303,7 +304,10 @@ const isPlainGroup = (r: Reader): boolean =>
   kindAt(r) === T.word &&
   // "(10 sc, 2 handles)": an everyday word is counted too, behind a count.
   (r.value[r.at] === 0 || (wordAt(r) === PROSE && kindAt(r, -2) === T.comma)) &&
-  (kindAt(r, 1) === T.close || isWord(r, W.between, 1) || isCloseOfRow(r)) &&
+  (kindAt(r, 1) === T.close ||
+    isWord(r, W.between, 1) ||
+    isCloseOfRow(r) ||
+    (r.value[r.at] === 0 && kindAt(r, 1) === T.comma && kindAt(r, 2) === T.number)) &&
   /s$/i.test(spelled(r, r.at));
 
 /** "- 13 ripples.": the last word of the row. */

@@ -76,6 +76,9 @@ function addSpelling(word: string, sense: SenseId): SenseId {
 export const senseOfWord = (word: string): SenseId =>
   lookUp(codesOf(word, 0, word.length), 0, word.length, hashOf(word));
 
+/** Whether a word in small letters has a meaning in instructions, or is an everyday one. */
+export const isKnownWord = (word: string): boolean => senseOfWord(word) !== 0;
+
 /** Sense of the word that stands in the codes from `from` to `to` and has this hash; 0: unknown. */
 export function lookUp(codes: Codes, from: number, to: number, hash: number): SenseId {
   for (let slot = slotOf(hash); ; slot = (slot + 1) & (TABLE_SIZE - 1)) {

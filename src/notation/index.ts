@@ -6,6 +6,7 @@ export {
   type TermCues,
   termCues,
 } from './cues.ts';
+export { isKnownWord } from './dictionary.ts';
 export { SPELLINGS } from './lexicon.ts';
 export { readOrders } from './notes.ts';
 export { readInstruction } from './read.ts';

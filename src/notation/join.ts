@@ -1,4 +1,5 @@
 /** Joins: "join", "join with sl st in first sc", "sl st to first sc to join", "join B with sl st". */
+import type { Span } from '../source/index.ts';
 import { TOGETHER } from './dictionary.ts';
 import { readNoun } from './noun.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
@@ -42,6 +43,7 @@ export function readJoin(r: Reader): JoinDraft | null {
     to: 0,
   };
   lastOfRound(r);
+  const every = everyRow(r);
   eatThe(r);
   endOfRound(r);
   while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
@@ -54,7 +56,19 @@ export function readJoin(r: Reader): JoinDraft | null {
   else if (draft.with !== null && draft.place === null) readTarget(r, draft);
   if (isWord(r, W.as) && /^(before|usual|established)$/.test(spelled(r, r.at + 1))) r.at += 2;
   draft.to = toOf(r);
+  if (every) r.orders.push({ kind: 'joining', join: true, place: draft.place, ...spanOf(draft) });
   return draft;
+}
+
+const spanOf = ({ from, to }: JoinDraft): Span => ({ from, to });
+
+/** "Join every round with a sl st": an order that holds from here on. */
+function everyRow(r: Reader): boolean {
+  const each = isWord(r, W.each) || isWord(r, W.every) || isWord(r, W.all);
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (!each || !(isWord(r, W.round, k) || isWord(r, W.row, k))) return false;
+  r.at += k + 1;
+  return true;
 }
 
 /** "joining last ch-7 with sl st …": what is joined is what was made last. */
@@ -88,7 +102,13 @@ function yarnBehind(r: Reader): string | null {
   const name = readYarnName(r);
   if (name !== null) return name;
   r.at = start;
-  return null;
+  // "attach linen into any ch-2 sp": a colour by a name of its own, told by the place behind it.
+  const named =
+    kindAt(r) === T.word && wordAt(r) === 0 && (isWord(r, W.to, 1) || isWord(r, W.in, 1));
+  if (!named || !(isWord(r, W.any, 2) || isWord(r, W.first_word, 2) || isWord(r, W.same, 2)))
+    return null;
+  r.at++;
+  return spelled(r, start);
 }
 
 function readWith(r: Reader, draft: JoinDraft): void {
@@ -119,6 +139,24 @@ function readRing(r: Reader, draft: JoinDraft): boolean {
   }
   r.at = start;
   return false;
+}
+
+/** "(ch 4) and form 1 ring with 1 sl st in first ch": the chain is joined. */
+export function ringBySlip(r: Reader): JoinStep | null {
+  const start = r.at;
+  const one = isWord(r, W.a, 1) || kindAt(r, 1) === T.number;
+  if (!one || !isWord(r, W.ring, 2) || !(isWord(r, W.with, 3) || isWord(r, W.by, 3))) return null;
+  r.at += 3;
+  const none = { place: null, with: null, ring: true, yarn: null };
+  const draft: JoinDraft = { kind: 'join', ...none, from: fromOf(r, start), to: 0 };
+  readWith(r, draft);
+  if (draft.with?.stem !== 'ss') {
+    r.at = start;
+    return null;
+  }
+  readTarget(r, draft);
+  draft.to = toOf(r);
+  return draft;
 }
 
 function readTarget(r: Reader, draft: JoinDraft): void {

@@ -328,7 +328,9 @@ function bare(r: Reader, draft: LabelDraft): boolean {
   const start = r.at;
   if (!readLabelNumbers(r, draft)) return false;
   const kind = kindAt(r);
-  const dash = kind === T.dash && isGlued(r, -1) && startsHigh(r);
+  // "11 thru 15 - Turn": a range told with a word needs no other sign than a dash.
+  const range = draft.numbers.length > 1 && kindAt(r, -2) === T.word;
+  const dash = kind === T.dash && (range || (isGlued(r, -1) && startsHigh(r)));
   const closed =
     dash || kind === T.stop || kind === T.close || kind === T.colon || kind === T.equals;
   if (!closed || draft.numbers.some((n) => n < 1 || n > 999 || n !== Math.floor(n))) {

@@ -161,6 +161,8 @@ function isMagicCircle(r: Reader, start: number): boolean {
 export function readRing(r: Reader): RingStep | null {
   const start = r.at;
   passWords(r, BEFORE_RING);
+  // "form 1 ring"
+  if (kindAt(r) === T.number && isWord(r, W.form, -1) && isWord(r, W.ring, 1)) r.at++;
   if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;
   else if (isMagicCircle(r, start)) r.at++;
   else if (isWord(r, W.magic) && (isWord(r, W.ring, 1) || isWord(r, W.loop, 1))) r.at += 2;

@@ -64,11 +64,12 @@ function readOpened(r: Reader): Instruction {
   ringFirst(steps, label, r);
   noteAlone(steps, label, r);
   likeOther(steps, label, r);
-  changedBehind(steps, label);
+  changedBehind(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   countAlone(steps, label, counts);
   spreadIncreases(steps);
   spacesToldBehind(steps);
+  cornersToldBehind(steps);
   endsInLast(steps, r);
   const settled = settleJoins(
     settleListTimes(settleNames(settleLoopsOfRow(steps, label), counts), counts),
@@ -139,6 +140,24 @@ function endsInLast(steps: Step[], r: Reader): void {
   }
 }
 
+/** "Hdc around, 2 hdc in each corner": the stitches between the corners have places too. */
+function cornersToldBehind(steps: Step[]): void {
+  for (let i = 1; i < steps.length; i++) {
+    const corner = steps[i];
+    const row = steps[i - 1];
+    if (corner?.kind !== 'work' && corner?.kind !== 'group') continue;
+    const { place } = corner;
+    const noun = place?.pick === 'each' ? place.nouns[0] : undefined;
+    if (!place || !noun || (noun.kind !== 'corner' && !noun.corner)) continue;
+    if (row?.kind !== 'work' || row.until?.kind !== 'end' || row.place || row.n) continue;
+    const nouns = [
+      { ...noun, kind: 'stitch' as const, stem: null, chains: null, word: '', corner: false },
+    ];
+    const each = { ...place, n: null, of: null, nouns, until: row.until };
+    steps[i - 1] = { ...row, until: null, place: each };
+  }
+}
+
 /** "hdc across, ch 2, turn (put 2 hdc in each ch-sp)": what the spaces take instead of one. */
 function spacesToldBehind(steps: Step[]): void {
   const at = steps.length - 1;
@@ -204,11 +223,21 @@ function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
   steps[0] = rowsOfPart(label.numbers, part, only);
 }
 
+/** "adding one more sc between the increases": what is put in, or left out, beside the row named. */
+const CHANGES =
+  /^(?:but |and |only )*(?:add(?:ing)?|plac(?:e|ing)|put(?:ting)?|work(?:ing)?|mak(?:e|ing)|having|leav(?:e|ing)|with)\b.*\b(?:\d|one|an?|two|three|more|extra|additional)\b/i;
+
 /** "Row 3: Rep row 2, then sc2tog over last 2 sts": how the two go together is not said. */
-function changedBehind(steps: Step[], label: RowLabel | null): void {
+function changedBehind(steps: Step[], label: RowLabel | null, r: Reader): void {
   if (label?.numbers.length !== 1 || steps[0]?.kind !== 'rows-again') return;
+  const changes = (step: Step): boolean =>
+    step.kind === 'remark' &&
+    CHANGES.test(
+      r.text.slice(r.base + step.from, Math.min(r.base + step.to, r.base + step.from + 80)),
+    );
   steps.forEach((step, i) => {
-    if (i > 0 && makes(step)) steps[i] = { kind: 'unread', from: step.from, to: step.to };
+    if (i > 0 && (makes(step) || changes(step)))
+      steps[i] = { kind: 'unread', from: step.from, to: step.to };
   });
 }
 

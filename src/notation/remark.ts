@@ -26,7 +26,7 @@ import { FIRST, T } from './tokens.ts';
 const OPENERS = (
   'place move mark stuff stuffing insert attach sew see note notes pull make sure be careful remember ' +
   'keep weave block press stiffen embroider secure hide glue fill adjust check use ' +
-  'the this that these those it its there here if when once before after note you your we i do ' +
+  'the this that these those read it its there here if when once before after note you your we i do ' +
   'dont not for at on from as while with by to where count counting number of add put try check pm ' +
   'leave leaving trim carry tighten flip fold lay pin push gather thread darn wind remove ' +
   'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
@@ -139,6 +139,7 @@ export function remarkClause(r: Reader, run: Run): void {
   const leads = LEADS_TO_CHAIN.test(spelled(r, start));
   while (
     !(leads && chainHere(r)) &&
+    !ringHere(r) &&
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&
     !workBracketHere(r) &&
@@ -202,6 +203,13 @@ function chainHere(r: Reader): boolean {
     clauseEnds(r, k + 1) || isWord(r, W.st, k + 1) || /^loos/.test(spelled(r, r.at + k + 1));
   return isWord(r, W.ch) && kindAt(r, k) === T.number && ends;
 }
+
+/** "(ch 5) with the larger hook and form a ring": the remark ends where the ring is formed. */
+const ringHere = (r: Reader): boolean =>
+  isWord(r, W.and) &&
+  isWord(r, W.form, 1) &&
+  (isWord(r, W.a, 2) || kindAt(r, 2) === T.number) &&
+  isWord(r, W.ring, 3);
 
 /** "pull ring taut – 12 sc" */
 const countHere = (r: Reader): boolean =>

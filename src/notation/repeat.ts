@@ -209,7 +209,7 @@ function inNextPlaces(r: Reader): Times | null {
   const from = fromOf(r, start);
   const place = readPlaceAfterPreposition(r);
   const [n] = place?.n?.values ?? [];
-  const ends = clauseEnds(r) || isWord(r, W.around);
+  const ends = clauseEnds(r) || isWord(r, W.around) || kindAt(r) === T.open;
   if (place?.pick === 'each' && !place.n && ends) return toTheEnd(r);
   if (place?.pick === 'next' && place.n && typeof n === 'number' && n > 1 && ends)
     return { kind: 'times', n: place.n, more: true, from, to: toOf(r) };

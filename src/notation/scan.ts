@@ -221,7 +221,11 @@ const isCapital = (code: number): boolean => code >= 65 && code <= 90;
 /** Whether a character that is no plain letter goes on with the word: "é", or the sign in "don't". */
 function isOddLetter({ codes }: Scan, from: number, at: number): boolean {
   const code = codes[at]!;
-  if (classOf(code) !== LETTER) return isSilent(code) && classOf(codes[at + 1]!) === LETTER;
+  if (classOf(code) !== LETTER) {
+    // A word that a narrow column broke has two such signs in a row.
+    const next = isSilent(codes[at + 1]!) ? at + 2 : at + 1;
+    return isSilent(code) && classOf(codes[next]!) === LETTER;
+  }
   // Latin and Cyrillic letters never share a word: machine translation glues "в" to names.
   return !(code >= 0x400 && code < 0x530 && at > from && codes[at - 1]! < 0x400);
 }

@@ -46,7 +46,7 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
   const { roles, open, lastNamed: named } = stars;
   const opened = open.get(mark);
   const twin = opened === undefined && mark === 1 && i > named ? open.get(2) : undefined;
-  if (opened !== undefined && (!looksOpening(r, i) || r.value[i + 1] === W.repeat)) {
+  if (opened !== undefined && (!looksOpening(r, i) || ENDS_REPEAT.has(r.word[i + 1]!))) {
     roles[i] = STAR.close;
     open.delete(mark);
   } else if (twin !== undefined && !looksOpening(r, i)) {
@@ -57,6 +57,9 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
     open.set(mark, i);
   }
 }
+
+/** "*2 sc, sc in next *around": a star typed close to such a word closes all the same. */
+const ENDS_REPEAT: ReadonlySet<number> = new Set([W.repeat, W.around, W.across, W.times]);
 
 /** Where "from *" speaks of a single star for the last time; -1: nowhere. */
 function lastNamed(r: Reader): number {

@@ -38,6 +38,7 @@ import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
 import { FIRST, T } from './tokens.ts';
+import { toldShaping } from './told-shaping.ts';
 import type { Step, WorkStep } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
 import { readWork } from './work.ts';
@@ -174,6 +175,18 @@ function putsStitches(r: Reader): boolean {
   return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
 }
 
+/** "with 3 sc in each corner", "with (2 dc, ch 2, 2 dc) in each corner": what corners have instead of one. */
+function cornersAhead(r: Reader): boolean {
+  const close = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) - r.at : 2;
+  const work = close > 2 || (kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2)));
+  return (
+    work &&
+    isWord(r, W.in, close + 1) &&
+    isWord(r, W.each, close + 2) &&
+    isWord(r, W.corner, close + 3)
+  );
+}
+
 const KNIT = wordsOf('knit');
 const CAST = wordsOf('cast');
 
@@ -296,7 +309,14 @@ function wordStep(r: Reader, run: Run): void {
     r.at += 2;
     return;
   }
+  const shape = formOf(sense)?.shape;
+  if ((shape === 'increase' || shape === 'together') && toldShaping(r, run)) return;
   if (asFollows(r)) return;
+  // "hdc around with 2 hdc in each corner"
+  if (sense === W.with && run.out.length > 0 && cornersAhead(r)) {
+    r.at++;
+    return;
+  }
   // "Next *5 dc in next st, …": then
   if (sense === W.each && isWord(r, W.round, 1) && kindAt(r, 2) === T.number) {
     const start = r.at;

@@ -12,7 +12,7 @@ import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
 import { readHeld } from './held.ts';
-import { readJoin, settleTarget } from './join.ts';
+import { readJoin, ringBySlip, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
 import { readMeasure } from './measure.ts';
 import {
@@ -125,6 +125,7 @@ opens(
   W.letter_f,
 );
 opens((r, run) => done(plainCountAhead(r, run)), W.you, W.have, W.total, W.there, W.for, W.form);
+opens((r) => ringBySlip(r), W.form, W.work);
 opens(
   (r) => readRing(r),
   W.mr,

@@ -138,6 +138,14 @@ function postAlone(r: Reader): StitchTerm | null {
 function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   if (n === null) return null;
   const start = r.at;
+  // "Work 16 sts, turn": so many of the row's stitch.
+  const ends = clauseEnds(r, 1) || isWord(r, W.turn, 1);
+  const told = isWord(r, W.st) && isWord(r, W.work, -2) && ends;
+  if (told && kindAt(r, 1) !== T.end && kindAt(r, 1) !== T.colon) {
+    const term = emptyTerm(r);
+    r.at++;
+    return term;
+  }
   if (isWord(r, W.st) && isWord(r, W.in, 1)) r.at++;
   if (!isWord(r, W.in)) return null;
   const after = r.at;

@@ -14,7 +14,7 @@ describe('strange words', () => {
       'round 8: last 1 rows; UNREAD "having 1 more loop between groups"',
     ],
     ['Make ch 9 loops around.', 'UNREAD "Make ch 9 loops around"'],
-    ['Rnd 4: Inc every 3rd st', 'round 4: inc; UNREAD "every 3rd st"'],
+    ['Rnd 4: Dec every 3rd st', 'round 4: tog; UNREAD "every 3rd st"'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);
   });

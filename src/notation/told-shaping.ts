@@ -1,0 +1,108 @@
+/** Shaping told in words: "inc in every 3rd st", "increasing 6 sts", "with 3 sc in each corner". */
+import { formOf, mayBeStitch } from './dictionary.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  toOf,
+  valueAt,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
+import { repeatOf } from './repeat-step.ts';
+import { putWords, type Run } from './run.ts';
+import { W } from './senses.ts';
+import { emptyTerm, readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { StitchTerm, WorkStep } from './tree.ts';
+import { plainWork } from './work.ts';
+
+/** With the reader on a word for an increase or a decrease. */
+export const toldShaping = (r: Reader, run: Run): boolean =>
+  everyNth(r, run) || (run.out.length > 0 && isOneOf(r, VERBS) && placesOpen(r, run));
+
+/**
+ * "Sc around, inc in every 3rd st": two plain stitches and an increase, all the way round. Where a
+ * decrease would begin, and how many stitches lie between two of them, is not told by such words.
+ */
+function everyNth(r: Reader, run: Run): boolean {
+  const start = r.at;
+  const k = isWord(r, W.in, 1) ? 2 : 1;
+  if (formOf(wordAt(r))?.shape !== 'increase' || !isWord(r, W.every, k)) return false;
+  const nth =
+    kindAt(r, k + 1) === T.ordinal ? valueAt(r, k + 1) : isWord(r, W.other, k + 1) ? 2 : 0;
+  const end = isWord(r, W.st, k + 2) ? k + 3 : k + 2;
+  const round = isWord(r, W.around, end) || isWord(r, W.across, end) ? end + 1 : end;
+  if (nth < 2 || !(clauseEnds(r, round) || kindAt(r, round) === T.open)) return false;
+  const stem = plainAround(run);
+  const inc = readStitch(r);
+  if (!inc) return false;
+  r.at = start + round;
+  const span = { from: stem?.from ?? fromOf(r, start), to: toOf(r) };
+  const term: StitchTerm = { ...emptyTerm(r), stem: stem?.stitch.stem ?? inc.stem, ...span };
+  const between: WorkStep = {
+    ...plainWork(term),
+    n: { values: [nth - 1], from: span.to, to: span.to },
+  };
+  const until = { kind: 'end' as const, word: 'around', from: span.to, to: span.to };
+  const times = { kind: 'until' as const, until, from: span.to, to: span.to };
+  const steps = [between, { ...plainWork({ ...inc, stem: term.stem }) }];
+  const order = { from: fromOf(r, start), to: span.to };
+  if (stem) run.out.pop();
+  run.out.push(repeatOf('', steps, { times, ending: null, order }, span));
+  return true;
+}
+
+/** "Sc around", "sc in each st around" right before: the stitches between the increases. */
+function plainAround(run: Run): WorkStep | null {
+  const last = run.out.at(-1);
+  if (last?.kind !== 'work' || last.stitch.shape !== 'one' || last.n !== null) return null;
+  const { place } = last;
+  const all = place?.pick === 'each' && place.n === null && !place.of && last.alsoIn.length === 0;
+  const until = place ? place.until : last.until;
+  if (place ? !all : !until) return null;
+  return until === null || until.kind === 'end' ? last : null;
+}
+
+const VERBS = wordsOf('increasing decreasing');
+
+/**
+ * "Sc around, increasing 6 sts": anywhere in the row. "Increasing 3 sc at the toe" has a place that
+ * is not known, and how the stitches go there is not told: the words are put down as unread.
+ */
+function placesOpen(r: Reader, run: Run): boolean {
+  if (kindAt(r, 1) !== T.number) return false;
+  const noun = isWord(r, W.st, 2);
+  if (!noun && !mayBeStitch(wordAt(r, 2))) return false;
+  const start = r.at;
+  let end = start + 3;
+  for (; !endsSentence(r, end); end++) {
+    const sense = r.word[end] ?? 0;
+    if (
+      sense === W.evenly ||
+      (sense === W.each && noun && r.word[end + 1] !== W.end) ||
+      isRowWord(sense)
+    )
+      return false;
+  }
+  if (clauseEnds(r, 3) || kindAt(r, 3) === T.open) {
+    const term = readStitch(r);
+    if (!term) return false;
+    const n = { values: [valueAt(r)], from: fromOf(r, r.at), to: r.to[r.at] ?? 0 };
+    r.at = start + 3;
+    const span = { from: fromOf(r, start), to: toOf(r) };
+    run.out.push({ ...plainWork(term), n, numberAfter: true, evenly: true, ...span });
+    return true;
+  }
+  r.at = end;
+  putWords(r, run, start, 'unread');
+  return true;
+}
+
+const isRowWord = (sense: number): boolean => sense === W.row || sense === W.round;
+
+const endsSentence = (r: Reader, token: number): boolean =>
+  r.kind[token] === T.end || r.kind[token] === T.stop || r.kind[token] === T.open;

@@ -1,0 +1,57 @@
+// Shaping told in words, and short signs of published rounds. Lines are invented; meanings are common practice.
+import { expect, test } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { tree } from './shown.ts';
+
+test.each([
+  ['sc around, increasing in every 5th st.', '<4 sc; scinc> ->end'],
+  ['Rnd 5: hdc in each st, inc in every third st (24)', 'round 5: <2 hdc; hdcinc> ->end = 24'],
+  ['Rnd 3: Inc in every other st. [21]', 'round 3: <1 st; inc> ->end = 21'],
+  ['Rnd 2: inc in every st (24)', 'round 2: inc @each st = 24'],
+  ['sc in each st around, increasing 7 sc. (35)', 'scinc 7 evenly ->end = 35'],
+  ['sc around, increasing 5 sts (35)', 'scinc 5 evenly ->end = 35'],
+  [
+    'sc in each sc around, increasing 4 sc at tip and 2 more at back.',
+    'sc @each sc ->end; UNREAD "increasing 4 sc at tip and 2 more at back"',
+  ],
+  ['Rnd 3: hdc around with 3 hdc in each corner.', 'round 3: hdc @each st ->end; 3 hdc @each corner'],
+  [
+    'Rnd 6: Repeat Rnd 5, adding one more sc between the increases. (48)',
+    'round 6: rows 5; UNREAD "adding one more sc between the increases" = 48',
+  ],
+  ['Rnd 6: Repeat Rnd 5, with B. (48)', 'round 6: rows 5; yarn with B = 48'],
+  ['Rnd 1: 9 sc in ring. Join every round with a sl st.', 'round 1: 9 sc @this ring; join !joining'],
+  ['Row 8: Work 14 stitches, turn, chain 1.', 'row 8: 14 st; turn; ch 1'],
+  ['ch 2, *2 hdc, hdc 3 *around. join (35)', 'ch 2; *<2 hdc; hdc 3> ->end; join = 35'],
+  ['*3 dc, ch 2, repeat from * in each st (9 petals)', '*<3 dc; ch 2> ->end = 9 group \'petal\''],
+  ['7 thru 9 - sc around. (35)', '# 7,8,9: sc ->end = 35'],
+  ['sc in next st around (1xSC,1x2SC).', 'sc @next st ->end; "(1xSC,1x2SC)"'],
+  ['sc in each st. (7 wavelets, 28 sc)', "sc @each st = 7 group 'wavelet', 28 sc"],
+  [
+    'Work 5 ch with 4.5 mm hook and form 1 ring with 1 sl st in first ch. Work 14 dc in ring – read NOTE.',
+    'ch 5; "with 4.5 mm hook"; join ring @first chain; 14 dc @this ring; "read NOTE"',
+  ],
+  ['Attach linseed in any ch-2 sp, ch 3', 'join yarn linseed @any space2; ch 3'],
+] as const)('%s', (text, shown) => {
+  expect(tree(text)).toBe(shown);
+});
+
+const rows = (text: string): string =>
+  compile(text, { fixes: false })
+    .rows.map(({ label, made, verdict }) => `${label} ${made} ${verdict}`)
+    .join(', ');
+
+test('a count is held against increases in every so-manieth stitch', () => {
+  const start = 'Rnd 1: 14 sc in magic ring. (14)\n';
+  expect(rows(`${start}Rnd 2: Sc around, inc in every 2nd st. (21)\n`)).toMatch('Rnd 2 21 proven');
+  expect(rows(`${start}Rnd 2: Sc around, inc in every 2nd st. (22)\n`)).toMatch('Rnd 2 21 mismatch');
+});
+
+test('a round that changes an earlier one in words is not judged by it', () => {
+  const text = `Rnd 1: 7 sc in magic ring. (7)
+Rnd 2: *2 sc in next st; rep from * around. (14)
+Rnd 3: Repeat rnd 2, adding one sc between the increases. (21)
+Rnd 4: Sc in each st around. (21)
+`;
+  expect(rows(text)).toBe('Rnd 1 7 proven, Rnd 2 14 proven, Rnd 3 28 unread, Rnd 4 21 proven');
+});

@@ -7,16 +7,23 @@ import type { Place, Step } from '../notation/index.ts';
 import type { Hands } from './hands.ts';
 import { isSlip } from './shape.ts';
 
-/** Whether such a block stands among these steps, or in a repeat among them. */
-export function worksCornerBlocks(steps: readonly Step[]): boolean {
+/**
+ * Whether such a block stands among these steps, or in a repeat among them. One that opens a row is none:
+ * so does lace whose round begins in a space, "sl st in next ch-3 sp, ch 3, 6 dc in same sp, *…".
+ */
+export function worksCornerBlocks(steps: readonly Step[], inRepeat = false): boolean {
   return steps.some((step, i) => {
-    if (step.kind === 'repeat') return worksCornerBlocks(step.steps);
+    if (step.kind === 'repeat') return worksCornerBlocks(step.steps, true);
     if (!isSlip(step) || step.kind !== 'work') return false;
+    if (!inRepeat && !steps.slice(0, i).some(isMade)) return false;
     return intoSpace(step.place) || step.alsoIn.some(intoSpace)
       ? isBlock(steps.slice(i + 1))
       : false;
   });
 }
+
+const isMade = (step: Step): boolean =>
+  step.kind === 'chain' || step.kind === 'group' || (step.kind === 'work' && !isSlip(step));
 
 const intoSpace = (place: Place | null): boolean =>
   place?.nouns[0]?.kind === 'space' && (place.nouns[0].chains?.values[0] ?? 0) > 1;

@@ -195,6 +195,30 @@ export function groupEnd(edge: Edge, nodes: Nodes, entry: number): number {
   return end;
 }
 
+/** The stitches in one place around that at `entry`: how many, and which of them it is, from 0. */
+export function groupAround(
+  { ring, type, node, n }: Edge,
+  nodes: Nodes,
+  entry: number,
+): { readonly size: number; readonly at: number } {
+  const foot = type[entry] === COUNTED ? firstAnchor(nodes, node[entry] ?? 0) : NOWHERE;
+  if (foot === NOWHERE) return { size: 1, at: 0 };
+  const along = (step: number): number => {
+    let found = 0;
+    for (let k = 1; k < n; k++) {
+      const i = entry + step * k;
+      if (!ring && (i < 0 || i >= n)) break;
+      const place = (i + n) % n;
+      if (type[place] === SPACE) continue;
+      if (firstAnchor(nodes, node[place] ?? 0) !== foot) break;
+      if (type[place] === COUNTED) found++;
+    }
+    return found;
+  };
+  const before = along(-1);
+  return { size: Math.min(n, before + 1 + along(1)), at: before };
+}
+
 /** Is the space at `entry` inside a group: both its neighbours worked into the same place? */
 export function isCorner(edge: Edge, nodes: Nodes, entry: number): boolean {
   if (edge.type[entry] !== SPACE || edge.n < 3) return false;

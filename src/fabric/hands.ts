@@ -68,7 +68,7 @@ export interface Hands {
   /** How many places each "skip" of this row passes: the last of them may be left to the join. */
   skips: ReadonlySet<number>;
   /** Where the last skip ended: the entry behind it, and how many nodes there were. */
-  skipped: { readonly to: number; readonly nodes: number };
+  skipped: { readonly to: number; readonly nodes: number; readonly n: number };
   /** Chains of a space that a skip passed by number, without coming to its end. */
   partSkip: { readonly entry: number; readonly n: number; readonly at: Span } | null;
   /** Places left on purpose: "leave rem sts unworked", slip stitches at a flat row's start. */
@@ -188,7 +188,7 @@ export interface Worked {
 }
 
 const NO_SKIPS: ReadonlySet<number> = new Set();
-const NOTHING_SKIPPED: Hands['skipped'] = { to: -1, nodes: -1 };
+const NOTHING_SKIPPED: Hands['skipped'] = { to: -1, nodes: -1, n: 0 };
 
 export function newHands(bench: Bench, sizeIndex: number): Hands {
   return {

@@ -1,7 +1,7 @@
 /** The next place of a kind: next stitch, next space, next corner, next shell, top of chain. */
 import type { Place } from '../notation/index.ts';
 import { heightOf, stemOf } from '../notation/index.ts';
-import { bareEdge, COUNTED, groupEnd, isCorner, SPACE } from './edge.ts';
+import { bareEdge, COUNTED, groupAround, isCorner, SPACE } from './edge.ts';
 import {
   fact,
   type Hands,
@@ -11,6 +11,7 @@ import {
   spanAt,
   type Target,
 } from './hands.ts';
+import { firstAnchor } from './nodes.ts';
 import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import {
@@ -23,6 +24,7 @@ import {
   nextGroupGap,
   nextSpace,
   noteStray,
+  onlyBegunAhead,
   passOver,
   returnFromAside,
   seek,
@@ -50,7 +52,7 @@ export function takeNext(
     case 'corner':
       return takeCorner(hands, noun, at);
     case 'group':
-      return takeGroup(hands, noun);
+      return takeGroup(hands, noun, at);
     case 'gap':
       return noun.word === '' ? betweenStitches(hands) : takeGap(hands, 2);
     case 'ring':
@@ -107,12 +109,16 @@ export function checkSize(
   fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
 }
 
-/** "Sl st in first sp, ch 1, *3 sc in next sp": the next one, or the one stood in? */
+/**
+ * "Sl st in first sp, ch 1, *3 sc in next sp": the next one, or the one stood in? A repeat that goes
+ * round leaves none out.
+ */
 function standOrPass(hands: Hands, at: { from: number; to: number }): void {
+  const round = hands.edge.ring && hands.repeats > 0;
   const reading = ask(hands.readings, {
     doubt: 'space stood in',
-    custom: 'passed',
-    alternatives: ['worked first'],
+    custom: round ? 'worked first' : 'passed',
+    alternatives: [round ? 'passed' : 'worked first'],
     local: true,
     ...spanAt(hands, at),
   });
@@ -157,16 +163,20 @@ export function leadsAlongSides(hands: Hands, at: { from: number; to: number }):
   return true;
 }
 
-/** The middle of three or more stitches in one place. */
+/** The middle of three stitches in one place, or of five and so on. */
 export function isCornerStitch(hands: Hands, entry: number): boolean {
-  if (hands.edge.type[entry] !== COUNTED || entry === 0) return false;
-  const end = groupEnd(hands.edge, hands.nodes, entry - 1);
-  return end - (entry - 1) === 3;
+  if (hands.edge.type[entry] !== COUNTED) return false;
+  const { size, at } = groupAround(hands.edge, hands.nodes, entry);
+  return size >= 3 && size % 2 === 1 && at === size >> 1;
 }
 
 /** "In next shell", "in next cluster": the middle of a group, or the stitch so called. */
-function takeGroup(hands: Hands, noun: AnyNoun): Target {
+function takeGroup(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
   const { edge, nodes, bench } = hands;
+  if (hands.standing && isCorner(edge, nodes, 0)) {
+    standOrPass(hands, at);
+    if (hands.pos === 0) return takeSpaceAt(hands, 0);
+  }
   const named = seek(hands, (i) => {
     const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
     const named = kind?.shape === noun.word || kind?.special === noun.word;
@@ -174,7 +184,7 @@ function takeGroup(hands: Hands, noun: AnyNoun): Target {
   });
   if (named >= 0) return takeStitchAt(hands, named);
   const group = nextGroup(hands);
-  if (!group) return takeStitch(hands, 'passed');
+  if (!group) return onlyBegunAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
   const middle = middleOf(hands, group);
   const target = isSpace(hands, middle) ? takeSpaceAt(hands, middle) : takeStitchAt(hands, middle);
   // A round may have begun there: the rest of the group is counted from its middle.
@@ -297,6 +307,15 @@ function takeNamed(hands: Hands): Target {
   return takeOff(hands, { node: hands.edge.node[entry] ?? -1, space: false, entry });
 }
 
+/** From the space of a shell on to the "next sc": what is passed is the rest of that shell. */
+function behindGroup({ edge, nodes, pos, last }: Hands, to: number): boolean {
+  if (!last?.space || last.entry < 0 || !isCorner(edge, nodes, last.entry)) return false;
+  const foot = firstAnchor(nodes, edge.node[(last.entry + 1) % edge.n] ?? 0);
+  for (let i = pos; i < to; i++)
+    if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== foot) return false;
+  return true;
+}
+
 /** "In next dc": the next stitch; where that is none of that name, noticed. */
 function takeStem(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
   const { edge, nodes, bench } = hands;
@@ -308,10 +327,11 @@ function takeStem(hands: Hands, noun: AnyNoun, at: { from: number; to: number })
   const found = stemAt(next);
   if (found === null || found === wanted) return takeStitch(hands, 'passed');
   const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
+  const seeks = later >= 0 && (hands.namedOnly || behindGroup(hands, later));
   const reading = ask(hands.readings, {
     doubt: 'noun',
-    custom: later >= 0 && hands.namedOnly ? 'seek' : 'next',
-    alternatives: later < 0 ? [] : [hands.namedOnly ? 'next' : 'seek'],
+    custom: seeks ? 'seek' : 'next',
+    alternatives: later < 0 ? [] : [seeks ? 'next' : 'seek'],
     local: true,
     ...spanAt(hands, at),
   });

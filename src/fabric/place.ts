@@ -227,6 +227,13 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
       fact(hands, { kind: 'no-place', what: `chain ${nth} of ${run}`, ...spanAt(hands, at) });
     return takeOff(hands, { ...target, node: target.node + Math.min(nth, run) - 1, space: false });
   }
+  // "Ch 6, sc in 2nd ch from hook, hdc in 3rd ch, dc in 4th ch": on along the chain just made.
+  if (hands.aside && nounOf(place).kind === 'chain' && !place.of && hands.pos < nth) {
+    hands.pos = Math.min(nth - 1, hands.limit);
+    return takeStitch(hands, 'passed');
+  }
+  // "Skip 3 dc, sc in 4th dc": counted from where the skip began.
+  if (!place.of && skippedUpTo(hands, nth)) return takeNext(hands, { ...place, pick: 'next' }, at);
   // "Dc in 3rd ch" at a row's end, with no chain named: the turning chain's.
   if (nounOf(place).kind === 'chain' && !place.of && startChainEntry(hands) !== null) {
     return takeStartChain(hands);
@@ -240,6 +247,10 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
   for (let i = 1; i < nth && !along; i++) target = takeNext(hands, place, at);
   return target;
 }
+
+/** Were as many places skipped right before as stand in front of the nth? */
+const skippedUpTo = ({ skipped, pos, edge }: Hands, nth: number): boolean =>
+  nth > 1 && skipped.to === pos && skipped.n === nth - 1 && edge.kind === 'row';
 
 function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const of = place.of ?? place;

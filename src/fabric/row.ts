@@ -95,7 +95,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
-  hands.cornerBlocks = worksCornerBlocks(shape.steps);
+  hands.cornerBlocks = !hands.edge.ring && worksCornerBlocks(shape.steps);
   const side = sideOf(task, before, turned);
   const row: RowContext = {
     shape,

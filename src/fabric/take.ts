@@ -288,12 +288,30 @@ export function nextGroupGap(hands: Hands): number {
   return -1;
 }
 
-/** The next run of two or more stitches worked into one place. */
+/** Foot of the group in whose space the round began; its first half lies at the round's end. */
+function footOfBegun({ edge, nodes, pos }: Hands): number {
+  const isBegun = edge.ring && pos > 0 && isCorner(edge, nodes, 0);
+  return isBegun ? firstAnchor(nodes, edge.node[1] ?? 0) : NOWHERE;
+}
+
+/** Is nothing ahead but the first half of the group in which the round began? */
+export function onlyBegunAhead(hands: Hands): boolean {
+  const { edge, nodes, pos, limit } = hands;
+  const begun = footOfBegun(hands);
+  if (begun === NOWHERE) return false;
+  for (let i = pos; i < limit; i++)
+    if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== begun) return false;
+  return true;
+}
+
+/** The next run of two or more stitches worked into one place; not the one in which the round began. */
 export function nextGroup(hands: Hands): { from: number; to: number } | null {
   const { edge, nodes } = hands;
+  const begun = footOfBegun(hands);
   for (let i = hands.pos; i < hands.limit; ) {
     const end = groupEnd(edge, nodes, i);
-    if (edge.type[i] === COUNTED && end - i > 1) return { from: i, to: end };
+    const isBegun = begun !== NOWHERE && firstAnchor(nodes, edge.node[i] ?? 0) === begun;
+    if (edge.type[i] === COUNTED && end - i > 1 && !isBegun) return { from: i, to: end };
     i = Math.max(end, i + 1);
   }
   return null;

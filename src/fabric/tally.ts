@@ -9,6 +9,7 @@ import {
 import { blocksMade } from './corner-blocks.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
+import { groupsInPlaces, groupsNamed } from './groups-made.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 import type { RowShape } from './shape.ts';
@@ -244,26 +245,12 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const byName = sumOf(tally.byKind, (kind) => kind.includes(word));
   const n = word ? byName || sumOf(tally.byKind, (kind) => kind.includes(drawn)) : 0;
   const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));
-  if (n + first === 0) return /^groups?$/.test(word) ? groupsInPlaces(hands) : [];
+  if (n + first === 0) {
+    if (/^groups?$/.test(word)) return [...groupsInPlaces(hands)];
+    return [...groupsNamed(hands, word, numberFor(hands, stated.n))];
+  }
   const made = n + first;
   return word === 'cluster' && byName > 0 && beginsWithCluster(hands) ? [made, made + 1] : [made];
-}
-
-/** "[4 groups]" of a granny square: stitches side by side in one place, by threes or by twos. */
-function groupsInPlaces({ nodes, bench, rowFrom }: Hands): number[] {
-  let twos = 0;
-  let threes = 0;
-  let run = 0;
-  let place = NOWHERE;
-  for (let id = rowFrom; id < nodes.n; id++) {
-    const isCounted = bench.kinds.kinds[nodes.kind[id] ?? 0]?.counted ?? false;
-    const into = isCounted ? firstAnchor(nodes, id) : NOWHERE;
-    run = into === place && into !== NOWHERE ? run + 1 : 1;
-    place = into;
-    if (run === 2) twos++;
-    if (run === 3) threes++;
-  }
-  return [threes, twos].filter((n) => n > 0);
 }
 
 /** "Ch 3, 2 dc in first st", where a half shell is 3 dc: the start chain and they make the first one. */

@@ -5,6 +5,7 @@
 import {
   type Instruction,
   readInstruction,
+  readSpecial,
   type SpecialStitch,
   type Step,
   type Vocabulary,
@@ -22,8 +23,18 @@ const MADE = new RegExp(
   'gi',
 );
 
-/** What the words in brackets end in: a text without it has none of them. */
-const ENDS_MADE = /(?:made|completed|formed)[)\].,;]/i;
+/** "(3 dc, ch 2, 3 dc) for a shell in next sp": the bracket before it is one. */
+const FOR_ONE = new RegExp(String.raw`(?<=[)\]]) (?:as|for) (?:an? |the )?()(${NAMES})\b`, 'gi');
+
+/** "shell in next loop (shell: 2 dc, ch 2, 2 dc)": what stands behind the name in the bracket. */
+const TOLD = new RegExp(
+  String.raw`[([](?:an? |the )?((?:beg |\d[ -]?(?:dc|tr)[ -])?(?:${NAMES})(?: st(?:itch)?)?) ?[:=] ?([^()[\]]+)[)\]]`,
+  'gi',
+);
+
+/** What the words in brackets end in, or hold: a text without it has none of them. */
+const ENDS_MADE =
+  /(?:made|completed|formed)[)\].,;]|[)\]] (?:as|for) (?:an? |the )?[a-z]|[([][^()[\]:=]{2,24}[:=]/i;
 
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(
@@ -37,12 +48,19 @@ export function madeInRows(
     if (block.kind !== 'instruction') continue;
     const words = text.slice(block.from, block.to);
     let tree: Instruction | null = null;
-    for (const { index, 0: all, 1: begins = '', 2: noun = '' } of words.matchAll(MADE)) {
+    for (const made of [...words.matchAll(MADE), ...words.matchAll(FOR_ONE)]) {
+      const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
       const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v-?st$/, 'v st')}`;
       if (found.has(name) || known.specials.has(name)) continue;
       tree ??= readInstruction(text, block.from, block.to, known);
       const steps = making(tree.steps, index, begins !== '');
       if (steps) found.set(name, special(name, steps, { at: block.from, to: index + all.length }));
+    }
+    for (const { index, 0: all } of words.matchAll(TOLD)) {
+      const [from, to] = [block.from + index + 1, block.from + index + all.length - 1];
+      const told = readSpecial(text, from, to, known);
+      if (!told || found.has(told.key) || known.specials.has(told.key)) continue;
+      found.set(told.key, { ...told, inline: true, from, to });
     }
   }
   return [...found.values()];
@@ -70,6 +88,7 @@ function special(
 /** What was worked right in front of `at`, with no place of its own; null where nothing tells. */
 function making(steps: readonly Step[], at: number, begins: boolean): readonly Step[] | null {
   const within = steps.find((step) => step.from <= at && at < step.to);
+  if (within?.kind === 'group' && within.steps.every(({ to }) => to <= at)) return within.steps;
   if (within && 'steps' in within) return making(within.steps, at, begins);
   const before = steps.filter((step) => step.to <= at && step.kind !== 'remark');
   const last = before.at(-1);

@@ -19,6 +19,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
     return true;
   if (isShorthand(r, start, close) || isGauge(r, start, close)) return true;
+  if (tellsMaking(r, start, close)) return true;
   let works = false;
   for (let i = start + 1; i < close && !works; i++) {
     const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
@@ -69,6 +70,25 @@ function isShorthand(r: Reader, start: number, close: number): boolean {
   }
   return false;
 }
+
+/** "(2-tr cluster: holding back last loop of each, …)": a name, and behind a colon how it is made. */
+function tellsMaking(r: Reader, start: number, close: number): boolean {
+  let i = start + 1;
+  while (i < close && i - start < 7 && r.kind[i] !== T.colon && r.kind[i] !== T.equals) {
+    if (r.kind[i] !== T.word && r.kind[i] !== T.number && r.kind[i] !== T.dash) return false;
+    i++;
+  }
+  if (r.kind[i] !== T.colon && r.kind[i] !== T.equals) return false;
+  for (let k = start + 1; k < i; k++) {
+    const shape = r.kind[k] === T.word ? formOf(r.value[k] ?? 0)?.shape : null;
+    if (r.word[k] === W.v || (shape && MADE_OF_STITCHES.has(shape))) return true;
+  }
+  return false;
+}
+
+const MADE_OF_STITCHES: ReadonlySet<string> = new Set(
+  'cluster bobble puff popcorn shell v picot special'.split(' '),
+);
 
 /** "(1 sp over sp made at beg of row)": what came of the work before, with no place of its own. */
 function tellsMade(r: Reader, start: number, close: number): boolean {

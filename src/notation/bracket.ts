@@ -7,6 +7,7 @@ import { isAside } from './aside.ts';
 import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
+import { isPair } from './gloss.ts';
 import { readOneNumber } from './numbers.ts';
 import { readLoopOrder } from './orders.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
@@ -34,7 +35,6 @@ import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
-import { STEMS } from './stems.ts';
 import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
@@ -127,6 +127,13 @@ function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
     return false;
   }
   leave(r, b);
+  if (tellsPasses(r, run)) {
+    const { n, from, to } = times;
+    const word = { unit: 'group', stem: null, chains: null, word: 'repeat' } as const;
+    const count = { n, ...word, startChainIncluded: null, partial: false, from, to };
+    r.counts.push({ count, from: run.out.length });
+    return true;
+  }
   // "rep from * around (4x)": the number says how often that is.
   const last = run.out.at(-1);
   const open = last?.kind === 'repeat' && last.times.kind === 'until' && !last.ending;
@@ -140,6 +147,16 @@ function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
   wrapSentence(r, run, { times, ending: null, order: { from: times.from, to: times.to } }, '');
   run.sentence = Math.min(saved, run.out.length);
   return true;
+}
+
+/** "*dc, ch 2*, rep * to * around, sl st in 4th ch. (8 times)": the round is closed; so often it went. */
+function tellsPasses(r: Reader, { out }: Run): boolean {
+  const last = out.findLastIndex(({ kind }) => kind !== 'remark');
+  const closing = out[last];
+  const closes =
+    closing?.kind === 'join' || (closing?.kind === 'work' && closing.stitch.stem === 'ss');
+  const repeats = out.some((step) => step.kind === 'repeat' && step.times.kind !== 'missing');
+  return closes && repeats && (clauseEnds(r) || kindAt(r) === T.open);
 }
 
 /** Whether a word or sign of `readTimes` stands in the bracket: most hold a count. */
@@ -193,11 +210,6 @@ function translates(r: Reader, run: Run, b: Bracket): boolean {
   putWords(r, run, b.start, 'remark');
   return true;
 }
-
-const isPair = (a: string, b: string | null): boolean =>
-  b !== null &&
-  a !== b &&
-  STEMS.some(({ us, uk }) => (us === a && uk === b) || (us === b && uk === a));
 
 /** "(in back loops only) 2 hdc in each st" */
 function loopBracket(r: Reader, run: Run, b: Bracket): boolean {

@@ -64,8 +64,11 @@ function readAdjectives(r: Reader, draft: Draft): string {
   let adjective = '';
   for (let guard = 0; guard < 4; guard++) {
     const sense = wordAt(r);
-    if (sense === W.corner) draft.corner = true;
-    else if (sense === W.skipped || sense === W.unworked || sense === W.open) draft.skipped = true;
+    if (sense === W.corner) {
+      draft.corner = true;
+      draft.plural = endsInS(r, r.at);
+    } else if (sense === W.skipped || sense === W.unworked || sense === W.open)
+      draft.skipped = true;
     else if (sense === W.beginning || sense === W.turning) adjective = 'start';
     else if (sense === W.letter_t && shortTurning(r)) adjective = 'start';
     else if (sense === W.foundation) adjective = 'foundation';

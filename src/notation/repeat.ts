@@ -6,6 +6,7 @@
 import { readEnding } from './ending.ts';
 import { readMeasure } from './measure.ts';
 import { readPlaceAfterPreposition } from './place.ts';
+import { isWorked } from './plain-count.ts';
 import {
   clauseEnds,
   fromOf,
@@ -65,11 +66,22 @@ function openStar(r: Reader, run: Run): void {
   const steps = r.run(r, 'star');
   r.depth--;
   const from = fromOf(r, start);
+  runningCounts(r, steps, counted);
   const order = orderBehindStar(r, r.counts.length > counted);
   // A star that nobody refers to: a mark that was left behind, or one for another piece.
   if (!order)
     run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
   else run.out.push(repeatOf(markOf(mark), unwrapped(steps), order, { from, to: toOf(r) }));
+}
+
+/** "*3 sc in each ch (33 sc), sc in next 2 sts; rep from *": a count in the midst of a pass is no total. */
+function runningCounts(r: Reader, steps: Step[], since: number): void {
+  for (let i = r.counts.length - 1; i >= since; i--) {
+    const { count, from } = r.counts[i]!;
+    if (!steps.slice(from).some((step) => step.kind !== 'chain' && isWorked(step))) continue;
+    r.counts.splice(i, 1);
+    steps.splice(from, 0, { kind: 'remark', from: count.from, to: count.to });
+  }
 }
 
 /** What follows a star's steps: a closing star with its number, "rep from *", or only a count. */

@@ -175,18 +175,6 @@ function putsStitches(r: Reader): boolean {
   return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
 }
 
-/** "with 3 sc in each corner", "with (2 dc, ch 2, 2 dc) in each corner": what corners have instead of one. */
-function cornersAhead(r: Reader): boolean {
-  const close = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) - r.at : 2;
-  const work = close > 2 || (kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2)));
-  return (
-    work &&
-    isWord(r, W.in, close + 1) &&
-    isWord(r, W.each, close + 2) &&
-    isWord(r, W.corner, close + 3)
-  );
-}
-
 const KNIT = wordsOf('knit');
 const CAST = wordsOf('cast');
 
@@ -312,11 +300,6 @@ function wordStep(r: Reader, run: Run): void {
   const shape = formOf(sense)?.shape;
   if ((shape === 'increase' || shape === 'together') && toldShaping(r, run)) return;
   if (asFollows(r)) return;
-  // "hdc around with 2 hdc in each corner"
-  if (sense === W.with && run.out.length > 0 && cornersAhead(r)) {
-    r.at++;
-    return;
-  }
   // "Next *5 dc in next st, …": then
   if (sense === W.each && isWord(r, W.round, 1) && kindAt(r, 2) === T.number) {
     const start = r.at;
@@ -325,6 +308,10 @@ function wordStep(r: Reader, run: Run): void {
   }
   if (sense === W.join && isWord(r, W.the, 1) && FACE.has(spelled(r, r.at + 2)))
     return remarkClause(r, run);
+  if (sense === W.with && fillsCorners(r, run)) {
+    r.at++;
+    return;
+  }
   if (sense === W.next && kindAt(r, 1) === T.star) {
     r.at++;
     return;
@@ -364,6 +351,16 @@ function wordStep(r: Reader, run: Run): void {
   if (any) return putStep(r, run, any);
   if (opensRemark(r)) return remarkClause(r, run);
   leftOver(r, run);
+}
+
+/** "sc in each st around, with 3 sc in each corner": what is worked there on the way. */
+function fillsCorners(r: Reader, run: Run): boolean {
+  const last = run.out.at(-1);
+  const until = last?.kind === 'work' ? (last.place?.until ?? last.until) : null;
+  if (until?.kind !== 'end') return false;
+  const close = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) : -1;
+  const listed = kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2));
+  return close > 0 ? r.word[close + 1] === W.in : listed && isWord(r, W.in, 3);
 }
 
 /** "In any ch-2 sp, ch 3, …": the yarn is taken up there. */

@@ -9,6 +9,7 @@ import {
   senseOfWord,
   TOGETHER,
 } from './dictionary.ts';
+import { passGloss } from './gloss.ts';
 import {
   clauseEnds,
   isGlued,
@@ -44,7 +45,10 @@ export function readStitch(r: Reader): StitchTerm | null {
     return null;
   }
   applyForm(draft, form);
-  skipShortForm(r, form);
+  if (kindAt(r) === T.open) {
+    skipShortForm(r, form);
+    passGloss(r, form.stem);
+  }
   if (!clauseEnds(r)) readSuffixes(r, draft);
   if (kindAt(r) === T.slash) skipOtherName(r, draft);
   // "five single crochet stitches"

@@ -120,8 +120,13 @@ function isOfProvenSize({ path, value, placed: { rows } }: WrittenNumber): boole
 
 function freeCount({ path }: WrittenNumber, count: StatedCount): Free {
   if (count.partial || count.unit === 'decrease') return 'a number that is no total of the row';
+  if (count.unit === 'group' && ONLY_CONFIRMED.has(count.word))
+    return 'a name that no stitch bears';
   return path.length < 2 ? 'words beside a count' : null;
 }
+
+/** Said of stitches in one place that are so called nowhere else: as many or none is all that is known. */
+const ONLY_CONFIRMED = new Set(['petal', 'fan', 'scallop', 'leaf', 'corner']);
 
 /** "3rd ch of beg ch-4": the 4 must be the chain that was made, the 3 tells how it is read. */
 function freeJoin({ path, value }: WrittenNumber): Free {

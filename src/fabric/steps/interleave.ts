@@ -2,9 +2,9 @@
  * "Sc in each st and ch-1 sp around, working 3 sc in each corner": several clauses that share one
  * walk. What lies next on the edge decides which of them is worked.
  */
-import type { GroupStep, Noun, Place, Step, WorkStep } from '../../notation/index.ts';
+import type { GroupStep, Noun, Place, Step, Until, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { COUNTED, isCorner, SPACE } from '../edge.ts';
+import { COUNTED, groupAround, isCorner, SPACE } from '../edge.ts';
 import { type Hands, numberFor, type Target } from '../hands.ts';
 import { limitOf, ofEach } from '../limit.ts';
 import { isCornerStitch, leadsAlongSides, workStandingFirst } from '../next.ts';
@@ -54,12 +54,42 @@ const EACH_STITCH = {
 } as const;
 
 const memberOf = (step: Step | undefined): Member | null => {
-  if ((step?.kind !== 'work' && step?.kind !== 'group') || !step.place) return null;
+  if (step?.kind !== 'work' && step?.kind !== 'group') return null;
   if (step.kind === 'work' && step.stitch.special !== null) return null;
+  if (!step.place) return null;
   const last = step.kind === 'work' ? step.alsoIn.at(-1) : undefined;
-  const place = ofEach(last ?? step.place);
+  const place = cornerOf(step.place) ?? ofEach(last ?? step.place);
   return place.pick === 'each' ? { step, place } : null;
 };
+
+const goesRound = (until: Until | null): boolean =>
+  until?.kind === 'end' && /round/.test(until.word);
+
+/** "In centre st of each corner", "in centre of 7 sc for corner": the middle of what lies there. */
+function cornerOf(place: Place): Place | null {
+  if (place.pick !== 'centre' || !place.of) return null;
+  const { of } = place;
+  const [noun] = of.nouns;
+  const size = of.pick === 'next' ? (of.n?.values[0] ?? null) : null;
+  const each = of.pick === 'each' && (noun?.kind === 'corner' || noun?.corner);
+  const middle = noun?.kind === 'group' || (typeof size === 'number' && size > 2);
+  if (!noun || (!each && !middle)) return null;
+  return { ...place, pick: 'each', each: true, nouns: [noun], n: of.n, of: null };
+}
+
+/** What is told behind a walk that goes round: "working 3 sc in corners", "(…) in each corner". */
+function toldBehind(step: Step | undefined, introduced: boolean): Member | null {
+  if ((step?.kind !== 'work' && step?.kind !== 'group') || !step.place) return null;
+  const { place } = step;
+  const [noun] = place.nouns;
+  const cornered = noun?.kind === 'corner' || noun?.corner === true;
+  const all = noun?.plural || introduced || (place.n?.values[0] ?? 1) === CORNERS;
+  if (!cornered || !(place.pick === 'this' || (place.pick === 'next' && all))) return null;
+  return { step, place: { ...place, pick: 'each', each: true, n: null } };
+}
+
+/** "In the 4 corners" of a square: in each. */
+const CORNERS = 4;
 
 /** "Sc in same st and in each st around": what comes before the walk that is shared. */
 export function beforeTogether(step: Step): WorkStep | null {
@@ -69,7 +99,9 @@ export function beforeTogether(step: Step): WorkStep | null {
 
 const groundOf = (place: Place): 'corner' | 'space' | 'stitch' => {
   const noun = place.nouns[0];
-  if (noun?.kind === 'corner' || noun?.corner) return 'corner';
+  if (noun?.kind === 'corner' || noun?.corner || place.pick === 'centre') return 'corner';
+  if (place.n !== null && (place.n.values[0] ?? 0) > 2) return 'corner';
+  if (noun?.kind === 'group') return 'corner';
   return noun?.kind === 'space' && place.nouns.length === 1 ? 'space' : 'stitch';
 };
 
@@ -79,12 +111,16 @@ export function togetherFrom(
   i: number,
 ): { members: readonly Member[]; next: number } | null {
   const first = memberOf(steps[i]) ?? memberAround(steps[i]);
-  if (!first || !steps.slice(i + 1, i + 4).some((step) => memberOf(step))) return null;
-  const members: Member[] = [];
-  let next = i;
-  for (let k = i; k < steps.length; k++) {
-    if (steps[k]?.kind === 'remark' && members.length > 0) continue;
-    const member = k === i ? first : memberOf(steps[k]);
+  if (!first) return null;
+  const round = goesRound(first.place.until);
+  const behind = (k: number): Member | null =>
+    memberOf(steps[k]) ?? (round ? toldBehind(steps[k], steps[k - 1]?.kind === 'remark') : null);
+  if (!behind(i + 1) && !behind(i + 2) && !behind(i + 3)) return null;
+  const members: Member[] = [first];
+  let next = i + 1;
+  for (let k = i + 1; k < steps.length; k++) {
+    if (steps[k]?.kind === 'remark') continue;
+    const member = behind(k);
     if (!member) break;
     members.push(member);
     next = k + 1;
@@ -108,6 +144,7 @@ export function doTogether(
   const until = members.find(({ place }) => place.until)?.place.until ?? null;
   hands.limit = limitOf(hands, until);
   workStandingFirst(hands);
+  let corners = 0;
   while (hands.pos < hands.limit) {
     const entry = hands.pos;
     const member = memberFor(hands, members, entry);
@@ -117,9 +154,13 @@ export function doTogether(
     }
     const space = hands.edge.type[entry] === SPACE;
     const target = space ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
+    if (groundOf(member.place) === 'corner') corners++;
     workMember(hands, member, target, { row, here });
   }
   hands.limit = Math.max(hands.limit, outer);
+  // Which places are corners is not told: what the row makes is not known.
+  const cornered = members.some(({ place }) => groundOf(place) === 'corner');
+  if (cornered && corners === 0) hands.partly = hands.loose = true;
 }
 
 function workMember(
@@ -133,6 +174,13 @@ function workMember(
   else stitches(hands, step, target, perPlace(hands, step));
 }
 
+/** The middle stitch of a group of three or more in one place; of so many, where that is said. */
+function isMiddle({ edge, nodes }: Hands, entry: number, size: number | null): boolean {
+  const group = groupAround(edge, nodes, entry);
+  const isOdd = group.size >= 3 && group.size % 2 === 1;
+  return isOdd && group.at === group.size >> 1 && (size === null || size === group.size);
+}
+
 function memberFor(hands: Hands, members: readonly Member[], entry: number): Member | null {
   const type = hands.edge.type[entry];
   const corner =
@@ -140,6 +188,7 @@ function memberFor(hands: Hands, members: readonly Member[], entry: number): Mem
     (hands.edge.spaces === 0 && isCornerStitch(hands, entry));
   const fits = ({ place }: Member, noun: Noun): boolean => {
     if (noun.kind === 'corner' || noun.corner) return corner && groundOf(place) === 'corner';
+    if (groundOf(place) === 'corner') return isMiddle(hands, entry, place.n?.values[0] ?? null);
     if (noun.kind === 'space') {
       const chains = numberFor(hands, noun.chains);
       return type === SPACE && (chains === null || chains === hands.edge.run[entry]);

@@ -15,7 +15,7 @@ export function moveStart(
   row: RowContext,
   then: 'begins' | 'here' | 'taken',
 ): void {
-  for (const place of [step.place, ...step.alsoIn]) {
+  for (const place of [step.place, ...step.alsoIn].flatMap(oneByOne)) {
     const n = numberFor(hands, place?.n ?? null) ?? numberFor(hands, step.n) ?? 1;
     makeSlips(hands, step, wantsSpace(hands, place) ? 1 : n);
     if (row.round || hands.edge.ring) moveInRound(hands, place, n);
@@ -30,6 +30,12 @@ export function moveStart(
     takeStitch(hands, 'passed');
   }
 }
+
+/** "Sl st in next dc and ch-2 sp": into one after the other. */
+const oneByOne = (place: Place | null): readonly (Place | null)[] =>
+  place && place.nouns.length > 1 && place.joinedBy === 'and'
+    ? place.nouns.map((noun, i) => ({ ...place, nouns: [noun], n: i === 0 ? place.n : null }))
+    : [place];
 
 function makeSlips(hands: Hands, step: WorkStep, n: number): void {
   const kind = kindOf(hands.bench.kinds, 'slip', 'slip');

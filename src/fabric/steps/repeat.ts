@@ -88,9 +88,11 @@ function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean)
   const { into: outer, usedAtPass } = hands;
   // "*2 sc in same st; rep from * to end": the same for each pass, not for all of them.
   // "Dc in 1st ch, *ch 3, 2 dc in same ch; rep from * 6 times": all in that one chain.
-  const ring = hands.edge.kind === 'foundation' && step.times.kind === 'times';
+  // "Cluster in next lp, (ch 3, cluster in same lp) twice": in that loop, however often.
+  const counted = step.times.kind === 'times';
+  const held = counted && (hands.edge.kind === 'foundation' || step.steps.some(makesGap));
   const stays = step.steps.every(staysInPlace) && hands.into === null && !hands.standing;
-  if (stays && !ring) hands.last = null;
+  if (stays && !held) hands.last = null;
   hands.repeats++;
   hands.usedAtPass = hands.used;
   row.walk(hands, last ? lastPass(hands, step) : step.steps, row, { from: 0, top: false });
@@ -192,10 +194,11 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     // Far from the end nothing can go wrong: marks are kept for the last passes only.
     const near = count === 0 || hands.limit - hands.pos < 5 * entries + 5;
     const start = near ? mark(hands) : null;
-    const { pos, inner, used, missing, edge } = hands;
+    const { pos, inner, used, missing, edge, standing } = hands;
     const facts = hands.facts.length;
     onePass(hands, step, row, false);
-    const moved = hands.pos !== pos || hands.inner !== inner;
+    const moved =
+      hands.pos !== pos || hands.inner !== inner || (standing && !hands.standing && count === 0);
     // Several passes along a chain end with it; one that took a whole side may take the other too.
     const wraps = count > 1 && edge.kind === 'foundation' && hands.edge !== edge;
     if (start && (hands.missing > missing || !moved || wraps || lacksPlace(hands, facts))) {
@@ -287,6 +290,8 @@ function isSkippedInPass(hands: Hands, step: RepeatStep, left: number): boolean 
   }
   return sum === left;
 }
+
+const makesGap = (step: Step): boolean => step.kind === 'chain';
 
 /** Works into "the same" place, or nowhere. */
 const staysInPlace = (step: Step): boolean =>

@@ -80,7 +80,7 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   hands.skippedHere = hands.last;
   hands.last = last;
   hands.first = first;
-  hands.skipped = { to: hands.pos, nodes: hands.nodes.n };
+  hands.skipped = { to: hands.pos, nodes: hands.nodes.n, n: numberFor(hands, place.n) ?? 1 };
 }
 
 /** "Sk next 5 unworked sts of Row 2": in mesh some count the chains of its gaps with them. */

@@ -1,0 +1,80 @@
+/** Groups of a row at hand: stitches side by side in one place, as petals, shells and V-stitches are. */
+import type { Hands } from './hands.ts';
+import { firstAnchor, NOWHERE } from './nodes.ts';
+
+interface Group {
+  readonly foot: number;
+  /** Counted stitches in it. */
+  size: number;
+  /** Runs of chains between them. */
+  gaps: number;
+}
+
+/** In the order made; one that the round's start divides is one. `split`: chains part groups. */
+function groupsOf({ nodes, bench, rowFrom, edge }: Hands, split: boolean): readonly Group[] {
+  const groups: Group[] = [];
+  let at: Group | null = null;
+  let chained = false;
+  for (let id = rowFrom; id < nodes.n; id++) {
+    const kind = bench.kinds.kinds[nodes.kind[id] ?? 0];
+    if (kind?.class === 'chain') chained = true;
+    if (!kind?.counted) continue;
+    const foot = firstAnchor(nodes, id);
+    if (at && foot !== NOWHERE && at.foot === foot && !(split && chained)) {
+      at.size++;
+      if (chained) at.gaps++;
+    } else {
+      at = { foot, size: 1, gaps: 0 };
+      groups.push(at);
+    }
+    chained = false;
+  }
+  const first = groups[0];
+  if (at && first && at !== first && first.foot === at.foot && edge.ring && !(split && chained)) {
+    first.size += at.size;
+    first.gaps += at.gaps + (chained ? 1 : 0);
+    groups.pop();
+  }
+  return groups;
+}
+
+const isMany = ({ size }: Group): boolean => size >= 3;
+const isV = ({ size, gaps }: Group): boolean => size === 2 && gaps === 1;
+const isGapped = ({ size, gaps }: Group): boolean => size >= 2 && gaps >= 1;
+
+/** Words for several stitches in one place, with what is meant. */
+const MEANT: ReadonlyMap<string, readonly ((group: Group) => boolean)[]> = new Map([
+  ['v-st', [isV]],
+  ['petal', [isMany]],
+  ['shell', [isMany, isGapped]],
+  ['fan', [isMany]],
+  ['scallop', [isMany]],
+  ['leaf', [isMany]],
+  ['corner', [isGapped, isMany]],
+]);
+
+/**
+ * "8 petals", "12 V-sts", "4 corners" of groups that bear no such name where they are worked. What such
+ * a word means is not known, so that it is confirmed where as many are there, and else not compared; but
+ * a row of nothing but V-stitches has no others. Empty: not compared.
+ */
+export function groupsNamed(hands: Hands, word: string, stated: number | null): readonly number[] {
+  const meant = MEANT.get(word);
+  if (!meant) return [];
+  const made = groupsOf(hands, false);
+  if (word === 'v-st' && made.length > 1 && made.every(isV)) return [made.length];
+  const parted = groupsOf(hands, true);
+  const fits = meant.some(
+    (is) => made.filter(is).length === stated || parted.filter(is).length === stated,
+  );
+  return fits && stated !== null ? [stated] : [];
+}
+
+/** "[4 groups]" of a granny square: by threes or by twos, with the chains of a corner between two or not. */
+export function groupsInPlaces(hands: Hands): readonly number[] {
+  const counts = [true, false].flatMap((split) => {
+    const groups = groupsOf(hands, split);
+    return [3, 2].map((least) => groups.filter(({ size }) => size >= least).length);
+  });
+  return [...new Set(counts)].filter((n) => n > 0);
+}

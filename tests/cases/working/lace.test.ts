@@ -1,0 +1,171 @@
+/** Lace, squares and motifs: each piece is right. What its rows make, summed by hand, and no complaint. */
+import { expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+const ring = (...lines: readonly string[]): string =>
+  `Sample (US terms)\n\nMake a magic ring.\n${lines.join('\n')}\n`;
+
+const SQUARE = 'Rnd 1: Ch 3, 2 dc in ring, ch 2, (3 dc in ring, ch 2) 3 times, join. (12 dc)';
+const LOOPS =
+  'Rnd 1: Ch 1, 12 sc in ring, join.\n' +
+  'Rnd 2: Ch 1, sc in first sc, *ch 5, sk next sc, sc in next sc; rep from * around, ending with ch 5, join. (6 ch-5 lps)';
+
+it.each([
+  [
+    'several in "same loop" behind one in the next: 6 loops hold 3 x (3 clusters and a sc), less the last sc',
+    ring(
+      LOOPS,
+      'Rnd 3: Sl st in next 2 ch, sc in same lp, *ch 5, 3-tr cluster in next lp, (ch 3, 3-tr cluster in same lp) twice, ' +
+        'ch 5, sc in next lp; rep from * around, joining last ch 5 with sl st in first sc.',
+    ),
+    ['Rnd 3 12 unstated'],
+  ],
+  [
+    'the space in which a slip stitch stands, where a repeat goes round: 6 x 3',
+    ring(LOOPS, 'Rnd 3: Sl st in next lp, *3 dc in next lp, ch 1; rep from * around, join.'),
+    ['Rnd 3 18 unstated'],
+  ],
+  [
+    'the same stitch in the other terms, in braces or brackets',
+    ring(
+      'Rnd 1: Ch 3, 11 dc {tr} in ring, join. (12 dc {tr})',
+      'Rnd 2: Ch 1, 2 sc (dc) in each dc {tr} around, join. (24 sc {dc})',
+    ),
+    ['Rnd 1 12 proven', 'Rnd 2 24 proven'],
+  ],
+  [
+    'how a stitch is made, told in brackets behind it',
+    ring(
+      LOOPS,
+      'Rnd 3: Sl st in next lp, ch 1, *2-tr cluster in next lp (2-tr cluster: holding back last loop of each tr work 2 tr in ' +
+        'same lp, yo and draw through all loops), ch 4; rep from * around, join.',
+    ),
+    ['Rnd 3 6 unstated'],
+  ],
+  [
+    'a shell told in brackets where it is first worked, and worked by its name then',
+    ring(
+      LOOPS,
+      'Rnd 3: Sl st in next lp, *shell in next lp (shell: 2 dc, ch 2, 2 dc), ch 1; rep from * around, join. (6 shells)',
+      'Rnd 4: Sl st to ch-2 sp, *shell in next shell, ch 2; rep from * around, join. (6 shells)',
+    ),
+    ['Rnd 3 24 proven', 'Rnd 4 24 proven'],
+  ],
+  [
+    'what is worked "for a shell"',
+    ring(
+      LOOPS,
+      'Rnd 3: Sl st in next lp, ch 1, *(2 dc, ch 2, 2 dc) for a shell in next lp, ch 1; rep from * around, join.',
+      'Rnd 4: Sl st to ch-2 sp, *shell in next shell, ch 2; rep from * around, join. (6 shells)',
+    ),
+    ['Rnd 3 24 unstated', 'Rnd 4 24 proven'],
+  ],
+  [
+    'chains of a point by their numbers, and a stitch by its number behind a skip: 6 x (5 + 1)',
+    ring(
+      'Rnd 1: 24 dc in ring, join. (24 dc)',
+      'Rnd 2: *6 ch, 1 sc in 2nd ch from hook, 1 hdc in third ch, 1 dc in fourth ch, 1 tr in fifth ch, 1 tr in 6th ch, ' +
+        'skip 3 dc, 1 sc in fourth dc* 6 times, join. (36 sts)',
+    ),
+    ['Rnd 2 36 proven'],
+  ],
+  [
+    'a count in the midst of a pass: 8 x (11 x 3 + 2)',
+    ring(
+      'Rnd 1: 16 sc in ring. (16 sc)',
+      'Rnd 2: *Ch 12, 3 sc in 2nd ch from hook, 3 sc in each ch (33 sc), sc in next 2 sts; rep from * around.',
+    ),
+    ['Rnd 2 280 unstated'],
+  ],
+  [
+    'corners told behind a walk that goes round',
+    ring(
+      SQUARE,
+      'Rnd 2: Ch 1, sc in each dc around, working 3 sc in each corner ch-2 sp, join. (24 sc)',
+      'Rnd 3: Ch 3, dc in each sc around, working (dc, ch 2, dc) in center sc of each corner, join. (28 dc)',
+      'Rnd 4: Ch 1, sc in each st around, working 3 sc in corners, join. (40 sc)',
+      'Rnd 5: Ch 1, sc around, with 3 sc in center of each corner. Join. (48 sc)',
+      'Rnd 6: Ch 1, sc in each st around, making 3 sc in center st of each 3-sc group, join. (56 sc)',
+      'Rnd 7: Ch 1, sc in each st around, making 5 sc in center st of 3 sc for corner, join. (72 sc)',
+      'Rnd 8: Ch 1, sc in each st around, (sc, ch 2, sc) in the 4 corners, join. (76 sc)',
+    ),
+    [
+      'Rnd 2 24 proven',
+      'Rnd 3 28 proven',
+      'Rnd 4 40 proven',
+      'Rnd 5 48 proven',
+      'Rnd 6 56 proven',
+      'Rnd 7 72 proven',
+      'Rnd 8 76 proven',
+    ],
+  ],
+  [
+    'a round that begins in a space with a chain and stitches: the chain is one of them, 6 x 7',
+    ring(LOOPS, 'Rnd 3: Sl st in next lp, ch 3, 6 dc in same lp, *7 dc in next lp; rep from * around. Join. (42 dc)'),
+    ['Rnd 3 42 proven'],
+  ],
+  [
+    'shells in shells, wherever the round begins: 6 x 4',
+    ring(
+      LOOPS,
+      'Rnd 3: Ch 1, *(2 dc, ch 2, 2 dc) in next lp, ch 1; rep from * around, join. (24 dc)',
+      'Rnd 4: Sl st in next dc and ch-2 sp, ch 3, (dc, ch 2, 2 dc) in same sp, ch 2, *(2 dc, ch 2, 2 dc) in next shell, ch 2; rep from * around, join. (24 dc)',
+      'Rnd 5: Ch 1, *(2 dc, ch 2, 2 dc) in next shell, ch 3, sc in next ch-2 sp, ch 3; rep from * around, join. (24 dc, 6 sc)',
+      'Rnd 6: Sl st to ch-2 sp, ch 3, (dc, ch 2, 2 dc) in same sp, *ch 3, sc in next sc, ch 3, (2 dc, ch 2, 2 dc) in next shell; rep from * around, ending with ch 3, sc in next sc, ch 3, join. (24 dc, 6 sc)',
+    ),
+    ['Rnd 3 24 proven', 'Rnd 4 24 proven', 'Rnd 5 30 proven', 'Rnd 6 30 proven'],
+  ],
+  [
+    'V-stitches and petals that bear their name nowhere but in the count',
+    ring(
+      'Rnd 1: Ch 3, 15 dc in ring, join. (16 dc)',
+      'Rnd 2: Ch 5 (counts as dc, ch 2), dc in first st, *ch 1, sk next dc, (dc, ch 2, dc) in next dc; rep from * 6 more times, ch 1, join. (8 V-sts, 8 ch-1 sps)',
+      'Rnd 3: Sl st in next ch-2 sp, ch 3, 6 dc in same sp, sc in next ch-1 sp, *7 dc in next ch-2 sp, sc in next ch-1 sp; rep from * around. Join. (8 petals)',
+    ),
+    ['Rnd 2 16 proven', 'Rnd 3 64 proven'],
+  ],
+  [
+    'groups and corners of a granny square',
+    ring(
+      `${SQUARE} (4 corners)`,
+      'Rnd 2: Sl st to ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * around, join. (8 3-dc groups)',
+      'Rnd 3: Sl st to ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, 3 dc in next ch-1 sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1, 3 dc in next ch-1 sp, ch 1; rep from * around, join. (12 groups, 4 corners)',
+    ),
+    ['Rnd 1 12 proven', 'Rnd 2 24 proven', 'Rnd 3 36 proven'],
+  ],
+  [
+    'how often a round was gone round, told behind its join',
+    ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),
+    ['Rnd 1 8 unstated'],
+  ],
+] as const)('%s', (_, text, rows) => {
+  const labels = rows.map((row) => row.split(' ').slice(0, 2).join(' '));
+  expect(worked(text, ...labels)).toEqual(rows);
+  expect(complaints(text)).toEqual([]);
+});
+
+it('corners that cannot be told are not judged', () => {
+  const text = ring(
+    'Rnd 1: 24 sc in ring, join. (24 sc)',
+    'Rnd 2: Ch 1, sc in each st around, working 3 sc in each corner, join. (32 sc)',
+  );
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 unchecked']);
+  expect(complaints(text)).toEqual([]);
+});
+
+it('a wrong number of V-stitches is found, and one of petals is not compared', () => {
+  const text = ring(
+    'Rnd 1: Ch 1, 16 sc in ring, join. (16 sc)',
+    'Rnd 2: Ch 1, *sk next sc, (dc, ch 1, dc) in next sc; rep from * around, join. (7 V-sts)',
+    'Rnd 3: Ch 1, *5 dc in next ch-1 sp; rep from * around, join. (9 petals)',
+  );
+  expect(complaints(text)).toEqual(['5 count-mismatch']);
+});
+
+it('a wrong number of a round with corners is found', () => {
+  const text = ring(
+    SQUARE,
+    'Rnd 2: Ch 1, sc in each dc around, working 3 sc in each corner ch-2 sp, join. (25 sc)',
+  );
+  expect(complaints(text)).toEqual(['5 count-mismatch']);
+});

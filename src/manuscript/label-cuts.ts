@@ -182,7 +182,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
 /** Work right behind the number and its side, "Row 2 (WS) ch2, 1htr in …", with no sign between. */
 const UNMARKED = new RegExp(
   [
-    String.raw`^(?:[-–](?:R|Rnd |Row )?\d{1,3})? (?:[([](?:RS|WS)[)\]],? )?`,
+    String.raw`^(?:[-–](?:R|Rnd |Row )?\d{1,3})?(?: ?[-–—])? (?:[([](?:RS|WS)[)\]],? )?`,
     String.raw`(?:\d?ch ?\d|turn,|ch\d|\d+ ?(?:ch|sc|dc|tr|htr|hdc)\b`,
     String.raw`|(?:sc|dc|hdc|htr|tr|sl st) (?:in|around|across)\b|(?:inc|dec) (?:x ?\d|around|in\b)`,
     String.raw`|[([*]\d+ ?(?:sc|dc|hdc|htr|tr), )`,

@@ -3,6 +3,7 @@
  * both. Bold signs, tags and entities give way to blanks or to the sign that they stand for.
  */
 import { isKnownWord } from '../notation/index.ts';
+import { withoutStepNumbers } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
@@ -19,6 +20,8 @@ export function plainText(text: string): string {
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = plain.replace(BROKEN_WORD, wholeWord);
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
+  if (MAY_NAME_PICTURE.test(plain)) plain = plain.replace(PICTURE_NAME, blank);
+  plain = withoutStepNumbers(plain);
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
@@ -35,6 +38,12 @@ const LED_LABEL =
 const LED_LABELS = new RegExp(LED_LABEL, 'gim');
 
 const blank = (whole: string): string => ' '.repeat(whole.length);
+
+/** "IMG_2041.jpeg", "DSC01234": what a picture leaves behind when a page is copied. */
+const MAY_NAME_PICTURE = /\.(?:jpe?g|png|gif|webp|heic)\b|\b(?:IMG|DSC|PXL)/i;
+
+const PICTURE_NAME =
+  /^[ \t]*(?:[\w().%-]{1,60}\.(?:jpe?g|png|gif|webp|heic)|(?:IMG|DSC[NF]?|PXL)_?\d{3,}\w*)[ \t]*$/gim;
 
 /** "+ hdc in next st, ch 1 + repeat from + to + around": a line in which plus signs do as stars. */
 const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;

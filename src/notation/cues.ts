@@ -112,7 +112,9 @@ function spokenFor(tokens: Tokens, i: number, { text, from, into }: Gathering): 
     case SPEAKS.tr:
       return standsInChain(tokens, i, 4) ? into.uk : null;
     case SPEAKS.skip:
-      return SKIPPED.has(wordOf(tokens, i, text, from)) ? into.weakUk : null;
+      return SKIPPED.has(wordOf(tokens, i, text, from)) && skipsStitches(tokens, i)
+        ? into.weakUk
+        : null;
     default:
       return tokens.hash[i] === TENSION ? into.weakUk : null;
   }
@@ -124,6 +126,24 @@ const wordOf = (tokens: Tokens, i: number, text: string, from: number): string =
 /** "single crochet" in old English books is the slip stitch: only the short forms speak. */
 const isOldSingle = (tokens: Tokens, i: number, text: string, from: number): boolean =>
   tokens.to[i]! - tokens.from[i]! > 4 && /^(single|plain)/.test(wordOf(tokens, i, text, from));
+
+/** "Miss 2", "miss the next ch"; "so that you don't miss any" is talk. */
+const skipsStitches = ({ kind, word }: Tokens, i: number): boolean =>
+  kind[i + 1] === T.number || kind[i + 1] === T.ordinal || MISSED.has(word[i + 1]!);
+
+const MISSED: ReadonlySet<number> = new Set([
+  W.next,
+  W.the,
+  W.last,
+  W.same,
+  W.each,
+  W.every,
+  W.ch,
+  W.st,
+  W.sp,
+  W.loop,
+  W.tch,
+]);
 
 /** dc in the 2nd chain from the hook, tr in the 4th: heights as UK terms have them. */
 function standsInChain(tokens: Tokens, i: number, nth: number): boolean {

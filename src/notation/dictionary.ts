@@ -207,6 +207,7 @@ for (const [word, manner] of Object.entries(MANNERS)) {
 for (const [word, post] of [
   ['fp', 'front'],
   ['relief', 'front'],
+  ['raised', 'front'],
   ['bp', 'back'],
 ] as const) {
   posts[addSpelling(word, newSense(null))] = post;

@@ -3,6 +3,7 @@
  * 2 dc, ch 2, 2 dc". With brackets they are read in `bracket.ts`.
  */
 
+import { mayBeStitch } from './dictionary.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
@@ -97,7 +98,11 @@ export function placeFirst(r: Reader, run: Run): boolean {
     return true;
   }
   if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
-  if (eatWord(r, W.work) && kindAt(r) === T.comma) r.at++;
+  if (eatWord(r, W.work)) {
+    if (kindAt(r) === T.comma) r.at++;
+    // "In the 1st stitch work in a single crochet"
+    else if (isWord(r, W.in) && isWord(r, W.a, 1) && mayBeStitch(wordAt(r, 2))) r.at++;
+  }
   if (kindAt(r) === T.colon) r.at++;
   const steps = kindAt(r) === T.open && !timesBehind(r) ? bracketSteps(r) : listSteps(r);
   if (!steps || steps.length === 0) {

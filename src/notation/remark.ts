@@ -136,7 +136,7 @@ const MAY_OPEN = wordsOf([...RULES.keys()].join(' '));
 export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
-  const leads = LEADS_TO_CHAIN.test(spelled(r, start));
+  const leads = LEADS_TO_CHAIN.test(spelled(r, start)) || forPiece(r, run);
   while (
     !(leads && chainHere(r)) &&
     !ringHere(r) &&
@@ -191,6 +191,22 @@ const TALLIES: ReadonlySet<SenseId> = new Set([
 
 /** "Using a 4 mm hook make 75 ch", "with main colour ch 40": the remark ends where the chain begins. */
 const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)|holding|taking)$/;
+
+/** "For the cuff make a chain of 44 stitches": the piece before its chain; no size, and no other way. */
+function forPiece(r: Reader, run: Run): boolean {
+  if (run.out.length > 0 || r.at !== FIRST || !isWord(r, W.for)) return false;
+  if (!isWord(r, W.the, 1) && !isOneOf(r, EACH, 1)) return false;
+  for (let k = 2; k < 7; k++) {
+    if (isWord(r, W.ch, k) || isWord(r, W.work, k)) return k > 2;
+    if (kindAt(r, k) !== T.word || isWord(r, W.size, k) || isWord(r, W.more, k))
+      return k > 2 && kindAt(r, k) === T.comma;
+    if (/..er$|est$/.test(spelled(r, r.at + k)) && !isOneOf(r, NAMES_IN_ER, k)) return false;
+  }
+  return false;
+}
+
+const EACH = wordsOf('each');
+const NAMES_IN_ER = wordsOf('border flower center corner lower upper cover runner under');
 
 function chainHere(r: Reader): boolean {
   // "chain (ch) 24"

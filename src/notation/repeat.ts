@@ -23,7 +23,7 @@ import { noOrder, type RepeatOrder, repeatOf } from './repeat-step.ts';
 import { namesBareRows } from './row-numbers.ts';
 import { putWords, type Run, sentenceOf } from './run.ts';
 import { W } from './senses.ts';
-import { markOf, STAR, starRole } from './star.ts';
+import { AROUND, closeAround, markOf, STAR, starRole } from './star.ts';
 import { readTimes, toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
 import type { RepeatStep, Step, Times } from './tree.ts';
@@ -60,6 +60,7 @@ function isStray(r: Reader): boolean {
 function openStar(r: Reader, run: Run): void {
   const start = r.at;
   const mark = valueAt(r);
+  closeAround(r);
   r.at++;
   r.depth++;
   const counted = r.counts.length;
@@ -87,7 +88,9 @@ function runningCounts(r: Reader, steps: Step[], since: number): void {
 /** What follows a star's steps: a closing star with its number, "rep from *", or only a count. */
 function orderBehindStar(r: Reader, counted: boolean): RepeatOrder | null {
   if (kindAt(r) === T.star && starRole(r, r.at) === STAR.close) {
+    const around = valueAt(r) === AROUND ? r.at : -1;
     r.at++;
+    if (around >= 0) return aroundOrder(r, around);
     const orderAt = r.at;
     const times = timesBehindPair(r);
     if (!times) return noOrder(toOf(r));
@@ -101,6 +104,13 @@ function orderBehindStar(r: Reader, counted: boolean): RepeatOrder | null {
     if (times) return { times, ending: readEnding(r), order: { from, to: toOf(r) } };
   }
   return counted ? noOrder(toOf(r)) : null;
+}
+
+/** "*sc in next 2 sts, inc around": the word closes the star and says how often. */
+function aroundOrder(r: Reader, token: number): RepeatOrder {
+  const span = { from: fromOf(r, token), to: toOf(r) };
+  const until = { kind: 'end' as const, word: spelled(r, token), ...span };
+  return { times: { kind: 'until', until, ...span }, ending: readEnding(r), order: span };
 }
 
 /** "*[2 dc in next st, dc in next], repeat from *": the bracket inside the star says no more. */
@@ -143,11 +153,18 @@ const shortForm = (r: Reader, ahead: number): number =>
     ? 3
     : 0;
 
+/** "Rep", or "continue from *", "work from *". */
+const isAgain = (r: Reader, k: number): boolean =>
+  isWord(r, W.repeat, k) ||
+  ((isWord(r, W.continue, k) || isWord(r, W.work, k)) &&
+    isWord(r, W.from, k + 1) &&
+    kindAt(r, k + 2) === T.star);
+
 /** Whether "rep" stands here and speaks of stitches rather than of rows. */
 export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   let k = ahead;
   while (isWord(r, W.and, k) || isWord(r, W.afterwards, k) || isWord(r, W.now, k)) k++;
-  if (!isWord(r, W.repeat, k)) return false;
+  if (!isAgain(r, k)) return false;
   k += 1 + shortForm(r, k + 1);
   // "then repeat (2 dc in next st, dc in next st) to the end": the bracket is the repeat.
   if (holdsWork(r, k)) return false;
@@ -182,7 +199,7 @@ export function readOrder(r: Reader): RepeatOrder {
 export const orderOnly = (r: Reader): Times => readOrderHead(r).times;
 
 function readOrderHead(r: Reader): { times: Times; mark: number } {
-  while (!isWord(r, W.repeat)) r.at++;
+  while (!isAgain(r, 0)) r.at++;
   r.at += 1 + shortForm(r, 1);
   if (isWord(r, W.pattern)) r.at++;
   const mark = eatMarks(r);
@@ -315,7 +332,7 @@ const FILLERS = new Set([
 /** "rep …" where no star is open: a closed repeat once more, or the sentence before. */
 export function readLooseOrder(r: Reader, run: Run): void {
   const start = r.at;
-  while (!isWord(r, W.repeat)) r.at++;
+  while (!isAgain(r, 0)) r.at++;
   const named = namesStar(r);
   r.at = start;
   const { times, ending, order } = readOrder(r);

@@ -7,6 +7,7 @@ import {
   clauseEnds,
   eatThe,
   eatWord,
+  endsInS,
   fromOf,
   isOneOf,
   isWord,
@@ -126,6 +127,12 @@ function which(r: Reader, draft: Draft): boolean {
   const last =
     isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
   if (last) return lastRows(r, draft);
+  // "Rep row 3 times": the row just made.
+  if (isRow(r) && !endsInS(r, r.at) && kindAt(r, 1) === T.number && isWord(r, W.times, 2)) {
+    r.at++;
+    draft.lastN = 1;
+    return true;
+  }
   const rows = readRowNumbers(r) ?? readBareRows(r);
   if (!rows) return namedRow(r, draft);
   draft.rows = rows;

@@ -234,11 +234,36 @@ function numberWord({ tokens }: Scan, from: number, to: number, hash: number): b
   const cardinal = cardinalOf(hash);
   const value = cardinal >= 0 ? cardinal : ordinalOf(hash);
   if (value < 0) return false;
+  if (value > 0 && joinNumber(tokens, value, to)) {
+    if (cardinal < 0) tokens.kind[tokens.count - 1] = T.ordinal;
+    return true;
+  }
   const token = push(tokens, cardinal >= 0 ? T.number : T.ordinal, from, to);
   tokens.value[token] = value;
   tokens.hash[token] = hash;
   return true;
 }
+
+/** "forty-four", "one hundred", "one hundred and twenty": one number in several words. */
+function joinNumber(tokens: Columns, n: number, end: number): boolean {
+  const { kind, word, to, value, hash, count } = tokens;
+  const link = kind[count - 1] === T.dash ? DASHED : word[count - 1] === W.and ? LINKED : 0;
+  const last = link === 0 ? count - 1 : count - 2;
+  const before = value[last]!;
+  if (kind[last] !== T.number || hash[last] === 0) return false;
+  let whole = 0;
+  if (n === 100 && link === 0 && before > 0 && before < 10) whole = before * 100;
+  else if (before >= 100 && before % 100 === 0 && n < 100 && link !== DASHED) whole = before + n;
+  else if (before % 100 >= 20 && before % 10 === 0 && n < 10 && link !== LINKED) whole = before + n;
+  if (whole === 0) return false;
+  tokens.count = last + 1;
+  to[last] = end;
+  value[last] = whole;
+  return true;
+}
+
+const DASHED = 1;
+const LINKED = 2;
 
 /** "9xHDC": a sign of multiplication that touches number and word. */
 function splitTimes({ codes, tokens }: Scan, from: number, to: number): boolean {

@@ -3,8 +3,9 @@
  * ("rep from *"), multiply ("(…)*6"), or mark a place inside a repeat ("ending at **").
  */
 
-import { mayBeStitch } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import type { Reader } from './reader.ts';
+import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 
@@ -155,6 +156,58 @@ function doubleStars(r: Reader): 'open' | 'mark' {
 
 function firstIsDouble(r: Reader): boolean {
   for (let i = FIRST; i < r.count; i++) if (r.kind[i] === T.star) return r.value[i] === 2;
+  return false;
+}
+
+/** What a closing star has for a value that is the word "around". */
+export const AROUND = 9;
+
+/**
+ * "*In next ch-1 sp, 2 dc, ch 1, 2 dc around. Join.": a star that nobody refers to, and "around" or
+ * "across" at the end of its clauses. The word becomes the star that closes.
+ */
+export function closeAround(r: Reader): void {
+  let commas = 0;
+  let clause = r.at + 1;
+  for (let i = r.at + 1; i < r.count; i++) {
+    const kind = r.kind[i]!;
+    if (kind === T.star || kind === T.stop || kind === T.close || kind === T.end) return;
+    const partner = kind === T.open ? r.partner[i]! : -1;
+    if (kind === T.comma) {
+      commas++;
+      clause = i + 1;
+    }
+    if (partner > i) i = partner;
+    if (r.word[i] !== W.around && r.word[i] !== W.across) continue;
+    if (commas === 0 || !endsClause(r.kind[i + 1]!) || !isShared(r, clause, i)) return;
+    if (isReferredTo(r, i)) return;
+    forgetScan();
+    r.kind[i] = T.star;
+    r.word[i] = -1;
+    r.value[i] = AROUND;
+    if (r.stars) r.stars[i] = STAR.close;
+    return;
+  }
+}
+
+const endsClause = (kind: number): boolean =>
+  kind === T.stop || kind === T.end || kind === T.comma || kind === T.open || kind === T.semicolon;
+
+/** "sc in each st around" and "sc around" go around by themselves; "2 dc around" does not. */
+function isShared(r: Reader, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) {
+    const sense = r.word[i];
+    if (sense === W.each || sense === W.every || sense === W.all) return false;
+  }
+  const form = formOf(r.word[from]!);
+  return to - from > 1 || form?.shape === 'increase' || form?.shape === 'together';
+}
+
+/** Whether a later star or a word closes the star or names it. */
+function isReferredTo(r: Reader, from: number): boolean {
+  for (let i = from + 1; i < r.count; i++) {
+    if (r.kind[i] === T.star || r.word[i] === W.repeat || r.word[i] === W.times) return true;
+  }
   return false;
 }
 

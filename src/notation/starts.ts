@@ -291,7 +291,7 @@ function leadOf(steps: readonly Step[], all: Share): Step | undefined {
   return aside ? lead : steps.find((step) => step.kind !== 'remark');
 }
 
-const LEADS: ReadonlySet<number> = new Set([W.using, W.with, W.beginning]);
+const LEADS: ReadonlySet<number> = new Set([W.using, W.with, W.beginning, W.for]);
 
 /** More than any turning chain has. */
 const isFoundation = (step: Step | undefined): boolean =>

@@ -154,12 +154,31 @@ const otherBeginning = (r: Reader, run: Run): boolean =>
       step.kind === 'work' && (step.stitch.foundation || step.place?.nouns[0]?.kind === 'ring'),
   );
 
+/** All behind this word, up to the end of its clause. */
+function passClause(r: Reader, run: Run): void {
+  const start = ++r.at;
+  while (!clauseEnds(r)) r.at++;
+  putWords(r, run, start, 'remark');
+}
+
+/** "Ch 42, or enough to measure 28 cm", "ch 30 or as long as you wish": the number stands before. */
+const asLongAs = (r: Reader, run: Run): boolean =>
+  run.out.at(-1)?.kind === 'chain' && isOneOf(r, LONG_ENOUGH, 1);
+
+const LONG_ENOUGH = wordsOf('enough as any until desired whatever however more length long');
+
 /** All up to the full stop, or the count. */
 function passSentence(r: Reader, run: Run): void {
   const start = r.at;
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop && kindAt(r) !== T.open) r.at++;
   putWords(r, run, start, 'remark');
 }
+
+/** "Work in 12 dc", "work in a sc": the stitches are worked, and not into anything. */
+const worksIn = (r: Reader): boolean =>
+  isWord(r, W.in, 1) &&
+  (kindAt(r, 2) === T.number || isWord(r, W.a, 2)) &&
+  mayBeStitch(wordAt(r, 3));
 
 /** What is attached to a toy's face: "Attach the eyes". */
 const FACE = new Set(['eyes', 'eye', 'safety', 'nose', 'snout', 'muzzle', 'buttons', 'beads']);
@@ -316,6 +335,10 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  if (sense === W.work && worksIn(r)) {
+    r.at += 2;
+    return;
+  }
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
   if (
     sense === W.work
@@ -336,6 +359,7 @@ function wordStep(r: Reader, run: Run): void {
     if (step) return putStep(r, run, step);
     if (LINKS.has(sense)) {
       if (sense === W.or && otherBeginning(r, run)) return passSentence(r, run);
+      if (sense === W.or && asLongAs(r, run)) return passClause(r, run);
       r.at++;
       return;
     }

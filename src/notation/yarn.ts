@@ -6,12 +6,14 @@ import {
   eatThe,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -150,6 +152,11 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     return fastened(r, start, not);
   }
   r.at++;
+  // "Cut off remaining chain": what the row did not need of it.
+  if (isWord(r, W.off) && isOneOf(r, EXCESS, 1)) {
+    r.at = start;
+    return null;
+  }
   if (isWord(r, W.off)) {
     r.at++;
     const yarn = readYarnName(r);
@@ -180,6 +187,8 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     ? fastened(r, start, not)
     : broken(r, start, yarn);
 }
+
+const EXCESS = wordsOf('remaining extra excess remainder leftover any');
 
 /** "Finish, weave in ends." */
 const isClosed = (r: Reader): boolean =>

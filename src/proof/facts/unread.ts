@@ -16,7 +16,7 @@ const NO_STITCH =
 export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unread'>): Finding {
   const words = wordsAt(scene, at);
   const name = AS_STITCH.exec(words)?.[1];
-  if (!name || NO_STITCH.test(name)) {
+  if (!name || NO_STITCH.test(name) || isNamedBefore(scene, at)) {
     return propose(unread(at, { words }, { rows, sizes }), misspelt(scene, at));
   }
   const { terms } = scene.manuscript.terms;
@@ -28,6 +28,10 @@ export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unre
     ? finding
     : propose(finding, [replacement(scene.manuscript.text, span, near)]);
 }
+
+/** "Repeat the process in the next chain": the article makes a thing of it. */
+const isNamedBefore = ({ manuscript: { text } }: Scene, { from }: Span): boolean =>
+  /\b(?:the|this|that|your) $/i.test(text.slice(Math.max(0, from - 6), from));
 
 /** Words a letter away from one of the trade's: "nxet", "skp", "arround". */
 function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {

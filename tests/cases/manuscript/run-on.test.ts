@@ -20,4 +20,38 @@ describe('run-on lines', () => {
     const text = 'Written in UK terms.\n\nRnd 1: 6dc [6sc] in ring.\nRnd 2: 2tr [2dc] in each st.';
     expect(read(text).terms.against).toEqual([]);
   });
+  test('rounds in one line with no stop before them', () => {
+    const text =
+      'Warm socks. Directions: ch 4, join to form a ring Round 1 - ch 2, work 9 hdc in ring (10) join ' +
+      'Round 2- ch 2, hdc in same st, 2 hdc in each st around (20) join Round 3-5 ch 2, hdc in each st (20)';
+    expect(instructions(text).map((words) => words.slice(0, 12))).toEqual([
+      'Directions: ',
+      'Round 1 - ch',
+      'Round 2- ch ',
+      'Round 3-5 ch',
+    ]);
+  });
+  test('a row that is referred to begins none', () => {
+    const text = 'Row 4: sc in each st, then work as Row 2 - ch 2 between (20)';
+    expect(instructions(text)).toHaveLength(1);
+  });
+});
+
+describe('photo tutorials', () => {
+  const steps = (label: string) =>
+    `${label}\n\nIMG_2041.jpeg\n  1. Chain two.\n  2. Work in 12 double crochets.\n\nRound 2\n1. Chain 2.\n2. Work 2 dc in each st.\n`;
+  test.each(['Round 1', 'Round 1 of Double Crochets', 'Rnd 1:'])('the steps of "%s" are its work', (label) => {
+    const { parts } = read(steps(label));
+    const rows = parts.flatMap((part) => part.instructions.map((one) => one.instruction));
+    expect(rows.map((row) => row.label?.numbers)).toEqual([[1], [2]]);
+    expect(rows.map((row) => row.steps.map((step) => step.kind))).toEqual([
+      ['chain', 'work'],
+      ['chain', 'work'],
+    ]);
+  });
+  test('numbered rows below a title stay rows', () => {
+    const text = 'Ball\n\n1. 6 sc in magic ring (6)\n2. inc in each (12)\n3. (1 sc, inc) x 6 (18)\n';
+    const numbers = read(text).parts.flatMap((part) => part.instructions.map((one) => one.instruction.label?.numbers));
+    expect(numbers).toEqual([[1], [2], [3]]);
+  });
 });

@@ -63,3 +63,30 @@ describe('what is never guessed', () => {
     expect(readInstruction(text, 0, text.length, { ...NO_VOCABULARY, yarns }).slips).toEqual([]);
   });
 });
+
+describe('other words for the usual orders', () => {
+  test.each([
+    ['Row 3: *sk 1, sc in next, continue from * across to end of row.', 'Row 3: *sk 1, sc in next, rep from * to end of row.'],
+    ['Rnd 3: Work in 12 double crochets.', 'Rnd 3: 12 double crochets.'],
+    ['Rnd 3: In the first stitch work in a single crochet then a half double crochet.', 'Rnd 3: In first st work sc, hdc.'],
+    ['Rnd 3: *In next ch-1 sp, 2 dc, ch 1, 2 dc around. Join.', 'Rnd 3: *In next ch-1 sp, 2 dc, ch 1, 2 dc; rep from * around. Join.'],
+    ['Rnd 3: *sc in next 2 sts, inc around. (16)', 'Rnd 3: *sc in next 2 sts, inc; rep from * around. (16)'],
+    ['Row 3: work a raised dc around next dc.', 'Row 3: fpdc around next dc.'],
+    ['Make a chain of forty-four stitches.', 'Make a chain of 44 stitches.'],
+    ['Row 3: one hundred and five trebles in ring.', 'Row 3: 105 trebles in ring.'],
+    ['Row 3: sc in next twenty one sts.', 'Row 3: sc in next 21 sts.'],
+  ])('%s', (written, meant) => {
+    expect(tree(written)).toBe(tree(meant));
+  });
+
+  test('a star before stitches that go around by themselves is not closed by the word', () => {
+    expect(tree('Rnd 3: *ch 1, sc in each st around. Join.')).toContain('sc @each st');
+    expect(tree('Rnd 3: *ch 1, sc in each st around. Join.')).not.toContain('x ->end');
+  });
+
+  test('a number of rows behind "row", and what the pattern skips or breaks off', () => {
+    expect(tree('Row 3: sc across. Rep row 3 times.')).toBe('row 3: sc ->end; last 1 rows x3');
+    expect(tree('Row 3: sc across. Cut off remaining chain.')).toBe('row 3: sc ->end; "Cut off remaining chain"');
+    expect(tree('Ch 42, or enough to measure 28 cm.')).toBe('ch 42; "enough to measure 28 cm"');
+  });
+});

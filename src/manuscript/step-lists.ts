@@ -1,0 +1,54 @@
+/**
+ * "Round 2" above "1. Chain 2." and "2. Work 2 dc in each st.": the numbers of a photo tutorial's
+ * steps, which count again in every round. They give way to blanks, so that the steps are the round's.
+ */
+/** A list that begins with 1: without one there are no steps. */
+const LIST = /^[ \t]*1[.)][ \t]+\S/m;
+
+/** A row's label with a line of its own, or with what the row is of: "Round 1 of Double Crochets". */
+const ALONE =
+  /^[ \t]*(?:[Rr]ounds?|ROUND|[Rr]nds?|RND|[Rr]ows?|ROW) ?\d{1,3}(?:[:.]?| (?:of|-|–|—) [^\d\n:]{2,44}?)[ \t]*\r?$/gm;
+
+const BEHIND_NUMBER = /^\s*\S+ ?\d+[:.]?/;
+
+const LISTED = /^[ \t]*\d{1,2}[.)][ \t]+(?=\S)/gm;
+
+export function withoutStepNumbers(text: string): string {
+  if (!LIST.test(text)) return text;
+  let plain = '';
+  let done = 0;
+  ALONE.lastIndex = 0;
+  for (let found = ALONE.exec(text); found; found = ALONE.exec(text)) {
+    const end = found.index + found[0].length;
+    const numbers = stepNumbers(text, end);
+    if (numbers.length === 0) continue;
+    const name = found.index + (BEHIND_NUMBER.exec(found[0])?.[0].length ?? 0);
+    plain += text.slice(done, name) + ' '.repeat(end - name);
+    done = end;
+    for (const { from, to } of numbers) {
+      plain += text.slice(done, from) + ' '.repeat(to - from);
+      done = to;
+    }
+    ALONE.lastIndex = done;
+  }
+  if (done === 0) return text;
+  // Where rounds have steps, other lists of the text have them too: "1. Make a magic ring."
+  return (plain + text.slice(done)).replace(LISTED, (whole) => ' '.repeat(whole.length));
+}
+
+/** Where "1.", "2." and so on stand, each at the start of its line. */
+function stepNumbers(text: string, from: number): { from: number; to: number }[] {
+  const numbers: { from: number; to: number }[] = [];
+  let at = text.indexOf('\n', from) + 1;
+  while (at > 0 && at < text.length) {
+    const next = text.indexOf('\n', at);
+    const to = next < 0 ? text.length : next;
+    const line = text.slice(at, Math.min(to, at + 80));
+    const step = /^[ \t]*(\d{1,2})[.)][ \t]/.exec(line);
+    if (step && Number(step[1]) === numbers.length + 1) {
+      numbers.push({ from: at, to: at + step[0].length });
+    } else if (line.trim() !== '') break;
+    at = next < 0 ? 0 : next + 1;
+  }
+  return numbers;
+}

@@ -13,6 +13,7 @@ import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } fro
 import type { RowRecord } from './fabric.ts';
 import type { Fact } from './facts.ts';
 import { type Hands, TOO_MANY, takeYarnNamed } from './hands.ts';
+import { leftOnPurpose } from './left-on-purpose.ts';
 import {
   type LengthPlan,
   lengthAsked,
@@ -283,6 +284,8 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
   const closes = run.progress.before.row?.ring ?? false;
   run.rows.push(recordOf(run, { task, attempted, facts, closes }));
+  const meant = leftOnPurpose(run.rows);
+  if (meant) run.rows[run.rows.length - 2] = meant;
 }
 
 /** "Sc in next st, sl st in next st to join" between two rounds: the end of the first, and no row. */

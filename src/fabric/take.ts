@@ -329,6 +329,19 @@ export function middleOf(hands: Hands, group: { from: number; to: number }): num
   return from[(from.length - 1) >> 1] ?? group.from;
 }
 
+/** "Skip 2 dc, 5 dc in centre dc of group": the middle of the group whose first stitches are passed; or -1. */
+export function middleOfBegun(hands: Hands): number {
+  const { edge, nodes, pos } = hands;
+  let from = pos;
+  while (from > 0 && edge.type[from - 1] === COUNTED && groupEnd(edge, nodes, from - 1) > pos)
+    from--;
+  if (from === pos || edge.kind !== 'row' || edge.type[pos] !== COUNTED) return -1;
+  const to = groupEnd(edge, nodes, from);
+  if (to - from < 3) return -1;
+  const middle = middleOf(hands, { from, to });
+  return middle >= pos && edge.type[middle] === COUNTED ? middle : -1;
+}
+
 /** Entry of the first named-only place from `pos` on, with nothing but spaces before it; or -1. */
 export function namedAhead(hands: Hands): number {
   for (let i = hands.pos; i < hands.limit; i++) {

@@ -41,6 +41,14 @@ const PLAIN_NAME = new RegExp(
   'i',
 );
 
+/** "Foundation ch and row 1: Ch 32. …" among the special stitches is the first row. */
+const NAMES_ROW = /\b(?:rows?|rnds?|rounds?) \d|^(?:foundation|set-?up|base|starting|beginning)\b/i;
+
+/** "MB: make bobble - 4 dc in next st, …": a short form, and how it is made. */
+const SHORT_NAME = /^[A-Za-z][A-Za-z0-9-]{0,5}$/;
+const MAKES =
+  /^(?:make|work|form) (?:a |an |one |1 )?(?:\w+ )?(?:bobble|popcorn|puff|cluster|shell|picot|fan|v-?st|stitch|pc)/i;
+
 /** "Cosy - With 4 mm hook, ch 6": the piece begins. */
 const LEADS_WORK = /^(?:with|using)\s/i;
 
@@ -50,15 +58,24 @@ const ROW_NAME =
 
 /** Whether a line opens a definition in this section; what it says is read later. */
 export function opensDefinition(text: string, from: number, to: number, section: Section): boolean {
-  if (section === 'materials' || section === 'comments' || !mayBeNamed(text, from, to))
-    return false;
+  if (section === 'materials' || section === 'comments') return false;
+  if (isStopped(text, from, to)) return true;
+  if (!mayBeNamed(text, from, to)) return false;
   const found = SHAPE.exec(text.slice(from, Math.min(to, from + 80)));
   if (!found) return false;
   const [, name = '', short = '', sign = ''] = found;
-  if (ROW_NAME.test(name) || LEADS_WORK.test(text.slice(from + found[0].length, to))) return false;
+  if (
+    ROW_NAME.test(name) ||
+    NAMES_ROW.test(name) ||
+    LEADS_WORK.test(text.slice(from + found[0].length, to))
+  )
+    return false;
   if (PLAIN_NAME.test(name.trim()) || name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;
   if ((sign !== ':' && sign !== '=') || NO_STITCH.test(name)) return false;
+  const behind = from + found[0].length;
+  if (SHORT_NAME.test(name.trim()) && MAKES.test(text.slice(behind, Math.min(to, behind + 40))))
+    return true;
   return STITCH_NAME.test(name) || STITCH_NAME.test(short);
 }
 
@@ -70,6 +87,22 @@ const NAME_ALONE =
 const TELLS_MAKING =
   /^(?:work(?:ing)? (?:[([]|\d|a |[sdh]{1,2}c\b|tr\b)|yo\b|yarn over|insert |[([]?\d{0,2} ?(?:[sdh]{1,2}c|tr)\b[^.]{0,60}\b(?:same|one|indicated|around)\b)/i;
 
+/** "5dc group. 5 dc in same sp", "dcf. Work dc around front of dc": a stop behind the name. */
+function isStopped(text: string, from: number, to: number): boolean {
+  const stop = text.slice(from, Math.min(to, from + 24)).indexOf('.');
+  if (stop < 2 || from + stop + 3 > to) return false;
+  const name = text.slice(from, from + stop);
+  return (
+    isNameOfStitch(name, '.') && TELLS_MAKING.test(text.slice(from + stop + 1, to).trimStart())
+  );
+}
+
+/** A name that may stand alone, and what follows it. */
+function isNameOfStitch(name: string, sign: string): boolean {
+  if (NO_STITCH.test(name) || PLAIN_NAME.test(name.trim())) return false;
+  return STITCH_NAME.test(name) || (sign !== '' && /^[a-z]{2,6}$/.test(name));
+}
+
 /** Whether the name of a stitch has a line of its own, and the line below tells how it is made. */
 export function namesDefinitionBelow(
   text: string,
@@ -80,9 +113,8 @@ export function namesDefinitionBelow(
   const found = NAME_ALONE.exec(text.slice(from, to));
   if (!found) return false;
   const [line, name = '', short = ''] = found;
-  if (NO_STITCH.test(name) || PLAIN_NAME.test(name.trim())) return false;
-  const brief = /^[a-z]{2,6}[.:]$/.test(line);
-  if (!brief && !STITCH_NAME.test(name) && !STITCH_NAME.test(short)) return false;
+  const sign = /[.:]$/.exec(line)?.[0] ?? '';
+  if (!isNameOfStitch(name, sign) && !(short !== '' && isNameOfStitch(short, ''))) return false;
   const below = text.slice(next, next + 120).trimStart();
   return TELLS_MAKING.test(below);
 }

@@ -152,6 +152,9 @@ const LABEL_END = new RegExp(
   ].join(''),
   'i',
 );
+/** "Row 2- 1 dc in next st", "Row 3 - Ch 3, …": a dash with its work behind. */
+const DASHED =
+  /^\s?(-)\s+(?:\d{1,3} ?(?:ch|sc|hdc|dc|tr|htr|dtr)\b|(?:ch|chain|sc|hdc|dc|tr|htr|sl st|skip|sk|work|rep|repeat|turn)\b|[*([])/i;
 /** Only an abbreviation has a stop: "in next. 3rd row: …" begins a row. */
 const REFERS = new RegExp(
   String.raw`\b(?:(?:rep|rpt|foll)\.|${oneOf(`
@@ -163,7 +166,8 @@ const REFERS = new RegExp(
 
 /** "(28) Rnd 4:" is a label; "rep Rnd 4:" refers to one, and so does "(Rnd 4)". */
 function isCut(text: string, { from: at, to }: Span, before: number): boolean {
-  const tail = LABEL_END.exec(text.slice(to, to + 60));
+  const words = text.slice(to, to + 60);
+  const tail = LABEL_END.exec(words) ?? DASHED.exec(words);
   if (!tail) return false;
   const sign = text[before] ?? '';
   if (tail[1] === ':' && DASHES.includes(sign) && isTitled(text, at)) {

@@ -21,7 +21,7 @@ export function sizesOf(
     if ((block.kind !== 'prose' && block.kind !== 'heading') || block.section === 'comments')
       continue;
     const listed = listedSizes(text.slice(block.from, Math.min(block.to, block.from + 2000)));
-    if (listed) return listed;
+    if (listed) return asInNumbers(listed, text, blocks);
   }
   const bracketed = blocks.some(
     (block) =>
@@ -37,6 +37,32 @@ export function sizesOf(
     if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
   }
   return [''];
+}
+
+/** Fewest lists of numbers that prove how many sizes there are, where a line of names seems to say otherwise. */
+const ENOUGH_LISTS = 3;
+
+/**
+ * The sizes as named, unless every list of numbers in the rows has another length: then the line that
+ * seemed to name them named something else, and the numbers tell how many there are.
+ */
+function asInNumbers(
+  listed: readonly string[],
+  text: string,
+  blocks: readonly Block[],
+): readonly string[] {
+  let n = 0;
+  let lists = 0;
+  for (const block of blocks) {
+    if (block.kind !== 'instruction') continue;
+    const found = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
+    if (found < 2) continue;
+    if (found === listed.length || (n > 0 && found !== n)) return listed;
+    n = found;
+    lists++;
+  }
+  if (lists < ENOUGH_LISTS) return listed;
+  return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
 }
 
 /** A list, a mapping by name, or words such as "S (M, L)"; `null`: nothing that names sizes. */
@@ -109,10 +135,15 @@ function namesIn(words: string): readonly string[] | null {
 /** "S/M (L/XL)" are two sizes of two names each; "S (M/L/XL)" are four. */
 function others(words: string, first: string): string[] {
   if (/[,;]/.test(words)) return words.split(/\s*[,;]\s*/);
+  // "6 (12-18-24) months": a dash between all of them.
+  if (/^\d+(?:\s*[-–]\s*\d+){2,}$/.test(words.trim())) return words.split(/\s*[-–]\s*/);
   return first.includes('/') ? [words] : words.split(/\s*[:/]\s*/);
 }
 
-const SIZES_LINE = new RegExp(String.raw`^\W*(?:sizes?\b[a-z ]{0,20}\W+)?${LIST_SHAPE}\W*$`, 'i');
+const SIZES_LINE = new RegExp(
+  String.raw`^\W*(?:sizes?\b[a-z ]{0,20}\W+)?${LIST_SHAPE}(?:\s?(?:months?|mos?|years?|yrs?))?\W*$`,
+  'i',
+);
 
 /** A line that is nothing but names of sizes: "XS (S, M, L)". */
 export const isSizesLine = (text: string, from: number, to: number): boolean =>
@@ -141,7 +172,7 @@ function sizesInNumbers(words: string): number {
 const FIRST_LIST = new RegExp(
   [
     String.raw`(?<!(?:[x×*]|times)\s?\d{0,3})\b\d{1,4}\s?[([]\s?\d{1,4}`,
-    String.raw`(?:\s?[,;:]\s?\d{1,4}){1,15}\s?[)\]]|\b\d{1,3}(?:-\d{1,3}){2,7}\b(?!\s?[)\]])`,
+    String.raw`(?:(?:\s?[,;:]\s?\d{1,4}){1,15}|(?:-\d{1,4}){2,15})\s?[)\]]|\b\d{1,3}(?:-\d{1,3}){2,7}\b(?!\s?[)\]])`,
   ].join(''),
   'i',
 );

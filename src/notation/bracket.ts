@@ -356,6 +356,11 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   // Counts inside a bracket are running ones and no totals.
   if (b.closed) r.counts.length = counted;
   leave(r, b);
+  // "[skip next 6 sts and place a marker]": what is marked, and not worked.
+  if (steps.length > 1 && steps.every(isMarking) && steps.some(({ kind }) => kind === 'remark')) {
+    const words = r.text.slice(r.base + (r.from[b.start] ?? 0), r.base + toOf(r));
+    if (/\bmarker\b/i.test(words)) return putWords(r, run, b.start, 'remark');
+  }
   // "(Make it wider if you like. The pattern is a multiple of 4.)": talk alone.
   if (steps.length > 0 && steps.every(({ kind }) => kind === 'remark') && !isTimesSign(r, r.at))
     return putWords(r, run, b.start, 'remark');
@@ -366,6 +371,8 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   } else run.out.push(step);
   if (step.kind === 'group') alsoThere(r, run, step);
 }
+
+const isMarking = ({ kind }: Step): boolean => kind === 'remark' || kind === 'skip';
 
 /** "(cluster, ch 2) in same sp and in each ch-1 sp around": the group once more, there. */
 function alsoThere(r: Reader, run: Run, group: GroupStep): void {

@@ -211,7 +211,21 @@ function bracketNumbers(r: Reader): Numbers | null {
   return { from, to: toOf(r), values };
 }
 
+/** "(2, 5dc groups)": two groups, with a comma between. */
+function groupsBehindComma(r: Reader, draft: Draft): boolean {
+  if (kindAt(r) !== T.comma || kindAt(r, 1) !== T.number) return false;
+  const k = kindAt(r, 2) === T.dash ? 3 : 2;
+  const named =
+    formOf(wordAt(r, k)) !== null && isWord(r, W.group, k + 1) && endsInS(r, r.at + k + 1);
+  if (!named || kindAt(r, k + 2) !== T.close) return false;
+  r.at += k + 2;
+  draft.unit = 'group';
+  draft.word = 'group';
+  return true;
+}
+
 function readUnit(r: Reader, draft: Draft): void {
+  if (groupsBehindComma(r, draft)) return;
   // "(1 decrease)": how the row shapes, not how many stitches it has.
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
     draft.unit = 'decrease';
@@ -366,6 +380,11 @@ function readTrail(r: Reader, counts: StatedCount[], end: number): boolean {
 
 function trailWord(r: Reader, draft: Draft, end: number): boolean {
   const sense = wordAt(r);
+  const last = lastRowWords(r);
+  if (last > 0) {
+    r.at += last;
+    return true;
+  }
   if (sense === W.increased || sense === W.decreased || sense === W.added) {
     draft.unit = 'decrease';
   } else if (sense === W.per || sense === W.each || sense === W.between) {
@@ -403,6 +422,22 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
   // "114 dc at end of row 8"
   if ((sense === W.row || sense === W.round) && kindAt(r) === T.number) r.at++;
   return true;
+}
+
+/** "on last row worked", "at end of the last row", "after Row 10": which row of several has the count. */
+function lastRowWords(r: Reader): number {
+  let k = 0;
+  if (isWord(r, W.at) && isWord(r, W.end, 1)) k = isWord(r, W.of, 2) ? 3 : 2;
+  else if (isWord(r, W.on) || isWord(r, W.in)) k = 1;
+  if (k === 0) return 0;
+  if (isWord(r, W.the, k)) k++;
+  if (!isWord(r, W.last, k) && !isWord(r, W.final, k)) return 0;
+  k++;
+  if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return 0;
+  k++;
+  return isWord(r, W.work, k) || isWord(r, W.made, k) || spelled(r, r.at + k) === 'worked'
+    ? k + 1
+    : k;
 }
 
 const isPlaceOfPiece = (r: Reader): boolean =>

@@ -158,6 +158,7 @@ function sideWord(r: Reader): Side | null {
 function numbered(r: Reader, draft: LabelDraft): boolean {
   const start = r.at;
   if (isOneOf(r, PLACES) && isRowWord(r, 1) && kindAt(r, 2) === T.number) r.at++;
+  r.at += chainAndRow(r);
   if (!isRowWord(r)) return false;
   draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);
   r.at++;
@@ -171,6 +172,14 @@ function numbered(r: Reader, draft: LabelDraft): boolean {
     return false;
   }
   return true;
+}
+
+/** "Foundation ch and row 1:", "Foundation & Row 1": words before the row that the chain shares with it. */
+function chainAndRow(r: Reader): number {
+  if (!isOneOf(r, FIRST_CHAIN)) return 0;
+  const k = isWord(r, W.ch, 1) ? 2 : 1;
+  const linked = isWord(r, W.and, k) || kindAt(r, k) === T.plus || kindAt(r, k) === T.slash;
+  return linked && isRowWord(r, k + 1) && kindAt(r, k + 2) === T.number ? k + 1 : 0;
 }
 
 /** "R4": a round or a row, nobody can tell. */

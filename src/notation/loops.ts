@@ -1,7 +1,16 @@
 /** "back loop only", "both loops of", "post of": what part of a stitch the hook goes through. */
 
 import { mayBeStitch } from './dictionary.ts';
-import { eatThe, eatWord, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import {
+  eatThe,
+  eatWord,
+  isWord,
+  kindAt,
+  passSee,
+  type Reader,
+  spelled,
+  wordAt,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Loop, Post } from './tree.ts';
@@ -12,6 +21,7 @@ export function readLoop(r: Reader): Loop | null {
   if (loop === null) return null;
   eatWord(r, W.only);
   saidAgain(r, loop);
+  passSee(r);
   // "BLO of rnd 3": the row is told behind the place.
   if (isWord(r, W.of) && (isWord(r, W.round, 1) || isWord(r, W.row, 1))) return loop;
   if (isWord(r, W.of)) r.at++;

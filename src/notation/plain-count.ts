@@ -1,7 +1,7 @@
 /** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
 
 import { countItem, isPlainCount, readCounts } from './count.ts';
-import { mayBeStitch, PROSE } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
@@ -138,6 +138,7 @@ const isCountComma = (r: Reader, at: number): boolean => r.kind[at + 1] === T.nu
 
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
+  if (restatesRow(r, run)) return plainCounts(r, run);
   // "2 sc in next st": work, by far the most frequent case.
   const more = (isWord(r, W.and, 2) || isWord(r, W.form, 2)) && kindAt(r, 3) === T.number;
   if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2) && !more) {
@@ -168,6 +169,16 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   if (!item || !ends || leadsOn) return false;
   if (!unit && !listed && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
+}
+
+/** "dc in each st across, 18 dc.": the row is full, and the number behind the comma is its count. */
+function restatesRow(r: Reader, run: Run): boolean {
+  if (run.end !== 'text' || kindAt(r, -1) !== T.comma || kindAt(r) !== T.number) return false;
+  const last = run.out.at(-1);
+  if (last?.kind !== 'work' || last.stitch.stem === null) return false;
+  const until = last.until ?? last.place?.until ?? last.alsoIn.at(-1)?.until;
+  if (until?.kind !== 'end' || formOf(wordAt(r, 1))?.stem !== last.stitch.stem) return false;
+  return kindAt(r, 2) === T.end || (kindAt(r, 2) === T.stop && kindAt(r, 3) === T.end);
 }
 
 const ORDERS: ReadonlySet<number> = new Set([W.repeat, W.fasten, W.turn, W.join, W.work, W.ch]);

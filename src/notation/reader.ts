@@ -170,6 +170,13 @@ export function clauseEnds(r: Reader, ahead = 0): boolean {
   );
 }
 
+/** "(see Stitch Guide)" in the middle of a clause: where to look, and nothing more. */
+export function passSee(r: Reader): void {
+  const close = kindAt(r) === T.open && kindAt(r, 1) === T.word ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || spelled(r, r.at + 1) !== 'see' || clauseEnds(r, close + 1 - r.at)) return;
+  r.at = close + 1;
+}
+
 /** "the", where it says nothing. */
 export function eatThe(r: Reader): void {
   while (wordAt(r) === W.the) r.at++;

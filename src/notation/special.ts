@@ -96,7 +96,7 @@ function readHead(r: Reader): Head | null {
   for (; k < 14; k++) {
     const kind = kindAt(r, k);
     // "Shell", "dcf.": the name has a line of its own, and the making stands below.
-    if (k > 0 && (kind === T.stop ? onNewLine(r, k + 1) : onNewLine(r, k)) && !signSoon(r, k)) {
+    if (k > 0 && (kind === T.stop || onNewLine(r, k)) && !signSoon(r, k)) {
       if (kind !== T.stop) k--;
       if (end === 0) end = r.to[r.at + (kind === T.stop ? k - 1 : k)] ?? 0;
       break;

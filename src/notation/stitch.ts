@@ -285,11 +285,13 @@ function postSuffix(r: Reader, draft: Draft, sense: SenseId, dash: number): void
 }
 
 function loopSuffix(r: Reader, draft: Draft): void {
-  const sense = wordAt(r);
+  // "hdc-blo to last st"
+  const dash = kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1) ? 1 : 0;
+  const sense = wordAt(r, dash);
   if (sense === W.blo) draft.loop = 'back';
   else if (sense === W.flo) draft.loop = 'front';
   else return;
-  r.at++;
+  r.at += dash + 1;
 }
 
 /** "3-dc cluster", "2 sc tog": the number belongs to the name. Reader stands on the number. */

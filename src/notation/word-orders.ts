@@ -413,7 +413,7 @@ export function changesRows(r: Reader, run: Run): boolean {
     !/^(making|having|working|increasing|decreasing)$/.test(spelled(r, r.at + 1))
   )
     return false;
-  if (isWord(r, W.with) && readYarnAhead(r)) return false;
+  if ((isWord(r, W.with) || isWord(r, W.using)) && readYarnAhead(r)) return false;
   const start = r.at;
   while (
     kindAt(r) !== T.end &&
@@ -442,7 +442,8 @@ function endsWith(r: Reader): boolean {
     return false;
   let k = 1;
   if (isWord(r, W.round, k) || isWord(r, W.row, k)) k++;
-  if (isWord(r, W.the, k) && (isWord(r, W.round, k + 1) || isWord(r, W.row, k + 1))) k += 2;
+  const the = isWord(r, W.the, k) || isWord(r, W.these, k);
+  if (the && (isWord(r, W.round, k + 1) || isWord(r, W.row, k + 1))) k += 2;
   if (isWord(r, W.last, k) && isWord(r, W.repeat, k + 1)) k += 2;
   const by = isWord(r, W.by, k);
   if (by) k++;

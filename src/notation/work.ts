@@ -11,13 +11,16 @@ import {
   eatWord,
   fromOf,
   isGlued,
+  isOneOf,
   isWord,
   kindAt,
+  passSee,
   type Reader,
   spelled,
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { emptyTerm, readNumberedStitch, readStitch } from './stitch.ts';
@@ -32,6 +35,8 @@ export function readWork(r: Reader): WorkStep | null {
   const start = r.at;
   const evenly = isWord(r, W.evenly);
   if (evenly) r.at++;
+  // "Evenly distribute 84 dc along"
+  if (evenly && isOneOf(r, SPREAD) && kindAt(r, 1) === T.number) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
   // "work your first cluster in the same st"
   const first = kindAt(r) === T.ordinal && valueAt(r) === 1 && isWord(r, W.the, -1);
@@ -61,6 +66,8 @@ export function readWork(r: Reader): WorkStep | null {
   draft.to = toOf(r);
   return draft;
 }
+
+const SPREAD = wordsOf('distribute spread space place');
 
 /** One stitch by its name alone. */
 export const plainWork = (stitch: StitchTerm): Draft => ({
@@ -171,6 +178,7 @@ function fixLegs(draft: Draft): void {
 
 /** Everything behind the name. */
 function readBehind(r: Reader, draft: Draft): void {
+  passSee(r);
   // "5dc group in next ch"
   if (draft.n !== null && isWord(r, W.group) && (isWord(r, W.in, 1) || isWord(r, W.next, 1)))
     r.at++;
@@ -211,6 +219,12 @@ function readBehind(r: Reader, draft: Draft): void {
     draft.place = readPlaceAfterPreposition(r);
   }
   if (eatWord(r, W.evenly)) draft.evenly = true;
+  // "84 dc along": so many in all, along an edge that has no name.
+  const along = draft.until?.kind === 'end' && draft.until.word === 'along' && !draft.place;
+  if (along && draft.n !== null && !draft.numberAfter && (draft.n.values[0] ?? 0) > 3) {
+    draft.evenly = true;
+    draft.until = null;
+  }
   if (isWord(r, W.only)) r.at++;
   // "8 sc in the round"
   if (isWord(r, W.in) && isWord(r, W.the, 1) && isWord(r, W.round, 2) && clauseEnds(r, 3))

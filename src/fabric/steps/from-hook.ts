@@ -105,7 +105,18 @@ function passedCount(
   step: WorkStep,
   chain: { passed: number; stem: StemId; height: number },
 ): string {
-  if (step.countsAs) return step.countsAs.counts ? 'count' : 'do not count';
+  if (step.countsAs) {
+    if (!step.countsAs.counts) return 'do not count';
+    // "1 hdc in 3rd ch from hook (counts as 1 hdc)": the chains passed, or the stitch just made.
+    if (step.countsAs.stitches !== (numberFor(hands, step.n) ?? 1) || !step.n) return 'count';
+    return ask(hands.readings, {
+      doubt: `skipped chains ${chain.passed}`,
+      custom: 'count',
+      alternatives: ['do not count'],
+      local: false,
+      ...spanAt(hands, step),
+    });
+  }
   const custom = chain.passed >= chain.height && chain.height >= 3 ? 'count' : 'do not count';
   const others = [custom === 'count' ? 'do not count' : 'count'];
   // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.

@@ -47,8 +47,22 @@ function namesItsOwn(hands: Hands, step: SkipStep): boolean {
   return reading === 'its own';
 }
 
+/** "Skip ch2" along the foundation chain: two of its chains, for there is no space in it. */
+function alongChain(hands: Hands, place: Place): Place {
+  const [noun] = place.nouns;
+  const bare = noun?.kind === 'space' && noun.word === 'ch' && noun.chains !== null;
+  if (!bare || hands.edge.kind !== 'foundation' || place.n || place.nouns.length > 1) return place;
+  if (hands.edge.n - hands.pos < (numberFor(hands, noun.chains) ?? 0)) return place;
+  return {
+    ...place,
+    pick: 'next',
+    n: noun.chains,
+    nouns: [{ ...noun, kind: 'chain', chains: null }],
+  };
+}
+
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
-  const place = atStart(hands) ? ofRest(hands, step.place) : step.place;
+  const place = alongChain(hands, atStart(hands) ? ofRest(hands, step.place) : step.place);
   if (hands.into || skipFromHook(hands, step, here)) return;
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.

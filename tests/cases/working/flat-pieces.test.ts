@@ -142,3 +142,104 @@ describe('which terms are spoken', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('rows run on in one paragraph, with a dash behind their numbers', () => {
+  it('are all there', () => {
+    const text =
+      'Ch 12.\nRow 1- 1 dc in 4th ch from hook and in each ch across. Ch 3, turn. Note: Ch 3 counts as 1 dc throughout. Row 2- 1 dc in each of next 8 dc, 1 dc in top of ch 3. Ch 3, turn. Row 3- Ch 3, 1 dc in each of next 9 dc. (10 dc)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2', 'Row 3')).toEqual([
+      'Row 1 10 unstated',
+      'Row 2 10 unstated',
+      'Row 3 10 proven',
+    ]);
+  });
+});
+
+describe('loops, yarns and counts in more words', () => {
+  it('"hdc-blo to last st" goes on to the last stitch', () => {
+    const rib = (n: number): string =>
+      `Ch 9, hdc in 2nd ch from hook and in each ch. (8 sts)\nRow 2: Ch 1, turn. Hdc in 1st st, hdc-blo to last st, hdc in last st. (8 hdc)\nRow 3: Ch 1, turn, sc-blo in each st across. (${n} sc)\n`;
+    expect(complaints(rib(8))).toEqual([]);
+    expect(worked(rib(8), 'Row 2', 'Row 3')).toEqual(['Row 2 8 proven', 'Row 3 8 proven']);
+    expect(complaints(rib(9))).toEqual(['3 count-mismatch']);
+  });
+
+  it('"As row 2 using yarn B" changes no stitch, and "evenly distribute" is left open', () => {
+    const text =
+      'UK terms.\n6ch.\nRow 1: 1dc in 2nd ch and in each ch to end, turn (5dc).\nRow 2: 1ch (does not count as st), 1dc blo in each dc, turn.\nRows 3-6: As row 2 using Yarn B.\nRow 7: As row 2 using yarn A. (5 dc)\nBody\nRow 1: (RS) Evenly distribute 30dc along, turn.\nRow 2: 2ch (counts as 1htr), 1htr in each dc, turn (30 htr).\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 7', 'Row 2')).toEqual(['Row 7 5 proven', 'Row 2 30 proven']);
+  });
+
+  it('the count of the last of several rows', () => {
+    const text = (n: number): string =>
+      `Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn - 19 sc.\nRow 2: Ch 1, 2 sc in first st, sc in each st across, turn - 20 sc.\nRows 3-6: Repeat Row 2 - ${n} sc on last row worked.\nRows 7-8: Rep Row 2 - 26 sc at end of last row.\n`;
+    expect(complaints(text(24))).toEqual([]);
+    expect(worked(text(24), 'Row 6', 'Row 8')).toEqual(['Row 6 24 proven', 'Row 8 26 proven']);
+    expect(complaints(text(25))).not.toEqual([]);
+  });
+
+  it('a number behind "across," says again how many there are', () => {
+    const text = (n: number): string =>
+      `Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, ${n} sc.\nRow 2: Ch 1, turn, sc in each st across, 19 sc.\n`;
+    expect(worked(text(19), 'Row 1', 'Row 2')).toEqual(['Row 1 19 proven', 'Row 2 19 proven']);
+    expect(complaints(text(18))).toEqual(['2 count-mismatch']);
+  });
+});
+
+describe('the first row and its chain', () => {
+  it('"Foundation ch & row 1:" below special stitches is a row', () => {
+    const text =
+      'Special stitches\n\nV-stitch: Dc, ch 1, dc in same st.\n\nFoundation ch & row 1: Ch 20. Dc in 4th ch from hook and in each remaining ch. (18 dc)\nRow 2: Ch 3. Dc in next st and in each st across. (18 dc) Turn.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 18 proven']);
+  });
+
+  it('"MB: make bobble" above it is no row, and "(Increase the width …)" no increase', () => {
+    const text =
+      'MB: make bobble - 4dc into the next ch, remove the hook from the loop, insert it under the first dc and draw the loop through.\nFoundation chain: Ch 12. (Increase the width by adding chains in multiples of 3.)\nRow 1 (RS): Sc in 2nd ch from the hook, 1 sc into each of the ch to the end - 11 sts. Turn.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 11 proven']);
+  });
+
+  it('"1 hdc in 3rd ch (counts as 1 hdc)" may speak of the stitch itself; the count tells', () => {
+    const text = (n: number): string =>
+      `Ch 35. 1st row: 1 hdc in 3rd ch from hook (counts as 1 hdc). (2 hdc in next ch. 1 hdc in next ch) 16 times. Turn. ${n} hdc.\n2nd row: Ch 2 (does not count as hdc). 1 hdc in each hdc across. Turn. ${n} hdc.\n`;
+    expect(complaints(text(49))).toEqual([]);
+    expect(complaints(text(50))).toEqual([]);
+    expect(complaints(text(51))).not.toEqual([]);
+  });
+
+  it('groups named by their size, with chains skipped by their number', () => {
+    const text = (n: number): string => `5dc group. 5dc in to same space or stitch
+With color 1 ch22, 1dc in 6th from hook, * skip ch2, 5dc group in next ch, skip ch2, 1dc in next ch, ch1, skip ch1, 1dc in next ch, * rpt from * to * once. Turn. (${n}, 5dc groups)
+Next Row - 4ch, skip ch1, 1dc in next dc, * skip 2dc, 5dc in centre dc of 5dc group, skip 2dc, 1dc in next dc, ch1, skip ch1, 1dc in next dc, * rpt from * to * once. Turn. (16 dc)
+`;
+    expect(complaints(text(2))).toEqual([]);
+    expect(worked(text(2), 'Next Row')).toEqual(['Next Row 16 proven']);
+  });
+});
+
+describe('sizes', () => {
+  const rows = `Yoke: Ch 35 (35-43-43). 1st row: Sc in 2nd ch from hook and in each ch across. Turn. 34 (34-42-42) sc. 2nd row: Ch 1. Sc in first sc. (Ch 1. Skip next sc. Sc in next sc) 16 (16-20-20) times. Sc in last sc. Turn. 18 (18-22-22) sc.\n`;
+  it('with dashes in the brackets', () => {
+    const text = `Sizes 6 (12-18-24) mos\n\n${rows}`;
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+describe('stitches left without a word', () => {
+  const fronts = (n: number): string => `Ch 20.
+Row 1: Hdc in 2nd ch from hook and in each ch across, turn. (19 sts)
+Row 2: Ch 1, turn, hdc in next 8 sts, [skip next 3 sts and place a stitch marker].
+Rows 3-6: Ch 1, turn, hdc in each st. (${n} sts)
+`;
+  it('are left on purpose where the next row says how many there are', () => {
+    expect(complaints(fronts(8))).toEqual([]);
+    expect(worked(fronts(8), 'Row 2', 'Row 3')).toEqual(['Row 2 8 unstated', 'Row 3 8 proven']);
+  });
+  it('and not where it says another number', () => {
+    expect(complaints(fronts(9))).not.toEqual([]);
+  });
+});

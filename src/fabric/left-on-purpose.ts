@@ -1,0 +1,30 @@
+/**
+ * Stitches that a row leaves without a word, and that the row behind it shows to be left on purpose: a
+ * neckline, an armhole, the first of two fronts (common practice).
+ */
+import type { RowRecord } from './fabric.ts';
+import { MISFITS } from './facts.ts';
+
+/** Fewer stitches left over are more likely a slip. */
+const FEWEST = 3;
+
+/**
+ * The row before the last one without its fault, if it states no count, leaves several stitches, and
+ * the last row works over all that it made and states just that many; else `null`.
+ */
+export function leftOnPurpose(rows: readonly RowRecord[]): RowRecord | null {
+  const row = rows.at(-2);
+  const next = rows.at(-1);
+  if (!row || row.verdict !== 'mismatch' || row.stated.length > 0 || row.ring) return null;
+  if (next?.verdict !== 'proven' || next.partIndex !== row.partIndex) return null;
+  const faults = row.facts.filter(({ kind }) => MISFITS.has(kind));
+  const [left] = faults;
+  if (faults.length !== 1 || left?.kind !== 'left' || left.left < FEWEST) return null;
+  const { stitches } = row.tally;
+  const shown =
+    next.used === stitches &&
+    next.tally.stitches === stitches &&
+    next.stated.some(({ n, compared }) => compared && n === stitches);
+  if (!shown) return null;
+  return { ...row, verdict: 'unstated', facts: row.facts.filter((fact) => fact !== left) };
+}

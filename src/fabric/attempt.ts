@@ -60,7 +60,7 @@ export function attemptRow(
     return { ...tryReadings(trial, 'made'), carries: null };
   }
   restore(hands, trial.start);
-  const carries = `count at ${before.statedAt}`;
+  const carries = nameOf(before.statedAt);
   const isMade = setting.part.get(carries) === MADE;
   if (fitsStated && fitsMade) {
     return { ...tryReadings(trial, isMade ? 'made' : 'stated'), carries };
@@ -75,6 +75,11 @@ const isOtherMisfit = ({ kind }: Fact): boolean => kind !== 'count' && MISFITS.h
 
 /** The reading of a carried count in which what was made goes on, and not what is stated. */
 export const MADE = 'made';
+
+const nameOf = (at: number): string => `count at ${at}`;
+
+/** The name of the doubt whether a row's stated count goes on, or what it made. */
+export const carriedName = (task: Task): string => nameOf(statedAt(task));
 
 /** Where the first stated count of a row stands in the text; -1 for none. */
 export const statedAt = ({ asks, asksBase }: Task): number =>

@@ -43,12 +43,12 @@ export function workPart(
   const historyLength = hands.history.length;
   const joinedLength = hands.joined.length;
   const originsLength = hands.bench.origins.length;
-  const again = (choices: Choices): PartRun => {
+  const again = (choices: Choices, former: PartRun | null = null): PartRun => {
     restore(hands, start);
     hands.history.length = historyLength;
     hands.joined.length = joinedLength;
     hands.bench.origins.length = originsLength;
-    return runPart(hands, setting, choices);
+    return runPart(hands, setting, choices, former);
   };
   let choices = usual;
   let run = runPart(hands, setting, choices);
@@ -82,7 +82,9 @@ export function workPart(
       choices = trial;
     }
   }
-  if (last !== choices) run = again(choices);
+  const isDoubtful = !run.isCut && run.rows.some(({ verdict }) => verdict === 'mismatch');
+  if (isDoubtful) run = again(choices, run);
+  else if (last !== choices) run = again(choices);
   return { run, choices, untried };
 }
 

@@ -59,6 +59,13 @@ export type Fact =
   | ({ readonly kind: 'undefined'; readonly word: string } & Span)
   | ({ readonly kind: 'unread' } & Span)
   | ({ readonly kind: 'not-worked'; readonly what: string } & Span)
+  /** As it was read the row does not come out by `of`, and no one slip explains that: see `weigh`. */
+  | ({
+      readonly kind: 'not-followed';
+      readonly of: Fact;
+      /** The span is of words that were taken for talk. */
+      readonly isTalk: boolean;
+    } & Span)
   | ({ readonly kind: 'row-missing'; readonly row: string } & Span)
   | ({ readonly kind: 'row-loop'; readonly row: string } & Span)
   | ({

@@ -31,6 +31,7 @@ import { isMoveless } from './row-start.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';
 import type { Task } from './task.ts';
 import { changeBehind, withItsYarn } from './task-yarn.ts';
+import { type Around, weighedRow } from './weigh.ts';
 
 /** Where the work on a piece stands between rows and between parts that go on. */
 export interface Progress {
@@ -87,6 +88,8 @@ export interface PartSetting {
   readonly sizes: readonly string[];
   readonly otherParts: ReadonlyMap<string, KnownRows>;
   readonly progress: Progress;
+  /** Of the manuscript. */
+  readonly text: string;
 }
 
 const copyKnown = (known: KnownRows): KnownRows => ({
@@ -100,9 +103,18 @@ const copyKnown = (known: KnownRows): KnownRows => ({
 /** Steps that one run of a part may take: two for every stitch of the largest piece. */
 const MOST_MOVES = 2_000_000;
 
-/** Works the part in these readings. */
-export function runPart(hands: Hands, setting: PartSetting, choices: Choices): PartRun {
+/**
+ * Works the part in these readings. `former`: a run in the same readings, by which rows that do not
+ * come out are weighed; `null`: they are not.
+ */
+export function runPart(
+  hands: Hands,
+  setting: PartSetting,
+  choices: Choices,
+  former: PartRun | null = null,
+): PartRun {
   const run: Run = {
+    former,
     hands,
     setting,
     choices,
@@ -130,6 +142,7 @@ export function runPart(hands: Hands, setting: PartSetting, choices: Choices): P
 }
 
 interface Run extends PartRun {
+  readonly former: PartRun | null;
   readonly hands: Hands;
   readonly setting: PartSetting;
   readonly choices: Choices;
@@ -212,6 +225,7 @@ function onTrial<T>(run: Run, find: (trial: Run, back: () => void) => T): T {
   const start = mark(hands);
   const trial: Run = {
     ...run,
+    former: null,
     progress: { ...progress, known: progress.known },
     rows: [],
     asked: new Map(),
@@ -258,13 +272,17 @@ function lengthFor(run: Run, placed: PlacedInstruction, setting: Setting): Lengt
 function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const { hands, progress, choices } = run;
   const task = withItsYarn(hands, asked);
-  const attempted = attemptRow(hands, task, progress.before, {
+  const setting = {
     charts: run.setting.charts,
     orders: task.orders,
     round: progress.round,
     turnsNext: turnsNext(run, task),
     part: choices,
-  });
+  };
+  const { before } = progress;
+  const attempted = run.former
+    ? weighedRow({ hands, task, before, setting }, around(run, run.former))
+    : attemptRow(hands, task, before, setting);
   for (const asked of attempted.asked)
     if (!run.asked.has(asked.doubt)) run.asked.set(asked.doubt, asked);
   for (const [doubt, settled] of hands.settled)
@@ -286,6 +304,17 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   run.rows.push(recordOf(run, { task, attempted, facts, closes }));
   const meant = leftOnPurpose(run.rows);
   if (meant) run.rows[run.rows.length - 2] = meant;
+}
+
+/** Rows of two runs in the same readings stand at the same places of their lists. */
+function around({ rows, setting }: Run, former: PartRun): Around {
+  return {
+    beneath: rows.at(-1) ?? null,
+    behind: former.rows[rows.length + 1] ?? null,
+    carried: former.carried,
+    hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),
+    text: setting.text,
+  };
 }
 
 /** "Sc in next st, sl st in next st to join" between two rounds: the end of the first, and no row. */
@@ -372,7 +401,8 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     ready: false,
     open:
       stated === null &&
-      ((hands.unread && hands.statedStitches !== result.tally.stitches) ||
+      (attempted.result.facts.some(({ kind }) => kind === 'not-followed') ||
+        (hands.unread && hands.statedStitches !== result.tally.stitches) ||
         (result.edge.open && hands.statedStitches < 0) ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,

@@ -208,7 +208,7 @@ function fromItsJoin(edge: Edge): Edge {
 }
 
 /** The edge with `n` counted places: unknown stitches are added, surplus ones only named. */
-function resized(hands: Hands, edge: Edge, n: number): Edge {
+export function resized(hands: Hands, edge: Edge, n: number): Edge {
   const missing = n - edge.counted;
   if (missing === 0) return edge;
   const node = [...edge.node];

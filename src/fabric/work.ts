@@ -224,6 +224,7 @@ function workOnce(
     charts: manuscript.charts,
     sizes: manuscript.head.sizes,
     otherParts: at.otherParts,
+    text: manuscript.text,
   };
   const usual = shop.usual.get(at.partIndex) ?? new Map();
   const { run, choices, untried } = workPart(hands, setting, usual);

@@ -279,6 +279,13 @@ export const entries: readonly Entry[] = [
       'Begin each row with its label: "Rnd 1:", "Row 1:". If there are rows, see that they were copied as text and not as a picture.',
   },
   {
+    code: 'not-followed',
+    severity: 'note',
+    title: '{row} was not followed here, and so not checked: {why}.',
+    advice:
+      'Nothing, if the row is right as it stands: check its sum by hand. If words were left out, put them in.',
+  },
+  {
     code: 'not-worked',
     severity: 'note',
     title: '"{words}" is understood, but not worked stitch by stitch yet.',

@@ -44,6 +44,7 @@ export {
   motifOffCentre,
   nestingTooDeep,
   noInstructions,
+  notFollowed,
   notWorked,
   openCount,
   openLength,

@@ -283,6 +283,12 @@ export const nestingTooDeep: Message<{
 /** warning: There is no row or round in this text. */
 export const noInstructions: PlainMessage = plainMessage('no-instructions');
 
+/** note: {row} was not followed here, and so not checked: {why}. */
+export const notFollowed: Message<{
+  row: string;
+  why: string;
+}> = message('not-followed');
+
 /** note: "{words}" is understood, but not worked stitch by stitch yet. */
 export const notWorked: Message<{
   words: string;

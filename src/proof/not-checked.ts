@@ -47,9 +47,15 @@ function namesOf(scene: Scene, wanted: (row: RowRecord) => boolean): string {
 
 function rowsLeft(scene: Scene): string[] {
   const unread = namesOf(scene, ({ verdict }) => verdict === 'unread');
-  const open = namesOf(scene, ({ verdict }) => verdict === 'unchecked');
+  const isLost = ({ facts }: RowRecord): boolean =>
+    facts.some(({ kind }) => kind === 'not-followed');
+  const lost = namesOf(scene, isLost);
+  const open = namesOf(scene, (row) => row.verdict === 'unchecked' && !isLost(row));
   return [
     ...(unread ? [`Not understood, and so not checked: ${unread}.`] : []),
+    ...(lost
+      ? [`Read, but not followed to what the pattern says, and so not checked: ${lost}.`]
+      : []),
     ...(open
       ? [`Worked, but not checked, since what lies beneath or the number is not known: ${open}.`]
       : []),

@@ -18,7 +18,9 @@ export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
   for (const found of sightingsOf(scene, behindGap)) {
     if (found.rows.every((row) => explained(row, found.first.fact))) continue;
     const finding = findingFor(scene, found);
-    if (finding) findings.push(withRowsAgain(scene, finding, found.again));
+    if (!finding) continue;
+    const isListed = found.first.fact.kind === 'not-followed';
+    findings.push(isListed ? finding : withRowsAgain(scene, finding, found.again));
   }
   return habitsOnce(findings);
 }

@@ -45,7 +45,9 @@ export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): reado
       const own = ofWords.get(row.from);
       const isSameRange = isMisfit && own?.all[0]?.cloth === cloth && own.all[0]?.row !== row;
       // Seen in its own row already: rows that work those words again show nothing new.
+      const inPart = fact.kind === 'not-followed' ? keyOfPart(row) : '';
       const group =
+        found.get(inPart) ??
         found.get(keyOf(fact.kind, fact)) ??
         found.get(keyOf(fact.kind, row)) ??
         (isAgain ? ofWords.get(words.from) : undefined) ??
@@ -56,7 +58,7 @@ export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): reado
       }
       const at = pointOf(sighting);
       const first = { at, all: [sighting] };
-      found.set(keyOf(fact.kind, at), first);
+      found.set(inPart || keyOf(fact.kind, at), first);
       if (words && !isAgain && !ofWords.has(words.from)) ofWords.set(words.from, first);
     }
   }
@@ -70,6 +72,9 @@ interface Group {
   readonly at: Span;
   readonly all: Sighting[];
 }
+
+/** Rows of a part that were not followed are told at one place. */
+const keyOfPart = ({ partIndex }: RowRecord): string => `not followed ${partIndex}`;
 
 const keyOf = (kind: FactKind, { from, to }: Span): string => `${kind} ${from} ${to}`;
 

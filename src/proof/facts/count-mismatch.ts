@@ -48,7 +48,7 @@ function kindsMade(scene: Scene, { row }: Sightings<'count'>['first']): string[]
 }
 
 /** What a stated number counts, as the pattern calls it. */
-function unitOf({ unit, stem, chains, word }: StatedCount): Noun {
+export function unitOf({ unit, stem, chains, word }: StatedCount): Noun {
   const size = chains?.values[0];
   switch (unit) {
     case 'stem':

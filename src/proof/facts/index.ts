@@ -7,6 +7,7 @@ import { count } from './count-mismatch.ts';
 import { gapsCounted } from './gaps-counted.ts';
 import { tooLarge } from './limits.ts';
 import { mesh } from './mesh-count.ts';
+import { misread } from './not-followed.ts';
 import { lengthLeftOpen, numberLeftOpen } from './open.ts';
 import { noPlace } from './place-missing.ts';
 import { rangeOfOtherLength } from './range-mismatch.ts';
@@ -38,6 +39,7 @@ const rules: Rules = {
   undefined: undefinedName,
   unread: notUnderstood,
   'not-worked': notFollowed,
+  'not-followed': misread,
   'row-missing': rowMissing,
   'row-loop': rowLoop,
   mesh,

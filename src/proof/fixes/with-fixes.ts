@@ -30,11 +30,12 @@ export function withFixes(
   });
 }
 
-/** How many findings of each code there are; notes aside, which are habits. */
+/** How many findings of each code there are; notes aside, which are habits, but for rows not followed. */
 function tally(findings: readonly Finding[]): ReadonlyMap<string, number> {
   const n = new Map<string, number>();
-  for (const { code, severity } of findings) {
-    if (severity !== 'note') n.set(code, (n.get(code) ?? 0) + 1);
+  for (const { code, severity, rows } of findings) {
+    const more = code === 'not-followed' ? rows.length : severity === 'note' ? 0 : 1;
+    if (more > 0) n.set(code, (n.get(code) ?? 0) + more);
   }
   return n;
 }

@@ -1,5 +1,6 @@
 /** Stitches of the designer's own: where their definitions end, and what may stand around them. */
 import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { complaints, conventions, worked } from './worked.ts';
 
 const FAN = 'Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (19 sc)\n';
@@ -59,7 +60,8 @@ describe('one stitch told alone, with no place and no count, is a whole row', ()
   });
 
   it('but not two different ones: what they leave is told', () => {
-    expect(complaints(`${ROW}Row 2: Ch 1, sc, hdc, turn.\n`).join()).toMatch(/leave|left/);
+    const { findings } = compile(`${ROW}Row 2: Ch 1, sc, hdc, turn.\n`, { fixes: false });
+    expect(findings.map(({ message }) => message).join()).toMatch(/uses 2 of 10 stitches/);
   });
 });
 

@@ -128,8 +128,8 @@ describe('the last pass', () => {
   });
   it('near miss: another count, or a rest that is no part of a pass begun', () => {
     expect(complaints(offset(25))).toEqual(['4 count-mismatch']);
-    expect(complaints(offset(24).replace('hdc in next st, 2', 'hdc in next 5 sts, 2'))).toEqual([
-      '4 repeat-remainder',
+    expect(complaints(offset(24).replace('hdc in next st, 2', 'hdc in next 3 sts, 2'))).toEqual([
+      '4 count-mismatch',
     ]);
   });
   it('"from * to ** again" is worked: 5 x 3 + 2', () => {

@@ -1,0 +1,263 @@
+/**
+ * A row does not come out: is a number in the text wrong, or were its words misread here? A designer's
+ * text has few wrong numbers, each a slip of the pen, while what is misread is off by anything. So the
+ * row is told as a fault only if one slip explains it: in its own words, in its stated count, or, where
+ * nothing proves the row beneath, in the number of stitches there. Otherwise it is not followed, which
+ * is said, and the work goes on from the stated count.
+ */
+import type { Instruction } from '../notation/index.ts';
+import type { Span } from '../source/index.ts';
+import { type Attempted, attemptRow, carriedName } from './attempt.ts';
+import type { RowRecord } from './fabric.ts';
+import { type Fact, MISFITS } from './facts.ts';
+import { type Hands, numberFor, TOO_MANY } from './hands.ts';
+import { mark, restore } from './mark.ts';
+import { type Before, type RowResult, resized, workRow } from './row.ts';
+import { allSteps } from './shape.ts';
+import { countSlips, isCountSlip, numberSlips, wordSlips } from './slips.ts';
+import type { Task } from './task.ts';
+
+/** What is known around the row. */
+export interface Around {
+  /** The row beneath, as recorded. */
+  readonly beneath: RowRecord | null;
+  /** The row behind, as it came out when nothing was weighed. */
+  readonly behind: RowRecord | null;
+  /** Counts on which the rows behind come out as well as on what was made: see `attempt`. */
+  readonly carried: ReadonlySet<string>;
+  /** Rows of this part have labels. */
+  readonly hasLabels: boolean;
+  readonly text: string;
+}
+
+/** The row is at hand, with all that it was worked in. */
+export interface AtHand {
+  readonly hands: Hands;
+  readonly task: Task;
+  readonly before: Before;
+  readonly setting: Parameters<typeof attemptRow>[3];
+}
+
+/** Works the row, and judges it where it does not come out. */
+export function weighedRow(at: AtHand, around: Around): Attempted {
+  const { hands, task, before, setting } = at;
+  const start = mark(hands);
+  const origins = hands.bench.origins.length;
+  const attempted = attemptRow(hands, task, before, setting);
+  const cause = causeOf(attempted.result.facts);
+  if (cause === null || isStrict(task.instruction)) return attempted;
+  // What a fault that is told leaves to the row behind it is sorted out when it is told: `carried.ts`.
+  if (around.beneath?.verdict === 'mismatch') return attempted;
+  const talk = talkIn(task, around.text);
+  const isStray = around.hasLabels && task.label === '' && task.asks.counts.length === 0;
+  const isSlip =
+    talk === null &&
+    !isStray &&
+    (isUnderstood(task, attempted.result, around) || explains(at, attempted.result, around, start));
+  restore(hands, start);
+  hands.bench.origins.length = origins;
+  const again = attemptRow(hands, task, before, setting);
+  return isSlip ? again : notFollowed(hands, again, { cause, talk });
+}
+
+/**
+ * What the row makes is what it states, so its words were read as they were meant; or it names spaces
+ * where a row that is proven has none.
+ */
+function isUnderstood(
+  { asks }: Task,
+  { facts, tally, uncompared }: RowResult,
+  { beneath }: Around,
+): boolean {
+  const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
+  if (misfits.every(({ kind }) => kind === 'no-place') && beneath?.verdict === 'proven')
+    return true;
+  const stated = asks.counts.filter(({ partial }) => !partial);
+  // "(16 sc)" of 16 dc: as many, by another name; or none of that name at all.
+  const isOther = (fact: Fact): boolean =>
+    fact.kind === 'count' &&
+    fact.value !== tally.stitches &&
+    !(fact.unit === 'stem' && fact.computed === 0 && tally.stitches > 0);
+  return stated.length > 0 && uncompared.length === 0 && !misfits.some(isOther);
+}
+
+/** Chart rows and boxes are counted one by one: nothing in them is read otherwise than it stands. */
+const isStrict = ({ steps }: Instruction): boolean =>
+  [...allSteps(steps)].some(({ kind }) => kind === 'chart' || kind === 'boxes');
+
+/** The first misfit of a row whose words were all followed; `null`: none, or that is told already. */
+function causeOf(facts: readonly Fact[]): Fact | null {
+  if (facts.some(({ kind }) => UNFOLLOWED.has(kind))) return null;
+  const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
+  return misfits.find(({ kind }) => kind !== 'count') ?? misfits[0] ?? null;
+}
+
+const UNFOLLOWED: ReadonlySet<string> = new Set([
+  'unread',
+  'undefined',
+  'not-worked',
+  'limit',
+  'mesh',
+]);
+
+/** Words that sound like work, though they were taken for talk: what they change is not known. */
+function talkIn({ instruction, base }: Task, text: string): Span | null {
+  for (const step of allSteps(instruction.steps)) {
+    if (step.kind !== 'remark') continue;
+    const span = { from: step.from + base, to: step.to + base };
+    if (SOUNDS_LIKE_WORK.test(text.slice(span.from, span.to))) return span;
+  }
+  return null;
+}
+
+const SOUNDS_LIKE_WORK =
+  /\b(?:instead|rather than|except|but (?:in|into|work|do|only|not)|omit|only once|each (?:time|side)|repeat|rep)\b/i;
+
+/** Is there one slip with which the row comes out? */
+function explains(
+  at: AtHand,
+  result: RowResult,
+  around: Around,
+  start: ReturnType<typeof mark>,
+): boolean {
+  const { hands } = at;
+  const { limit, origins } = hands.bench;
+  const { moves } = limit;
+  const known = origins.length;
+  limit.moves = MOST_MOVES;
+  try {
+    if (isOfCount(hands, at.task, result, around)) return true;
+    for (const fits of slips(at, result, around)) {
+      restore(hands, start);
+      origins.length = known;
+      if (fits()) return true;
+    }
+    return false;
+  } catch (problem) {
+    if (problem !== TOO_MANY) throw problem;
+    return true;
+  } finally {
+    limit.moves = moves;
+  }
+}
+
+/** Steps that may be walked in search of a slip. */
+const MOST_MOVES = 200_000;
+
+/** Only the count differs, by a slip, and the row behind does not stand on it. */
+function isOfCount(hands: Hands, task: Task, { facts, tally }: RowResult, around: Around): boolean {
+  const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
+  const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
+  if (counts.length < misfits.length || isUpheld(hands, task, tally.stitches, around)) return false;
+  return counts.every(({ value, computed }) => isCountSlip({ stated: value, made: computed }));
+}
+
+/** The row behind comes out on the stated number of stitches, and not on what was made. */
+function isUpheld(hands: Hands, task: Task, made: number, { behind, carried }: Around): boolean {
+  if (behind?.verdict !== 'proven' || carried.has(carriedName(task))) return false;
+  const { available, used } = behind;
+  return task.asks.counts.some(({ n }) => {
+    const stated = numberFor(hands, n);
+    return stated !== made && stated === available && stated === used;
+  });
+}
+
+/** One slip after the other; each tells whether the row comes out with it. */
+function* slips(
+  { hands, task, before, setting }: AtHand,
+  { tally }: RowResult,
+  around: Around,
+): Generator<() => boolean> {
+  const { part, ...given } = setting;
+  const quick = (steps: Instruction['steps'], beneath: 'made' | 'stated'): boolean =>
+    comesOut(
+      workRow(hands, withSteps(task, steps), before, {
+        ...given,
+        beneath,
+        choices: { part, row: NOTHING },
+      }),
+    );
+  const { steps } = task.instruction;
+  const isFree = !isUpheld(hands, task, tally.stitches, around);
+  for (const counts of countSlips(task.asks.counts, hands.sizeIndex, isFree)) {
+    yield () => comesOut(attemptRow(hands, withCounts(task, counts), before, setting).result);
+  }
+  const isCounted = task.asks.counts.length > 0;
+  for (const other of numberSlips(steps, hands.sizeIndex)) {
+    yield () => quick(other, 'made');
+    if (before.statedInstead !== null) yield () => quick(other, 'stated');
+  }
+  if (isCounted) for (const other of wordSlips(steps)) yield () => quick(other, 'made');
+  if (around.beneath?.verdict !== 'proven') {
+    for (const off of [1, -1, 2, -2]) yield () => onOther({ hands, task, before, setting }, off);
+  }
+  for (const other of numberSlips(steps, hands.sizeIndex)) {
+    yield () => comesOut(attemptRow(hands, withSteps(task, other), before, setting).result);
+  }
+}
+
+const NOTHING = new Map<string, string>();
+
+const comesOut = ({ misfit, verdict }: RowResult): boolean => !misfit && verdict !== 'unread';
+
+/** The row on so many stitches more than there are. */
+function onOther({ hands, task, before, setting }: AtHand, off: number): boolean {
+  const { edge } = hands;
+  if (before.row === null || before.ready) {
+    if (edge.counted + off <= 0) return false;
+    hands.edge = resized(hands, edge, edge.counted + off);
+    return comesOut(attemptRow(hands, task, before, setting).result);
+  }
+  const { part, ...given } = setting;
+  const choices = { part, row: NOTHING };
+  const now = workRow(hands, task, before, { ...given, beneath: 'made', choices }).available;
+  if (now + off <= 0) return false;
+  const other: Before = { ...before, statedInstead: now + off };
+  return comesOut(workRow(hands, task, other, { ...given, beneath: 'stated', choices }));
+}
+
+const withSteps = (task: Task, steps: Instruction['steps']): Task => ({
+  ...task,
+  instruction: { ...task.instruction, steps },
+  asks: task.asks.steps === task.instruction.steps ? { ...task.asks, steps } : task.asks,
+});
+
+function withCounts(task: Task, counts: Instruction['counts']): Task {
+  const asks = { ...task.asks, counts };
+  return { ...task, asks, instruction: task.instruction === task.asks ? asks : task.instruction };
+}
+
+/** The row as it is told where it was not followed: no fault, and nothing proven. */
+function notFollowed(
+  hands: Hands,
+  attempted: Attempted,
+  why: { readonly cause: Fact; readonly talk: Span | null },
+): Attempted {
+  const { cause, talk } = why;
+  const { from, to } = talk ?? cause;
+  const facts = attempted.result.facts.filter(
+    ({ kind }) => !DOUBTED.has(kind) && !MISFITS.has(kind),
+  );
+  hands.partly = true;
+  hands.loose = true;
+  return {
+    ...attempted,
+    exceptions: [],
+    carries: null,
+    result: {
+      ...attempted.result,
+      facts: [...facts, { kind: 'not-followed', of: cause, isTalk: talk !== null, from, to }],
+      misfit: false,
+      verdict: 'unchecked',
+    },
+  };
+}
+
+/** What is said of a row as it was read is not said of one that was misread. */
+const DOUBTED: ReadonlySet<string> = new Set([
+  'space-size',
+  'noun',
+  'stems',
+  'gaps-counted',
+  'two-readings',
+]);

@@ -308,8 +308,13 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
 
 /** Rows of two runs in the same readings stand at the same places of their lists. */
 function around({ rows, setting }: Run, former: PartRun): Around {
+  const beneath = rows.at(-1) ?? null;
+  const isAsked = [...former.asked.values()].some(
+    ({ from }) => beneath !== null && beneath.from <= from && from < beneath.to,
+  );
   return {
-    beneath: rows.at(-1) ?? null,
+    beneath,
+    isSure: beneath?.verdict === 'proven' && !isAsked,
     behind: former.rows[rows.length + 1] ?? null,
     carried: former.carried,
     hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),

@@ -21,6 +21,8 @@ import type { Task } from './task.ts';
 export interface Around {
   /** The row beneath, as recorded. */
   readonly beneath: RowRecord | null;
+  /** How many stitches the row beneath has is proven, and hangs on no reading that its count chose. */
+  readonly isSure: boolean;
   /** The row behind, as it came out when nothing was weighed. */
   readonly behind: RowRecord | null;
   /** Counts on which the rows behind come out as well as on what was made: see `attempt`. */
@@ -188,7 +190,7 @@ function* slips(
     if (before.statedInstead !== null) yield () => quick(other, 'stated');
   }
   if (isCounted) for (const other of wordSlips(steps)) yield () => quick(other, 'made');
-  if (around.beneath?.verdict !== 'proven') {
+  if (!around.isSure) {
     for (const off of [1, -1, 2, -2]) yield () => onOther({ hands, task, before, setting }, off);
   }
   for (const other of numberSlips(steps, hands.sizeIndex)) {

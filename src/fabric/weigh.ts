@@ -69,11 +69,13 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
 function isUnderstood(
   { asks }: Task,
   { facts, tally, uncompared }: RowResult,
-  { beneath }: Around,
+  { beneath, isSure }: Around,
 ): boolean {
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   if (misfits.every(({ kind }) => kind === 'no-place') && beneath?.verdict === 'proven')
     return true;
+  // The count of the row beneath chose how its chains are read: it may be that count that is off.
+  if (beneath?.verdict === 'proven' && !isSure && misfits.every(isByOne)) return true;
   const stated = asks.counts.filter(({ partial }) => !partial);
   // "(16 sc)" of 16 dc: as many, by another name; or none of that name at all.
   const isOther = (fact: Fact): boolean =>
@@ -82,6 +84,10 @@ function isUnderstood(
     !(fact.unit === 'stem' && fact.computed === 0 && tally.stitches > 0);
   return stated.length > 0 && uncompared.length === 0 && !misfits.some(isOther);
 }
+
+const isByOne = (fact: Fact): boolean =>
+  (fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
+  (fact.kind === 'left' && fact.left === 1);
 
 /** Chart rows and boxes are counted one by one: nothing in them is read otherwise than it stands. */
 const isStrict = ({ steps }: Instruction): boolean =>

@@ -15,7 +15,7 @@ import { readJson } from './yardstick/json-by-hand.ts';
 
 const SIZE = 500_000;
 const RUNS = 15;
-const WARM = 10;
+const WARM = 40;
 
 const text = varied(examples());
 const spans = readManuscript(text).value.parts.flatMap(({ instructions }) => instructions);

@@ -1,5 +1,5 @@
 /** Works a list of steps in order; each construct has its file in `steps/`. */
-import type { Step } from '../notation/index.ts';
+import { PLAIN_TERM, type Step } from '../notation/index.ts';
 import type { Here, RowContext } from './context.ts';
 import { fact, type Hands, numberFor, spanAt, TOO_MANY, takeYarnNamed } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
@@ -105,23 +105,13 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
 
 const evenStep = (step: Step & { kind: 'even' }): Step & { kind: 'work' } => ({
   kind: 'work',
+  nameFrom: step.from,
+  nameTo: step.to,
   from: step.from,
   to: step.to,
   n: null,
   numberAfter: false,
-  stitch: step.stitch ?? {
-    from: step.from,
-    to: step.to,
-    shape: 'one',
-    stem: null,
-    legs: null,
-    special: null,
-    loop: null,
-    post: null,
-    extended: false,
-    foundation: false,
-    manner: [],
-  },
+  stitch: step.stitch ?? PLAIN_TERM,
   place: null,
   alsoIn: [],
   until: { kind: 'end', word: 'around', from: step.from, to: step.to },

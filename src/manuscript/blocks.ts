@@ -336,8 +336,8 @@ function pushTitle(scan: Scan, { from, to }: Stretch): void {
   pushHeading(scan, { from, to, level: 0, name: titleWords(scan.text.slice(from, to)) }, 'work');
 }
 
-function openSplitLabel(scan: Scan, { from, to }: Stretch): void {
-  openBlock(scan, { kind: 'instruction', from, to, section: scan.section });
+function openSplitLabel(scan: Scan, at: Stretch): void {
+  openBlock(scan, 'instruction', at);
   scan.sawWork = true;
   if (scan.open) scan.open.bare = true;
 }
@@ -359,11 +359,11 @@ function openChainAbove(scan: Scan, row: Span): void {
     scan.blocks.push({ kind: 'prose', from: chain.to, to: above.to, section });
 }
 
-function openInstruction(scan: Scan, { from, to }: Stretch, starts: Starts): void {
-  if (starts === 'label') openChainAbove(scan, { from, to });
-  openBlock(scan, { kind: 'instruction', from, to, section: scan.section });
+function openInstruction(scan: Scan, at: Stretch, starts: Starts): void {
+  if (starts === 'label') openChainAbove(scan, at);
+  openBlock(scan, 'instruction', at);
   scan.sawWork = true;
-  if (starts === 'label' && scan.open) scan.open.bare = isLabelAlone(scan.text, from, to);
+  if (starts === 'label' && scan.open) scan.open.bare = isLabelAlone(scan.text, at.from, at.to);
   // Materials and notes without a heading behind them end where the work begins.
   if (scan.options.titles === 'lines') scan.section = 'work';
 }

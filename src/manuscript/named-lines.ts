@@ -66,14 +66,14 @@ function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
     return true;
   }
   if (namesDefinitionBelow(text, { from, to, next }, section)) {
-    openBlock(scan, { kind: 'definition', from, to, section: 'specials' });
+    openBlock(scan, 'definition', { from, to }, 'specials');
     if (scan.open) scan.open.bare = true;
     return true;
   }
   let at = afterSpecialsLead(text, from, to);
   if (!opensDefinition(text, at, to, at > from ? 'specials' : section)) return false;
   for (let next = nextDefinition(text, at, to); next > 0; next = nextDefinition(text, at, to)) {
-    openBlock(scan, { kind: 'definition', from: at, to: next, section });
+    openBlock(scan, 'definition', { from: at, to: next });
     at = next;
   }
   openDefinition(scan, { from: at, to });
@@ -82,11 +82,11 @@ function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
 
 /** What is said of the start chain behind a definition is a note on the rows. */
 function openDefinition(scan: Scan, { from, to }: Span): void {
-  const { text, section } = scan;
+  const { text } = scan;
   const remark = chainRemark(text, from, to);
   const end = remark < 0 ? to : remark;
-  openBlock(scan, { kind: 'definition', from, to: end, section });
-  if (remark > 0) openBlock(scan, { kind: 'prose', from: remark, to, section: 'specials' });
+  openBlock(scan, 'definition', { from, to: end });
+  if (remark > 0) openBlock(scan, 'prose', { from: remark, to }, 'specials');
 }
 
 /** A section of one paragraph; a list of abbreviations may hold stitches of the designer's own. */
@@ -94,11 +94,11 @@ function openLead(scan: Scan, { from, to }: Span, section: Section): void {
   let at = from;
   const own = section === 'abbreviations' ? listedDefinitions(scan.text, from, to) : [];
   for (const span of own) {
-    if (span.from > at) openBlock(scan, { kind: 'prose', from: at, to: span.from, section });
-    openBlock(scan, { kind: 'definition', ...span, section });
+    if (span.from > at) openBlock(scan, 'prose', { from: at, to: span.from }, section);
+    openBlock(scan, 'definition', span, section);
     at = span.to;
   }
-  if (at < to) openBlock(scan, { kind: 'prose', from: at, to, section });
+  if (at < to) openBlock(scan, 'prose', { from: at, to }, section);
 }
 
 function takeCopies(scan: Scan, { from, to }: Stretch): boolean {

@@ -2,7 +2,7 @@
  * Rows of a paragraph that has no labels: "1 dc in 8th ch from hook, … ch 5 and turn. 1 dc in next dc, …"
  * A sentence that ends with a turn ends its row, if it worked one; the next sentence begins another.
  */
-import { startsWithLabel } from '../notation/index.ts';
+import { opensPlainLabel, startsWithLabel } from '../notation/index.ts';
 import { oneOf } from './one-of.ts';
 
 const TURNED = /\bturn(?: (?:work|the work))?\.\s+(?=(?:\d{1,3} ?)?[A-Za-z])/gi;
@@ -21,10 +21,14 @@ const OPENS = new RegExp(
 const AGAIN =
   /\b(?:rep|repeat)\b[^.]{0,40}\b(?:rows?|rnds?|rounds?)\b[^.]{0,30}\b(?:times|once|twice)\.\s+(?=[A-Z])/gi;
 
+const NONE: readonly number[] = [];
+
 /** Where the rows behind the first one begin; none in a row that has a label. */
-export function rowsBehind(text: string, from: number, to: number): number[] {
+export function rowsBehind(text: string, from: number, to: number): readonly number[] {
+  // Most rows have labels, and most of these are known by their first word.
+  if (opensPlainLabel(text, from, to)) return NONE;
   const words = text.slice(from, to);
-  if (!words.includes('urn.') && !/times\.|once\.|twice\./i.test(words)) return [];
+  if (!words.includes('urn.') && !/times\.|once\.|twice\./i.test(words)) return NONE;
   const ends = [...words.matchAll(TURNED), ...words.matchAll(AGAIN)];
   const starts: number[] = [];
   let last = 0;

@@ -84,9 +84,13 @@ export function skipCuts(scan: Scan, to: number): void {
   while ((scan.cuts[scan.cut]?.at ?? to) < to) scan.cut++;
 }
 
-export function openBlock(scan: Scan, block: Omit<Open, 'bare' | 'lineFrom'>): void {
+export function openBlock(
+  scan: Scan,
+  kind: Open['kind'],
+  { from, to }: Span,
+  section: Section = scan.section,
+): void {
   close(scan);
-  const { kind, from, to, section } = block;
   scan.open = { kind, section, from, to, lineFrom: from, bare: false };
 }
 
@@ -105,7 +109,7 @@ export function extend(scan: Scan, { from, to }: Span): void {
 export function addProse(scan: Scan, { from, to }: Span): void {
   // In a pasted list each line is for itself, but they lie in one paragraph.
   if (scan.open?.kind === 'prose' && !scan.afterBlank) extend(scan, { from, to });
-  else openBlock(scan, { kind: 'prose', from, to, section: scan.section });
+  else openBlock(scan, 'prose', { from, to });
 }
 
 /** Behind the last sign before `to` that is no blank. */
@@ -120,10 +124,14 @@ export function close(scan: Scan): void {
   if (!open) return;
   scan.open = null;
   const { kind, from, to, section } = open;
-  if (kind === 'instruction') {
-    const starts = [from, ...rowsBehind(scan.text, from, to)];
-    starts.forEach((at, i) => {
-      scan.blocks.push({ kind, from: at, to: inkBefore(scan.text, starts[i + 1] ?? to) });
-    });
-  } else scan.blocks.push({ kind, from, to, section });
+  if (kind !== 'instruction') {
+    scan.blocks.push({ kind, from, to, section });
+    return;
+  }
+  let start = from;
+  for (const next of rowsBehind(scan.text, from, to)) {
+    scan.blocks.push({ kind, from: start, to: inkBefore(scan.text, next) });
+    start = next;
+  }
+  scan.blocks.push({ kind, from: start, to: inkBefore(scan.text, to) });
 }

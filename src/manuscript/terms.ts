@@ -62,14 +62,17 @@ const decided = (
 ): Manuscript['terms'] => ({
   terms,
   because,
-  against: spansOf(terms === 'US' ? cues.uk : cues.us).filter((span) => !isTranslation(text, span)),
+  against: untranslated(text, terms === 'US' ? cues.uk : cues.us),
 });
 
-/** Pairs of offsets as spans. */
-function spansOf(offsets: readonly number[]): Span[] {
+/** Pairs of offsets as spans, without the words that stand beside their other name. */
+function untranslated(text: string, offsets: readonly number[]): Span[] {
   const spans: Span[] = [];
-  for (let i = 0; i < offsets.length; i += 2)
-    spans.push({ from: offsets[i]!, to: offsets[i + 1]! });
+  for (let i = 0; i < offsets.length; i += 2) {
+    const from = offsets[i]!;
+    const to = offsets[i + 1]!;
+    if (!isTranslation(text, from, to)) spans.push({ from, to });
+  }
   return spans;
 }
 
@@ -80,8 +83,9 @@ export const tellingCue = (cues: Cues, terms: Terms): Span | null => {
 };
 
 /** "1 dc (US sc)", "2tr/dc": the other name is given beside the first, and mixes nothing. */
-function isTranslation(text: string, { from, to }: Span): boolean {
+function isTranslation(text: string, from: number, to: number): boolean {
   const before = text.slice(Math.max(0, from - 12), from);
+  if (!/[/([]/.test(before) && text[to] !== '/' && text[to + 1] !== '/') return false;
   if (/[a-z]\/\s?$/i.test(before) || /^\s?\/[a-z]/i.test(text.slice(to, to + 3))) return true;
   return /[([]\s*(?:(?:us|uk|american|british)\W{1,2})?(?:terms\W{1,2})?(?:\d{1,3}\s?)?$/i.test(
     before,

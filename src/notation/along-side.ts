@@ -1,6 +1,7 @@
 /** Words that lead along a side of the piece: "on each long side", "across the ends of rows 4 to 9". */
 import { mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -103,7 +104,7 @@ const saysWhichSide = (r: Reader, ahead: number): boolean =>
       spelled(r, r.at + ahead),
     ));
 
-const SIDE_WORDS = new Set([
+const SIDE_WORDS: SenseSet = new SenseSet([
   W.each,
   W.the,
   W.both,

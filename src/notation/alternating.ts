@@ -3,10 +3,11 @@ import { clauseEnds, fromOf, isWord, kindAt, type Reader, spelled, toOf } from '
 import { repeatOf } from './repeat-step.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
-import { emptyTerm, readStitch } from './stitch.ts';
+import { readStitch } from './stitch.ts';
+import { termWith } from './stitch-term.ts';
 import { toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
-import type { StitchTerm } from './tree.ts';
+import type { WorkStep } from './tree.ts';
 import { plainWork } from './work.ts';
 
 /** Whether such words stand here; the reader is left where it was if not. */
@@ -22,23 +23,30 @@ export function readAlternating(r: Reader, run: Run): boolean {
   const span = { from: fromOf(r, start), to: toOf(r) };
   if (round) r.at++;
   const order = { times: toTheEnd(r), ending: null, order: span };
-  run.out.push(repeatOf('', pair.map(plainWork), order, { ...span, to: toOf(r) }));
+  run.out.push(repeatOf('', pair, order, { ...span, to: toOf(r) }));
   return true;
 }
 
 /** "fpdc and bpdc", "fp/bp dc" */
-function readPair(r: Reader): StitchTerm[] | null {
+function readPair(r: Reader): WorkStep[] | null {
   if (kindAt(r) === T.word && /^[fb]p$/.test(spelled(r, r.at)) && kindAt(r, 1) === T.slash) {
-    const term = emptyTerm(r);
+    const start = r.at;
     const post = spelled(r, r.at) === 'fp' ? 'front' : 'back';
     r.at += 2;
-    const second = readStitch(r);
-    if (!second || second.post === null || second.post === post) return null;
-    return [{ ...second, from: term.from, post }, second];
+    const second = readName(r);
+    if (!second || second.stitch.post === null || second.stitch.post === post) return null;
+    const span = { from: fromOf(r, start), to: second.to };
+    return [plainWork(termWith(second.stitch, { post }), span), second];
   }
-  const first = readStitch(r);
+  const first = readName(r);
   if (!first || !(isWord(r, W.and) || kindAt(r) === T.slash)) return null;
   r.at++;
-  const second = readStitch(r);
+  const second = readName(r);
   return second ? [first, second] : null;
+}
+
+function readName(r: Reader): WorkStep | null {
+  const from = fromOf(r, r.at);
+  const stitch = readStitch(r);
+  return stitch && plainWork(stitch, { from, to: toOf(r) });
 }

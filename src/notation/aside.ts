@@ -1,6 +1,7 @@
 /** Brackets that only remark on the work: told by their first and last words. */
 import { formOf, mayBeStitch } from './dictionary.ts';
 import { isOneOf, type Reader, wordsOf } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { isFootnote } from './star.ts';
 import { T } from './tokens.ts';
@@ -153,7 +154,7 @@ function leadsOn(r: Reader, token: number): boolean {
   return sense !== W.and && sense !== W.afterwards;
 }
 
-const ASIDES = new Set([
+const ASIDES: SenseSet = new SenseSet([
   W.note,
   W.rs,
   W.ws,

@@ -33,6 +33,7 @@ import {
 } from './repeat.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { readStitch } from './stitch.ts';
@@ -169,7 +170,7 @@ function saysTimes(r: Reader, b: Bracket): boolean {
   return false;
 }
 
-const TIMES = new Set([W.times, W.x, W.more, W.total, W.once, W.twice, W.thrice]);
+const TIMES: SenseSet = new SenseSet([W.times, W.x, W.more, W.total, W.once, W.twice, W.thrice]);
 
 /** "1 dc (in ch-3 of previous row)": the place of the step before. */
 function placeBracket(r: Reader, run: Run, b: Bracket): boolean {

@@ -13,6 +13,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { ChartStep, Numbers } from './tree.ts';
@@ -22,7 +23,7 @@ type Part = Pick<ChartStep, 'row' | 'onwards' | 'part'>;
 
 /** Words that may stand before "chart". */
 const MOST_BEFORE = 12;
-const STOPS = new Set([W.ch, W.turn, W.join, W.skip]);
+const STOPS: SenseSet = new SenseSet([W.ch, W.turn, W.join, W.skip]);
 
 export function readChart(r: Reader): ChartStep | null {
   const start = r.at;

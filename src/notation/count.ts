@@ -7,6 +7,7 @@ import {
   endsInS,
   fromOf,
   isGlued,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
@@ -14,7 +15,9 @@ import {
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
@@ -22,15 +25,18 @@ import type { CountUnit, Noun, Numbers, StatedCount } from './tree.ts';
 
 type Draft = { -readonly [K in keyof StatedCount]: StatedCount[K] };
 
+/** Never added to. */
+const NONE: StatedCount[] = [];
+
 /** All counts up to a token, or `null` when anything else stands there. */
 export function readCounts(r: Reader, end: number): StatedCount[] | null {
   const start = r.at;
-  const counts: StatedCount[] = [];
+  let counts: StatedCount[] = NONE;
   while (r.at < end) {
     if (counts.length > 0 && commaTrail(r, counts, end)) continue;
     // "(11 + 11 = 22 dc)": parts of a sum have no count of their own.
     if (kindAt(r) === T.equals && counts.length > 1 && counts.every(({ unit }) => unit === null))
-      counts.length = 0;
+      counts = NONE;
     skipLead(r, end);
     if (r.at >= end) break;
     const count = countItem(r);
@@ -39,7 +45,9 @@ export function readCounts(r: Reader, end: number): StatedCount[] | null {
       r.at = start;
       return null;
     }
-    counts.push(count);
+    // Nearly all are alone: a list of one has no room for more.
+    if (counts === NONE) counts = [count];
+    else counts.push(count);
     readTrail(r, counts, end);
   }
   if (counts.length === 0) r.at = start;
@@ -88,7 +96,7 @@ const TALK = new Set(
   ),
 );
 
-const LEADS = new Set([
+const LEADS: SenseSet = new SenseSet([
   W.total,
   W.count,
   W.you,
@@ -112,7 +120,7 @@ function commaTrail(r: Reader, counts: StatedCount[], end: number): boolean {
   return readTrail(r, counts, end);
 }
 
-const EXTENT = new Set([W.count, W.not, W.include, W.excluding]);
+const EXTENT: SenseSet = new SenseSet([W.count, W.not, W.include, W.excluding]);
 
 /** One number with its unit. */
 export function countItem(r: Reader): StatedCount | null {
@@ -224,6 +232,8 @@ function groupsBehindComma(r: Reader, draft: Draft): boolean {
   return true;
 }
 
+const CROSSED = wordsOf('crossed cross');
+
 function readUnit(r: Reader, draft: Draft): void {
   if (groupsBehindComma(r, draft)) return;
   // "(1 decrease)": how the row shapes, not how many stitches it has.
@@ -250,7 +260,7 @@ function readUnit(r: Reader, draft: Draft): void {
     return;
   }
   // "6 crossed dc" are pairs, or so many stitches: what is counted is not told.
-  const crossed = /^(crossed|cross)$/.test(spelled(r, r.at)) && formOf(wordAt(r, 1)) !== null;
+  const crossed = isOneOf(r, CROSSED) && formOf(wordAt(r, 1)) !== null;
   if (crossed) {
     draft.unit = 'group';
     draft.word = `${spelled(r, r.at)} ${spelled(r, r.at + 1)}`;
@@ -361,7 +371,7 @@ function applyNoun(draft: Draft, noun: Noun): void {
   draft.unit = draft.unit === 'decrease' ? 'decrease' : bareChain ? 'space' : unit;
   draft.stem = noun.stem;
   draft.chains = noun.chains;
-  if (noun.word !== '' && noun.word !== 'ch') draft.word = noun.word;
+  if (noun.word !== '' && noun.word !== 'ch' && noun.kind !== 'ring') draft.word = noun.word;
   else if (noun.kind === 'corner' || noun.kind === 'picot') draft.word = noun.kind;
 }
 
@@ -445,7 +455,7 @@ const isPlaceOfPiece = (r: Reader): boolean =>
     spelled(r, r.at + (isWord(r, W.the, 1) ? 2 : 1)),
   );
 
-const TRAILS = new Set([
+const TRAILS: SenseSet = new SenseSet([
   W.total,
   W.these,
   W.in,

@@ -6,8 +6,9 @@ import { type Codes, codesOf, fold, isSilent } from './characters.ts';
 import { SPELLINGS, type WordSense } from './lexicon.ts';
 import { PROSE_WORDS } from './prose-words.ts';
 import { W } from './senses.ts';
-import { GLUED_STEMS, MANNERS, SHAPE_NAMES, STEM_NAMES, type StitchForm } from './stitch-words.ts';
-import type { Post, StemWord } from './tree.ts';
+import { NO_MANNER, termOf } from './stitch-term.ts';
+import { GLUED_STEMS, MANNERS, SHAPE_NAMES, STEM_NAMES } from './stitch-words.ts';
+import type { Post, StemWord, StitchTerm } from './tree.ts';
 
 /** Senses are small numbers; 0: a word that is not in the lexicon. */
 export type SenseId = number;
@@ -30,12 +31,12 @@ const senses: number[] = [];
 
 let nextSense = 1 + Math.max(...Object.values(W));
 /** Tables by sense; the words of the lexicon come first. */
-const forms: (StitchForm | null)[] = Array(nextSense).fill(null);
+const forms: (StitchTerm | null)[] = Array(nextSense).fill(null);
 const manners: (string | null)[] = Array(nextSense).fill(null);
 const phrases: (Phrase[] | null)[] = Array(nextSense).fill(null);
 const posts: (Post | null)[] = Array(nextSense).fill(null);
 
-function newSense(form: StitchForm | null): SenseId {
+function newSense(form: StitchTerm | null): SenseId {
   const sense = nextSense++;
   forms[sense] = form;
   manners[sense] = null;
@@ -111,17 +112,6 @@ for (const key of Object.keys(SPELLINGS) as WordSense[]) {
   for (const word of SPELLINGS[key].split(' ')) addSpelling(word, W[key]);
 }
 
-const plain: StitchForm = {
-  shape: 'one',
-  stem: null,
-  legs: null,
-  loop: null,
-  post: null,
-  extended: false,
-  foundation: false,
-  manner: [],
-};
-
 /** A name of one word gets a spelling; of several, a phrase that hangs on its first word. */
 function addName(name: string, sense: SenseId): void {
   const words = name.split(' ');
@@ -156,7 +146,7 @@ function addNames(names: readonly string[], sense: SenseId): void {
 const LONG_WORDS = /^(single|double|dbl|dble|treble|triple|half|slip|plain)$/;
 
 function addStem(stem: StemWord, names: string): void {
-  const form = { ...plain, stem, extended: /^e(sc|hdc|dc|tr|htr|dtr)$/.test(stem) };
+  const form = termOf({ stem, extended: /^e(sc|hdc|dc|tr|htr|dtr)$/.test(stem) });
   const sense = newSense(form);
   for (const name of names.split('|')) {
     // "double" is not "dc" within a phrase: "double dec" takes three, "dc dec" two.
@@ -168,8 +158,8 @@ function addStem(stem: StemWord, names: string): void {
 
 function addGlued(stem: StemWord): void {
   const real = stem === 'trc' ? 'tr' : stem;
-  const one = (extra: Partial<StitchForm>, ...names: string[]): void => {
-    const sense = newSense({ ...plain, stem: real, ...extra });
+  const one = (extra: Partial<StitchTerm>, ...names: string[]): void => {
+    const sense = newSense(termOf({ stem: real, ...extra }));
     for (const name of names) {
       addName(name, sense);
       addName(`${name}s`, sense);
@@ -188,13 +178,14 @@ function addGlued(stem: StemWord): void {
 
 for (const [stem, names] of Object.entries(STEM_NAMES)) addStem(stem, names);
 for (const { shape, legs, manner, stem, names } of SHAPE_NAMES) {
-  const sense = newSense({
-    ...plain,
-    shape,
-    stem: stem ?? null,
-    legs: legs ?? null,
-    manner: manner === undefined ? [] : [manner],
-  });
+  const sense = newSense(
+    termOf({
+      shape,
+      stem: stem ?? null,
+      legs: legs ?? null,
+      manner: manner === undefined ? NO_MANNER : [manner],
+    }),
+  );
   addNames(names.split('|'), sense);
 }
 for (const stem of GLUED_STEMS) addGlued(stem);
@@ -225,7 +216,7 @@ for (const word of PROSE_WORDS.split(/\s+/)) if (word !== '') addSpelling(word, 
 // Where no word stands, the sense is -1, and a list is not asked for that: it would be slow.
 
 /** What a stitch word means, or `null` where the sense is no stitch name. */
-export const formOf = (sense: SenseId): StitchForm | null => (sense > 0 ? forms[sense]! : null);
+export const formOf = (sense: SenseId): StitchTerm | null => (sense > 0 ? forms[sense]! : null);
 /** Manner of working that the word names ("reverse"), or `null`. */
 export const mannerOf = (sense: SenseId): string | null => (sense > 0 ? manners[sense]! : null);
 /** Names of several words that begin with this word, longest first. */

@@ -19,7 +19,7 @@ export function looseGroup(run: Run): void {
   const first = last.place.all ? firstOfAll(run) : firstOfGroup(run);
   if (first < 0 || first >= out.length - 1) return;
   const { place } = last;
-  const steps: Step[] = [...out.slice(first, -1), { ...last, place: null, to: last.stitch.to }];
+  const steps: Step[] = [...out.slice(first, -1), { ...last, place: null, to: last.nameTo }];
   const from = steps[0]?.from ?? last.from;
   out.length = first;
   out.push({ kind: 'group', steps, place, loose: !place.all, from, to: last.to });

@@ -7,6 +7,7 @@ import { mayBeStitch } from './dictionary.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, spelled, toOf, wordAt } from './reader.ts';
 import { lastWork, type Run } from './run.ts';
 import { W } from './senses.ts';
+import { termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import type { Numbers, Place, WorkStep } from './tree.ts';
 import { readWork } from './work.ts';
@@ -115,7 +116,7 @@ function clustered(works: readonly WorkStep[], from: number, to: number): WorkSt
   return {
     ...first,
     n: null,
-    stitch: { ...first.stitch, shape: 'cluster', legs },
+    stitch: termWith(first.stitch, { shape: 'cluster', legs }),
     place: places[0] ?? null,
     alsoIn: places.slice(1),
     from,

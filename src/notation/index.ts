@@ -7,13 +7,16 @@ export {
   termCues,
 } from './cues.ts';
 export { isKnownWord } from './dictionary.ts';
+export { opensPlainLabel } from './label-opens.ts';
 export { SPELLINGS } from './lexicon.ts';
 export { readOrders } from './notes.ts';
+export { PLAIN_NOUN } from './noun.ts';
 export { readInstruction } from './read.ts';
 export { nameOfRow } from './rows-again.ts';
 export { readSpecial, readSpecialAgain } from './special.ts';
 export { readsAsWork, startsInstruction, startsWithLabel } from './starts.ts';
 export { heightOf, STEMS, type Stem, type StemId, stemOf, wordFor } from './stems.ts';
+export { nameSpan, PLAIN_TERM } from './stitch-term.ts';
 export type {
   BoxStep,
   ChainStep,

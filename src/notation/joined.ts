@@ -3,6 +3,8 @@
  * Each naming of a piece becomes a step of its own, before the step that it belongs to.
  */
 import { hashOf } from './dictionary.ts';
+import { PLAIN_NOUN } from './noun.ts';
+import { termWith } from './stitch-term.ts';
 import { FIRST, T, type Tokens } from './tokens.ts';
 import type { Noun, PieceStep, Place, StatedCount, Step, WorkStep } from './tree.ts';
 
@@ -62,9 +64,9 @@ export function mayNamePiece({ kind, hash, count }: Tokens): boolean {
 }
 
 /** The steps with the pieces that they bring in; `text` is the instruction's. */
-export function nameJoinedPieces(steps: readonly Step[], text: string): Step[] {
+export function nameJoinedPieces(steps: readonly Step[], text: string): readonly Step[] {
+  if (text.search(NUMBERED) < 0) return steps;
   const named = [...text.matchAll(NUMBERED)].map(pieceOf);
-  if (named.length === 0) return [...steps];
   const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(isSaid);
   const told = (step: Step): boolean => named.some((n) => n.from < step.to && n.to > step.from);
   const read = steps.map(
@@ -130,9 +132,9 @@ function place(steps: Step[], named: PieceStep & { readonly said: boolean }, tex
 function throughBoth(step: Step, before: string): Step {
   if (step.kind !== 'work' || step.stitch.legs === null || !/\btog(?:ether)?\s*$/i.test(before))
     return step;
-  const { stitch, from } = step;
-  const n = { values: [stitch.legs], from, to: stitch.to };
-  return { ...step, n, stitch: { ...stitch, shape: 'one', legs: null } };
+  const { stitch, from, nameTo } = step;
+  const n = { values: [stitch.legs], from, to: nameTo };
+  return { ...step, n, stitch: termWith(stitch, { shape: 'one', legs: null }) };
 }
 
 /** "In each st of first [leg]": the ordinal was taken for a stitch's; it is the piece's. */
@@ -170,17 +172,7 @@ export function alongChain(steps: readonly Step[], text: string): Step[] {
 }
 
 function inChain(work: WorkStep, { from, to }: Step): WorkStep {
-  const noun: Noun = {
-    kind: 'chain',
-    stem: null,
-    chains: null,
-    word: '',
-    plural: true,
-    corner: false,
-    skipped: false,
-    from,
-    to,
-  };
+  const noun: Noun = { ...PLAIN_NOUN, kind: 'chain', plural: true };
   const place: Place = {
     pick: work.n ? 'next' : 'each',
     n: work.n,

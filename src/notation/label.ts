@@ -4,6 +4,7 @@
  */
 
 import { hashOf, mayBeStitch, PROSE, senseOfWord } from './dictionary.ts';
+import { clearedLabel, copyOfLabel, type LabelDraft } from './label-draft.ts';
 import { readLabelNumbers } from './label-numbers.ts';
 import { nearRowWord } from './near-words.ts';
 import { readNumbers } from './numbers.ts';
@@ -23,12 +24,11 @@ import {
 } from './reader.ts';
 import { formsPattern } from './row-numbers.ts';
 import { forgetScan } from './scan.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Numbers, RowLabel, Side } from './tree.ts';
 import { yarnSaid } from './yarn-said.ts';
-
-export type LabelDraft = { -readonly [K in keyof RowLabel]: RowLabel[K] };
 
 /** The label with which the text begins, or `null`, which leaves the reader where it was. */
 export function readLabel(r: Reader): RowLabel | null {
@@ -38,21 +38,8 @@ export function readLabel(r: Reader): RowLabel | null {
     r.at = start;
     return null;
   }
-  const draft: LabelDraft = {
-    word: '',
-    numbers: [],
-    lastBySize: null,
-    firstBySize: null,
-    every: null,
-    openEnd: false,
-    next: null,
-    side: null,
-    sizes: '',
-    yarn: null,
-    text: '',
-    from: fromOf(r, r.at),
-    to: 0,
-  };
+  const draft = clearedLabel();
+  draft.from = fromOf(r, r.at);
   const first = r.at;
   mendRowWord(r);
   draft.sizes = sizesHere(r);
@@ -72,7 +59,7 @@ export function readLabel(r: Reader): RowLabel | null {
   draft.text = labelText(r, first);
   if (!ENDS_PLAINLY.test(draft.text)) draft.yarn = yarnSaid(draft.text, r.known.yarns);
   closeLabel(r, draft);
-  return draft;
+  return copyOfLabel(draft);
 }
 
 /** "Rnd 4", "Row 3 (RS)": a number or a side, and no yarn, stands last. */
@@ -403,7 +390,7 @@ function everyBehind(r: Reader, draft: LabelDraft): void {
   draft.every = even ? 'even' : odd ? 'odd' : first % 2 === 0 ? 'even' : 'odd';
 }
 
-const BEFORE_EVEN: ReadonlySet<number> = new Set([W.all, W.every, W.each, W.the, W.next]);
+const BEFORE_EVEN: SenseSet = new SenseSet([W.all, W.every, W.each, W.the, W.next]);
 
 function sideBehind(r: Reader, draft: LabelDraft): void {
   const bracket = kindAt(r) === T.open;

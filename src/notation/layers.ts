@@ -12,6 +12,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { NotWorkedStep } from './tree.ts';
@@ -29,7 +30,7 @@ export function layersAhead(r: Reader, ahead = 0): boolean {
 }
 
 const LAYERS = new Set(['layer', 'layers', 'thickness', 'thicknesses', 'sides', 'pieces', 'ears']);
-const COUNTS = new Set([W.both, W.all, W.the, W.of, W.these]);
+const COUNTS: SenseSet = new SenseSet([W.both, W.all, W.the, W.of, W.these]);
 
 /** Takes the clause that tells of layers; `start`: the token with which it began. */
 export function readLayers(r: Reader, start: number): NotWorkedStep {

@@ -11,7 +11,7 @@ import {
   wordAt,
 } from './reader.ts';
 import { W } from './senses.ts';
-import { emptyTerm } from './stitch.ts';
+import { termOf } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import type { Numbers, StitchTerm } from './tree.ts';
 
@@ -47,32 +47,27 @@ export function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   // A lone "x" without number is a sign of multiplication left over; "a" needs a capital or number.
   const inList = kindAt(r, -1) === T.comma && kind === T.close;
   if (n === null && sense !== W.v && !isCapital(r) && !inList) return null;
-  const term = emptyTerm(r);
   r.at++;
-  term.to = toOf(r);
-  if (sense === W.x) term.stem = 'sc';
-  else term.shape = sense === W.v ? 'increase' : 'together';
-  return term;
+  return sense === W.x ? SC : sense === W.v ? INCREASE : TOGETHER;
 }
 
 /** The letter behind a scanned number: sc. */
 export function letterSc(r: Reader): StitchTerm {
-  const term = emptyTerm(r);
   r.at++;
-  term.to = toOf(r);
-  term.stem = 'sc';
-  return term;
+  return SC;
 }
 
 /** Old leaflets' "1 p, 1 s c in next", "make p and s c". */
 function letterPicot(r: Reader): StitchTerm | null {
   if (!clauseEnds(r, 1) && !isWord(r, W.and, 1)) return null;
-  const term = emptyTerm(r);
   r.at++;
-  term.to = toOf(r);
-  term.shape = 'picot';
-  return term;
+  return PICOT;
 }
+
+const SC = termOf({ stem: 'sc' });
+const INCREASE = termOf({ shape: 'increase' });
+const TOGETHER = termOf({ shape: 'together' });
+const PICOT = termOf({ shape: 'picot' });
 
 /** Whether a letter that is a stitch stands alone. */
 export const isLetter = (r: Reader, ahead: number): boolean =>

@@ -3,11 +3,15 @@
  * by the count alone. Both are written; the list is meant where only it gives the count.
  */
 import { repeatOf } from './repeat-step.ts';
+import { termWith } from './stitch-term.ts';
 import type { RepeatStep, StatedCount, Step, WorkStep } from './tree.ts';
 
 /** The steps, with the list made into a repeat where the count says so. */
 export function settleListTimes(steps: readonly Step[], counts: readonly StatedCount[]): Step[] {
   const behind = steps.findLastIndex(({ kind }) => !AFTER.has(kind)) + 1;
+  const last = steps[behind - 1];
+  // Most lists end otherwise, or have no count that could tell.
+  if (last?.kind !== 'work' || !last.numberAfter || counts.length !== 1) return [...steps];
   const out = settledList(steps.slice(0, behind), counts);
   return [...out, ...steps.slice(behind)];
 }
@@ -29,7 +33,7 @@ function settledList(steps: readonly Step[], counts: readonly StatedCount[]): St
   const one = madeByOne(last);
   if ((before + one) * times !== stated[0] || before + one * times === stated[0]) return out;
   const n = last.n!;
-  const order = { from: last.stitch.to, to: last.to };
+  const order = { from: last.nameTo, to: last.to };
   out.length = first;
   const passed = [...list.slice(0, -1), { ...last, n: null, numberAfter: false, to: order.from }];
   const span = { from: list[0]!.from, to: last.to };
@@ -89,7 +93,7 @@ const isFused = (step: Step): step is WorkStep =>
   (step.stitch.shape === 'increase' || step.stitch.shape === 'together');
 
 function apartOf(step: WorkStep): readonly WorkStep[] {
-  const plain: WorkStep = { ...step, stitch: { ...step.stitch, shape: 'one' } };
+  const plain: WorkStep = { ...step, stitch: termWith(step.stitch, { shape: 'one' }) };
   const shaped: WorkStep = { ...step, n: null };
   return [plain, shaped];
 }

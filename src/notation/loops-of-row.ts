@@ -2,6 +2,7 @@
  * "6 sc in BLO of rnd 3": of the row before it is the way the hook goes in; of an older row, whose loops
  * were left free, the work is beside the round, and is not followed stitch by stitch.
  */
+import { termWith } from './stitch-term.ts';
 import type { PieceStep, RowLabel, Step, WorkStep } from './tree.ts';
 
 /** The steps, with rows named behind a loop settled. */
@@ -11,7 +12,7 @@ export function settleLoopsOfRow(steps: readonly Step[], label: RowLabel | null)
   return steps.flatMap((step): readonly Step[] => {
     if (!inLoopsOfRow(step) || step.place === null) return [step];
     const { place } = step;
-    const stitch = { ...step.stitch, loop: place.loop };
+    const stitch = termWith(step.stitch, { loop: place.loop });
     const until = place.until ?? step.until;
     const work: WorkStep = { ...step, stitch, place: null, until };
     if (place.row === before) return [work];

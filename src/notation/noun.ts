@@ -4,13 +4,11 @@ import { readOneNumber } from './numbers.ts';
 import {
   eatWord,
   endsInS,
-  fromOf,
   isGlued,
   isWord,
   kindAt,
   type Reader,
   spelled,
-  toOf,
   wordAt,
 } from './reader.ts';
 import { rowEndWords } from './row-ends.ts';
@@ -21,42 +19,69 @@ import type { Noun, NounKind, Numbers, StitchTerm } from './tree.ts';
 
 type Draft = { -readonly [K in keyof Noun]: Noun[K] };
 
-/** A noun that says nothing yet: any stitch. */
-export const plainNoun = (from: number): Draft => ({
-  from,
-  to: from,
+/** Any stitch, as long as nothing is said of it. */
+export const PLAIN_NOUN: Noun = {
   kind: 'stitch',
   stem: null,
+  post: null,
   chains: null,
   word: '',
   plural: false,
   corner: false,
   skipped: false,
-});
+};
 
 /** The noun at the reader's place, or `null`, which leaves the reader where it was. */
 export function readNoun(r: Reader): Noun | null {
   const kind = kindAt(r);
   if (kind !== T.word && kind !== T.number && kind !== T.ordinal && kind !== T.open) return null;
   const start = r.at;
-  const draft = plainNoun(fromOf(r, start));
+  const draft = cleared(shared);
   const adjective = readAdjectives(r, draft);
   const found = readSpecialNoun(r, draft) || readHead(r, draft, adjective);
-  if (!found) {
-    if (adjective === '') {
-      r.at = start;
-      return null;
-    }
-    if (!adjectiveAlone(draft, adjective)) {
-      r.at = start;
-      return null;
-    }
-    // "3 sc in corners"
-    draft.plural = draft.kind === 'corner' && endsInS(r, r.at - 1);
+  if (!found && (adjective === '' || !adjectiveAlone(draft, adjective))) {
+    r.at = start;
+    return null;
   }
+  // "3 sc in corners"
+  if (!found) draft.plural = draft.kind === 'corner' && endsInS(r, r.at - 1);
   readTail(r, draft);
-  draft.to = toOf(r);
+  return kept(draft);
+}
+
+/** Used again by every noun that is read: a noun has no other within it, and most are `PLAIN`. */
+const shared: Draft = { ...PLAIN_NOUN };
+
+function cleared(draft: Draft): Draft {
+  draft.kind = 'stitch';
+  draft.stem = null;
+  draft.post = null;
+  draft.chains = null;
+  draft.word = '';
+  draft.plural = false;
+  draft.corner = false;
+  draft.skipped = false;
   return draft;
+}
+
+/** Nouns of which nothing is said but what they name: the singular and the plural, by stem or kind. */
+const PLAIN = new Map<string, readonly [Noun, Noun]>();
+
+function kept(draft: Draft): Noun {
+  const { kind, stem, post, chains, word, plural, corner, skipped } = draft;
+  const said = post !== null || chains !== null || word !== '' || corner || skipped;
+  if (said || (stem !== null && kind !== 'stem'))
+    return { kind, stem, post, chains, word, plural, corner, skipped };
+  const name = stem ?? kind;
+  let pair = PLAIN.get(name);
+  if (!pair) {
+    pair = [
+      { kind, stem, post, chains, word, plural: false, corner, skipped },
+      { kind, stem, post, chains, word, plural: true, corner, skipped },
+    ];
+    PLAIN.set(name, pair);
+  }
+  return pair[plural ? 1 : 0];
 }
 
 /** "corner", "skipped", "beg", "joining" before the noun; the last one counts. */
@@ -76,7 +101,8 @@ function readAdjectives(r: Reader, draft: Draft): string {
     else if (sense === W.marked) adjective = 'marked';
     else if (sense === W.magic) adjective = 'magic';
     // "in a bone ring", "in brass ring"
-    else if (sense === 0 && kindAt(r) === T.word && isWord(r, W.ring, 1)) adjective = 'made';
+    else if (sense === 0 && kindAt(r) === T.word && isWord(r, W.ring, 1))
+      adjective = spelled(r, r.at) === 'adjustable' ? 'magic' : 'made';
     else if (saysWhere(r, sense)) adjective ||= 'where';
     else if (sense !== W.made && sense !== W.previous && sense !== W.indicated) break;
     else if (sense === W.made) adjective ||= 'made';
@@ -130,6 +156,7 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
   if (sense <= 0) return false;
   if (adjective === 'magic' && sense === W.loop) {
     draft.kind = 'ring';
+    draft.word = 'magic';
     r.at++;
     return true;
   }
@@ -146,6 +173,7 @@ function readHead(r: Reader, draft: Draft, adjective: string): boolean {
     if (kind === 'space' || kind === 'corner') draft.word = sense === W.chsp ? '' : draft.word;
     draft.plural = endsInS(r, r.at);
     if (kind === 'group') draft.word = singular(spelled(r, r.at));
+    if (kind === 'ring' && (sense !== W.ring || adjective === 'magic')) draft.word = 'magic';
     if (sense === W.om || sense === W.sm) draft.word = sense === W.om ? 'open' : 'filled';
     if (adjective === 'marked') draft.kind = 'marker';
     if (sense === W.end) return endOfRow(r, draft);
@@ -317,6 +345,7 @@ function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
   if (stitch.shape === 'one') {
     draft.kind = adjective === 'join' && stitch.stem === 'ss' ? 'join' : 'stem';
     if (stitch.stem === 'ss') draft.kind = 'join';
+    else draft.post = stitch.post;
     // "between dc-groups"
     if (kindAt(r) === T.dash && isGlued(r, -1) && isWord(r, W.group, 1)) r.at++;
     if (isWord(r, W.group)) {

@@ -13,8 +13,9 @@ import { clauseEnds, fromOf, isWord, kindAt, type Reader, wordAt } from './reade
 import { leftOver } from './remark.ts';
 import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
-import { emptyTerm } from './stitch.ts';
+import { PLAIN_TERM } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import { plainWork, readWork } from './work.ts';
 
@@ -64,7 +65,7 @@ function turningChain(r: Reader, run: Run): boolean {
   return true;
 }
 
-const BOX_WORDS = new Set([
+const BOX_WORDS: SenseSet = new SenseSet([
   W.om,
   W.sm,
   W.sp,
@@ -119,7 +120,7 @@ function startsRound(r: Reader, run: Run): boolean {
   const counted = kindAt(r, 1) === T.dash && kindAt(r, 2) === T.number;
   if (!clauseEnds(r, 1) && kindAt(r, 1) !== T.open && !counted) return false;
   const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
-  const work = plainWork({ ...emptyTerm(r), to: n.to });
+  const work = plainWork(PLAIN_TERM, n);
   work.n = n;
   run.out.push(work);
   r.at++;

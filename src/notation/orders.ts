@@ -17,6 +17,7 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type {
@@ -182,7 +183,7 @@ export function readRing(r: Reader): RingStep | null {
   return { kind: 'ring', from: fromOf(r, start), to };
 }
 
-const BEFORE_RING: ReadonlySet<number> = new Set([W.work, W.a, W.form, W.with, W.beginning, W.the]);
+const BEFORE_RING: SenseSet = new SenseSet([W.work, W.a, W.form, W.with, W.beginning, W.the]);
 
 /** "BLO:", "in back loops only", "working in front loops", "through both loops" on their own. */
 export function readLoopOrder(r: Reader): LoopStep | null {
@@ -245,7 +246,7 @@ function allOfRound(r: Reader): void {
   passWords(r, BEFORE_LOOP);
 }
 
-const BEFORE_LOOP: ReadonlySet<number> = new Set([
+const BEFORE_LOOP: SenseSet = new SenseSet([
   W.for,
   W.work,
   W.working,
@@ -313,7 +314,7 @@ const isRowEnds = (r: Reader): boolean =>
     isWord(r, W.of, 1) &&
     (isWord(r, W.row, 2) || (isWord(r, W.the, 2) && isWord(r, W.row, 3))));
 
-const OTHER_SIDE_WORDS = new Set([
+const OTHER_SIDE_WORDS: SenseSet = new SenseSet([
   W.work,
   W.working,
   W.continue,
@@ -385,7 +386,7 @@ export function readNot(r: Reader): Step | null {
   return null;
 }
 
-const BEFORE_END: ReadonlySet<number> = new Set([W.round, W.the, W.row, W.at]);
+const BEFORE_END: SenseSet = new SenseSet([W.round, W.the, W.row, W.at]);
 
 const letterAt = (r: Reader, ahead: number): string =>
   kindAt(r, ahead) === T.word ? spelled(r, r.at + ahead) : '';
@@ -416,4 +417,12 @@ function isSpiralWord(r: Reader, start: number): boolean {
   return false;
 }
 
-const SPIRAL_WORDS = new Set([W.work, W.working, W.continue, W.in, W.a, W.the, W.now]);
+const SPIRAL_WORDS: SenseSet = new SenseSet([
+  W.work,
+  W.working,
+  W.continue,
+  W.in,
+  W.a,
+  W.the,
+  W.now,
+]);

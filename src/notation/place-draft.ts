@@ -52,19 +52,10 @@ export const copyOfPlace = (place: Place): PlaceDraft => ({
 });
 
 /** "ch-3" as the chain that begins the row, where it was read as a space. */
-export const startChainNoun = ({
-  from,
-  to,
-  stem,
-  chains,
-  plural,
-  corner,
-  skipped,
-}: Noun): Noun => ({
-  from,
-  to,
+export const startChainNoun = ({ stem, post, chains, plural, corner, skipped }: Noun): Noun => ({
   kind: 'start-chain',
   stem,
+  post,
   chains,
   word: '',
   plural,

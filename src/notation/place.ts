@@ -2,7 +2,7 @@
 
 import { layersAhead } from './layers.ts';
 import { readLoop, readPost } from './loops.ts';
-import { plainNoun, readNoun } from './noun.ts';
+import { PLAIN_NOUN, readNoun } from './noun.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
 import { type PlaceDraft, placeDraft, startChainNoun } from './place-draft.ts';
@@ -11,7 +11,6 @@ import {
   eatThe,
   eatWord,
   endsInS,
-  fromOf,
   isWord,
   kindAt,
   MAX_DEPTH,
@@ -124,11 +123,10 @@ const CORNER_WORDS = /^(?:top|bottom|upper|lower|left|right|hand|outer|opposite)
 /** "end of each row", "side of each dc", "end of next 4 dc rows": whatever the row is named by. */
 function nameRowEnds(r: Reader, draft: PlaceDraft): void {
   const [noun] = draft.nouns;
-  const from = noun?.from ?? fromOf(r, r.at);
   const plural = noun ? noun.plural : endsInS(r, r.at);
   if (isWord(r, W.row) || isWord(r, W.round)) r.at++;
   else if (!noun) return;
-  draft.nouns = [{ ...(noun ?? plainNoun(from)), kind: 'row-end', plural, to: toOf(r) }];
+  draft.nouns = [{ ...(noun ?? PLAIN_NOUN), kind: 'row-end', plural }];
 }
 
 const isRowEnds = ({ nouns }: PlaceDraft): boolean =>
@@ -175,11 +173,9 @@ function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
   const picked = readPick(r, draft);
   const noun = readNoun(r) ?? bracketedGroup(r);
   if (!noun && !picked) return null;
-  const at = toOf(r);
   draft.nouns = [
     {
-      ...plainNoun(noun?.from ?? at),
-      to: noun?.to ?? at,
+      ...PLAIN_NOUN,
       kind: 'gap',
       stem: noun?.stem ?? null,
       word: noun?.word ?? '',
@@ -197,13 +193,12 @@ function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
 
 /** "in between 2nd and 3rd rows": at the end of them, on the side of the piece. */
 function betweenRows(r: Reader, draft: PlaceDraft): boolean {
-  const start = r.at;
   const told = kindAt(r) === T.ordinal && isWord(r, W.and, 1) && kindAt(r, 2) === T.ordinal;
   const rows = told && (isWord(r, W.row, 3) || isWord(r, W.round, 3));
   if (!rows) return false;
   r.at += 4;
   draft.pick = 'each';
-  draft.nouns = [{ ...plainNoun(fromOf(r, start)), kind: 'row-end', plural: true, to: toOf(r) }];
+  draft.nouns = [{ ...PLAIN_NOUN, kind: 'row-end', plural: true }];
   draft.to = toOf(r);
   return true;
 }

@@ -4,6 +4,7 @@ import { countItem, isPlainCount, readCounts } from './count.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
@@ -181,7 +182,7 @@ function restatesRow(r: Reader, run: Run): boolean {
   return kindAt(r, 2) === T.end || (kindAt(r, 2) === T.stop && kindAt(r, 3) === T.end);
 }
 
-const ORDERS: ReadonlySet<number> = new Set([W.repeat, W.fasten, W.turn, W.join, W.work, W.ch]);
+const ORDERS: SenseSet = new SenseSet([W.repeat, W.fasten, W.turn, W.join, W.work, W.ch]);
 
 /** "36 sts Fasten off": an order behind a line end that was lost, told by its capital. */
 function opensOrder(r: Reader, at: number): boolean {

@@ -11,6 +11,7 @@ import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
 import { mendsOf, slipsOf } from './slips.ts';
 import { readRun } from './steps.ts';
+import { termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import type { Instruction, RowLabel, Slip, StandingOrder, StatedCount, Step } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
@@ -115,7 +116,7 @@ function spreadIncreases(steps: Step[]): void {
     const plain = all.stitch.shape === 'one' && all.n === null && all.alsoIn.length === 0;
     const shapes = inc.stitch.shape === 'increase' || inc.stitch.shape === 'together';
     if (!plain || !shapes || until?.kind !== 'end' || inc.place || inc.until) continue;
-    const stitch = { ...inc.stitch, stem: inc.stitch.stem ?? all.stitch.stem };
+    const stitch = termWith(inc.stitch, { stem: inc.stitch.stem ?? all.stitch.stem });
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }
 }
@@ -215,8 +216,8 @@ function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
 
 /** "Rows 2-4: As first side.", "as for the left front": the rows of these numbers there. */
 function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
-  const [only, ...more] = steps;
-  if (!label || label.numbers.length === 0 || only?.kind !== 'remark' || more.some(makes)) return;
+  const [only] = steps;
+  if (!label || label.numbers.length === 0 || only?.kind !== 'remark' || steps.some(makes)) return;
   const words = r.text.slice(r.base + only.from, r.base + only.to);
   const part = /^(?:work |same )?(?:as|like) (?:for )?(?:the )?([a-z' -]+\w)\.?$/i.exec(words)?.[1];
   if (!part || /\b(?:set|before|established|follows|usual)\b/i.test(part)) return;
@@ -251,6 +252,8 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly State
   if (seen.length === 0) return NO_COUNTS;
   let last = steps.length;
   while (last > 0 && !makes(steps[last - 1])) last--;
+  const [only] = seen;
+  if (seen.length === 1 && only && only.from >= last) return [only.count];
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
   for (const { count, from } of seen) {

@@ -2,6 +2,7 @@
 import type { Span } from '../source/index.ts';
 import { hashOf, type SenseId } from './dictionary.ts';
 import { type Mends, scan } from './scan.ts';
+import type { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { type SpecialNames, specialNames } from './special-names.ts';
 import { FIRST, T, type Tokens } from './tokens.ts';
@@ -69,8 +70,8 @@ export function openReader(
   r.at = FIRST;
   r.depth = 0;
   r.run = run;
-  // What an instruction ends up with is its own; most have none.
-  if (r.counts.length > 0) r.counts = [];
+  // What an instruction ends up with is its own; of the counts it has another list.
+  while (r.counts.length > 0) r.counts.pop();
   if (r.orders.length > 0) r.orders = [];
   if (r.slips.length > 0) r.slips = [];
   return r;
@@ -119,7 +120,7 @@ export function eatWord(r: Reader, sense: SenseId): boolean {
 }
 
 /** Goes past words that say nothing where they stand: "to work as for the". */
-export function passWords(r: Reader, senses: ReadonlySet<SenseId>): void {
+export function passWords(r: Reader, senses: SenseSet): void {
   while (senses.has(r.word[r.at]!)) r.at++;
 }
 

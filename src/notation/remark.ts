@@ -19,6 +19,7 @@ import {
 } from './reader.ts';
 import { formsPattern } from './row-numbers.ts';
 import { putWords, type Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 
@@ -178,7 +179,7 @@ function tellsWork(r: Reader, start: number): boolean {
 }
 
 /** Words of sentences that count or measure what was made. */
-const TALLIES: ReadonlySet<SenseId> = new Set([
+const TALLIES: SenseSet = new SenseSet([
   W.have,
   W.count,
   W.measures,
@@ -332,7 +333,7 @@ function tellsRow(r: Reader, token: number): boolean {
   return after === W.row || after === W.round || LENGTHS.has(after);
 }
 
-const LENGTHS: ReadonlySet<number> = new Set([W.cm, W.mm, W.inch, W.metre]);
+const LENGTHS: SenseSet = new SenseSet([W.cm, W.mm, W.inch, W.metre]);
 
 /** "Motif. Ch 6, join": the name of the piece before its first row, up to three words and no number. */
 function isTitle(r: Reader, run: Run, start: number): boolean {
@@ -353,7 +354,7 @@ function isKnown(r: Reader): boolean {
 }
 
 /** Words of orders: left over, they mean that an order was not understood. */
-const ORDERS = new Set([
+const ORDERS: SenseSet = new SenseSet([
   W.skip,
   W.ch,
   W.repeat,

@@ -22,6 +22,7 @@ import {
 import { noOrder, type RepeatOrder, repeatOf } from './repeat-step.ts';
 import { namesBareRows } from './row-numbers.ts';
 import { putWords, type Run, sentenceOf } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { AROUND, closeAround, markOf, STAR, starRole } from './star.ts';
 import { readTimes, toTheEnd } from './times.ts';
@@ -318,7 +319,7 @@ function inBrackets(r: Reader): number {
     : 0;
 }
 
-const FILLERS = new Set([
+const FILLERS: SenseSet = new SenseSet([
   W.between,
   W.the,
   W.all,

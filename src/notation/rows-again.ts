@@ -21,6 +21,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import { readBareRows, readRowNumbers } from './row-numbers.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
@@ -104,7 +105,7 @@ function verb(r: Reader): boolean {
   return false;
 }
 
-const BEFORE_ORDER: ReadonlySet<number> = new Set([
+const BEFORE_ORDER: SenseSet = new SenseSet([
   W.work,
   W.continue,
   W.afterwards,
@@ -168,7 +169,7 @@ const NAMES = wordsOf(
 export const nameOfRow = (word: string): string =>
   word.toLowerCase().replace(/^(inc|dec)(?:reas(?:e|ing))?$/, '$1');
 
-const BEFORE_ROWS: ReadonlySet<number> = new Set([W.the, W.in, W.pattern, W.of, W.for, W.from]);
+const BEFORE_ROWS: SenseSet = new SenseSet([W.the, W.in, W.pattern, W.of, W.for, W.from]);
 
 function lastRows(r: Reader, draft: Draft): boolean {
   const both = isWord(r, W.both);
@@ -307,15 +308,7 @@ function readEndingWith(r: Reader, draft: Draft): boolean {
   return true;
 }
 
-const BEFORE_LAST: ReadonlySet<number> = new Set([
-  W.with,
-  W.on,
-  W.a,
-  W.after,
-  W.the,
-  W.by,
-  W.working,
-]);
+const BEFORE_LAST: SenseSet = new SenseSet([W.with, W.on, W.a, W.after, W.the, W.by, W.working]);
 
 /** "of Front", "in B": another part or another yarn. */
 function readPart(r: Reader, draft: Draft): boolean {

@@ -12,13 +12,26 @@ export interface Run {
   aside: boolean;
 }
 
-export const newRun = (end: RunEnd): Run => ({
-  out: [],
-  end,
-  sentence: 0,
-  previous: 0,
-  aside: false,
-});
+/** Runs that ended: a run lies within another or behind it, so that few are ever made. */
+const idle: { -readonly [K in keyof Run]: Run[K] }[] = [];
+
+export function newRun(end: RunEnd): Run {
+  const run = idle.pop();
+  if (!run) return { out: [], end, sentence: 0, previous: 0, aside: false };
+  run.end = end;
+  run.sentence = 0;
+  run.previous = 0;
+  run.aside = false;
+  return run;
+}
+
+/** The steps of a run that is over, in a list no longer than they are. */
+export function endRun(run: Run): Step[] {
+  const steps = run.out.slice();
+  while (run.out.length > 0) run.out.pop();
+  idle.push(run);
+  return steps;
+}
 
 /** Notes a full stop: what follows is another sentence. */
 export function endSentence(run: Run): void {

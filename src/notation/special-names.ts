@@ -3,10 +3,13 @@
  * name first. Plurals are added, so that "5 shells" finds "shell".
  */
 import { hashOf } from './dictionary.ts';
+import { termOf } from './stitch-term.ts';
+import type { StitchTerm } from './tree.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 export interface SpecialName {
-  readonly key: string;
+  /** What the name stands for: the special stitch, by its key. */
+  readonly term: StitchTerm;
   /** Hash of each word; a number inside a name has hash 0 and is held in `numbers`. */
   readonly hashes: readonly number[];
   readonly numbers: readonly number[];
@@ -46,6 +49,7 @@ function addName(
   const numbers = words.map((word) => (/^\d/.test(word) ? Number(word) : 0));
   const first = hashes[0] ?? 0;
   const list = names.get(first) ?? [];
-  list.push({ key, hashes, numbers, plural });
+  const term = termOf({ shape: 'special', special: key });
+  list.push({ term, hashes, numbers, plural });
   names.set(first, list);
 }

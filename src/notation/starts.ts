@@ -12,6 +12,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { mendsOf } from './slips.ts';
 import { readRun, readWhile } from './steps.ts';
@@ -291,7 +292,7 @@ function leadOf(steps: readonly Step[], all: Share): Step | undefined {
   return aside ? lead : steps.find((step) => step.kind !== 'remark');
 }
 
-const LEADS: ReadonlySet<number> = new Set([W.using, W.with, W.beginning, W.for]);
+const LEADS: SenseSet = new SenseSet([W.using, W.with, W.beginning, W.for]);
 
 /** More than any turning chain has. */
 const isFoundation = (step: Step | undefined): boolean =>

@@ -32,8 +32,9 @@ import {
   sentenceTimes,
 } from './repeat.ts';
 import { readRowsAgain } from './rows-again.ts';
-import { endSentence, newRun, putWords, type Run } from './run.ts';
+import { endRun, endSentence, newRun, putWords, type Run } from './run.ts';
 import { forgetScan } from './scan.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
@@ -48,14 +49,14 @@ export function readRun(r: Reader, end: RunEnd): Step[] {
   if (end === 'list') return readList(r);
   const run = newRun(end);
   while (kindAt(r) !== T.end && !runEnds(r, run)) oneStep(r, run);
-  return run.out;
+  return endRun(run);
 }
 
 /** Reads steps of the text as long as what was read so far leaves a question open. */
 export function readWhile(r: Reader, open: (out: readonly Step[]) => boolean): Step[] {
   const run = newRun('text');
   while (kindAt(r) !== T.end && open(run.out)) oneStep(r, run);
-  return run.out;
+  return endRun(run);
 }
 
 function oneStep(r: Reader, run: Run): void {
@@ -87,7 +88,7 @@ function readList(r: Reader): Step[] {
   }
   run.out.length = length;
   r.at = good;
-  return run.out;
+  return endRun(run);
 }
 
 const isPlaceless = (step: Step | undefined): boolean =>
@@ -184,7 +185,7 @@ const worksIn = (r: Reader): boolean =>
 const FACE = new Set(['eyes', 'eye', 'safety', 'nose', 'snout', 'muzzle', 'buttons', 'beads']);
 
 /** Words that only link clauses. */
-const LINKS = new Set([W.and, W.afterwards, W.now, W.or]);
+const LINKS: SenseSet = new SenseSet([W.and, W.afterwards, W.now, W.or]);
 
 /** "Place 2 dc in first sp", "add another 5 dc", "knit 20 sc": the verb says no more than "work". */
 function putsStitches(r: Reader): boolean {

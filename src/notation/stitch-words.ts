@@ -3,18 +3,7 @@
  * of abbreviations (US and UK, see docs/sources.md); older and sloppy forms: notation met in print,
  * common practice. A phrase may be written with spaces, hyphens or abbreviation stops.
  */
-import type { Loop, Post, StemWord, StitchShape } from './tree.ts';
-
-export interface StitchForm {
-  readonly shape: StitchShape;
-  readonly stem: StemWord | null;
-  readonly legs: number | null;
-  readonly loop: Loop | null;
-  readonly post: Post | null;
-  readonly extended: boolean;
-  readonly foundation: boolean;
-  readonly manner: readonly string[];
-}
+import type { StemWord, StitchShape } from './tree.ts';
 
 /** Stem, then the ways it is written, separated by bars. Plurals with "s" are added. */
 export const STEM_NAMES: Readonly<Record<StemWord, string>> = {

@@ -10,62 +10,49 @@ import {
   TOGETHER,
 } from './dictionary.ts';
 import { passGloss } from './gloss.ts';
-import {
-  clauseEnds,
-  isGlued,
-  kindAt,
-  type Reader,
-  spelled,
-  toOf,
-  valueAt,
-  wordAt,
-} from './reader.ts';
+import { clauseEnds, isGlued, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import type { SpecialName } from './special-names.ts';
-import type { StitchForm } from './stitch-words.ts';
+import { PLAIN_TERM, termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import type { Loop, Post, StitchTerm } from './tree.ts';
-
-/** A stitch term while it is being read. */
-type Draft = { -readonly [K in keyof StitchTerm]: StitchTerm[K] };
 
 /** The stitch name at the reader's place, or `null`, which leaves the reader where it was. */
 export function readStitch(r: Reader): StitchTerm | null {
   const special = readSpecialName(r);
   if (special) return special;
-  // Asked at nearly every word: where no name can begin, nothing is made.
+  // Asked at nearly every word: where no name can begin, no more is looked at.
   const first = wordAt(r);
   if (!mayBeStitch(first) && !LEADS_TO_NAME.has(first)) return null;
   const start = r.at;
-  const draft = emptyTerm(r);
-  if (!isPlainName(first)) readPrefixes(r, draft);
+  const before = isPlainName(first) ? PLAIN_TERM : readPrefixes(r);
   const form = readForm(r);
   if (!form) {
     r.at = start;
     return null;
   }
-  applyForm(draft, form);
   if (kindAt(r) === T.open) {
     skipShortForm(r, form);
     passGloss(r, form.stem);
   }
-  if (!clauseEnds(r)) readSuffixes(r, draft);
-  if (kindAt(r) === T.slash) skipOtherName(r, draft);
+  const named = before === PLAIN_TERM ? form : merged(before, form);
+  const term = clauseEnds(r) ? named : withSuffixes(r, named);
+  if (kindAt(r) === T.slash) skipOtherName(r, term);
   // "five single crochet stitches"
-  if (form.shape === 'one' && draft.shape === 'one' && wordAt(r) === W.st) r.at++;
-  draft.to = toOf(r);
-  return draft;
+  if (form.shape === 'one' && term.shape === 'one' && wordAt(r) === W.st) r.at++;
+  return term;
 }
 
 /** Words before a name that are none themselves: "back loop", "front post", and the old "long". */
-const LEADS_TO_NAME = new Set([W.blo, W.flo, W.front, W.back, W.foundation, W.long]);
+const LEADS_TO_NAME: SenseSet = new SenseSet([W.blo, W.flo, W.front, W.back, W.foundation, W.long]);
 
 /** Most names are one word that is nothing else; they need no look at prefixes. */
 const isPlainName = (sense: SenseId): boolean =>
   sense > 0 && formOf(sense) !== null && phrasesOf(sense) === null && mannerOf(sense) === null;
 
 /** "single crochet (s c)": the short form in brackets says the same again. */
-function skipShortForm(r: Reader, form: StitchForm): void {
+function skipShortForm(r: Reader, form: StitchTerm): void {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
   if (close < 0 || close - r.at > 5) return;
   const start = r.at++;
@@ -75,58 +62,33 @@ function skipShortForm(r: Reader, form: StitchForm): void {
 }
 
 /** "sc2tog/dec": two names of one stitch. */
-function skipOtherName(r: Reader, { shape, stem }: Draft): void {
+function skipOtherName(r: Reader, { shape, stem }: StitchTerm): void {
   if (shape !== 'together' && shape !== 'increase') return;
   const other = formOf(wordAt(r, 1));
   if (other?.shape === shape && (other.stem === null || other.stem === stem)) r.at += 2;
 }
 
-export function emptyTerm(r: Reader): Draft {
-  const from = r.from[r.at] ?? 0;
-  return {
-    from,
-    to: from,
-    shape: 'one',
-    stem: null,
-    legs: null,
-    special: null,
-    loop: null,
-    post: null,
-    extended: false,
-    foundation: false,
-    manner: NO_MANNER,
-  };
-}
+/** What stands before the name together with what the name itself says. */
+const merged = (before: StitchTerm, form: StitchTerm): StitchTerm =>
+  withManner(
+    termWith(form, {
+      loop: before.loop ?? form.loop,
+      post: before.post ?? form.post,
+      foundation: before.foundation || form.foundation,
+      manner: before.manner,
+    }),
+    form.manner,
+  );
 
-const NO_MANNER: readonly string[] = [];
-
-function applyForm(draft: Draft, form: StitchForm): void {
-  draft.shape = form.shape;
-  draft.stem = form.stem;
-  draft.legs = form.legs;
-  draft.loop ??= form.loop;
-  draft.post ??= form.post;
-  draft.extended ||= form.extended;
-  draft.foundation ||= form.foundation;
-  addManner(draft, form.manner);
-}
-
-/** A list of its own is made only where a manner is told; the forms' lists may be shared. */
-function addManner(draft: Draft, manner: readonly string[]): void {
-  if (manner.length === 0) return;
-  draft.manner = draft.manner.length === 0 ? manner : [...draft.manner, ...manner];
-}
+const withManner = (term: StitchTerm, manner: readonly string[]): StitchTerm =>
+  manner.length === 0 ? term : termWith(term, { manner: [...term.manner, ...manner] });
 
 /** Name of a special stitch of this manuscript; the longest fitting one. */
 export function readSpecialName(r: Reader): StitchTerm | null {
   const name = specialHere(r);
   if (!name) return null;
-  const draft = emptyTerm(r);
-  draft.shape = 'special';
-  draft.special = name.key;
   r.at += matchesName(r, name);
-  draft.to = toOf(r);
-  return draft;
+  return name.term;
 }
 
 /** The special stitch whose name stands here; "2V-st" may be one, "2 V-st" is two V-stitches. */
@@ -153,18 +115,23 @@ function matchesName(r: Reader, name: SpecialName): number {
 }
 
 /** "front post", "reverse", "foundation", "blo", before the name itself. */
-function readPrefixes(r: Reader, draft: Draft): void {
+function readPrefixes(r: Reader): StitchTerm {
+  let term = PLAIN_TERM;
   for (let guard = 0; guard < 4; guard++) {
     const sense = wordAt(r);
-    if (sense <= 0) return;
-    const found = loopPrefix(r, sense, draft) || postPrefix(r, sense, draft);
-    if (found) continue;
-    if (sense === W.foundation) draft.foundation = true;
-    else if (isManner(r, sense)) addManner(draft, [mannerOf(sense) ?? '']);
-    else return;
+    if (sense <= 0) return term;
+    const looped = loopPrefix(r, sense, term) ?? postPrefix(r, sense, term);
+    if (looped) {
+      term = looped;
+      continue;
+    }
+    if (sense === W.foundation) term = termWith(term, { foundation: true });
+    else if (isManner(r, sense)) term = withManner(term, [mannerOf(sense) ?? '']);
+    else return term;
     r.at++;
     if (kindAt(r) === T.dash) r.at++;
   }
+  return term;
 }
 
 /** A word like "long" or "double" names a manner only before a stitch that stands by itself. */
@@ -179,33 +146,31 @@ function stitchFollows(r: Reader, ahead: number): boolean {
   );
 }
 
-function loopPrefix(r: Reader, sense: SenseId, draft: Draft): boolean {
+function loopPrefix(r: Reader, sense: SenseId, term: StitchTerm): StitchTerm | null {
   const loop: Loop | null = sense === W.blo ? 'back' : sense === W.flo ? 'front' : null;
-  if (loop === null || !stitchFollows(r, 1)) return false;
-  draft.loop = loop;
+  if (loop === null || !stitchFollows(r, 1)) return null;
   r.at++;
-  return true;
+  return termWith(term, { loop });
 }
 
-function postPrefix(r: Reader, sense: SenseId, draft: Draft): boolean {
+function postPrefix(r: Reader, sense: SenseId, term: StitchTerm): StitchTerm | null {
   let post: Post | null = postOf(sense);
   let length = 1;
   if (post === null && (sense === W.front || sense === W.back)) {
     const k = kindAt(r, 1) === T.dash ? 2 : 1;
-    if (wordAt(r, k) !== W.post) return false;
+    if (wordAt(r, k) !== W.post) return null;
     post = sense === W.front ? 'front' : 'back';
     length = k + 1;
   }
-  if (post === null) return false;
+  if (post === null) return null;
   const k = kindAt(r, length) === T.dash ? length + 1 : length;
-  if (!stitchFollows(r, k) && wordAt(r, k) !== W.foundation) return false;
-  draft.post = post;
+  if (!stitchFollows(r, k) && wordAt(r, k) !== W.foundation) return null;
   r.at += k;
-  return true;
+  return termWith(term, { post });
 }
 
 /** The longest name of several words that stands here, with its length in tokens. */
-function phraseHere(r: Reader): { form: StitchForm; length: number } | null {
+function phraseHere(r: Reader): { form: StitchTerm; length: number } | null {
   const list = phrasesOf(wordAt(r));
   if (!list) return null;
   for (const phrase of list) {
@@ -223,7 +188,7 @@ function phraseHere(r: Reader): { form: StitchForm; length: number } | null {
   return null;
 }
 
-function readForm(r: Reader): StitchForm | null {
+function readForm(r: Reader): StitchTerm | null {
   const sense = wordAt(r);
   if (sense <= 0) return null;
   const phrase = phraseHere(r);
@@ -237,7 +202,7 @@ function readForm(r: Reader): StitchForm | null {
 }
 
 /** Old books' "1 long on the next", "in each long": a stitch by itself, behind a number or "each". */
-function oldLong(r: Reader): StitchForm | null {
+function oldLong(r: Reader): StitchTerm | null {
   const before = wordAt(r, -1);
   const counted = kindAt(r, -1) === T.number && wordAt(r, -2) !== W.ch;
   const named = before === W.each || before === W.next || before === W.last || before === W.same;
@@ -247,51 +212,47 @@ function oldLong(r: Reader): StitchForm | null {
 const LONGS: SenseId = senseOfWord('longs');
 
 /** "2tog", "together", "inc", "dec", "cluster", "tbl", "fp" behind a name. */
-function readSuffixes(r: Reader, draft: Draft): void {
+function withSuffixes(r: Reader, term: StitchTerm): StitchTerm {
   const dash = kindAt(r) === T.dash ? 1 : 0;
   if (kindAt(r, dash) === T.number && wordAt(r, dash + 1) === TOGETHER) {
-    draft.shape = 'together';
-    draft.legs = valueAt(r, dash);
+    const legs = valueAt(r, dash);
     r.at += dash + 2;
-  } else if (wordAt(r, dash) === TOGETHER) {
-    draft.shape = 'together';
+    return withLoop(r, termWith(term, { shape: 'together', legs }));
+  }
+  if (wordAt(r, dash) === TOGETHER) {
     r.at += dash + 1;
-  } else if (draft.stem !== null && draft.shape === 'one') shapeSuffix(r, draft, dash);
-  loopSuffix(r, draft);
+    return withLoop(r, termWith(term, { shape: 'together' }));
+  }
+  return withLoop(r, term.stem !== null && term.shape === 'one' ? withShape(r, term, dash) : term);
 }
 
-function shapeSuffix(r: Reader, draft: Draft, dash: number): void {
+function withShape(r: Reader, term: StitchTerm, dash: number): StitchTerm {
   const sense = wordAt(r, dash);
   const form = sense > 0 ? formOf(sense) : null;
-  if (!form || form.stem !== null || form.shape === 'one' || form.shape === 'picot') {
-    postSuffix(r, draft, sense, dash);
-    return;
-  }
+  if (!form || form.stem !== null || form.shape === 'one' || form.shape === 'picot')
+    return withPost(r, term, dash);
   // "sc 2tog" and "sc dec" are one name; "sc, dec" has its comma, "sc inc" means two in one.
   r.at += dash;
   const after = readForm(r);
-  if (!after) return;
-  draft.shape = after.shape;
-  draft.legs = after.legs;
-  addManner(draft, after.manner);
+  if (!after) return term;
+  return withManner(termWith(term, { shape: after.shape, legs: after.legs }), after.manner);
 }
 
-function postSuffix(r: Reader, draft: Draft, sense: SenseId, dash: number): void {
-  const post = postOf(sense);
-  if (post !== null && draft.post === null) {
-    draft.post = post;
-    r.at += dash + 1;
-  }
+function withPost(r: Reader, term: StitchTerm, dash: number): StitchTerm {
+  const post = postOf(wordAt(r, dash));
+  if (post === null || term.post !== null) return term;
+  r.at += dash + 1;
+  return termWith(term, { post });
 }
 
-function loopSuffix(r: Reader, draft: Draft): void {
+function withLoop(r: Reader, term: StitchTerm): StitchTerm {
   // "hdc-blo to last st"
   const dash = kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1) ? 1 : 0;
   const sense = wordAt(r, dash);
-  if (sense === W.blo) draft.loop = 'back';
-  else if (sense === W.flo) draft.loop = 'front';
-  else return;
+  const loop: Loop | null = sense === W.blo ? 'back' : sense === W.flo ? 'front' : null;
+  if (loop === null) return term;
   r.at += dash + 1;
+  return termWith(term, { loop });
 }
 
 /** "3-dc cluster", "2 sc tog": the number belongs to the name. Reader stands on the number. */
@@ -317,7 +278,7 @@ export function readNumberedStitch(r: Reader): StitchTerm | null {
     r.at = start;
     return null;
   }
-  return { ...stitch, from: r.from[start] ?? 0, legs };
+  return termWith(stitch, { legs });
 }
 
 /** "5 sc in", "2 dc,": by far the most; a name that nothing goes on with keeps no number. */

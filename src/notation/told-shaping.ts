@@ -15,9 +15,10 @@ import {
 import { repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
-import { emptyTerm, readStitch } from './stitch.ts';
+import { readStitch } from './stitch.ts';
+import { termOf, termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
-import type { StitchTerm, WorkStep } from './tree.ts';
+import type { WorkStep } from './tree.ts';
 import { plainWork } from './work.ts';
 
 /** With the reader on a word for an increase or a decrease. */
@@ -40,16 +41,17 @@ function everyNth(r: Reader, run: Run): boolean {
   const stem = plainAround(run);
   const inc = readStitch(r);
   if (!inc) return false;
+  const name = { from: fromOf(r, start), to: toOf(r) };
   r.at = start + round;
   const span = { from: stem?.from ?? fromOf(r, start), to: toOf(r) };
-  const term: StitchTerm = { ...emptyTerm(r), stem: stem?.stitch.stem ?? inc.stem, ...span };
+  const term = termOf({ stem: stem?.stitch.stem ?? inc.stem });
   const between: WorkStep = {
-    ...plainWork(term),
+    ...plainWork(term, span),
     n: { values: [nth - 1], from: span.to, to: span.to },
   };
   const until = { kind: 'end' as const, word: 'around', from: span.to, to: span.to };
   const times = { kind: 'until' as const, until, from: span.to, to: span.to };
-  const steps = [between, { ...plainWork({ ...inc, stem: term.stem }) }];
+  const steps = [between, plainWork(termWith(inc, { stem: term.stem }), name)];
   const order = { from: fromOf(r, start), to: span.to };
   if (stem) run.out.pop();
   run.out.push(repeatOf('', steps, { times, ending: null, order }, span));
@@ -94,7 +96,7 @@ function placesOpen(r: Reader, run: Run): boolean {
     const n = { values: [valueAt(r)], from: fromOf(r, r.at), to: r.to[r.at] ?? 0 };
     r.at = start + 3;
     const span = { from: fromOf(r, start), to: toOf(r) };
-    run.out.push({ ...plainWork(term), n, numberAfter: true, evenly: true, ...span });
+    run.out.push({ ...plainWork(term, span), n, numberAfter: true, evenly: true });
     return true;
   }
   r.at = end;

@@ -38,8 +38,11 @@ export type StitchShape =
   | 'picot'
   | 'special'; /** a stitch that this manuscript defines; `special` is its key. */
 
-/** The name of a stitch as used in a row. */
-export interface StitchTerm extends Span {
+/**
+ * The name of a stitch as used in a row. It has no span of its own: one that says nothing special is
+ * shared by all places where it stands.
+ */
+export interface StitchTerm {
   readonly shape: StitchShape;
   /** `null`: not said ("inc", "dec", "cluster"): the stitch of the row. */
   readonly stem: StemWord | null;
@@ -73,11 +76,17 @@ export type NounKind =
   | 'join' /** "same st as join", "joining sl st" */
   | 'center' /** centre stitch/space of something: see `Place.of` */;
 
-export interface Noun extends Span {
+/** It has no span of its own: one that says nothing special is shared by all places that name it. */
+export interface Noun {
   readonly kind: NounKind;
   readonly stem: StemWord | null;
+  /** "around next FPdc": how the named stitch was worked. */
+  readonly post: Post | null;
   readonly chains: Numbers | null;
-  /** Key of the special stitch, or the group's word, lower-case, singular; else ''. */
+  /**
+   * Key of the special stitch, or the group's word, lower-case, singular; "magic" for a magic ring;
+   * else ''.
+   */
   readonly word: string;
   readonly plural: boolean;
   /** "corner ch-2 sp": kind space, corner true. */
@@ -167,6 +176,9 @@ export interface WorkStep extends Span {
   /** "sc 5", "sc x 5", "sc5": the number stands behind the name. */
   readonly numberAfter: boolean;
   readonly stitch: StitchTerm;
+  /** Where the stitch's name stands, counted as the span is. */
+  readonly nameFrom: number;
+  readonly nameTo: number;
   readonly place: Place | null;
   /** More places for the same stitch: "in 2nd ch from hook and in each ch across". */
   readonly alsoIn: readonly Place[];

@@ -19,6 +19,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import { namesRowEnds } from './row-ends.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Noun, Place, Until } from './tree.ts';
@@ -119,7 +120,7 @@ function aroundPiece(r: Reader): boolean {
   return true;
 }
 
-const PIECE_WORDS: ReadonlySet<SenseId> = new Set([
+const PIECE_WORDS: SenseSet = new SenseSet([
   W.end,
   W.the,
   W.of,
@@ -326,7 +327,7 @@ function ofGroup(r: Reader): void {
   if (isWord(r, W.end) || isWord(r, W.row) || isWord(r, W.round) || !readNoun(r)) r.at = start;
 }
 
-const BEFORE_GROUP: ReadonlySet<number> = new Set([W.the, W.these, W.next]);
+const BEFORE_GROUP: SenseSet = new SenseSet([W.the, W.these, W.next]);
 
 /** "of end", "from the end", "before end of row". */
 function endBehind(r: Reader): void {

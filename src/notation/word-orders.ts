@@ -40,6 +40,7 @@ import {
 } from './reader.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { putWords, type Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { T } from './tokens.ts';
@@ -531,13 +532,7 @@ function orLength(r: Reader): Step | null {
   return null;
 }
 
-const BEHIND_MEASURE: ReadonlySet<number> = new Set([
-  W.from,
-  W.beginning,
-  W.foundation,
-  W.the,
-  W.long,
-]);
+const BEHIND_MEASURE: SenseSet = new SenseSet([W.from, W.beginning, W.foundation, W.the, W.long]);
 
 /** "in A 3 sc", "In MC, …". */
 function yarnIn(r: Reader): Step | null {

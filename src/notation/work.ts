@@ -1,4 +1,5 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
+import type { Span } from '../source/index.ts';
 import { alongSide, aroundIt, edgeOf } from './along-side.ts';
 import { readCountsAs } from './counts-as.ts';
 import { formOf, mayBeStitch, TOGETHER } from './dictionary.ts';
@@ -23,7 +24,8 @@ import {
   wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
-import { emptyTerm, readNumberedStitch, readStitch } from './stitch.ts';
+import { readNumberedStitch, readStitch } from './stitch.ts';
+import { PLAIN_TERM, termOf, termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import type { Numbers, Place, StitchTerm, Until, WorkStep } from './tree.ts';
 import { namesPlace, readUntil } from './until.ts';
@@ -45,8 +47,10 @@ export function readWork(r: Reader): WorkStep | null {
   const one = r.at > start && (isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.of, 1);
   if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
   const scanned = scannedSc(r);
+  let name = r.at;
   const numbered = scanned ? null : readNumberedStitch(r);
   const n = scanned ?? (numbered ? null : (leadingNumber(r) ?? onceMore(r)));
+  if (!numbered) name = r.at;
   const stitch =
     numbered ??
     (scanned ? letterSc(r) : readStitch(r)) ??
@@ -57,7 +61,8 @@ export function readWork(r: Reader): WorkStep | null {
     r.at = start;
     return null;
   }
-  const draft = plainWork(stitch);
+  const from = fromOf(r, name);
+  const draft = plainWork(stitch, { from, to: stitch === PLAIN_TERM ? from : toOf(r) });
   draft.n = n;
   draft.evenly = evenly;
   draft.from = fromOf(r, start);
@@ -70,18 +75,20 @@ export function readWork(r: Reader): WorkStep | null {
 const SPREAD = wordsOf('distribute spread space place');
 
 /** One stitch by its name alone. */
-export const plainWork = (stitch: StitchTerm): Draft => ({
+export const plainWork = (stitch: StitchTerm, { from, to }: Span): Draft => ({
   kind: 'work',
   n: null,
   numberAfter: false,
   stitch,
+  nameFrom: from,
+  nameTo: to,
   place: null,
   alsoIn: NO_PLACES,
   until: null,
   countsAs: null,
   evenly: false,
-  from: stitch.from,
-  to: stitch.to,
+  from,
+  to,
 });
 
 /** "a dc", "the first"; a lone "A" is a decrease in charts of letters. */
@@ -131,14 +138,9 @@ function postAlone(r: Reader): StitchTerm | null {
   if (!isWord(r, W.front) && !isWord(r, W.back)) return null;
   const k = kindAt(r, 1) === T.dash ? 2 : 1;
   if (!isWord(r, W.post, k) || !(isWord(r, W.in, k + 1) || isWord(r, W.around, k + 1))) return null;
-  const term = {
-    ...emptyTerm(r),
-    stem: 'dc' as const,
-    post: isWord(r, W.front) ? ('front' as const) : ('back' as const),
-  };
+  const post = isWord(r, W.front) ? 'front' : 'back';
   r.at += k + 1;
-  term.to = toOf(r);
-  return term;
+  return termOf({ stem: 'dc', post });
 }
 
 /** "work 2 in next": the stitch of the row, without its name. */
@@ -149,9 +151,8 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   const ends = clauseEnds(r, 1) || isWord(r, W.turn, 1);
   const told = isWord(r, W.st) && isWord(r, W.work, -2) && ends;
   if (told && kindAt(r, 1) !== T.end && kindAt(r, 1) !== T.colon) {
-    const term = emptyTerm(r);
     r.at++;
-    return term;
+    return PLAIN_TERM;
   }
   if (isWord(r, W.st) && isWord(r, W.in, 1)) r.at++;
   if (!isWord(r, W.in)) return null;
@@ -162,7 +163,7 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     r.at = start;
     return null;
   }
-  return emptyTerm(r);
+  return PLAIN_TERM;
 }
 
 /** "2 dc2tog"? stays; "3 dc cluster" has its legs already; "2 sctog" means its two legs. */
@@ -171,8 +172,9 @@ function fixLegs(draft: Draft): void {
   const only = n?.values[0];
   const fused = stitch.shape === 'together' && stitch.legs === null && stitch.stem !== null;
   if (n?.values.length !== 1 || !fused || typeof only !== 'number' || only < 2) return;
-  if (only > 9 || n.to !== stitch.from) return;
-  draft.stitch = { ...stitch, from: n.from, legs: only };
+  if (only > 9 || n.to !== draft.nameFrom) return;
+  draft.stitch = termWith(stitch, { legs: only });
+  draft.nameFrom = n.from;
   draft.n = null;
 }
 
@@ -252,7 +254,7 @@ function drawnTogether(r: Reader, draft: Draft): void {
   const [legs] = (bare ? draft.n : place?.n)?.values ?? [];
   const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
   if (plain && n === null && !place?.each && typeof legs === 'number' && legs > 1 && legs < 10) {
-    draft.stitch = { ...stitch, shape: 'together', legs };
+    draft.stitch = termWith(stitch, { shape: 'together', legs });
     if (bare) {
       draft.n = null;
       draft.numberAfter = false;
@@ -283,7 +285,7 @@ function loopOnly(r: Reader, draft: Draft): void {
   const { place } = draft;
   if (!place || place.loop === null || place.pick !== 'this' || place.nouns.length > 0) return;
   if (place.of || place.row !== null || place.rowsBelow > 0) return;
-  draft.stitch = { ...draft.stitch, loop: place.loop };
+  draft.stitch = termWith(draft.stitch, { loop: place.loop });
   draft.until = place.until;
   // "sc in the BLO in each st around": the place stands behind the loop.
   draft.place = place.until || clauseEnds(r) ? null : placeBehind(r, draft);
@@ -291,8 +293,7 @@ function loopOnly(r: Reader, draft: Draft): void {
 
 /** "2sc10", "3dc2": so many in each of the next so many, all written as one word. */
 function eachOfMany(r: Reader, draft: Draft): void {
-  const { n, stitch } = draft;
-  if (n?.to !== stitch.from || kindAt(r) !== T.number || !isGlued(r, -1)) return;
+  if (draft.n?.to !== draft.nameFrom || kindAt(r) !== T.number || !isGlued(r, -1)) return;
   const places = readNumbers(r);
   if (!places) return;
   const { from } = places;
@@ -325,7 +326,7 @@ function readNumberBehind(r: Reader, draft: Draft): void {
   if (kindAt(r) === T.dash && kindAt(r, 1) === T.number && isGlued(r) && isGlued(r, -1)) r.at++;
   if (shapesOf(r, draft)) {
     draft.n = readNumbers(r);
-    draft.stitch = { ...draft.stitch, stem: formOf(wordAt(r))?.stem ?? null };
+    draft.stitch = termWith(draft.stitch, { stem: formOf(wordAt(r))?.stem ?? null });
     draft.numberAfter = true;
     r.at++;
     return;
@@ -394,7 +395,7 @@ function theLoop(r: Reader, draft: Draft): void {
     !isWord(r, W.loop, 2)
   )
     return;
-  draft.stitch = { ...draft.stitch, loop: isWord(r, W.back, 1) ? 'back' : 'front' };
+  draft.stitch = termWith(draft.stitch, { loop: isWord(r, W.back, 1) ? 'back' : 'front' });
   r.at += isWord(r, W.only, 3) ? 4 : 3;
 }
 

@@ -20,7 +20,6 @@ export const NOWHERE = { from: 0, to: 0 };
 export const numbers = (...values: (number | null)[]): Numbers => ({ ...NOWHERE, values });
 
 export const stitch = (said: Partial<StitchTerm>): StitchTerm => ({
-  ...NOWHERE,
   shape: 'one',
   stem: null,
   legs: null,
@@ -34,9 +33,9 @@ export const stitch = (said: Partial<StitchTerm>): StitchTerm => ({
 });
 
 export const noun = (said: Partial<Noun>): Noun => ({
-  ...NOWHERE,
   kind: 'stitch',
   stem: null,
+  post: null,
   chains: null,
   word: '',
   plural: false,
@@ -72,6 +71,8 @@ export const work = (said: Partial<WorkStep>): WorkStep => ({
   n: null,
   numberAfter: false,
   stitch: stitch({}),
+  nameFrom: 0,
+  nameTo: 0,
   place: null,
   alsoIn: [],
   until: null,

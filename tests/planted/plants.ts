@@ -65,7 +65,7 @@ const SWAPPED: Readonly<Record<string, string>> = { sc: 'dc', dc: 'sc' };
 function otherWords(text: string, placed: Placed): Plant[] {
   return workSteps(placed.instruction.steps).flatMap((step): Plant[] => {
     const { stitch } = step;
-    const at = { from: placed.from + stitch.from, to: placed.from + stitch.to };
+    const at = { from: placed.from + step.nameFrom, to: placed.from + step.nameTo };
     const words = text.slice(at.from, at.to);
     const other = SWAPPED[words.toLowerCase()];
     if (other) {

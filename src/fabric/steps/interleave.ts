@@ -2,7 +2,15 @@
  * "Sc in each st and ch-1 sp around, working 3 sc in each corner": several clauses that share one
  * walk. What lies next on the edge decides which of them is worked.
  */
-import type { GroupStep, Noun, Place, Step, Until, WorkStep } from '../../notation/index.ts';
+import {
+  type GroupStep,
+  type Noun,
+  PLAIN_NOUN,
+  type Place,
+  type Step,
+  type Until,
+  type WorkStep,
+} from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { COUNTED, groupAround, isCorner, SPACE } from '../edge.ts';
 import { type Hands, numberFor, type Target } from '../hands.ts';
@@ -24,19 +32,8 @@ const memberAround = (step: Step | undefined): Member | null => {
   if (step?.kind !== 'work' || step.place || step.n || step.until?.kind !== 'end') return null;
   if (step.evenly || step.stitch.special !== null || step.stitch.shape !== 'one') return null;
   const { from, to, until } = step;
-  const noun: Noun = { ...STITCH_NOUN, from, to };
-  return { step, place: { ...EACH_STITCH, nouns: [noun], until, from, to } };
+  return { step, place: { ...EACH_STITCH, nouns: [PLAIN_NOUN], until, from, to } };
 };
-
-const STITCH_NOUN = {
-  kind: 'stitch',
-  stem: null,
-  chains: null,
-  word: '',
-  plural: false,
-  corner: false,
-  skipped: false,
-} as const;
 
 const EACH_STITCH = {
   pick: 'each',

@@ -105,5 +105,5 @@ function attach(hands: Hands, step: JoinStep): void {
 function beginWithStitch(hands: Hands, step: JoinStep): void {
   if (!step.with || step.with.stem === 'ss' || step.with.stem === null) return;
   const target = hands.last ?? takePlace(hands, null, step);
-  make(hands, kindFor(hands, step.with), originFor(hands, step), target);
+  make(hands, kindFor(hands, step.with, step), originFor(hands, step), target);
 }

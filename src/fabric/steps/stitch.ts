@@ -1,33 +1,39 @@
 /** One stitch: its kind, and making it so many times in one place. */
-import { type StitchTerm, stemOf, type WorkStep } from '../../notation/index.ts';
+import {
+  type JoinStep,
+  nameSpan,
+  type StitchTerm,
+  stemOf,
+  type WorkStep,
+} from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from '../hands.ts';
 import { internKind, type NodeClass } from '../kinds.ts';
 import { ask } from '../readings.ts';
 
 /** Number of the kind that a stitch makes. */
-export function kindFor(hands: Hands, stitch: StitchTerm): number {
+export function kindFor(hands: Hands, stitch: StitchTerm, at: WorkStep | JoinStep): number {
   const memo = hands.kindsOf.get(stitch);
   if (memo && memo.loop === hands.loop && (stitch.stem !== null || memo.stem === hands.stem)) {
     hands.stem = memo.stem;
     return memo.kind;
   }
-  const kind = newKindFor(hands, stitch);
+  const kind = newKindFor(hands, stitch, at.kind === 'work' ? nameSpan(at) : at);
   hands.kindsOf.set(stitch, { kind, stem: hands.stem, loop: hands.loop });
   return kind;
 }
 
-function newKindFor(hands: Hands, stitch: StitchTerm): number {
+function newKindFor(hands: Hands, stitch: StitchTerm, at: Span): number {
   const { bench } = hands;
   let stem = stitch.stem ? stemOf(stitch.stem, bench.terms) : hands.stem;
   if (stem === null) {
     const other = stemOf(stitch.stem ?? '', bench.terms === 'US' ? 'UK' : 'US');
-    fact(hands, { kind: 'undefined', word: stitch.stem ?? '', ...spanAt(hands, stitch) });
+    fact(hands, { kind: 'undefined', word: stitch.stem ?? '', ...spanAt(hands, at) });
     stem = other ?? hands.stem;
   }
   if (stitch.stem && stem !== 'slip') hands.stem = stem;
   const single = stitch.shape === 'increase' || stitch.shape === 'one';
-  const counted = stem !== 'slip' || slipsCount(hands, stitch);
+  const counted = stem !== 'slip' || slipsCount(hands, at);
   const nodeClass: NodeClass = !counted ? 'slip' : stitch.shape === 'picot' ? 'picot' : 'stitch';
   return internKind(bench.kinds, {
     class: nodeClass,
@@ -70,7 +76,7 @@ export function stemIs(hands: Hands, entry: number, word: string | null): boolea
 
 /** Makes `n` stitches in one place. */
 export function stitches(hands: Hands, step: WorkStep, target: Target, n: number): void {
-  const kind = kindFor(hands, step.stitch);
+  const kind = kindFor(hands, step.stitch, step);
   const origin = originFor(hands, step);
   for (let i = 0; i < n; i++) make(hands, kind, origin, target);
 }

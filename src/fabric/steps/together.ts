@@ -73,7 +73,7 @@ const spreadOut = (hands: Hands, place: Place | null): (Place | null)[] => {
 /** "sc2tog", "dec": over the next places. */
 export function togetherAlong(hands: Hands, step: WorkStep, legs: number): void {
   const gaps = gapsOf(hands, null, step);
-  make(hands, kindFor(hands, step.stitch), originFor(hands, step), takeStitch(hands, gaps));
+  make(hands, kindFor(hands, step.stitch, step), originFor(hands, step), takeStitch(hands, gaps));
   for (let i = 1; i < legs; i++) addAnchor(hands.nodes, takeStitch(hands, gaps).node);
 }
 
@@ -85,7 +85,7 @@ function oneTogether(hands: Hands, step: WorkStep, legs: readonly (Place | null)
   );
   const [first, ...others] = targets;
   if (!first) return;
-  make(hands, kindFor(hands, step.stitch), originFor(hands, step), first);
+  make(hands, kindFor(hands, step.stitch, step), originFor(hands, step), first);
   for (const other of others) addAnchor(hands.nodes, other.node);
 }
 
@@ -124,7 +124,12 @@ function sharesFoot(hands: Hands, step: WorkStep, place: Place, row: RowContext)
 
 function inOnePlaceEach(hands: Hands, step: WorkStep, place: Place): void {
   const one = (at: Place): void => {
-    make(hands, kindFor(hands, step.stitch), originFor(hands, step), takePlace(hands, at, step));
+    make(
+      hands,
+      kindFor(hands, step.stitch, step),
+      originFor(hands, step),
+      takePlace(hands, at, step),
+    );
   };
   const next: Place = {
     ...place,

@@ -229,7 +229,7 @@ function workAlong(hands: Hands, step: WorkStep, place: Place | null, _here: Her
 /** As many of `n` places as a plain run can take; what is left has to be looked for. */
 function plainRun(hands: Hands, step: WorkStep, n: number, each: number): number {
   if (hands.aside || hands.into || n < 2) return 0;
-  const made = { kind: kindFor(hands, step.stitch), origin: originFor(hands, step), each };
+  const made = { kind: kindFor(hands, step.stitch, step), origin: originFor(hands, step), each };
   return runAlong(hands, made, n);
 }
 

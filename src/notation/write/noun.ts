@@ -20,7 +20,7 @@ function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
     case 'stitch':
       return plural(noun.word === '' ? 'st' : noun.word, many);
     case 'stem':
-      return `${postOf(noun, voice)}${writeStem(noun.stem ?? '', voice)}`;
+      return `${POSTS[noun.post ?? 'none']}${writeStem(noun.stem ?? '', voice)}`;
     case 'chain':
       // "ch" is singular and plural at once, as "dc" is: "in next 40 ch".
       return noun.word === '' ? 'ch' : `${noun.word} ch`;
@@ -31,7 +31,7 @@ function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
     case 'start-chain':
       return `${voice.course === 'row' ? 'turning' : 'beg'} ${ofChains(noun, voice)}`;
     case 'ring':
-      return MAGIC.test(voice.quote(noun)) ? 'magic ring' : 'ring';
+      return noun.word === 'magic' ? 'magic ring' : 'ring';
     case 'group':
       return plural(group(noun, voice), many);
     default:
@@ -39,11 +39,8 @@ function bareNoun(noun: Noun, many: boolean, voice: Voice): string {
   }
 }
 
-/** "FPdc around next FPdc": the tree keeps but the stem of what lies beneath. */
-function postOf(noun: Noun, voice: Voice): string {
-  const said = /^(fp|bp)/i.exec(voice.quote(noun));
-  return said === null ? '' : said[0].toUpperCase();
-}
+/** "FPdc around next FPdc": what lies beneath is named as it was worked. */
+const POSTS = { front: 'FP', back: 'BP', none: '' } as const;
 
 /** "sp", "ch-2 sp", "shell sp", "V-st ch-1 sp"; "ch-3" where the designer wrote no "sp". */
 function space(noun: Noun, many: boolean, voice: Voice): string {
@@ -72,6 +69,3 @@ const WORDS = {
   join: 'join',
   center: 'centre',
 } as const;
-
-/** The tree has one word for both rings, but only one of them is drawn shut. */
-const MAGIC = /magic|adjustable|^m/i;

@@ -74,7 +74,7 @@ export function swapFixes(scene: Scene, { row, cloth }: Sighting): Fix[] {
   const swap = (step: Step): (Fix | null)[] => {
     if (step.kind === 'repeat' || step.kind === 'group') return step.steps.flatMap(swap);
     if (!placed || step.kind !== 'work') return [];
-    const at = { from: placed.from + step.stitch.from, to: placed.from + step.stitch.to };
+    const at = { from: placed.from + step.nameFrom, to: placed.from + step.nameTo };
     const other = SWAPPED.get(text.slice(at.from, at.to));
     return other ? [replacement(text, at, other)] : [];
   };

@@ -4,7 +4,7 @@
  * and only where these do not come out.
  */
 import { type Finding, specialUndefined } from '../../finding/index.ts';
-import type { WorkStep } from '../../notation/index.ts';
+import { nameSpan, type WorkStep } from '../../notation/index.ts';
 import { type Scene, wordsAt } from '../scene.ts';
 import { absolute, append, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
 
@@ -35,7 +35,7 @@ export function unexplained(scene: Scene): Finding[] {
   }
   return [...byShape.values()].flatMap((uses) => {
     const [{ row, step }] = uses as [Use, ...Use[]];
-    const at = absolute(row.placed, step.stitch);
+    const at = absolute(row.placed, nameSpan(step));
     const stitch = wordsAt(scene, at)
       .replace(/^\d+\s+/, '')
       .toLowerCase();

@@ -5,11 +5,11 @@ import { tree } from './shown.ts';
 describe('beginnings', () => {
   test.each([
     ['MR, 7sc [7]', 'ring; 7 sc = 7'],
-    ['7 sc into a magic circle {7 sts}', '7 sc @next ring = 7 stitch'],
+    ['7 sc into a magic circle {7 sts}', '7 sc @next ring\'magic\' = 7 stitch'],
     ['Magic ring. Chain 1. 9 Hdc.', 'ring; ch 1; 9 hdc'],
     ['make an adjustable ring with 7 sc', 'ring; 7 sc'],
     ['sc 7 in ring', 'sc 7 @this ring'],
-    ['start with 7 sc into mr', '7 sc @this ring'],
+    ['start with 7 sc into mr', '7 sc @this ring\'magic\''],
     ['Ch 2, 7 sc in 2nd ch from hook.', 'ch 2; 7 sc @nth2 chain from-hook'],
     ['ch 3; 9 hdc in third ch from hook (9 hdc)', 'ch 3; 9 hdc @nth3 chain from-hook = 9 hdc'],
     ['Ch 4, 13 dc in 4th ch from hook: 13 dc', 'ch 4; 13 dc @nth4 chain from-hook = 13 dc'],

@@ -4,8 +4,8 @@ import { tree } from './shown.ts';
 
 describe('in rounds', () => {
   test.each([
-    ['Rnd 1 – 7 sc in MR, join – 7 sc', 'round 1: 7 sc @this ring; join = 7 sc'],
-    ['1 row: 7 sc in amigurumi ring (7)', 'row 1: 7 sc @this ring = 7'],
+    ['Rnd 1 – 7 sc in MR, join – 7 sc', 'round 1: 7 sc @this ring\'magic\'; join = 7 sc'],
+    ['1 row: 7 sc in amigurumi ring (7)', 'row 1: 7 sc @this ring\'magic\' = 7'],
     ['Rnd 1: In magic ring ch 2 (not counted), 11 dc; join.', 'round 1: ring; ch 2 (no st); 11 dc; join'],
     ['Rnd 2: *dc in next 4 sts; rep from * around, last dc in 2nd ch of turning ch.', 'round 2: *<dc @next 4 sts> ->end; "last dc in 2nd ch of turning ch"'],
     ['Rnd 2: (dc, ch 2) between next 2 sts, dc around front post of next dc, sc in st below next st', 'round 2: {dc; ch 2} @next gap; dc @next dc front-post; sc @next st 1 below'],

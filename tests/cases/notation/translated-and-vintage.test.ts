@@ -4,7 +4,7 @@ import { tree } from './shown.ts';
 
 describe('pasted rows', () => {
   test.each([
-    ['1 row: 7 scв MR', 'row 1: 7 sc @this ring'],
+    ['1 row: 7 scв MR', 'row 1: 7 sc @this ring\'magic\''],
     ['Ch 2, hdc in same st and around, join (70)', 'ch 2; hdc @same st; hdc ->end; join = 70'],
     ['dc in next st, 1 ch around', 'dc @next st; ch 1; "around"'],
     ['Rnd 1: Sc in next 9 ch, 3 sc in next ch, sc in the bottom of next 9 ch', 'round 1: sc @next 9 chain; 3 sc @next chain; other-side; sc @next 9 chain'],

@@ -262,9 +262,16 @@ function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
   if (open?.kind !== 'instruction') return false;
   const sign = listSignBefore(text, from);
   if (sign === '' || sign !== listSignBefore(text, open.from)) return false;
+  if (FOUNDATION_ALONE.test(text.slice(open.from, open.to))) return true;
+  if (TURNS_FIRST.test(text.slice(from, Math.min(to, from + 60)))) return true;
   // Steps of one row are listed so too: they have no counts.
   return HAS_COUNT.test(text.slice(open.from, open.to)) || HAS_COUNT.test(text.slice(from, to));
 }
+
+/** "- Ch 24." above the first row of a list, and "- Ch 2, turn. Dc in each st" at a row's start. */
+const FOUNDATION_ALONE = /^(?:ch|chain) ?\d{2,3}\b[^.,;]{0,24}[.;]?$/i;
+const TURNS_FIRST =
+  /^(?:(?:ch|chain) ?\d,?(?: and| then)? )?turn(?: (?:your )?work)?[.,;:] *[(*\w]/i;
 
 const HAS_COUNT = /[([]\d{1,4}(?: ?\p{L}[^()[\]]{0,16})?[)\]]/u;
 

@@ -13,6 +13,9 @@ export function plainText(text: string): string {
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('lst') && /\dlst|\blst/.test(plain))
     plain = plain.replace(SCANNED_FIRST, '$11st');
+  if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
+  if (YARN_OVER.test(plain))
+    plain = plain.replace(YARN_OVERS, (whole) => 'yoh'.padEnd(whole.length));
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
@@ -118,6 +121,14 @@ const tagGap = (whole: string, name: string): string =>
 /** "lst Row", "2lst rnd", "in lst dc": a scanner's l for a 1. */
 const SCANNED_FIRST =
   /\b(\d?)lst(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|and)\b)/gi;
+
+/** "5 th Row": the blank behind the figure is moved. */
+const SPACED_ORDINAL = /\b\d{1,3} (?:st|nd|rd|th) (?:rows?|rnds?|rounds?)\b/i;
+const SPACED_ORDINALS = /\b(\d{1,3}) (st|nd|rd|th)(?= (?:rows?|rnds?|rounds?)\b)/gi;
+
+/** "W.o.h.", "y.r.h.", "t. o. h.": wool, yarn or thread over (round) hook. */
+const YARN_OVER = /\b[wyt]\. ?[or]\. ?h\./i;
+const YARN_OVERS = new RegExp(YARN_OVER, 'gi');
 
 const LINK = /(!?)\[([^\]\n]{0,120})\]\((?:https?:|mailto:|\/|#|\.)[^)\s]{0,400}\)/g;
 

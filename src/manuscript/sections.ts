@@ -8,7 +8,8 @@ import { oneOf } from './one-of.ts';
 export type Section = 'work' | 'notes' | 'specials' | 'abbreviations' | 'materials' | 'comments';
 
 const SPECIALS = [
-  `${oneOf('special | pattern | stitch | other')} ${oneOf(`
+  // "Pattern instructions" stands above the rows themselves.
+  `(?!pattern (?:instructions?|guide)$)${oneOf('special | pattern | stitch | other')} ${oneOf(`
     stitch(?:es)? | sts? | guide | patterns? | techniques? | terms | definitions? | glossary
     | instructions
   `)}(?: instructions?)?(?: used)?`,

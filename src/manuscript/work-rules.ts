@@ -242,10 +242,13 @@ const TELLS_TERMS = /\b(?:UK|US|USA|British|American|Australian|English)(?: croc
 /** "Gauge: 12 hdc x 9 rows = 10 cm", "S (M, L)": about the piece, though it has stitch words. */
 function isFact(text: string, from: number, to: number): boolean {
   const line = text.slice(from, Math.min(to, from + LONGEST_START));
-  return GAUGE.test(line) || isSizesLine(text, from, to);
+  return GAUGE.test(line) || SIZE_AND_CHAIN.test(line) || isSizesLine(text, from, to);
 }
 
 /** "Gauge: …", "= 10 cm", "4" x 4" = …", "12 sc x 9 rows". */
+/** "Adult large size – chain 72": a list of sizes, of which one is worked. */
+const SIZE_AND_CHAIN = /^[\w ,/()-]{2,40} size ?[-–—=:] ?(?:ch|chain) ?\d{1,3}\W{0,3}$/i;
+
 const GAUGE =
   /\b(?:gauge|tension)\b\s*[:=–-]|["”″]\s?[x×]\s?\d[^=]{0,4}=|\d (?:sts?|sc|hdc|dc|tr) [x×] \d+ (?:rows|rounds|rnds)\b|=\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?\s*(?:["”″]|in\b|inch|cm\b)/i;
 

@@ -82,12 +82,18 @@ function tellsMaking(r: Reader, start: number, close: number): boolean {
     i++;
   }
   if (r.kind[i] !== T.colon && r.kind[i] !== T.equals) return false;
+  // "(s d c: thread over hook, insert in st, draw loop through, …)": by its movements.
+  if (isOneOf(r, MOVEMENTS, i + 1 - r.at) && isOneOf(r, MOVED, i + 2 - r.at)) return true;
   for (let k = start + 1; k < i; k++) {
     const shape = r.kind[k] === T.word ? formOf(r.value[k] ?? 0)?.shape : null;
     if (r.word[k] === W.v || (shape && MADE_OF_STITCHES.has(shape))) return true;
   }
   return false;
 }
+
+/** How a definition by movements begins: "thread over", "insert hook", "draw up a loop". */
+const MOVEMENTS = wordsOf('thread yarn wool cotton yo yoh yrh insert draw pull wrap put pass');
+const MOVED = wordsOf('over round around hook the up a in into through yarn thread twice once');
 
 const MADE_OF_STITCHES: ReadonlySet<string> = new Set(
   'cluster bobble puff popcorn shell v picot special'.split(' '),

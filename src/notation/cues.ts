@@ -39,7 +39,7 @@ const TERM_WORDS = new Set(
 const TENSION = hash('tension');
 
 /** What a word may speak for, by its sense; all other words are passed over. */
-const SPEAKS = { us: 1, uk: 2, dc: 3, tr: 4, skip: 5, tension: 6, country: 7 } as const;
+const SPEAKS = { us: 1, uk: 2, dc: 3, tr: 4, skip: 5, tension: 6, country: 7, spaced: 8 } as const;
 const MAY_SPEAK = new Uint8Array(1 << 12);
 for (let sense = 0; sense < MAY_SPEAK.length; sense++) {
   const stem = formOf(sense)?.stem ?? '';
@@ -48,6 +48,7 @@ for (let sense = 0; sense < MAY_SPEAK.length; sense++) {
   else if (stem === 'dc' || stem === 'tr') MAY_SPEAK[sense] = SPEAKS[stem];
 }
 MAY_SPEAK[W.skip] = SPEAKS.skip;
+MAY_SPEAK[W.letter_s] = SPEAKS.spaced;
 // Everyday words share one sense with many others: their letters tell.
 for (const word of [...COUNTRY_WORDS.US, ...COUNTRY_WORDS.UK])
   MAY_SPEAK[senseOfWord(word)] = SPEAKS.country;
@@ -115,6 +116,8 @@ function spokenFor(tokens: Tokens, i: number, { text, from, into }: Gathering): 
       return SKIPPED.has(wordOf(tokens, i, text, from)) && skipsStitches(tokens, i)
         ? into.weakUk
         : null;
+    case SPEAKS.spaced:
+      return tokens.word[i + 1] === W.letter_c && standsInChain(tokens, i + 1, 2) ? into.us : null;
     default:
       return tokens.hash[i] === TENSION ? into.weakUk : null;
   }

@@ -427,7 +427,8 @@ function wordsBehind(r: Reader, draft: LabelDraft): void {
   let k = 0;
   if (kindAt(r) === T.open) {
     const close = r.partner[r.at] ?? -1;
-    if (close < 0 || close - r.at > 8 || r.kind[close + 1] !== T.colon) return;
+    if (close < 0 || close - r.at > 8) return;
+    if (r.kind[close + 1] !== T.colon && !namesAlone(r, close)) return;
     // "(WS, colour B)"
     r.at++;
     draft.side ??= sideHere(r);
@@ -439,6 +440,17 @@ function wordsBehind(r: Reader, draft: LabelDraft): void {
   const from = k;
   while (k < from + 5 && kindAt(r, k) === T.word) k++;
   if (k > from && kindAt(r, k) === T.colon && !hasWork(r, from, k)) r.at += k;
+}
+
+/** "Row 2 (One Row Repeat)" with the work on the lines below: words alone, to the line's end. */
+function namesAlone(r: Reader, close: number): boolean {
+  const end = r.base + r.to[close]!;
+  if (!/^[ \t]*\r?\n/.test(r.text.slice(end, end + 8))) return false;
+  for (let i = r.at + 1; i < close; i++) {
+    // "One" is a word of talk; figures are work's.
+    if (r.hash[i] === 0 || mayBeStitch(r.word[i]!) || r.word[i] === W.ch) return false;
+  }
+  return !hasWork(r, 1, close - r.at) || r.word[close - 1] === W.repeat;
 }
 
 /** Work may stand before a colon too: "Row 3 - ch 3: …" is not a title. */

@@ -266,6 +266,8 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
   for (let guard = 0; guard < 18; guard++) {
     const sense = wordAt(r);
     const kind = kindAt(r);
+    // "along opposite side of ch work 2 sc": the number is the stitches'.
+    if (kind === T.number && mayBeStitch(wordAt(r, 1))) break;
     if (kind === T.number && !chains && side) chains = readNumbers(r);
     else if (kind === T.dash && side) r.at++;
     else if (kind !== T.word) break;

@@ -353,7 +353,7 @@ function scanSign(s: Scan, from: number): number {
       value = value > 9 ? value + Math.min(to - from - 1, 2) : Math.min(to - from, 3);
   } else if (kind === T.stop) {
     while (codes[to] === code) to++;
-    if (code === 46 && to === from + 1 && isAbbreviation(s, to)) return to;
+    if (code === 46 && to === from + 1 && (isAbbreviation(s, to) || isNumberStop(s, to))) return to;
   } else if (kind === T.word) {
     setWord(tokens, push(tokens, T.word, from, to), W.and, 0);
     return to;
@@ -415,6 +415,48 @@ const MAY_BE_LAST = hashes(
   'ch chs st sts sp sps lp lps sc dc hdc tr dtr trc htr c bl bls m b rnd rnds rem k r tog patt',
 );
 
+/** "to last ch.": a chain that is a place. */
+const isPlaced = (sense: SenseId): boolean =>
+  sense === W.last || sense === W.each || sense === W.next || sense === W.same;
+
+/** "3. s.c." behind "to last ch.": the number is the stitch's. */
+function isOwnNumber(codes: Codes, at: number): boolean {
+  let i = at;
+  while (classOf(codes[i]!) === DIGIT) i++;
+  return codes[i] === 46 && classOf(codes[i + 1]!) === BLANK && isStopped(codes, i + 2);
+}
+
+/** A short name in small letters with a stop behind: "s.c.", "tr.". */
+function isStopped(codes: Codes, from: number): boolean {
+  let i = from;
+  while (codes[i]! >= 97 && codes[i]! <= 122) i++;
+  return i > from && i < from + 4 && codes[i] === 46;
+}
+
+/**
+ * "1. s.c. in next s.c.", "working 5. d.c.": a stop behind the number of a stitch that has stops of its
+ * own. At the start of the text it is a label's.
+ */
+function isNumberStop({ codes, tokens: { kind, word, to, count } }: Scan, at: number): boolean {
+  const last = count - 1;
+  if ((kind[last] !== T.number && kind[last] !== T.ordinal) || to[last] !== at - 1) return false;
+  if (last === FIRST) return false;
+  // "Ch. 2. s.c. in next": the number belongs to the chain.
+  if (kind[last] === T.number && kind[last - 1] === T.word && !BEFORE_NUMBER.has(word[last - 1]!))
+    return false;
+  return classOf(codes[at]!) === BLANK && isStopped(codes, at + 1);
+}
+
+const BEFORE_NUMBER: ReadonlySet<number> = new Set([
+  W.work,
+  W.working,
+  W.with,
+  W.skip,
+  W.and,
+  W.to,
+  W.afterwards,
+]);
+
 /**
  * Whether the full stop before `at` belongs to an abbreviation ("d. c. in next ch. loop"). What
  * may end a sentence too ("in last st. Turn.", "in last st. 24 sc.") keeps its stop unless a
@@ -434,6 +476,7 @@ function isAbbreviation(s: Scan, at: number): boolean {
   const code = codes[i]!;
   if (code >= 97 && code <= 122) return true;
   if (code === 44 || code === 59 || code === 41 || code === 93) return true;
-  if (word[last] === W.ch && classOf(code) === DIGIT) return kind[last - 1] !== T.number;
+  if (word[last] === W.ch && classOf(code) === DIGIT)
+    return kind[last - 1] !== T.number && !(isPlaced(word[last - 1]!) && isOwnNumber(codes, i));
   return sure && (i > at + 1 ? classOf(code) === DIGIT : true);
 }

@@ -176,6 +176,8 @@ function labelReads(r: Reader, text: string): boolean {
 const tellsOfRow = (r: Reader): boolean =>
   kindAt(r) === T.word &&
   isOneOf(r, TELL) &&
+  // "10th and 11th rows are the same as 6th row": what they are is an order.
+  !(isWord(r, W.same, 1) || (isWord(r, W.the, 1) && isWord(r, W.same, 2))) &&
   // "Round 4: start with sc in next st"
   kindAt(r, -1) !== T.colon;
 

@@ -194,7 +194,7 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     // Far from the end nothing can go wrong: marks are kept for the last passes only.
     const near = count === 0 || hands.limit - hands.pos < 5 * entries + 5;
     const start = near ? mark(hands) : null;
-    const { pos, inner, used, missing, edge, standing } = hands;
+    const { pos, inner, used, missing, edge, standing, loose } = hands;
     const facts = hands.facts.length;
     onePass(hands, step, row, false);
     const moved =
@@ -202,7 +202,13 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     // Several passes along a chain end with it; one that took a whole side may take the other too.
     const wraps = count > 1 && edge.kind === 'foundation' && hands.edge !== edge;
     if (start && (hands.missing > missing || !moved || wraps || lacksPlace(hands, facts))) {
+      // "*Ch 7, 2 dc over next dc of 2nd row": how often is not known where the places lie elsewhere.
+      const elsewhere = !moved && hands.loose && !loose;
       restore(hands, start);
+      if (elsewhere) {
+        hands.loose = true;
+        hands.edge = { ...hands.edge, open: true };
+      }
       break;
     }
     if (!moved) break;

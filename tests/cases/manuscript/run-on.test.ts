@@ -55,3 +55,32 @@ describe('photo tutorials', () => {
     expect(numbers).toEqual([[1], [2], [3]]);
   });
 });
+
+describe('lists', () => {
+  test('the foundation and a row that turns first are instructions of their own', () => {
+    const text = 'Steps:\n- Ch 15.\n- Sc in 2nd ch from hook and in each ch.\n- Ch 1, turn. Sc in each st.\n- Finish off.';
+    expect(instructions(text).map((words) => words.split('\n')[0])).toEqual([
+      'Ch 15.',
+      'Sc in 2nd ch from hook and in each ch.',
+      'Ch 1, turn. Sc in each st.',
+    ]);
+  });
+  test('a chain for each size is a list, and no work', () => {
+    const text = 'Adult large size – chain 72\nAdult small size – chain 66\n\nChain 66.\nRow 1: sc in each ch.';
+    expect(instructions(text)).toEqual(['Chain 66.', 'Row 1: sc in each ch.']);
+  });
+  test('"Pattern instructions" stands above the rows', () => {
+    const text = 'Pattern Instructions:\nChain 14 (or any even number).\nRow 1: hdc in 2nd ch from hook.';
+    expect(instructions(text)).toHaveLength(2);
+  });
+  test('words in a bracket behind a label with a line of its own name the row', () => {
+    const rows = read('Row 2 (One Row Repeat)\n- Hdc in each st.').parts.flatMap((part) => part.instructions);
+    expect(rows.map(({ instruction }) => instruction.steps.map((step) => step.kind))).toEqual([['work']]);
+  });
+  test('a blank in an ordinal, and rows that are the same as others', () => {
+    const text = 'Ch 9.\n4th Row. sc in each st.\n5 th Row. dc in each st.\n6th and 7th Rows are the same as the 4th and 5th rows.';
+    const rows = read(text).parts.flatMap((part) => part.instructions.map((one) => one.instruction));
+    expect(rows.map((row) => row.label?.numbers ?? [])).toEqual([[], [4], [5], [6, 7]]);
+    expect(rows.at(-1)?.steps).toMatchObject([{ kind: 'rows-again', rows: [4, 5] }]);
+  });
+});

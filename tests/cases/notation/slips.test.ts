@@ -90,3 +90,21 @@ describe('other words for the usual orders', () => {
     expect(tree('Ch 42, or enough to measure 28 cm.')).toBe('ch 42; "enough to measure 28 cm"');
   });
 });
+
+describe('stops and blanks that do not belong', () => {
+  test.each([
+    ['Rnd 1: Ch. 3. 1. d.c. in each s.c. working 5. d.c. in next s.c.', 'Rnd 1: Ch 3, 1 dc in each sc, 5 dc in next sc.'],
+    ['Rnd 1: *Miss 2. s.c. 1. s.c. in next s.c. Ch. 2. Repeat from * to end.', 'Rnd 1: *Miss 2 sc, 1 sc in next sc, ch 2; repeat from * to end.'],
+    ['Rnd 1: 1. s.c. in each Ch. to last Ch. 3. s.c. in last Ch.', 'Rnd 1: 1 sc in each ch to last ch, 3 sc in last ch.'],
+    ['Rnd 1: 2 sdc in next st (s d c: thread over hook, insert in st, draw loop through).', 'Rnd 1: 2 sdc in next st.'],
+    ['Rnd 1: working along opposite side of ch work 2 sc in each ch.', 'Rnd 1: working along opposite side of ch, 2 sc in each ch.'],
+  ])('%s', (written, meant) => {
+    const work = (text: string) => tree(text).replace(/; "[^"]*"/g, '');
+    expect(work(written)).toBe(work(meant));
+  });
+
+  test('a number behind a stop that begins a row stays its number', () => {
+    expect(tree('4. sc in each st.')).toBe('# 4: sc @each st');
+    expect(tree('Row 4: ch 3. sc in each st.')).toBe('row 4: ch 3; sc @each st');
+  });
+});

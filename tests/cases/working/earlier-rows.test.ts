@@ -39,3 +39,16 @@ it('a line that names the round below it is no round given twice', () => {
 it('a count behind an equals sign is held, not taken for what a chain stands for', () => {
   expect(complaints(NAMED_TWICE.replace('(= 24 DC)', '(= 23 DC)'))).toEqual(['5 count-mismatch']);
 });
+
+it('a repeat over stitches of an earlier row is left open, and nothing is called wrong for it', () => {
+  const text = `US terms
+Ch 6, join to form a ring.
+1st Row. Ch 1, 16 sc in ring, join. (16 sc)
+2nd Row. Ch 1, * 2 sc in next sc; rep from * around, join. (32 sc)
+3rd Row. Ch 1, sc in each sc, join. (32 sc)
+4th Row. * Ch 7, 2 dc over next sc of 2nd row, repeat from * all around, join.
+5th Row. * Ch 7, sc in next loop, repeat from * all around, join.
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 4', 'Row 5')).toEqual(['Row 4 0 unchecked', 'Row 5 0 unchecked']);
+});

@@ -71,6 +71,21 @@ export function limitWithin(hands: Hands, place: Place | null, until: Until | nu
   return end < 0 ? limitOf(hands, until) : end;
 }
 
+/**
+ * "*Ch 3, dc in each dc; rep from * 5 times": in each pass the stitches up to the next space, not all that
+ * are left of the row.
+ */
+export function endOfRun(hands: Hands, place: Place | null, until: Until | null): number {
+  const { edge, limit } = hands;
+  const [noun, more] = place?.nouns ?? [];
+  const isRun = hands.repeats > 0 && place?.pick === 'each' && !place.n && !place.of && !until;
+  if (!isRun || more || noun?.kind !== 'stem' || edge.kind !== 'row' || edge.spaces === 0)
+    return limit;
+  const first = seek(hands, (i) => edge.type[i] === COUNTED);
+  for (let i = first; i >= 0 && i < limit; i++) if (edge.type[i] === SPACE) return i;
+  return limit;
+}
+
 /** "In ch-1 sp of each V-st across": each such space. */
 export const ofEach = (place: Place): Place =>
   place.of?.pick === 'each'

@@ -294,7 +294,7 @@ export function takeStartChain(hands: Hands): Target {
 }
 
 /** Chains made last: they span as many stitches, said or not ("ch 1, dc in top of tch"). */
-function chainsMade({ nodes, bench, rowFrom }: Hands): number {
+export function chainsMade({ nodes, bench, rowFrom }: Hands): number {
   let id = nodes.n;
   while (id > rowFrom && bench.kinds.kinds[nodes.kind[id - 1] ?? 0]?.class === 'chain') id--;
   return nodes.n - id;

@@ -2,7 +2,14 @@
 import { type Place, stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './hands.ts';
-import { checkSize, ringTarget, startChainEntry, takeNext, takeStartChain } from './next.ts';
+import {
+  chainsMade,
+  checkSize,
+  ringTarget,
+  startChainEntry,
+  takeNext,
+  takeStartChain,
+} from './next.ts';
 import { gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import { toSkipped } from './skipped.ts';
@@ -180,7 +187,7 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   }
   if (entry < 0) return hands.last && hands.edge.open ? takeOff(hands, hands.last) : lack(hands);
   const before = countBetween(hands, hands.pos, entry);
-  if (before > 0 && wanted === COUNTED) leaveOver(hands, before, at);
+  if (before > chainsMade(hands) && wanted === COUNTED) leaveOver(hands, before, at);
   return wanted === SPACE ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
 }
 

@@ -245,6 +245,18 @@ export function takeStitchAt(hands: Hands, at: number): Target {
 /** A place off the order of the edge (same, named, already passed): nothing is used up. */
 export const takeOff = (hands: Hands, target: Target): Target => take(hands, target);
 
+/**
+ * Next to the start chain, a space that is one chain off: it is meant with the others of its round. -1: none.
+ */
+function besideStart(hands: Hands, chains: number): number {
+  const { edge, nodes, bench } = hands;
+  const next = seek(hands, (i) => isSpace(hands, i));
+  const run = edge.run[next] ?? 0;
+  if (next < 0 || Math.abs(run - chains) !== 1) return -1;
+  const before = bench.kinds.kinds[nodes.kind[(edge.node[next] ?? 0) - 1] ?? 0];
+  return before?.class === 'start' ? next : -1;
+}
+
 /** The next space, of `chains` chains where such a one is still ahead; `corner`: inside a group. */
 export function nextSpace(hands: Hands, chains: number | null, corner: boolean): number {
   const { edge, nodes } = hands;
@@ -255,7 +267,9 @@ export function nextSpace(hands: Hands, chains: number | null, corner: boolean):
     if (found >= 0) return found;
   }
   const found = seek(hands, exact);
-  if (found >= 0 || chains === null) return found;
+  if (chains === null) return found;
+  const begun = besideStart(hands, chains);
+  if (begun >= 0 || found >= 0) return begun >= 0 ? begun : found;
   // A size that the row beneath has elsewhere is meant exactly; one that it never has is a slip.
   for (let i = 0; i < edge.n; i++) if (exact(i)) return -1;
   return seek(hands, (i) => isSpace(hands, i));

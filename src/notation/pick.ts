@@ -42,7 +42,9 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
     case W.same:
       r.at++;
       draft.pick = 'same';
-      numberOf(r, draft);
+      // "dc in same first st": the first is that one.
+      if (kindAt(r) === T.ordinal && valueAt(r) === 1) r.at++;
+      else numberOf(r, draft);
       return true;
     case W.last:
     case W.final:

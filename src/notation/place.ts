@@ -92,7 +92,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   }
   eatThe(r);
   takeLoop(r, draft);
-  readPost(r, draft);
+  const posted = readPost(r, draft);
   eatThe(r);
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
   passCornerWords(r);
@@ -101,8 +101,9 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   const loopInside = takeLoop(r, draft);
   const named = readNouns(r, draft) || beside;
   if (beside) nameRowEnds(r, draft);
-  const something = picked || named || draft.loop !== null || draft.post !== null;
-  if (!something) return null;
+  if (!picked && !named && !posted && draft.loop === null) return null;
+  // "sc around the post": of the next stitch.
+  if (posted && !picked && !named) draft.pick = 'next';
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
   if (draft.pick === 'this' && (isRowEnds(draft) || isCorners(draft))) draft.pick = 'each';
   if (r.word[start] === W.under) underChain(draft);

@@ -469,9 +469,11 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   run.sentence = Math.min(run.sentence, first);
 }
 
-/** "2 sc, 1 inc x 7": nobody writes "1 inc" seven times, so the list is meant. */
+/** "2 sc, 1 inc x 7", "dc, ch 1 x 6": nobody writes "1 inc" seven times, so the list is meant. */
 function lastIsOne(run: Run): boolean {
   const last = run.out.at(-1);
+  // "In next sp work dc, ch 1 six times": six chains would be a ch 6.
+  if (last?.kind === 'chain') return run.end === 'list' && run.out.length > 1;
   const shaped = last?.kind === 'work' && !last.place && last.stitch.shape !== 'one';
   return shaped && !last.numberAfter && last.n?.values[0] === 1;
 }

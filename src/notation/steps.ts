@@ -75,12 +75,14 @@ function readList(r: Reader): Step[] {
   const run = newRun('list');
   let good = r.at;
   let length = 0;
+  let seen: Step | undefined;
   while (kindAt(r) !== T.end && !runEnds(r, run)) {
     const before = r.at;
     stepHere(r, run);
     if (r.at === before) break;
     const last = run.out.at(-1);
-    if (run.out.length === length) continue;
+    if (last === seen) continue;
+    seen = last;
     if (isPlaceless(last)) {
       good = r.at;
       length = run.out.length;

@@ -13,7 +13,7 @@ import {
   spanAt,
   type Target,
 } from '../hands.ts';
-import { hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
+import { endOfRun, hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
 import { ringTarget, startChainEntry, workStandingFirst } from '../next.ts';
 import { firstAnchor } from '../nodes.ts';
 import { gapsOf, nounOf } from '../noun.ts';
@@ -317,7 +317,7 @@ function workEach(
   if (place && nounOf(place).skipped && usedUp(hands)) toSkipped(hands, place.row);
   const limit = hands.limit;
   hands.limit = limitWithin(hands, place, until);
-  hands.limit = Math.min(hands.limit, along.reserve);
+  hands.limit = Math.min(hands.limit, along.reserve, endOfRun(hands, place, until));
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);

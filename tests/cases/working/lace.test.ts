@@ -134,6 +134,28 @@ it.each([
     ['Rnd 1 12 proven', 'Rnd 2 24 proven', 'Rnd 3 36 proven'],
   ],
   [
+    'each dc of a group, not of the round: 6 x 3',
+    ring(
+      'Rnd 1: Ch 6, (dc in ring, ch 3) 5 times, join in 3rd ch of beg ch-6. (6 ch-3 sps)',
+      'Rnd 2: Ch 3, 2 dc in same first st, *ch 4, 3 dc in next dc; rep from * 4 times more, ch 4, join. (18 dc)',
+      'Rnd 3: Ch 3, dc in each of next 2 dc, *ch 5, dc in each dc; rep from * 4 times more, ch 5, join. (18 dc)',
+    ),
+    ['Rnd 2 18 proven', 'Rnd 3 18 proven'],
+  ],
+  [
+    'a list worked so often in one place: 7 dc with a ch 1 each, 4 x 2 dc',
+    ring(
+      'Rnd 1: In ring work dc, ch 1 seven times, join. (7 dc, 7 ch-1 sps)',
+      'Rnd 2: Ch 1, sc in each dc around, join. (7 sc)',
+    ),
+    ['Rnd 1 7 proven', 'Rnd 2 7 proven'],
+  ],
+  [
+    'chains before the last stitch span what lies between',
+    'Ch 20.\nRow 1: Dc in 4th ch from hook, *ch 3, sk 3 ch, dc in next ch; rep from * twice, ch 3, dc in last ch, turn. (6 dc)',
+    ['Row 1 6 proven'],
+  ],
+  [
     'how often a round was gone round, told behind its join',
     ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),
     ['Rnd 1 8 unstated'],

@@ -272,7 +272,7 @@ function conclude(
   const tally = tallyOf(hands, hands.rowFrom);
   const compared = compare(hands, tally, { counts: task.asks.counts, shape });
   if (chains > 0) noteLeft(hands, chains);
-  else {
+  else if (!startsAgain(task, shape)) {
     const agrees = compared.compared > 0 && !compared.differs;
     noteEnd(hands, shape, { agrees, turns: end.turns });
   }
@@ -331,6 +331,10 @@ function verdictOf(
   return row.stated && row.agrees ? 'proven' : 'unstated';
 }
 
+/** "Repeat rounds 1-3" of a disc behind the body: another piece is begun, and the edge waits. */
+const startsAgain = (task: Task, { firstWork }: RowShape): boolean =>
+  task.asks.steps !== task.instruction.steps && (firstWork?.place?.fromHook ?? false);
+
 /** Did the walk end where the row ends? */
 function noteEnd(
   hands: Hands,
@@ -365,7 +369,7 @@ function noteEnd(
   // What a first side left is worked to its end by the second.
   const onRest = edge === hands.skippedEdge;
   if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
-  if (edge.ring && left === 1 && endsWhereItBegan(shape)) return;
+  if (edge.ring && left === 1 && (endsWhereItBegan(shape) || loopsFromJoin(shape))) return;
   if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
   noteLeft(hands, left);
 }
@@ -379,6 +383,14 @@ function endsWhereItBegan({ steps }: RowShape): boolean {
   const last = steps.findLast(({ kind }) => kind === 'work' || kind === 'join');
   const place = last && 'place' in last ? last.place : null;
   return place?.pick === 'same' && place.of?.nouns[0]?.kind === 'start-chain';
+}
+
+/** "*Ch 4, sk 3, sc in next st* 5 times, ch 4, sk 3, sl st in first ch": the first stitch holds both ends. */
+function loopsFromJoin({ steps, join }: RowShape): boolean {
+  const first = steps.find(({ kind }) => kind === 'chain' || kind === 'repeat' || kind === 'work');
+  const opens = first?.kind === 'repeat' ? first.steps[0] : first;
+  const chain = opens?.kind === 'chain' && (opens.n?.values[0] ?? 1) > 1;
+  return chain && join?.place?.pick === 'first' && join.place.nouns[0]?.kind === 'chain';
 }
 
 /** "In initial chain work (dc, ch 1) 6 times, join": the chain's one loop is the ring. */

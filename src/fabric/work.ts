@@ -14,6 +14,7 @@ import {
 import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newHeights } from './heights.ts';
 import { newKindTable } from './kinds.ts';
+import { leftOpen } from './left-open.ts';
 import { keyOf } from './parked.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
 import type { Choices } from './readings.ts';
@@ -111,7 +112,7 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
     if (problem !== TOO_MANY) throw problem;
     rows.push(tooMany(shop, hands, rows));
   }
-  return { sizeIndex, nodes: hands.nodes, rows };
+  return { sizeIndex, nodes: hands.nodes, rows: leftOpen(rows) };
 }
 
 const isAnother = (hands: Hands, instance: number): boolean =>

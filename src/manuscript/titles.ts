@@ -13,7 +13,7 @@ export interface TitleContext {
 
 const COPIES = new RegExp(
   [
-    String.raw`(?:\((?:make\s+)?(?:\d{1,2}|two|both)\)|\bmake\s+(?:\d{1,2}|two|three|four)`,
+    String.raw`(?:\((?:(?:make\s+)?(?:\d{1,2}|two|both)|\d{1,2}\s?[x×])\)|\bmake\s+(?:\d{1,2}|two|three|four)`,
     String.raw`|[x×*]\s?\d{1,2})\W*$`,
   ].join(''),
   'i',

@@ -69,7 +69,11 @@ function skipLead(r: Reader, end: number): void {
       kind === T.stop ||
       kind === T.slash;
     // "(there will be 16 loops)"
-    const be = sense === PROSE && r.at > 0 && isWord(r, W.have, -1) && spelled(r, r.at) === 'be';
+    const be =
+      sense === PROSE &&
+      (isWord(r, W.have, 1) || isWord(r, W.still, 1)
+        ? spelled(r, r.at) === 'should'
+        : r.at > 0 && isWord(r, W.have, -1) && spelled(r, r.at) === 'be');
     const talk = passTalk(r);
     if (talk > 0) {
       r.at += talk;
@@ -407,7 +411,7 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     draft.partial = true;
     restOfClause(r, end);
     return true;
-  } else if (sense === W.after || sense === W.form) {
+  } else if (sense === W.after || sense === W.form || (sense === W.by && isEndOfRow(r))) {
     // "(11 sts after last repeat)", "12 sps forming 6 ripples"
     restOfClause(r, end);
     return true;
@@ -449,6 +453,9 @@ function lastRowWords(r: Reader): number {
     ? k + 1
     : k;
 }
+
+/** "(24 sts by the end of row 9)" */
+const isEndOfRow = (r: Reader): boolean => isWord(r, W.end, isWord(r, W.the, 1) ? 2 : 1);
 
 const isPlaceOfPiece = (r: Reader): boolean =>
   /^(shoulders?|neck|neckline|armholes?|underarms?|waist|top|bottom|hem|cuff|wrist|yoke)$/.test(

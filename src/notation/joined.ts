@@ -67,7 +67,9 @@ export function mayNamePiece({ kind, hash, count }: Tokens): boolean {
 export function nameJoinedPieces(steps: readonly Step[], text: string): readonly Step[] {
   if (text.search(NUMBERED) < 0) return steps;
   const named = [...text.matchAll(NUMBERED)].map(pieceOf);
-  const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(isSaid);
+  const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(
+    (piece) => isSaid(piece) && !GOES_ON.test(text.slice(Math.max(0, piece.from - 12), piece.from)),
+  );
   const told = (step: Step): boolean => named.some((n) => n.from < step.to && n.to > step.from);
   const read = steps.map(
     (step): Step =>
@@ -80,6 +82,9 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): readonly
   for (const piece of all) place(read, piece, text);
   return read;
 }
+
+/** "Do not cut, continue to the first leg": what comes next, and no piece that is worked into. */
+const GOES_ON = /\b(?:continue|go on|move on|proceed)\s*$/i;
 
 /** Only a piece with a word before it is worked into: "of first leg", "to the other arm". */
 const isSaid = (piece: PieceStep & { readonly said: boolean }): boolean => piece.said;

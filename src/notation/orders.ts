@@ -66,6 +66,8 @@ function readSkip(r: Reader): SkipStep | null {
   if (kindAt(r) === T.open && isWord(r, W.skip, 1) && kindAt(r, 2) === T.close) r.at += 3;
   const placeAt = r.at;
   const found = (isWord(r, W.in) ? null : readPlace(r)) ?? bareNumber(r, placeAt);
+  // "skip 2 more stitches"
+  if (found && isWord(r, W.more) && isWord(r, W.st, 1)) r.at += 2;
   const place = found && alongRow(r, found);
   if (!place) {
     r.at = start;

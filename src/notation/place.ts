@@ -316,8 +316,8 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.as) return asAfter(r, draft);
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);
-  const told = sense === W.made || sense === W.only || sense === W.indicated;
-  if (told || (sense === W.just && isWord(r, W.made, 1))) {
+  if (sense === W.just && isWord(r, W.made, 1)) return justMade(r, draft);
+  if (sense === W.made || sense === W.only || sense === W.indicated) {
     r.at++;
     return;
   }
@@ -326,6 +326,11 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     r.at += 2;
     draft.pick = 'same';
     if (kindAt(r) === T.slash && isWord(r, W.same, 1)) r.at += isWord(r, W.st, 2) ? 3 : 2;
+    return;
+  }
+  if (draft.pick === 'this' && isFarthest(r)) {
+    draft.pick = 'first';
+    r.at += 4;
     return;
   }
   if (draft.rowsBelow > 0 && draft.pick === 'this') {
@@ -343,6 +348,19 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "the chain farthest from your hook": the first of it. */
+const isFarthest = (r: Reader): boolean =>
+  isWord(r, W.from, 1) &&
+  isWord(r, W.hook, 3) &&
+  kindAt(r) === T.word &&
+  /^f[au]rthest$/.test(spelled(r, r.at));
+
+/** "hdc around hdc just made": the stitch of this row, so that none beneath is used. */
+function justMade(r: Reader, draft: PlaceDraft): void {
+  r.at += 2;
+  if (draft.pick === 'this' && draft.nouns[0]?.kind === 'stem') draft.pick = 'same';
 }
 
 /** "in the 4 sts left unworked from round 6" */

@@ -24,7 +24,7 @@ import { namesBareRows } from './row-numbers.ts';
 import { putWords, type Run, sentenceOf } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
-import { AROUND, closeAround, markOf, STAR, starRole } from './star.ts';
+import { AROUND, closeAround, isNote, markOf, STAR, starRole } from './star.ts';
 import { readTimes, toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
 import type { RepeatStep, Step, Times } from './tree.ts';
@@ -47,7 +47,15 @@ export function readStar(r: Reader, run: Run): void {
       to: toOf(r),
     });
   } else if (role === STAR.times && kindAt(r) === T.number) sentenceTimes(r, run, start);
+  else if (role === STAR.none && isNote(r, start, -1)) passNote(r, run);
   else if (role !== STAR.close && role !== STAR.named) putWords(r, run, start, 'unread');
+}
+
+/** "*Do not tie off, continue to the first leg": told behind a star, to the full stop. */
+function passNote(r: Reader, run: Run): void {
+  const start = r.at;
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop) r.at++;
+  putWords(r, run, start, 'remark');
 }
 
 /** "*dec 1, sc 1* repeat around* (12)": nothing stands behind the last star but the count. */

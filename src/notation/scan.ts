@@ -331,13 +331,23 @@ function ordinalSuffix(codes: Codes, at: number): number {
   const length = two ? 2 : a === 100 ? 1 : 0;
   if (length === 0) return 0;
   const after = classOf(codes[at + length]!);
-  if (after === LETTER || after === DIGIT) return 0;
+  if (after === DIGIT || (after === LETTER && (length < 2 || !opensWord(codes, at + length))))
+    return 0;
   // "2d" is "second"; "24st" and "51 st" are stitches, and "2 d c" is none of both.
   const last = codes[at - 1]!;
   if (length === 1) return last === 50 || last === 51 ? 1 : 0;
   const teen = at >= 2 && codes[at - 2] === 49;
   if (a === 115) return last === 49 && !teen ? 2 : 0;
   return 2;
+}
+
+/** "2ndchain": the blank behind the ordinal was lost, and a word of the trade stands there. */
+function opensWord(codes: Codes, from: number): boolean {
+  let hash = 0;
+  let at = from;
+  for (; classOf(codes[at]!) === LETTER && at < from + 12; at++) hash = mix(hash, fold(codes[at]!));
+  const sense = at - from > 1 ? lookUp(codes, from, at, hash) : 0;
+  return sense !== 0 && sense !== PROSE;
 }
 
 function scanSign(s: Scan, from: number): number {

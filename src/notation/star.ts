@@ -29,7 +29,7 @@ function findStars(r: Reader): Uint8Array {
       roles[i] = STAR.named;
       if (isOpening(r, i)) open.delete(mark);
     } else if (multiplies(r, i)) roles[i] = STAR.times;
-    else if (isFootnote(r, i)) roles[i] = STAR.none;
+    else if (isFootnote(r, i) || isNote(r, i, stars.lastNamed)) roles[i] = STAR.none;
     else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
     else placeStar(r, stars, i, mark);
   }
@@ -134,6 +134,17 @@ export function isFootnote(r: Reader, i: number): boolean {
   }
   return close > i;
 }
+
+/** "… around (8) *do not tie off": a star before the last sentence, which talks, and none behind it. */
+export function isNote(r: Reader, i: number, named: number): boolean {
+  if (named > i || r.kind[i] !== T.star || r.kind[i + 1] !== T.word) return false;
+  const word = r.text.slice(r.base + (r.from[i + 1] ?? 0), r.base + (r.to[i + 1] ?? 0));
+  if (!NOTES.test(word)) return false;
+  for (let k = i + 1; k < r.count; k++) if (r.kind[k] === T.star) return false;
+  return true;
+}
+
+const NOTES = /^(?:do|don['’]t|notes?|this|these|if|you|make|remember|optional)$/i;
 
 /** Whether double stars open repeats of their own or only mark a place inside another. */
 function doubleStars(r: Reader): 'open' | 'mark' {

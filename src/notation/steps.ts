@@ -83,7 +83,7 @@ function readList(r: Reader): Step[] {
     const last = run.out.at(-1);
     if (last === seen) continue;
     seen = last;
-    if (isPlaceless(last)) {
+    if (isPlaceless(last) || endsPetal(r, last)) {
       good = r.at;
       length = run.out.length;
     } else if (last?.kind !== 'chain' || run.out.length > length + 1) break;
@@ -92,6 +92,15 @@ function readList(r: Reader): Step[] {
   r.at = good;
   return endRun(run);
 }
+
+/** "in next st, dc, ch 2, sl st. Ch 2, …": the petal ends where its sentence does, and work goes on. */
+const endsPetal = (r: Reader, step: Step | undefined): boolean =>
+  step?.kind === 'work' &&
+  step.stitch.stem === 'ss' &&
+  !step.place &&
+  !step.until &&
+  kindAt(r) === T.stop &&
+  (isWord(r, W.ch, 1) || kindAt(r, 1) === T.star || isWord(r, W.in, 1) || isWord(r, W.repeat, 1));
 
 const isPlaceless = (step: Step | undefined): boolean =>
   (step?.kind === 'work' && !step.place && !step.until && step.stitch.stem !== 'ss') ||
@@ -196,6 +205,9 @@ function putsStitches(r: Reader): boolean {
   const k = isWord(r, W.another, 1) ? 2 : 1;
   return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
 }
+
+const opensWork = (r: Reader, k: number): boolean =>
+  kindAt(r, k) === T.star || kindAt(r, k) === T.open;
 
 const KNIT = wordsOf('knit');
 const CAST = wordsOf('cast');
@@ -345,10 +357,10 @@ function wordStep(r: Reader, run: Run): void {
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
   if (
     sense === W.work
-      ? kindAt(r, 1) === T.star || kindAt(r, 1) === T.open
+      ? opensWork(r, isWord(r, W.a, 1) ? 2 : 1)
       : sense === W.repeat && holdsWork(r, 1)
   ) {
-    r.at++;
+    r.at += isWord(r, W.a, 1) ? 2 : 1;
     return;
   }
   if (!opensOrder(sense) && mayBeStitch(sense)) {

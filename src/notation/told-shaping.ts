@@ -23,7 +23,26 @@ import { plainWork } from './work.ts';
 
 /** With the reader on a word for an increase or a decrease. */
 export const toldShaping = (r: Reader, run: Run): boolean =>
-  everyNth(r, run) || (run.out.length > 0 && isOneOf(r, VERBS) && placesOpen(r, run));
+  announces(r, run) ||
+  everyNth(r, run) ||
+  (run.out.length > 0 && isOneOf(r, VERBS) && placesOpen(r, run));
+
+/** "Increase every 2nd st, working 1 sc in next st, 2 sc in next": what is announced is told behind. */
+function announces(r: Reader, run: Run): boolean {
+  if (run.out.length > run.sentence || formOf(wordAt(r))?.shape !== 'increase') return false;
+  let k = 1;
+  while (k < 8 && !isOneOf(r, TELLING, k) && (kindAt(r, k) < T.comma || kindAt(r, k) === T.comma))
+    k++;
+  const told = isOneOf(r, TELLING, k) && kindAt(r, k + 1) === T.number;
+  if (k < 2 || !told || !mayBeStitch(wordAt(r, k + 2))) return false;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  r.at++;
+  return true;
+}
+
+const TELLING = wordsOf('working making placing');
 
 /**
  * "Sc around, inc in every 3rd st": two plain stitches and an increase, all the way round. Where a

@@ -125,6 +125,7 @@ opens(
   W.end,
   W.letter_f,
 );
+opens((r, run) => done(rowMakes(r, run)), W.these, W.the);
 opens((r, run) => done(plainCountAhead(r, run)), W.you, W.have, W.total, W.there, W.for, W.form);
 opens((r) => ringBySlip(r), W.form, W.work);
 opens(
@@ -196,6 +197,18 @@ opens(
   W.add,
 );
 opens((r) => readSlippedBoxes(r), senseOfWord('sl'), senseOfWord('slip'), senseOfWord('ss'));
+
+/** "This round makes 16 sc.": a count in a sentence of its own. */
+function rowMakes(r: Reader, run: Run): boolean {
+  if (!isWord(r, W.round, 1) && !isWord(r, W.row, 1)) return false;
+  if (!/^(?:makes|gives|has)$/.test(spelled(r, r.at + 2)) || kindAt(r, 3) !== T.number)
+    return false;
+  const start = r.at;
+  r.at += 3;
+  if (plainCountAhead(r, run)) return true;
+  r.at = start;
+  return false;
+}
 
 /** "Through both layers, sc in each st": the sentence is one seam. */
 function layers(r: Reader): Step | null {

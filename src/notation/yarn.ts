@@ -159,6 +159,9 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
   }
   if (isWord(r, W.off)) {
     r.at++;
+    // "Fasten off round and weave in ends."
+    if ((isWord(r, W.round) || isWord(r, W.row)) && (clauseEnds(r, 1) || isWord(r, W.and, 1)))
+      r.at++;
     const yarn = readYarnName(r);
     return yarn !== null && yarn !== '' && verb === 'break'
       ? broken(r, start, yarn)
@@ -170,7 +173,10 @@ export function readFastenOff(r: Reader, not: boolean, start: number): Step | nu
     return fastened(r, start, not);
   }
   // "Fasten, cut the yarn."
-  if ((verb === 'fasten' || (verb === 'finish' && isClosed(r))) && clauseEnds(r))
+  const ends =
+    clauseEnds(r) ||
+    (isWord(r, W.and) && /^(?:weave|sew|hide|cut|trim)$/.test(spelled(r, r.at + 1)));
+  if ((verb === 'fasten' || (verb === 'finish' && isClosed(r))) && ends)
     return fastened(r, start, not);
   if (verb !== 'cut' && verb !== 'break' && verb !== 'tie') {
     r.at = start;

@@ -55,3 +55,28 @@ Rnd 4: Sc in each st around. (21)
 `;
   expect(rows(text)).toBe('Rnd 1 7 proven, Rnd 2 14 proven, Rnd 3 28 unread, Rnd 4 21 proven');
 });
+
+test.each([
+  ['Chain 7 and slip stitch into the chain farthest from your hook to form a ring.', 'ch 7; join ring @first chain'],
+  ['hdc in all stitches, join (should still have 36 stitches by the end of row 8).', 'hdc @each sts; join = 36 stitch'],
+  ['sc in same st. Join. This round makes 18sc.', 'sc @same st; join = 18 sc'],
+  ['Ch 3, work a (dc, ch 2) into the first space', 'ch 3; {dc; ch 2} @first space'],
+  ['Fasten off round and weave in ends.', 'fasten-off; "weave in ends"'],
+  ['Fasten and weave in ends.', 'fasten-off; "weave in ends"'],
+  ['skip 2 more stitches, sc in next st', 'skip @next 2; sc @next st'],
+  [
+    '*Hdc in next st. In next st, dc, ch 3, sl st. Ch 3, repeat from * 4 times.',
+    '*<hdc @next st; {dc; ch 3; ss} @next st; ch 3> x4 maybe more',
+  ],
+  ['*dc in st, dc around dc just made, skip next st* repeat', '*<dc @this st; dc @same dc; skip @next st> ->end'],
+  ['8 sc into 2ndchain from hook', '8 sc @nth2 chain from-hook'],
+  ['2ndround: sc around', 'round 2: sc ->end'],
+  ['Increase every 2nd st working 1 sc into the next st, and then 2sc into the next st. Repeat around (21)', '"Increase every 2nd st"; <1 sc @next st; 2 sc @next st> ->end = 21'],
+  ['*sc around the post, ch 3. Repeat from * around', '*<sc @next front-post; ch 3> ->end'],
+  [
+    'Round 10: [sc 2, sc2tog], repeat around (9) *do not tie off - continue to the first leg',
+    'round 10: [<sc 2; sc2tog> ->end; "do not tie off - continue to the first leg" = 9',
+  ],
+] as const)('%s', (text, shown) => {
+  expect(tree(text)).toBe(shown);
+});

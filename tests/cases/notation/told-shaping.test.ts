@@ -72,7 +72,7 @@ test.each([
   ['8 sc into 2ndchain from hook', '8 sc @nth2 chain from-hook'],
   ['2ndround: sc around', 'round 2: sc ->end'],
   ['Increase every 2nd st working 1 sc into the next st, and then 2sc into the next st. Repeat around (21)', '"Increase every 2nd st"; <1 sc @next st; 2 sc @next st> ->end = 21'],
-  ['*sc around the post, ch 3. Repeat from * around', '*<sc @next front-post; ch 3> ->end'],
+  ['*sc around the post, ch 3. Repeat from * around', '*<sc @next; ch 3> ->end'],
   [
     'Round 10: [sc 2, sc2tog], repeat around (9) *do not tie off - continue to the first leg',
     'round 10: [<sc 2; sc2tog> ->end; "do not tie off - continue to the first leg" = 9',

@@ -103,7 +103,8 @@ export function* countSlips(
     const others: StatedCount[] = [];
     for (const chains of count.chains ? otherNumbers(count.chains, size) : [])
       others.push({ ...count, chains });
-    for (const n of isFree ? otherNumbers(count.n, size) : []) others.push({ ...count, n });
+    for (const n of isFree ? otherNumbers(count.n, size) : [])
+      if (!n.values.includes(0)) others.push({ ...count, n });
     for (const other of others) yield [...counts.slice(0, i), other, ...counts.slice(i + 1)];
   }
 }

@@ -197,6 +197,8 @@ function boxMeanings(hands: Hands, tally: RowTally, stated: StatedCount): number
     return [tally.boxes, tally.boxes - hands.filled, ...meshBoxes(tally)];
   }
   const blocks = blocksMade(hands);
+  // Posts with no gap between them: what is called a box here, the hands do not know.
+  if (blocks === 0 && tally.spaces.length === 0 && tally.stitches > 0) return [];
   return [spaceCount(tally), ...meshBoxes(tally), ...(blocks > 0 ? [blocks] : [])];
 }
 

@@ -51,7 +51,8 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   // What a fault that is told leaves to the row behind it is sorted out when it is told: `carried.ts`.
   if (around.beneath?.verdict === 'mismatch') return attempted;
   const talk = talkIn(task, around.text);
-  const isStray = around.hasLabels && task.label === '' && task.asks.counts.length === 0;
+  const isUncounted = task.asks.counts.length === 0;
+  const isStray = isUncounted && (hands.tookSpace || (around.hasLabels && task.label === ''));
   const isSlip =
     talk === null &&
     !isStray &&
@@ -138,7 +139,9 @@ function explains(
     for (const fits of slips(at, result, around)) {
       restore(hands, start);
       origins.length = known;
-      if (fits()) return true;
+      if (fits()) {
+        return true;
+      }
     }
     return false;
   } catch (problem) {

@@ -36,6 +36,7 @@ const TERM_WORDS = new Set(
     'stitches',
   ].map(hash),
 );
+const STITCH_NAMES = new Set(['single', 'double', 'half', 'treble', 'triple'].map(hash));
 const TENSION = hash('tension');
 
 /** What a word may speak for, by its sense; all other words are passed over. */
@@ -188,6 +189,8 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
   const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;
   const named = TERM_WORDS.has(tokens.hash[before] ?? 0);
   if (last === i && !named) return null;
+  // "(half treble crochet UK)" gives the other name of one stitch.
+  if (last === i && STITCH_NAMES.has(tokens.hash[before - 1] ?? 0)) return null;
   const start = named && last === i ? before : i;
   return { terms, span: { from: tokens.from[start] ?? 0, to: tokens.to[last] ?? 0 } };
 }

@@ -5,7 +5,7 @@
 import type { Finding, Label } from '../finding/index.ts';
 
 /** Codes of which more than two say that it is a habit. */
-const HABITS: ReadonlySet<string> = new Set(['stitch-differs', 'gaps-counted']);
+const HABITS: ReadonlySet<string> = new Set(['stitch-differs', 'gaps-counted', 'reading-differs']);
 /** At the third row nobody has slipped each time (judgement). */
 const MOST_SLIPS = 2;
 /** Places that are pointed at beside the first. */
@@ -24,13 +24,14 @@ export function habitsOnce(findings: readonly Finding[]): Finding[] {
 
 function asNote(all: readonly Finding[]): Finding {
   const [first, ...more] = all as [Finding, ...Finding[]];
+  const way = first.code === 'reading-differs' ? 'read' : 'counted';
   const labels = more
     .slice(0, MOST_LABELS)
-    .map(({ from, to }): Label => ({ from, to, text: 'counted in the same way' }));
+    .map(({ from, to }): Label => ({ from, to, text: `${way} in the same way` }));
   return {
     ...first,
     severity: 'note',
-    sum: `${all.length} rows are counted in this way; it is taken for the way of this pattern.`,
+    sum: `${all.length} rows are ${way} in this way; it is taken for the way of this pattern.`,
     labels,
     rows: all.flatMap(({ rows }) => rows),
   };

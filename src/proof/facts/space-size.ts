@@ -4,9 +4,10 @@ import { propose, replacement } from '../fixes/proposals.ts';
 import { beneathLabels, beneathName, rowName } from '../names.ts';
 import { type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 
-export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): Finding {
+export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): Finding | null {
   const { first, rows, sizes } = found;
   const { named, found: made } = first.fact;
+  if (isUnlike(first)) return null;
   const at = pointed(scene, found);
   const thing = first.fact.ofStart ? 'starting chain' : 'space';
   const isHere = first.fact.ofStart === 'here';
@@ -23,6 +24,15 @@ export function spaceOfOtherSize(scene: Scene, found: Sightings<'space-size'>): 
   const name = right === said ? [] : [replacement(scene.manuscript.text, at, right)];
   return propose(finding, name);
 }
+
+/** So far off that one of the rows was misread, where no count shows that they were understood. */
+const isUnlike = ({ fact, row, before }: Sighting<'space-size'>): boolean =>
+  Math.abs(fact.named - fact.found) > FAR &&
+  row.verdict !== 'proven' &&
+  before?.verdict !== 'proven';
+
+/** Chains by which the name of a space slips (judgement). */
+const FAR = 2;
 
 function sumOf({ before, fact }: Sighting<'space-size'>): string {
   if (!before || fact.ofStart || before.tally.spaces.length === 0) return '';

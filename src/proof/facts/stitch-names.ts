@@ -9,6 +9,7 @@ import {
 } from '../../finding/index.ts';
 import { STEMS, stemOf, type Terms, wordFor } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
+import { isExplainedInPassing } from '../explained.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { rowName } from '../names.ts';
 import { nearest } from '../nearest.ts';
@@ -43,6 +44,7 @@ export function undefinedName(scene: Scene, found: Sightings<'undefined'>): Find
     ]);
   }
   if (GROUPS.test(stitch)) {
+    if (isExplainedInPassing(scene.manuscript.text, stitch)) return null;
     return specialUndefined(at, { row: rowName(scene, first.row), stitch }, { rows, sizes });
   }
   const near = nearest(scene, stitch);

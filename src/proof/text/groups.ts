@@ -5,6 +5,7 @@
  */
 import { type Finding, specialUndefined } from '../../finding/index.ts';
 import { nameSpan, type WorkStep } from '../../notation/index.ts';
+import { isExplainedInPassing } from '../explained.ts';
 import { type Scene, wordsAt } from '../scene.ts';
 import { absolute, append, instructionsOf, nameOf, type Placed, rowIds, stepsIn } from './rows.ts';
 
@@ -73,6 +74,7 @@ function isExplained({ manuscript }: Scene, stitch: string): boolean {
   );
   return (
     known ||
+    isExplainedInPassing(manuscript.text, stitch) ||
     new RegExp(`${name}\\w*(?:\\s+st(?:itch)?)?\\s*(?:[:=(]|is\\b|means\\b)`, 'i').test(
       manuscript.text,
     )

@@ -131,6 +131,7 @@ function missing(scene: Scene, run: Run, i: number): Finding | null {
     if (!isSpokenFor(run, n) && (run.lastAt.get(n) ?? -1) < i) gone.push(n);
   }
   if (gone.length === 0 || isRenumbered(run, i)) return null;
+  if (gone.some((n) => isSpokenOf(scene, n, before, row))) return null;
   const words = {
     before: labelName(before.label, before.lasts.at(-1)),
     after: labelName(row.label, row.first),
@@ -141,6 +142,23 @@ function missing(scene: Scene, run: Run, i: number): Finding | null {
   const at = absolute(row.placed, row.label);
   const finding = rowMissing(at, words, { labels, rows: rowIds(scene, row) });
   return propose(finding, renumbered(scene, row, highest + 1));
+}
+
+/**
+ * "… join. Row 2 Work one st …": the number stands in the words between, where it was not taken for a
+ * label. That those were not understood is told by itself.
+ */
+function isSpokenOf(
+  { manuscript: { text } }: Scene,
+  n: number,
+  before: Numbered,
+  row: Numbered,
+): boolean {
+  const words = text.slice(before.placed.from + before.label.to, row.placed.from);
+  return new RegExp(
+    `\\b(?:rows?|rnds?|rounds?|r)\\s?${n}\\b|\\b${n}(?:st|nd|rd|th) (?:row|rnd|round)|(?:^|[\\n.)|])\\s*${n}\\s?[.:)]`,
+    'i',
+  ).test(words);
 }
 
 /** The label with another number. */

@@ -9,6 +9,12 @@ import { absolute, instructionsOf, rowIds } from './rows.ts';
 const isCaption = (label: RowLabel, above: RowLabel | null | undefined): boolean =>
   above != null && label.numbers.length === 1 && label.numbers[0] === above.numbers.at(-1);
 
+/** "Round 3", and below it in sentences how it is worked: they were taken for prose. */
+const isTold = (between: string): boolean => STITCHES.test(between.split(/\n\s*#/)[0] ?? '');
+
+const STITCHES =
+  /\b(?:ch|chains?|sc|hdc|dc|tr|sl st|stitch|stitches|sts?|spaces?|corners?|rows?|rounds?)\b/i;
+
 export function emptyRows(scene: Scene): Finding[] {
   const rows = [...instructionsOf(scene)];
   return rows.flatMap((row, i) => {
@@ -18,6 +24,8 @@ export function emptyRows(scene: Scene): Finding[] {
     const { from, to } = row.placed;
     const rest = scene.manuscript.text.slice(from + label.to, to);
     if (/[\p{L}\p{N}]/u.test(rest)) return [];
+    const next = rows[i + 1]?.placed.from ?? scene.manuscript.text.length;
+    if (isTold(scene.manuscript.text.slice(to, next))) return [];
     const words = { row: labelName(label, label.numbers[0]) };
     return [rowEmpty(absolute(row.placed, label), words, { rows: rowIds(scene, row) })];
   });

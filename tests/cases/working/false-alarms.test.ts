@@ -1,0 +1,90 @@
+/**
+ * Rows that are right, or whose wording is not followed, raise no complaint: what was misread here is
+ * told as not followed, and what a writer does throughout is told once. Patterns of our own invention,
+ * in the wording of pages where false complaints were seen.
+ */
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { complaints } from './worked.ts';
+
+const notes = (text: string): string[] =>
+  compile(text, { fixes: false }).findings.map(({ code, severity }) => `${severity} ${code}`);
+
+describe('a row that is off by anything is not followed', () => {
+  it('where nothing of a stated ring was made', () => {
+    const text =
+      'Rnd 1: With grey, adjustable loop 8 stitches. (8)\nRnd 2: 2 sc in each st. (16)\nRnd 3: (Sc, inc) 8 times. (24)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('where a list item under a heading is a part of its round', () => {
+    const text =
+      'Round 1:\n- 12 dc in magic ring, join. (12)\nRound 2:\n- Ch 1, sc in each st around, join. (12)\n- In next stitch: 2 dc\n- ch 2\n- skip 2 stitches\n';
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('where lace states no count, and stitches stay behind between its spaces', () => {
+    const text =
+      'Ch 4, join.\nRnd 1: Ch 1, (3 dc, ch 2) 4 times in ring, join.\nRnd 2: Ch 1, (2 dc, ch 3, 2 dc) in next ch-2 sp, dc in next dc; join.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(notes(text)).toContain('note not-followed');
+  });
+
+  it('where the words of a wrong count make none of what it counts', () => {
+    const text = 'Ch 12.\nRow 1: Dc in last ch from hook, turn. (1 box)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+describe('what a writer does throughout', () => {
+  const rows = [3, 4, 5, 6]
+    .map((n) => `R${n}: ch 3, inc, *${n - 2} dc, inc* rep to end (${12 * n})`)
+    .join('\n');
+  const text = `R1: 12 dc in ring, join (12)\nR2: ch 3 (counts as dc), dc in same st, 2 dc in each dc, join (24)\n${rows}\n`;
+
+  it('is told once and as a note, if three rows need another reading than the rest', () => {
+    expect(complaints(text)).toEqual([]);
+    const { findings } = compile(text, { fixes: false });
+    expect(findings.filter(({ code }) => code === 'reading-differs').length).toBeLessThan(2);
+  });
+});
+
+describe('numbers and names that stand in other words', () => {
+  it('a row is not missing whose number stands in the words between', () => {
+    const text =
+      'Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)\nTurn the cloth about and (Row 2 - wander over the hill, row 3 likewise)\nRow 4: Ch 1, turn, sc in each st. (10)\n';
+    expect(complaints(text)).not.toContain('3 row-missing');
+  });
+
+  it('but a row is missing that is named nowhere', () => {
+    const text =
+      'Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)\nRow 4: Ch 1, turn, sc in each st. (10)\n';
+    expect(complaints(text)).toEqual(['2 row-missing']);
+  });
+
+  it('a label is not empty under which sentences tell its work', () => {
+    const text =
+      'Round 1: 12 dc in ring, join. (12)\n\nRound 2+\n\nThe corners of this round are worked as you like them, with spaces of one chain at the sides.\n';
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('a shell is defined where brackets or a sentence say what it is', () => {
+    const round = (words: string): string =>
+      `Ch 5, join.\nRnd 1: Ch 1, 12 sc in ring, join. (12)\nRnd 2: Ch 1, *sc in next st, sk 1, 5 dc in next st ${words}, sk 1; rep from * 2 more times, join.\nRnd 3: Ch 1, sc in first st, shell in next st, sl st in next st, join.\n`;
+    expect(complaints(round('(small shell)')).join()).not.toContain('special-undefined');
+    expect(complaints(round('(keep it loose)')).join()).toContain('special-undefined');
+  });
+
+  it('the other name of a stitch in brackets sets no terms', () => {
+    const text =
+      'hdc = half double crochet (half treble crochet UK)\nCh 12.\nRow 1: Hdc in 3rd ch from hook and in each ch across. (10)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('a space that is called by a number far off, where no count is stated, shows a row misread', () => {
+    const text = (n: number): string =>
+      `Ch 6, join.\nRnd 1: Ch 1, (sc in ring, ch 9) 6 times, join.\nRnd 2: Sl st in next ch-${n} sp, ch 1, 5 sc in each ch-${n} sp around, join.\n`;
+    expect(complaints(text(5))).toEqual([]);
+    expect(complaints(text(8))).toContain('3 space-size');
+  });
+});

@@ -262,7 +262,8 @@ function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
   if (open?.kind !== 'instruction') return false;
   const sign = listSignBefore(text, from);
   if (sign === '' || sign !== listSignBefore(text, open.from)) return false;
-  if (FOUNDATION_ALONE.test(text.slice(open.from, open.to))) return true;
+  const above = text.slice(open.from, open.to);
+  if (FOUNDATION_ALONE.test(above) || JOINED.test(above.slice(-60))) return true;
   if (TURNS_FIRST.test(text.slice(from, Math.min(to, from + 60)))) return true;
   // Steps of one row are listed so too: they have no counts.
   return HAS_COUNT.test(text.slice(open.from, open.to)) || HAS_COUNT.test(text.slice(from, to));
@@ -270,6 +271,9 @@ function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
 
 /** "- Ch 24." above the first row of a list, and "- Ch 2, turn. Dc in each st" at a row's start. */
 const FOUNDATION_ALONE = /^(?:ch|chain) ?\d{2,3}\b[^.,;]{0,24}[.;]?$/i;
+/** "- Slip stitch into the top of the chain 2 to join the round.": the next item is another round. */
+const JOINED =
+  /\b(?:to join(?: the (?:round|rnd|ring|circle))?|to form a (?:ring|loop|circle)|, join)\.?$/i;
 const TURNS_FIRST =
   /^(?:(?:ch|chain) ?\d,?(?: and| then)? )?turn(?: (?:your )?work)?[.,;:] *[(*\w]/i;
 

@@ -122,11 +122,11 @@ function foundations(text: string, from: number, cuts: Cut[]): void {
   }
 }
 
-const ORDINALS = /(?:\b\d{1,3}(?:st|nd|rd|d|th)(?:\s?(?:,|and|to|&|-|–)\s?|\s))+$/i;
+const ORDINALS = /(?:\b\d{1,3}(?:st|nd|rd|d|th)(?:\s?(?:,|and|to|&|-|–)\s?|\s{1,2}))+$/i;
 
 /** Where "3rd and 4th" before "rnds" begins. */
 function ordinalBefore(text: string, at: number, from: number): number | null {
-  const code = text.charCodeAt(at - 2);
+  const code = text.charCodeAt(at - (text.charCodeAt(at - 2) === 32 ? 3 : 2));
   // Most words "row" have no ordinal before them: "3rd row" has its letter two signs back.
   if (at < 3 || !((code | 32) >= 97 && (code | 32) <= 122)) return null;
   const start = Math.max(from, at - 60);

@@ -13,6 +13,7 @@ export function plainText(text: string): string {
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('lst') && /\dlst|\blst/.test(plain))
     plain = plain.replace(SCANNED_FIRST, '$11st');
+  if (plain.includes('1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
   if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
   if (YARN_OVER.test(plain))
     plain = plain.replace(YARN_OVERS, (whole) => 'yoh'.padEnd(whole.length));
@@ -121,6 +122,9 @@ const tagGap = (whole: string, name: string): string =>
 /** "lst Row", "2lst rnd", "in lst dc": a scanner's l for a 1. */
 const SCANNED_FIRST =
   /\b(\d?)lst(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|and)\b)/gi;
+
+/** "S1 st in next ch": a scanner's 1 for an l. */
+const SCANNED_SLIP = /(?<=\b[Ss])1 (?=sts?\b)/g;
 
 /** "5 th Row": the blank behind the figure is moved. */
 const SPACED_ORDINAL = /\b\d{1,3} (?:st|nd|rd|th) (?:rows?|rnds?|rounds?)\b/i;

@@ -22,7 +22,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
     return true;
   if (isShorthand(r, start, close) || isGauge(r, start, close)) return true;
-  if (tellsMaking(r, start, close)) return true;
+  if (tellsMaking(r, start, close) || tellsLoop(r, start, close)) return true;
   let works = false;
   for (let i = start + 1; i < close && !works; i++) {
     const sense = r.kind[i] === T.word ? (r.value[i] ?? 0) : 0;
@@ -72,6 +72,16 @@ function isShorthand(r: Reader, start: number, close: number): boolean {
     return next !== W.in;
   }
   return false;
+}
+
+/** "(work in one loop of each chain to leave …)": where the hook goes, told before the work. */
+function tellsLoop(r: Reader, start: number, close: number): boolean {
+  const verb = r.word[start + 1];
+  if ((verb !== W.work && verb !== W.working) || r.word[start + 2] !== W.in) return false;
+  for (let i = start + 3; i < close; i++) {
+    if (r.kind[i] === T.comma || mayBeStitch(r.word[i]!)) return false;
+  }
+  return r.word[start + 4] === W.loop || r.word[start + 5] === W.loop;
 }
 
 /** "(2-tr cluster: holding back last loop of each, …)": a name, and behind a colon how it is made. */

@@ -36,6 +36,7 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
     measure ??= readMeasure(r);
     rows ??= rowsHere(r);
     if (rows && (isWord(r, W.even) || isWord(r, W.straight))) r.at++;
+    else if (rows && unshaped(r)) r.at += 2;
     term ??= inStitch(r);
     onStitches(r);
     if (r.at === before) break;
@@ -138,10 +139,14 @@ export const isShaping = (r: Reader, ahead: number): boolean =>
 /** "work 1 rnd even": the rows are read again behind. */
 function numberedRows(r: Reader): null | undefined {
   const start = r.at;
-  if (!rowsHere(r) || (!isWord(r, W.even) && !isWord(r, W.straight))) return undefined;
+  const even = rowsHere(r) && (isWord(r, W.even) || isWord(r, W.straight) || unshaped(r));
+  if (!even) return undefined;
   r.at = start;
   return null;
 }
+
+/** "work 12 rows without increasing" */
+const unshaped = (r: Reader): boolean => isWord(r, W.without) && isShaping(r, 1);
 
 /** "in pattern", "as established", "in this manner", "in the same way", "in sc". */
 function inPattern(r: Reader): boolean {

@@ -83,7 +83,7 @@ export const SPELLINGS = {
   r: 'r',
   work: 'work make crochet do making put wrk wk works',
   working: 'working crocheting',
-  repeat: 'repeat rep rpt reps repeats repeated repeating repaet',
+  repeat: 'repeat rep rpt prt reps repeats repeated repeating repaet',
   times: 'times time tms xs',
   once: 'once',
   twice: 'twice',

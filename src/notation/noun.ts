@@ -345,7 +345,13 @@ function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
   if (stitch.shape === 'one') {
     draft.kind = adjective === 'join' && stitch.stem === 'ss' ? 'join' : 'stem';
     if (stitch.stem === 'ss') draft.kind = 'join';
-    else draft.post = stitch.post;
+    else if (adjective === 'join' && isAroundJoin(r, start)) {
+      // "Sc around joining dc": into the space that the stitch closes.
+      draft.kind = 'space';
+      draft.stem = null;
+      draft.plural = false;
+      return true;
+    } else draft.post = stitch.post;
     // "between dc-groups"
     if (kindAt(r) === T.dash && isGlued(r, -1) && isWord(r, W.group, 1)) r.at++;
     if (isWord(r, W.group)) {
@@ -364,6 +370,11 @@ function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
   if (r.at === start) return false;
   return true;
 }
+
+/** "around (the) joining": the words before the stitch. */
+const isAroundJoin = (r: Reader, at: number): boolean =>
+  r.word[at - 1] === W.join &&
+  (r.word[at - 2] === W.around || (r.word[at - 2] === W.the && r.word[at - 3] === W.around));
 
 function readStitchPeek(r: Reader): StitchTerm | null {
   const start = r.at;

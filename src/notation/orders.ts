@@ -19,7 +19,7 @@ import {
 } from './reader.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type {
   LoopStep,
   Numbers,
@@ -157,6 +157,9 @@ function isMagicCircle(r: Reader, start: number): boolean {
   if (!isWord(r, W.mc)) return false;
   const numbered = kindAt(r, 1) === T.number;
   if (r.at > start) return numbered || clauseEnds(r, 1);
+  // "1. MC (4)": what stands in the bracket alone is made in it.
+  const counted = kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && kindAt(r, 3) === T.close;
+  if (counted && r.at > FIRST) return kindAt(r, 4) === T.end;
   return numbered && (clauseEnds(r, 2) || kindAt(r, 2) === T.open);
 }
 

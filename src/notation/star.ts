@@ -82,7 +82,11 @@ const opensWork = (kind: number | undefined): boolean =>
 
 /** A star that touches the next word and stands off from the last one opens, whatever went before. */
 const looksOpening = (r: Reader, i: number): boolean =>
-  r.from[i + 1] === r.to[i] && opensWork(r.kind[i + 1]) && r.to[i - 1] !== r.from[i];
+  r.from[i + 1] === r.to[i] &&
+  opensWork(r.kind[i + 1]) &&
+  // "*inc *x4": how often.
+  r.word[i + 1] !== W.x &&
+  r.to[i - 1] !== r.from[i];
 
 /** "from *", "between * and *", "*-*", "rep * to *", "at **". */
 function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {

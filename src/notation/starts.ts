@@ -75,7 +75,10 @@ function isRow(r: Reader, label: RowLabel): boolean {
 const tellsWork = (r: Reader, { words, share: part, stitches }: Share): boolean =>
   words > 0 &&
   part >= 0.5 &&
-  (stitches > 0 || isEnding(r) || isWord(r, W.repeat) || isUnchanged(r));
+  (stitches > 0 || isEnding(r) || isWord(r, W.repeat) || isUnchanged(r) || isRing(r));
+
+/** "1. MC (4)" */
+const isRing = (r: Reader): boolean => isWord(r, W.mr) || isWord(r, W.mc) || isWord(r, W.magic);
 
 /** "16. Rep row 15. (This row may be …)": where the order ends. */
 function sentenceEnd(r: Reader): number {

@@ -1,7 +1,7 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
-import { formOf, mayBeStitch, PROSE, phrasesOf } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE, phrasesOf, TOGETHER } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { placeFirst } from './groups.ts';
@@ -343,6 +343,12 @@ function wordStep(r: Reader, run: Run): void {
   if (sense === W.join && isWord(r, W.the, 1) && FACE.has(spelled(r, r.at + 2)))
     return remarkClause(r, run);
   if (sense === W.with && fillsCorners(r, run)) {
+    r.at++;
+    return;
+  }
+  // "next 2 sc together": the stitches that are worked as one.
+  const next = sense === W.next && kindAt(r, 1) === T.number && wordAt(r, 3) === TOGETHER;
+  if (next && mayBeStitch(wordAt(r, 2))) {
     r.at++;
     return;
   }

@@ -214,6 +214,16 @@ const LONGS: SenseId = senseOfWord('longs');
 /** "2tog", "together", "inc", "dec", "cluster", "tbl", "fp" behind a name. */
 function withSuffixes(r: Reader, term: StitchTerm): StitchTerm {
   const dash = kindAt(r) === T.dash ? 1 : 0;
+  // "dec. 2 sc tog": the decrease, and how it is made.
+  const told = term.shape === 'together' && term.stem === null && kindAt(r) === T.number;
+  if (told && wordAt(r, 2) === TOGETHER && valueAt(r) < 4) {
+    const stem = formOf(wordAt(r, 1))?.stem ?? null;
+    if (stem !== null || wordAt(r, 1) === W.st) {
+      const legs = valueAt(r);
+      r.at += 3;
+      return termWith(term, { legs, stem });
+    }
+  }
   if (kindAt(r, dash) === T.number && wordAt(r, dash + 1) === TOGETHER) {
     const legs = valueAt(r, dash);
     r.at += dash + 2;

@@ -1,5 +1,5 @@
 /** The numbered rows of a piece in order: what shares one numbering. */
-import type { RowLabel } from '../../notation/index.ts';
+import type { RowLabel, Step } from '../../notation/index.ts';
 import type { Scene } from '../scene.ts';
 import { instructionsOf, type Placed } from './rows.ts';
 
@@ -50,13 +50,22 @@ export function runsOf(scene: Scene): Run[] {
     }
     const top = rows.at(-1);
     const isBack = top !== undefined && first <= top.last && label.sizes === '';
-    if (isBack && (isNewPart || gap === 'start' || endsHere(top))) close();
+    const isPiece = first === 1 && startsRing(steps) && !isBareRing(top);
+    if (isBack && (isNewPart || gap === 'start' || isPiece || endsHere(top))) close();
     rows.push(numbered(placed, { label, first, gap }, rows.at(-1)));
     gap = 'none';
   }
   close();
   return runs;
 }
+
+/** "Round 1: 5 sc in mr": another piece begins, with a ring of its own. */
+const startsRing = ([first]: readonly Step[]): boolean =>
+  first?.kind === 'ring' || (first?.kind === 'work' && first.place?.nouns[0]?.kind === 'ring');
+
+/** The row above is the first of its own piece, and begins so too: given twice. */
+const isBareRing = (top: Numbered | undefined): boolean =>
+  top !== undefined && top.first === 1 && startsRing(top.placed.instruction.steps);
 
 function numbered(
   placed: Placed,

@@ -83,4 +83,20 @@ describe('lists', () => {
     expect(rows.map((row) => row.label?.numbers ?? [])).toEqual([[], [4], [5], [6, 7]]);
     expect(rows.at(-1)?.steps).toMatchObject([{ kind: 'rows-again', rows: [4, 5] }]);
   });
+  test('an item behind a join is another round', () => {
+    const text = '- Chain 4.\n- Chain 2, 11 dc in ring.\n- Slip stitch into the chain 2 to join the round.\n- Chain 2, 2 dc in each st.';
+    expect(instructions(text).at(-1)).toBe('Chain 2, 2 dc in each st.');
+  });
+  test('a magic circle with its number alone is a row, and no title', () => {
+    const numbers = read('1. | MC (4) |\n2. | *INC* x4 (8) |').parts.flatMap((part) =>
+      part.instructions.map((one) => one.instruction.label?.numbers),
+    );
+    expect(numbers).toEqual([[1], [2]]);
+  });
+  test('two blanks in a label, and a scanned slip stitch', () => {
+    const text = 'Ch 9. 1st  row: sc in 2nd ch from hook. 2nd row: S1 st in 1st sc, sc in next sc.';
+    const rows = read(text).parts.flatMap((part) => part.instructions.map((one) => one.instruction));
+    expect(rows.map((row) => row.label?.numbers ?? [])).toEqual([[], [1], [2]]);
+    expect(rows.at(-1)?.steps.map((step) => step.kind)).toEqual(['work', 'work']);
+  });
 });

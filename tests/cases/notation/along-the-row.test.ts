@@ -46,7 +46,7 @@ describe('along the row', () => {
     ['dcfp', 'front-post dc'],
     ['1 fpdc round post of next dc', '1 front-post dc @next dc'],
     ['Fptr around dc 2 rows below', 'front-post tr @this dc 2 below'],
-    ['sc around joining dc', 'sc @this dc'],
+    ['sc around joining dc', 'sc @this space'],
     ['dc between next 2 sts', 'dc @next gap'],
     ['3 dc in sp between groups', "3 dc @this gap'group'"],
     ['sc in st below', 'sc @this st 1 below'],

@@ -73,6 +73,10 @@ describe('other words for the usual orders', () => {
     ['Rnd 3: *sc in next 2 sts, inc around. (16)', 'Rnd 3: *sc in next 2 sts, inc; rep from * around. (16)'],
     ['Row 3: work a raised dc around next dc.', 'Row 3: fpdc around next dc.'],
     ['Make a chain of forty-four stitches.', 'Make a chain of 44 stitches.'],
+    ['Row 3: sc in each. Work 12 rows without increasing.', 'Row 3: sc in each. Work 12 rows even.'],
+    ['Row 3: sc in next 3, dec. 2 sc tog., continue to end.', 'Row 3: sc in next 3, sc2tog, continue to end.'],
+    ['Row 3: next 2 sc together, sc in next.', 'Row 3: 2 sc together, sc in next.'],
+    ['Rnd 2: *INC *x4 (8)', 'Rnd 2: *INC* x 4 (8)'],
     ['Row 3: one hundred and five trebles in ring.', 'Row 3: 105 trebles in ring.'],
     ['Row 3: sc in next twenty one sts.', 'Row 3: sc in next 21 sts.'],
   ])('%s', (written, meant) => {
@@ -101,6 +105,13 @@ describe('stops and blanks that do not belong', () => {
   ])('%s', (written, meant) => {
     const work = (text: string) => tree(text).replace(/; "[^"]*"/g, '');
     expect(work(written)).toBe(work(meant));
+  });
+
+  test('a place of the loop, told in a bracket before the work', () => {
+    expect(tree('Row 1: (work in one loop of each chain, ch 1), sc.')).toContain('ch 1');
+    expect(tree('Row 1: (work in one loop of each chain for a neat edge), sc in each ch.')).toBe(
+      'row 1: "(work in one loop of each chain for a neat edge)"; sc @each chain',
+    );
   });
 
   test('a number behind a stop that begins a row stays its number', () => {

@@ -52,3 +52,13 @@ Ch 6, join to form a ring.
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 4', 'Row 5')).toEqual(['Row 4 0 unchecked', 'Row 5 0 unchecked']);
 });
+
+it('a stitch around the joining stitch goes into the space that it closes', () => {
+  const text = `US terms
+Rnd 1: Ch 1, 24 sc in ring; join. (24 sc)
+Rnd 2: Ch 1, sc in first st, *ch 7, sk next 2 sts, sc in next st*, repeat from * to * around to last two sts, ch 5, sk last two sts, dc in first sc. (8 sps)
+Rnd 3: Ch 1, sc around joining dc, *ch 7, sc in next ch sp*, repeat from * to * around, ch 5, dc in first sc. (8 sps)
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 8 proven']);
+});

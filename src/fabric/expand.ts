@@ -253,7 +253,6 @@ function noteLength(plan: Plan): void {
 
 /** Rows worked again: named ones in turn, as often as label, number or length ask. */
 function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source[] {
-  const { sizeIndex } = plan.setting;
   const named = namedRows(step, known, plan);
   if (named.length === 0) return [];
   if (step.measure) noteLength(plan);
@@ -261,7 +260,8 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
   plan.behind = then.length;
   const passes = step.measure ? passesIn(plan) : 1;
   const wanted =
-    passes * rowsWanted(step, { named: named.length, behind: then.length }, plan, sizeIndex) -
+    passes *
+      rowsWanted(step, { named: named.length, behind: then.length, done: known.last }, plan) -
     then.length * Number(plan.numbers.length > 1);
   const n = cap(Math.max(0, wanted), plan);
   const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);
@@ -270,12 +270,19 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
 
 function rowsWanted(
   step: RowsAgainStep,
-  { named, behind }: { readonly named: number; readonly behind: number },
+  {
+    named,
+    behind,
+    done,
+  }: { readonly named: number; readonly behind: number; readonly done: number },
   plan: Plan,
-  sizeIndex: number,
 ): number {
+  const { sizeIndex } = plan.setting;
   const rows = pick(step.moreRows, sizeIndex);
   if (rows !== null) return rows;
+  // "Until 10 rows are worked": those before this order among them, as the labels count them.
+  const all = plan.numbers.length > 1 ? null : pick(step.rowsInAll, sizeIndex);
+  if (all !== null) return all > done ? all - done : all;
   const times = pick(step.times, sizeIndex);
   if (plan.numbers.length > 1) {
     // "Rows 7-50: Rep Rows 3-6 eleven times": the label and the words must speak of as many rows.

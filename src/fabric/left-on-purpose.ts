@@ -15,7 +15,7 @@ const FEWEST = 3;
 export function leftOnPurpose(rows: readonly RowRecord[]): RowRecord | null {
   const row = rows.at(-2);
   const next = rows.at(-1);
-  if (!row || row.verdict !== 'mismatch' || row.stated.length > 0 || row.ring) return null;
+  if (row?.verdict !== 'mismatch' || row.stated.length > 0 || row.ring) return null;
   if (next?.verdict !== 'proven' || next.partIndex !== row.partIndex) return null;
   const faults = row.facts.filter(({ kind }) => MISFITS.has(kind));
   const [left] = faults;

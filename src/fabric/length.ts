@@ -85,7 +85,7 @@ export function lengthAsked({ label, steps }: Instruction): Measure | 'said' | n
     return label?.openEnd ? { mm: null, since: null } : null;
   }
   const isNumbered = (label?.numbers.length ?? 0) > 1 || label?.lastBySize || label?.next;
-  if (isNumbered || step.times || step.moreRows) return 'said';
+  if (isNumbered || step.times || step.moreRows || step.rowsInAll) return 'said';
   const ends = step.endingWith;
   const isWhole = ends === null || (step.rows.length > 0 && ends === step.rows.at(-1));
   return isWhole ? step.measure : { mm: null, since: null };

@@ -10,7 +10,7 @@ const OTHER_WIDTH =
 
 /** The first row goes into a chain that was made before it. */
 const INTO_CHAIN =
-  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b/i;
+  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b|\bskip (?:the )?(?:1st|first) ch|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
 
 /** Whether the row at `from` works into a foundation chain. */
 export const worksIntoChain = (text: string, { from, to }: Span): boolean =>

@@ -10,7 +10,7 @@ export type Section = 'work' | 'notes' | 'specials' | 'abbreviations' | 'materia
 const SPECIALS = [
   // "Pattern instructions" stands above the rows themselves.
   `(?!pattern (?:instructions?|guide)$)${oneOf('special | pattern | stitch | other')} ${oneOf(`
-    stitch(?:es)? | sts? | guide | patterns? | techniques? | terms | definitions? | glossary
+    stitch(?:es)? | st'?s? | guide | patterns? | techniques? | terms | definitions? | glossary
     | instructions
   `)}(?: instructions?)?(?: used)?`,
   'stitch(?:es)?(?: (?:used|needed|key|explanations?))?',

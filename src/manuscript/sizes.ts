@@ -165,9 +165,13 @@ const HAS_LIST = /[([]\s?\d{1,4}\s?[,;:]\s?\d|\d-\d{1,3}-\d/;
  */
 function sizesInNumbers(words: string): number {
   if (!HAS_LIST.test(words)) return 1;
-  const found = FIRST_LIST.exec(words)?.[0];
+  const found = FIRST_LIST.exec(words)?.[0] ?? CHAIN_LIST.exec(words)?.[0];
   return found ? (found.match(/\d+/g)?.length ?? 1) : 1;
 }
+
+/** "Ch (62, 66, 70).": all of them in the bracket. */
+const CHAIN_LIST =
+  /^\W*(?:(?:with|using) [^,.]{1,24}, ?)?(?:ch|chain|make)(?: of)?\s?[([]\s?\d{1,4}(?:\s?[,;]\s?\d{1,4}){1,15}\s?[)\]]/i;
 
 const FIRST_LIST = new RegExp(
   [

@@ -303,7 +303,7 @@ const isInProse = (scan: Scan, from: number): boolean =>
 /** "Using MC, ch 5." above "Row 1 (RS): …": the piece begins, though its title was passed over. */
 const isBeforeRowOne = (text: string, from: number, to: number): boolean =>
   to - from < 60 &&
-  /^(?:(?:using|with) [^,.]{1,24}, ?)?(?:ch|chain) \d{1,3}\b[^.]{0,24}\.?$/i.test(
+  /^(?:(?:using|with) [^,.]{1,24}, ?|(?:to )?(?:begin|start)[:,]? )?(?:ch|chain) \d{1,3}\b[^.]{0,24}\.?$/i.test(
     text.slice(from, to),
   ) &&
   /^\s*(?:(?:row|rnd|round|r) ?1\b|1st (?:row|rnd|round))/i.test(text.slice(to, to + 40));
@@ -322,7 +322,9 @@ export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boole
     section === 'materials'
       ? /^(?:ch|chain) \d{1,3}\b/i.test(text.slice(from, from + 12))
       : (to - from < 24 &&
-          /^(?:ch|chain) \d{2,3}(?: sts?| loosely)?[.,;]?$/i.test(text.slice(from, to))) ||
+          /^(?:(?:to )?(?:begin|start)[:,]? )?(?:ch|chain) \d{2,3}(?: sts?| loosely)?[.,;]?$/i.test(
+            text.slice(from, to),
+          )) ||
         isBeforeRowOne(text, from, to);
   const leaves = options.titles === 'lines' && (scan.afterBlank || chain);
   return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;

@@ -152,7 +152,13 @@ function namesWork(r: Reader, start: number, close: number): boolean {
   while (dash > start && close - dash < 6 && r.kind[dash] !== T.dash) dash--;
   if (r.kind[dash - 1] === T.word && r.kind[dash] === T.dash && isGluedTo(r, dash)) dash--;
   while (dash > start && close - dash < 6 && r.kind[dash] !== T.dash) dash--;
-  return r.kind[dash] === T.dash && dash - start > 3 && r.kind[start + 1] === T.number;
+  if (r.kind[dash] === T.dash && dash - start > 3 && r.kind[start + 1] === T.number) return true;
+  // "(skip 1 st, dc in next st, dc in skipped st = X made)"
+  const first = r.kind[start + 1] === T.word ? (r.word[start + 1] ?? 0) : 0;
+  if (first !== W.skip && !mayBeStitch(first)) return false;
+  for (let i = close - 1; i > start + 3 && close - i < 6; i--)
+    if (r.kind[i] === T.equals) return true;
+  return false;
 }
 
 /** Whether no blank stands on either side of a dash: "V-st". */

@@ -39,7 +39,7 @@ import { STAR, starRole } from './star.ts';
 import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
-import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times } from './tree.ts';
+import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times, WorkStep } from './tree.ts';
 
 /** Tokens of the bracket that is being read; unclosed, it goes on to the end. */
 interface Bracket {
@@ -366,6 +366,11 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   if (steps.length > 0 && steps.every(({ kind }) => kind === 'remark') && !isTimesSign(r, r.at))
     return putWords(r, run, b.start, 'remark');
   const step = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
+  const named = step.kind === 'group' ? withLegs(r, run, b, step) : null;
+  if (named) {
+    run.out[run.out.length - 1] = named;
+    return;
+  }
   if (step.kind === 'group') dropName(r, run, b);
   if (step.kind === 'repeat' && step.times.kind === 'missing' && spreadsOut(run, steps)) {
     run.out.push(...steps);
@@ -405,11 +410,30 @@ function spreadsOut(run: Run, steps: readonly Step[]): boolean {
 
 /** "half shell (3 dc) in last sc": the bracket says what the name before it means. */
 function dropName(r: Reader, run: Run, b: Bracket): void {
+  const last = nameBefore(r, run, b);
+  if (last) run.out[run.out.length - 1] = { kind: 'remark', from: last.from, to: last.to };
+}
+
+/** "Cluster (3 tr) in next st": the bracket says how many legs the one stitch has. */
+function withLegs(r: Reader, run: Run, b: Bracket, group: GroupStep): WorkStep | null {
+  const last = nameBefore(r, run, b);
+  const [legs, ...more] = group.steps;
+  if (!last || !ONE_STITCH.has(last.stitch.shape) || legs?.kind !== 'work' || more.length > 0)
+    return null;
+  const n = legs.n?.values[0];
+  if (legs.place || legs.stitch.shape !== 'one' || typeof n !== 'number' || n < 2) return null;
+  const stitch = { ...last.stitch, stem: legs.stitch.stem, legs: n };
+  return { ...last, stitch, place: group.place, to: group.to };
+}
+
+const ONE_STITCH: ReadonlySet<string> = new Set(['cluster', 'bobble', 'puff', 'popcorn']);
+
+/** The stitch of many legs that is named right before the bracket, with nothing said of it yet. */
+function nameBefore(r: Reader, run: Run, b: Bracket): WorkStep | null {
   const last = run.out.at(-1);
-  if (last?.kind !== 'work' || last.place || last.n || last.to !== r.to[b.start - 1]) return;
+  if (last?.kind !== 'work' || last.place || last.n || last.to !== r.to[b.start - 1]) return null;
   const { shape } = last.stitch;
-  if (shape === 'one' || shape === 'increase' || shape === 'together') return;
-  run.out[run.out.length - 1] = { kind: 'remark', from: last.from, to: last.to };
+  return shape === 'one' || shape === 'increase' || shape === 'together' ? null : last;
 }
 
 const markOf = (r: Reader, b: Bracket): string => r.text[r.base + fromOf(r, b.start)] ?? '(';

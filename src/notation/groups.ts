@@ -12,17 +12,39 @@ import { T } from './tokens.ts';
 import type { Place, RepeatStep, Step } from './tree.ts';
 
 /** Folds the steps before the last work step into its place when they read as one group. */
-export function looseGroup(run: Run): void {
+export function looseGroup(r: Reader, run: Run): void {
   const { out } = run;
   const last = out.at(-1);
   if (last?.kind !== 'work' || !last.place || last.alsoIn.length > 0) return;
-  const first = last.place.all ? firstOfAll(run) : firstOfGroup(run);
+  const first = last.place.all ? firstOfAll(run) : (pairedBefore(r, run) ?? firstOfGroup(run));
   if (first < 0 || first >= out.length - 1) return;
   const { place } = last;
   const steps: Step[] = [...out.slice(first, -1), { ...last, place: null, to: last.nameTo }];
   const from = steps[0]?.from ?? last.from;
   out.length = first;
   out.push({ kind: 'group', steps, place, loose: !place.all, from, to: last.to });
+}
+
+/** "dc and tr in next st": the stitch that "and" joins to the last one; `null`: none. */
+function pairedBefore(r: Reader, run: Run): number | null {
+  const { out } = run;
+  const last = out.at(-1);
+  const at = out.length - 2;
+  const first = out[at];
+  if (last?.kind !== 'work' || first?.kind !== 'work' || at < run.sentence) return null;
+  if (
+    !last.place ||
+    !isSinglePlace(last.place) ||
+    last.place.fromHook ||
+    last.place.pick === 'this'
+  )
+    return null;
+  const plain = isPlaceless(first) && first.stitch.shape === 'one' && !first.numberAfter;
+  if (!plain || first.evenly || first.stitch.stem === 'ss' || last.stitch.stem === 'ss')
+    return null;
+  if (last.stitch.shape !== 'one') return null;
+  const between = r.text.slice(r.base + first.to, r.base + last.from);
+  return /^ (?:and|&) $/i.test(between) ? at : null;
 }
 
 /** "sc, hdc, dc all in next st": everything before that has no place of its own. */

@@ -150,6 +150,8 @@ function numbered(r: Reader, draft: LabelDraft): boolean {
   draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);
   r.at++;
   if (kindAt(r) === T.stop || isWord(r, W.no)) r.at++;
+  // "Rows: 3 and 4 :"
+  if (kindAt(r) === T.colon && kindAt(r, 1) === T.number && colonBehindNumbers(r)) r.at++;
   // "R: 1 – ch 5"
   if (kindAt(r) === T.colon && kindAt(r, 1) === T.number && kindAt(r, 2) === T.dash) r.at++;
   if (kindAt(r) === T.open && kindAt(r, 1) === T.word) skipBracket(r);
@@ -159,6 +161,17 @@ function numbered(r: Reader, draft: LabelDraft): boolean {
     return false;
   }
   return true;
+}
+
+/** Nothing but numbers up to a second colon. */
+function colonBehindNumbers(r: Reader): boolean {
+  for (let k = 1; k < 9; k++) {
+    const kind = kindAt(r, k);
+    if (kind === T.colon) return true;
+    const linked = isWord(r, W.and, k) || isWord(r, W.to, k) || kind === T.comma || kind === T.dash;
+    if (kind !== T.number && !linked) return false;
+  }
+  return false;
 }
 
 /** "Foundation ch and row 1:", "Foundation & Row 1": words before the row that the chain shares with it. */

@@ -117,10 +117,11 @@ function readAdjectives(r: Reader, draft: Draft): string {
 const saysWhere = (r: Reader, sense: SenseId): boolean =>
   (sense === 0 || sense === PROSE) &&
   kindAt(r) === T.word &&
-  (isWord(r, W.ch, 1) || isWord(r, W.st, 1)) &&
+  (isWord(r, W.ch, 1) || isWord(r, W.st, 1) || isWord(r, W.sp, 1)) &&
   (isNamedPart(r) || WHERE.test(spelled(r, r.at)));
 
-const WHERE = /^(under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra)$/;
+const WHERE =
+  /^(eyelet|lace|under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra)$/;
 
 /** "each of the hood sts": a part of the piece by any name. */
 const isNamedPart = (r: Reader): boolean =>

@@ -34,6 +34,7 @@ export const loneValue = (n: number): readonly number[] => LONE[n] ?? [n];
 
 /** The number at the reader's place with its sizes, or `null` where no number stands. */
 export function readNumbers(r: Reader): Numbers | null {
+  if (kindAt(r) === T.open) return allInBracket(r);
   if (kindAt(r) !== T.number) return dashedNumbers(r);
   const start = r.at;
   const units = unitsInWords(r);
@@ -72,6 +73,19 @@ function timesBehindSizes(r: Reader): boolean {
 }
 
 const isFigure = (word: string): boolean => /^\d/.test(word);
+
+/** "sc in next (20, 22, 24) sts": the number of the first size stands in the bracket too. */
+function allInBracket(r: Reader): Numbers | null {
+  const chain = isWord(r, W.ch, -1);
+  if ((r.known.sizes < 2 && !chain) || kindAt(r, 1) !== T.number) return null;
+  const start = r.at;
+  const values: Values = [];
+  // "Ch (62, 66, 70)": a chain's list tells itself how many sizes there are.
+  if (sizeList(r, values) && (values.length === r.known.sizes || (chain && values.length > 2)))
+    return { from: fromOf(r, start), to: toOf(r), values };
+  r.at = start;
+  return null;
+}
 
 /** "- (-, 29, 31)": the first size has none of it. */
 function dashedNumbers(r: Reader): Numbers | null {

@@ -123,7 +123,9 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
 
 /** A number that says how many places; "2-ch sp" and "3ch sp" keep theirs for the noun. */
 function numberOf(r: Reader, draft: PlaceDraft): void {
-  if (!opensDashed(r) && (kindAt(r) !== T.number || belongsToNoun(r))) return;
+  // "first (20, 22, 24) sts": a bracket of one number a size.
+  const bracket = kindAt(r) === T.open && r.known.sizes > 1 && kindAt(r, 1) === T.number;
+  if (!bracket && !opensDashed(r) && (kindAt(r) !== T.number || belongsToNoun(r))) return;
   draft.n = readNumbers(r);
 }
 

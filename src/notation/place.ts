@@ -285,8 +285,11 @@ function joinable(r: Reader, draft: PlaceDraft, again: boolean): boolean {
   // "and ch 3, turn": a chain is made unless it is called a space.
   const chain = isWord(r, W.ch);
   const noun = readNoun(r);
+  const around = isWord(r, W.around) && (isWord(r, W.each, 1) || isWord(r, W.next, 1));
   const works =
-    noun !== null && isPreposition(r, 0) && !isWord(r, W.around) && !isWord(r, W.across);
+    noun !== null &&
+    isPreposition(r, 0) &&
+    (around || (!isWord(r, W.around) && !isWord(r, W.across)));
   const makes = chain && noun?.word === 'ch' && !again;
   r.at = start;
   if (noun === null || works || makes) return false;

@@ -92,7 +92,7 @@ export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): vo
   } else if (join) run.out.push(settleTarget(join));
   else {
     run.out.push(work);
-    looseGroup(run);
+    looseGroup(r, run);
     yarnBehind(r, run);
     if (kindAt(r) === T.star && starRole(r, r.at) === STAR.times) return;
     const k = kindAt(r);

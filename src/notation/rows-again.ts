@@ -37,6 +37,7 @@ const emptyDraft = (from: number): Draft => ({
   part: null,
   times: null,
   moreRows: null,
+  rowsInAll: null,
   measure: null,
   endingWith: null,
   // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
@@ -365,7 +366,7 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
       const n = readNumbers(r);
       if (wordAt(r) <= 0) break;
       const rows = isRow(r);
-      if (rows) draft.moreRows ??= n;
+      if (rows && draft.moreRows === null) draft.rowsInAll ??= n;
       if (n && kindAt(r) === T.word) r.at++;
       if (kindAt(r) === T.word && /^(remain|left|total|worked|complete)/.test(spelled(r, r.at)))
         r.at++;

@@ -22,7 +22,7 @@ export function readSpecial(
   if (!head) return null;
   longNameBehind(r);
   const moves = speaksOfMoves(r);
-  const steps = withoutTalk(settleJoins(r.run(r, 'text')), r);
+  const steps = unwrapped(withoutTalk(settleJoins(r.run(r, 'text')), r));
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
   const { key, name, aliases } = head;
@@ -69,6 +69,13 @@ function withoutTalk(steps: readonly Step[], r: Reader): Step[] {
   if (name > 0) end = name;
   while (end > 1 && isUnread(steps[end - 1]!) && standsApart(steps, end - 1, r)) end--;
   return steps.slice(0, end);
+}
+
+/** "X st = (skip 1 st, dc in next st, dc in skipped st)": the bracket only holds it together. */
+function unwrapped(steps: Step[]): Step[] {
+  const [only] = steps;
+  const bare = steps.length === 1 && only?.kind === 'repeat' && only.times.kind === 'missing';
+  return bare && only.order.from === only.order.to && only.mark === '(' ? [...only.steps] : steps;
 }
 
 /** "(3 dc, ch 1, 3 dc) in one sp makes a shell": what the work is called, and what it is for. */

@@ -12,6 +12,7 @@ import { angleCount, countBehindTurn, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import {
   clauseEnds,
+  fromOf,
   isGlued,
   isOneOf,
   isWord,
@@ -19,6 +20,7 @@ import {
   type Reader,
   type RunEnd,
   spelled,
+  toOf,
   wordAt,
   wordsOf,
 } from './reader.ts';
@@ -209,6 +211,11 @@ function putsStitches(r: Reader): boolean {
 const opensWork = (r: Reader, k: number): boolean =>
   kindAt(r, k) === T.star || kindAt(r, k) === T.open;
 
+/** "Simply ch 1 and turn", "just sc in each st" */
+const SIMPLY = wordsOf('simply just');
+const startsChainAhead = (r: Reader): boolean =>
+  isWord(r, W.ch, 1) || (kindAt(r, 1) === T.number && isWord(r, W.ch, 2));
+
 const KNIT = wordsOf('knit');
 const CAST = wordsOf('cast');
 
@@ -314,8 +321,24 @@ function nameWithDash(r: Reader, run: Run): boolean {
 
 const PURPOSE = wordsOf('create creates form forms shape shapes starts begins completes makes');
 
+/** "If next dc was a FPdc, work a BPdc around it": what is worked hangs on what is there. */
+function dependsOnBeneath(r: Reader, run: Run): boolean {
+  if (kindAt(r) !== T.word || spelled(r, r.at) !== 'if' || isWord(r, W.you, 1)) return false;
+  const start = r.at;
+  let stitches = 0;
+  let end = start + 1;
+  for (; r.kind[end] !== T.end && r.kind[end] !== T.stop && r.kind[end] !== T.close; end++)
+    if (r.kind[end] === T.word && mayBeStitch(r.word[end]!) && r.word[end] !== W.st) stitches++;
+  if (stitches < 2) return false;
+  r.at = end;
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  run.out.push({ kind: 'not-worked', what: 'stitches that hang on those beneath', ...span });
+  return true;
+}
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  if (dependsOnBeneath(r, run)) return;
   if (purpose(r, run) || nameWithDash(r, run)) return;
   if ((sense === W.each || sense === W.you) && saying(r, run)) return;
   if (run.out.length === 0 && sense <= 0 && yarnAlone(r, run)) return;
@@ -334,6 +357,12 @@ function wordStep(r: Reader, run: Run): void {
   const shape = formOf(sense)?.shape;
   if ((shape === 'increase' || shape === 'together') && toldShaping(r, run)) return;
   if (asFollows(r)) return;
+  if (sense <= 0 || sense === PROSE) {
+    if (isOneOf(r, SIMPLY) && (startsChainAhead(r) || mayBeStitch(wordAt(r, 1)))) {
+      r.at++;
+      return;
+    }
+  }
   // "Next *5 dc in next st, …": then
   if (sense === W.each && isWord(r, W.round, 1) && kindAt(r, 2) === T.number) {
     const start = r.at;

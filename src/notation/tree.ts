@@ -360,6 +360,8 @@ export interface RowsAgainStep extends Span {
   readonly times: Numbers | null;
   /** "for 12 more rows": rows in all rather than passes. */
   readonly moreRows: Numbers | null;
+  /** "until 10 rows are worked in all": those before this order among them. */
+  readonly rowsInAll: Numbers | null;
   /** "until piece measures 20 cm". */
   readonly measure: Measure | null;
   /** "ending with row 3". */

@@ -42,6 +42,7 @@ export function readUntil(r: Reader, place: PlaceReader): Until | null {
 
 const BUT = wordsOf('but except');
 const WAY = wordsOf('way');
+const AFTERWARDS = wordsOf('afterwards afterward thereafter');
 
 const isWay = (r: Reader): boolean => isOneOf(r, WAY);
 
@@ -59,6 +60,11 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     if (sense === W.up) r.at++;
     r.at++;
     return toHere(r, start, place);
+  }
+  // "sc in every st afterwards"
+  if (sense <= 0 && isOneOf(r, AFTERWARDS) && clauseEnds(r, 1)) {
+    r.at++;
+    return end(r, start);
   }
   // "all but the last 4 sts", "except last 2 sts"
   if (sense > 0 && isOneOf(r, BUT)) {

@@ -40,6 +40,8 @@ export function readWork(r: Reader): WorkStep | null {
   // "Evenly distribute 84 dc along"
   if (evenly && isOneOf(r, SPREAD) && kindAt(r, 1) === T.number) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
+  // "work the X st 3 times"
+  if (r.at > start && isWord(r, W.the) && r.specials?.has(r.hash[r.at + 1] ?? 0)) r.at++;
   // "work your first cluster in the same st"
   const first = kindAt(r) === T.ordinal && valueAt(r) === 1 && isWord(r, W.the, -1);
   if (first && r.at > start + 1 && mayBeStitch(wordAt(r, 1))) r.at++;

@@ -121,6 +121,7 @@ export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   part: null,
   times: null,
   moreRows: null,
+  rowsInAll: null,
   measure: null,
   endingWith: null,
   // biome-ignore lint/suspicious/noThenProperty: the tree's own name for the rows after "then".

@@ -126,7 +126,17 @@ export function togetherFrom(
   // "Hdc around, 2 hdc in each ch-1 sp": only what is told of corners is told of the same walk.
   if (members[0]?.step.kind === 'work' && !members[0].step.place && !grounds.has('corner'))
     return null;
-  return grounds.size > 1 ? { members, next } : null;
+  return grounds.size > 1 || byName(members) ? { members, next } : null;
+}
+
+/** "Dc in each dc and sc in each sc across": the first alone would leave nothing to the second. */
+function byName([first, ...others]: readonly Member[]): boolean {
+  if (first?.place.until !== null || others.length === 0) return false;
+  const named = [first, ...others].every(
+    ({ place, step }) =>
+      place.n === null && place.nouns[0]?.kind === 'stem' && step.kind === 'work' && !step.n,
+  );
+  return named && others.some(({ place }) => place.until?.kind === 'end');
 }
 
 export function doTogether(

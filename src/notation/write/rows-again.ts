@@ -22,6 +22,7 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
   const comma = step.lastN === null ? ',' : '';
   if (step.times !== null) found.push(`${comma} ${writeMoreTimes(step.times, voice)}`);
   if (step.moreRows !== null) found.push(` for ${rowsOf(step.moreRows, 'more ', voice)}`);
+  if (step.rowsInAll !== null) found.push(` until there are ${rowsOf(step.rowsInAll, '', voice)}`);
   if (step.measure !== null) found.push(` ${measured(step.measure)}`);
   if (step.endingWith !== null) {
     found.push(`, ending with ${rowsNamed([step.endingWith], voice)}`);

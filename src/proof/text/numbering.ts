@@ -36,7 +36,13 @@ const isSeveral = (step: Step): boolean => {
   if (step.kind === 'even') return step.rows !== null || step.measure !== null;
   if (step.kind !== 'rows-again') return false;
   const isOne = step.rows.length <= 1 && (step.lastN ?? 1) === 1;
-  return !isOne || step.times !== null || step.moreRows !== null || step.measure !== null;
+  return (
+    !isOne ||
+    step.times !== null ||
+    step.moreRows !== null ||
+    step.rowsInAll !== null ||
+    step.measure !== null
+  );
 };
 
 function check(scene: Scene, run: Run, i: number): Finding | null {

@@ -57,7 +57,7 @@ describe('rows again', () => {
     ['Repeat Rnd 2 (9) times.', 'rows 2 x9'],
     ['Rep last 2 rows 3 more times (46 sts).', 'last 2 rows x3 = 46 stitch'],
     ['Work even on 28 (35-35) sc for 10 rnds more.', 'even 10 rows'],
-    ['Alternate these 2 rows until you have 14 rows.', 'last 2 rows for 14 rows'],
+    ['Alternate these 2 rows until you have 14 rows.', 'last 2 rows until 14 rows'],
     ['Row 3: Rep row 2.', 'row 3: rows 2'],
     ['Rnds 6-11: Rep rnd 5.', 'round 6..11: rows 5'],
     ['As 2nd row.', 'rows 2'],

@@ -26,7 +26,7 @@ describe('in four sizes', () => {
     ['Rnd 7: *hdc in next - (-, 29, 11) sts, inc; rep from * around', 'round 7: *<hdc @next -/-/29/11 sts; inc> ->end'],
     ['Rows 6-8 (7-9, 8-11, 9-13): Ch 1, hdc across. (9 hdc)', 'row 6..13 last 8/9/11/13 first 6/7/8/9: ch 1; hdc ->end = 9 hdc'],
     ['Rows 6-8 (9, 11, 13): Ch 1, hdc across. (9 hdc)', 'row 6..13 last 8/9/11/13: ch 1; hdc ->end = 9 hdc'],
-    ['Rep row 2 until 24 (30, 36, 42) rows.', 'rows 2 for 24/30/36/42 rows'],
+    ['Rep row 2 until 24 (30, 36, 42) rows.', 'rows 2 until 24/30/36/42 rows'],
     ['sc across—47 (51, 55, 59) sts', 'sc ->end = 47/51/55/59 stitch'],
   ])('%s', (text, meaning) => expect(tree(text, { sizes: 4 })).toBe(meaning));
 });

@@ -108,6 +108,7 @@ function stepped(step: Step, text: string): string {
       const numbers = step.lastN === null ? `rows ${step.rows.join(',')}` : `last ${step.lastN} rows`;
       const parts = [step.named === null ? numbers : `${step.named} row`];
       if (step.times) parts.push(`x${numbered(step.times)}`);
+      if (step.rowsInAll) parts.push(`until ${numbered(step.rowsInAll)} rows`);
       if (step.moreRows) parts.push(`for ${numbered(step.moreRows)} rows`);
       if (step.measure) parts.push(`to ${step.measure.mm ?? '?'} mm`);
       if (step.endingWith !== null) parts.push(`ending ${step.endingWith}`);

@@ -245,3 +245,81 @@ Rows 3-6: Ch 1, turn, hdc in each st. (${n} sts)
     expect(worked(fronts(9), 'Row 2', 'Row 3')).toEqual(['Row 2 8 unchecked', 'Row 3 8 unchecked']);
   });
 });
+
+describe('rows until there are so many', () => {
+  const grow = (order: string, n: number): string => `Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across. (10 sc)
+Row 2: Ch 1, turn, 2 sc in first st, sc in each st across. (11 sc)
+${order}
+Next row: Ch 1, turn, sc in each st across. (${n} sc)
+`;
+  it.each([
+    'Rpt Row 2 until 6 rows have been worked in all.',
+    'Rep row 2 until you have completed 6 rows.',
+    'Rep row 2 for 4 more rows.',
+  ])('%s', (order) => {
+    expect(complaints(grow(order, 15))).toEqual([]);
+    expect(complaints(grow(order, 16))).not.toEqual([]);
+  });
+});
+
+describe('sizes with all their numbers in the bracket', () => {
+  const text = (n: number): string => `Vest in three sizes
+Ch (62, 66, 70).
+Row 1: Sc in 2nd ch from hook and in each ch across. (61, 65, 69 sc)
+Row 2: Ch 1, turn, sc in first (20, 22, 24) sts, ch 1, sk 1, sc in next (40, 42, 44) sts. (60, ${n}, 68 sc)
+`;
+  it('are read as sizes', () => {
+    expect(complaints(text(64))).toEqual([]);
+    expect(worked(text(64), 'Row 2')).toEqual(['Row 2 68 proven']);
+    expect(complaints(text(65))).toEqual(['4 count-mismatch']);
+  });
+});
+
+describe('stitches told together', () => {
+  const FOURTEEN = 'Ch 15.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (14 sc)\n';
+  it.each([
+    ['Row 2: Ch 1, dc and tr in first st, sc in each st across, turn. (15 sts)', 15],
+    [
+      'Row 2: Ch 1, sc in first 6 sts, cluster st (3 tr) in next st, sc in last 7 sts. (14 sts)',
+      14,
+    ],
+    ['rows: 2 and 3 : Ch 1, sc in each st across, turn. (14 sc)', 14],
+    ['Row 2: Ch 1, sc in next st, then just sc in every st afterwards, turn. (14 sc)', 14],
+  ])('%s', (row, n) => {
+    expect(complaints(FOURTEEN + row)).toEqual([]);
+    const label = row.startsWith('rows') ? 'Row 3' : 'Row 2';
+    expect(worked(FOURTEEN + row, label)).toEqual([`${label} ${n} proven`]);
+    expect(complaints(FOURTEEN + row.replace(`(${n}`, `(${n + 3}`))).not.toEqual([]);
+  });
+
+  it('"dc in each dc and sc in each sc across" share one walk, posts too', () => {
+    const text = `${FOURTEEN}Row 2: Ch 1, *sc in next st, dc in next st; rep from * across, turn. (14 sts)
+Row 3: Ch 1, dc in each sc and sc in each dc across, turn. (7 dc, 7 sc)
+Row 4: Ch 2 (does not count as st), dc in each st across, turn. (14 dc)
+Row 5: Ch 2, *FPdc around next dc, BPdc around next dc; rep from * across, turn. (14 sts)
+Row 6: Ch 2, FPdc around each FPdc and BPdc around each BPdc across. (14 sts)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3', 'Row 6')).toEqual(['Row 3 14 proven', 'Row 6 14 proven']);
+  });
+
+  it('what hangs on the stitch beneath is told, and not worked', () => {
+    const text = `${FOURTEEN}Row 2: Ch 1, if next st was a sc, work a dc in it; if it was a dc, work sc in it. (14 sts)\nRow 3: Ch 1, turn, sc in each st across. (14 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 14 proven']);
+  });
+
+  it('a stitch defined in brackets, and a gap called an eyelet', () => {
+    const text = (n: number): string => `Special st's used:
+X st = (skip 1 st, dc in the next st, dc in the skipped st = X made)
+To begin: chain 15
+Row 1. Skip the 1st chain, hdc in each of the next 4 chains, work the X st 3 times, hdc in each of the next 4 ch. (${n} sts)
+Row 2. Ch 1, turn, *sc in next st, ch 1, sk 1; rep from * across. (7 sc, 7 eyelets)
+Row 3. Ch 1, turn, *sc in eyelet sp, sc in next sc; rep from * across. (14 sc)
+`;
+    expect(complaints(text(14))).toEqual([]);
+    expect(worked(text(14), 'Row 1', 'Row 3')).toEqual(['Row 1 14 proven', 'Row 3 14 proven']);
+    expect(complaints(text(13))).not.toEqual([]);
+  });
+});

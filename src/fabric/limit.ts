@@ -86,11 +86,14 @@ export function endOfRun(hands: Hands, place: Place | null, until: Until | null)
   return limit;
 }
 
-/** "In ch-1 sp of each V-st across": each such space. */
-export const ofEach = (place: Place): Place =>
-  place.of?.pick === 'each'
-    ? { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null }
-    : place;
+/** "In ch-1 sp of each V-st across": each such space; and the first of the next group. */
+export function ofEach(place: Place): Place {
+  if (place.of?.pick === 'each')
+    return { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null };
+  // "In 1st 3 dc of next petal": the next three there are.
+  const begins = place.pick === 'first' && place.of?.pick === 'next' && !place.of.n;
+  return begins && nounOf(place.of).kind === 'group' ? { ...place, pick: 'next', of: null } : place;
+}
 
 /** "Shell in each sc" over stitches of that name and of others. */
 export function hasOthers(hands: Hands, place: Place | null): boolean {

@@ -117,6 +117,10 @@ function opensPass(hands: Hands, place: Place): boolean {
 /** "Space" in "same space" very often means stitch (survey 5.3): one with its chains named does not. */
 function meansSpace(hands: Hands, place: Place): boolean {
   if (nounOf(place).chains !== null || nounOf(place).corner) return true;
+  // "Sl st to center dc of group, ch 1, sc in same space": where the slip stitch went.
+  const first = hands.bench.kinds.kinds[hands.nodes.kind[hands.rowFrom] ?? 0];
+  if (hands.nodes.n > hands.rowFrom && first?.class === 'slip' && hands.first === null)
+    return false;
   const reading = ask(hands.readings, {
     doubt: 'same space',
     custom: 'the space ahead',

@@ -138,12 +138,27 @@ function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolea
   const first = all[chain + 1];
   if (chain < 0 || first?.kind !== 'work' || first !== works.find((one) => !isSlip(one)))
     return false;
-  const { shape, legs, stem } = first.stitch;
+  const { shape, legs, stem, special } = first.stitch;
+  // "Ch 4, cluster in same sp, *ch 3, cluster in next sp": the chain is part of the first.
+  const named =
+    shape === 'cluster' || (shape === 'special' && /\bcl(?:uster)?\b/.test(special ?? ''));
+  if (named && first.place?.pick === 'same' && worksAnother(works, first)) return true;
   if (!DRAWN_IN.has(shape) || legs === null || first.place?.pick === 'next') return false;
   return works.some(
     ({ stitch }) => DRAWN_IN.has(stitch.shape) && stitch.stem === stem && stitch.legs === legs + 1,
   );
 }
+
+/** Is a stitch of the same name worked in another place of the row? */
+const worksAnother = (works: readonly WorkStep[], { stitch, place }: WorkStep): boolean =>
+  works.some(
+    (other) =>
+      other.place?.pick !== 'same' &&
+      other.place !== place &&
+      other.stitch.shape === stitch.shape &&
+      other.stitch.special === stitch.special &&
+      other.stitch.legs === stitch.legs,
+  );
 
 function saysAround(step: Step): boolean {
   const around = (until: { kind: string; word?: string } | null | undefined): boolean =>

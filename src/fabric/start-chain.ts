@@ -84,7 +84,9 @@ function settle(
   if (joined !== null && n > 1) {
     // "Join in 2nd ch of beg ch-3": the join tells which chain is the stitch's top.
     const top = row.shape.join?.place?.nth ?? null;
-    const rest = top !== null && top <= n ? n - top : gap;
+    // "Ch 5, tr in same st … join to top of ch-5": a tall chain, with no space of one chain beside it.
+    const tall = gap === 1 && namesTop(row.shape) && row.shape.firstWork?.place?.pick === 'same';
+    const rest = top !== null && top <= n ? n - top : tall ? 0 : gap;
     const counts = joined && (n > 2 || top !== null || joinedOnly(hands, step, n));
     const because = counts === joined ? 'join' : 'custom';
     return { counts, stem: rowStem, gap: rest, because };
@@ -100,6 +102,9 @@ function settle(
   });
   return { counts: reading === 'counts', stem: rowStem, gap, because: 'custom' };
 }
+
+const namesTop = ({ join }: RowShape): boolean =>
+  join?.place?.pick === 'top' && join.place.of?.nouns[0]?.kind === 'start-chain';
 
 /**
  * "Join in top of ch 2" has the chain count; some makers close each round there though theirs never

@@ -26,6 +26,12 @@ const MADE = new RegExp(
 /** "(3 dc, ch 2, 3 dc) for a shell in next sp": the bracket before it is one. */
 const FOR_ONE = new RegExp(String.raw`(?<=[)\]]) (?:as|for) (?:an? |the )?()(${NAMES})\b`, 'gi');
 
+/** "2 dc, ch 2, 2 dc (shell) in next dc": so is what stands before the name. */
+const SO_CALLED = new RegExp(
+  String.raw`(?<=[a-z)\]]) [([]()(${NAMES})(?: st(?:itch)?)?[)\]](?= in )`,
+  'gi',
+);
+
 /** "shell in next loop (shell: 2 dc, ch 2, 2 dc)": what stands behind the name in the bracket. */
 const TOLD = new RegExp(
   String.raw`[([](?:an? |the )?((?:beg |\d[ -]?(?:dc|tr)[ -])?(?:${NAMES})(?: st(?:itch)?)?) ?[:=] ?([^()[\]]+)[)\]]`,
@@ -34,7 +40,7 @@ const TOLD = new RegExp(
 
 /** What the words in brackets end in, or hold: a text without it has none of them. */
 const ENDS_MADE =
-  /(?:made|completed|formed)[)\].,;]|[)\]] (?:as|for) (?:an? |the )?[a-z]|[([][^()[\]:=]{2,24}[:=]/i;
+  /(?:made|completed|formed)[)\].,;]|[)\]] (?:as|for) (?:an? |the )?[a-z]|[([][^()[\]:=]{2,24}[:=]|[)\]] in /i;
 
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(
@@ -48,7 +54,8 @@ export function madeInRows(
     if (block.kind !== 'instruction') continue;
     const words = text.slice(block.from, block.to);
     let tree: Instruction | null = null;
-    for (const made of [...words.matchAll(MADE), ...words.matchAll(FOR_ONE)]) {
+    const all = [MADE, FOR_ONE, SO_CALLED].flatMap((shape) => [...words.matchAll(shape)]);
+    for (const made of all) {
       const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
       const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v-?st$/, 'v st')}`;
       if (found.has(name) || known.specials.has(name)) continue;

@@ -78,6 +78,7 @@ export function readBracket(r: Reader, run: Run): void {
     timesBracket(r, run, b) ||
     placeBracket(r, run, b) ||
     translates(r, run, b) ||
+    nameBracket(r, run, b) ||
     loopBracket(r, run, b) ||
     aboutChain(r, run, b) ||
     countBracket(r, run, b)
@@ -211,6 +212,26 @@ function translates(r: Reader, run: Run, b: Bracket): boolean {
   putWords(r, run, b.start, 'remark');
   return true;
 }
+
+/** "2 dc, ch 2, 2 dc (shell) in next dc": what stands before is so called, and goes where the words behind say. */
+function nameBracket(r: Reader, run: Run, b: Bracket): boolean {
+  const last = run.out.at(-1);
+  const group = last?.kind === 'repeat' && last.times.kind === 'missing';
+  const work = last?.kind === 'work' && !last.place && !last.until && last.stitch.shape === 'one';
+  if (!b.closed || b.close - b.start > 4 || !(work || group)) return false;
+  if (last.to !== r.to[b.start - 1] || r.word[b.close + 1] !== W.in) return false;
+  r.at = b.start + 1;
+  const name = readStitch(r);
+  if (r.at !== b.close || !name || !NAMES.has(name.shape)) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  putWords(r, run, b.start, 'remark');
+  return true;
+}
+
+const NAMES: ReadonlySet<string> = new Set(['shell', 'v', 'cluster', 'puff', 'popcorn', 'special']);
 
 /** "(in back loops only) 2 hdc in each st" */
 function loopBracket(r: Reader, run: Run, b: Bracket): boolean {

@@ -35,7 +35,10 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
     from: fromOf(r, start),
     to: 0,
   };
-  if (draft.counts || isWord(r, W.a)) what(r, draft, end);
+  // "Counts as part of 1st cluster": a leg, and no stitch of its own.
+  if (draft.counts && kindAt(r) === T.word && spelled(r, r.at) === 'part' && isWord(r, W.of, 1))
+    draft.counts = false;
+  else if (draft.counts || isWord(r, W.a)) what(r, draft, end);
   while (r.at < end) {
     if (isWord(r, W.throughout)) draft.throughout = true;
     if (isWord(r, W.here) && isWord(r, W.and, 1)) draft.throughout = true;

@@ -3,13 +3,14 @@
  * sp with a ch 3 between", "1 sc in each of next 14 tr with ch 3 between each".
  */
 import { readChain, startsChain } from './chain.ts';
+import { PLAIN_NOUN } from './noun.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, toOf } from './reader.ts';
 import { repeatOf } from './repeat-step.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { ChainStep, Numbers, Place, RepeatStep, Step, WorkStep } from './tree.ts';
+import type { ChainStep, Numbers, Place, RepeatStep, Step, Until, WorkStep } from './tree.ts';
 
 /** More stitches than this stand in no place; the number is a slip or another thing. */
 const MOST = 60;
@@ -18,6 +19,7 @@ const MOST = 60;
 export function readSeparated(r: Reader, run: Run): boolean {
   const work = run.out.at(-1);
   if (work?.kind !== 'work' || work.until || work.alsoIn.length > 0) return false;
+  if (work.place?.pick === 'each') return partedAlong(r, run, work, work.place);
   const many = manyOf(work);
   if (many < 2 || many > MOST) return false;
   const start = r.at;
@@ -30,6 +32,53 @@ export function readSeparated(r: Reader, run: Run): boolean {
   run.out.pop();
   run.out.push(...parted({ ...work, place }, many, chain, toOf(r)));
   return true;
+}
+
+/**
+ * "1 tr in each tr with ch 1 between": one after the other, up to the next space where no end is told. In a
+ * round that goes round there is a chain behind the last one too.
+ */
+function partedAlong(r: Reader, run: Run, work: WorkStep, place: Place): boolean {
+  const start = r.at;
+  const many = only(work.n) ?? 1;
+  const chain = many === 1 && !place.of && place.nouns.length < 2 ? chainBetween(r) : null;
+  if (!chain) {
+    r.at = start;
+    return false;
+  }
+  const span = { from: chain.from, to: chain.to };
+  const one = { ...work, n: null, place: { ...single(place), until: null } };
+  const until = place.until ?? toNextSpace(span);
+  const round = until.kind === 'end' && /round/.test(until.word);
+  const ending = round ? null : ({ kind: 'omit', steps: [chain], ...span } as const);
+  const order = { times: { kind: 'until', until, ...span } as const, ending, order: span };
+  run.out[run.out.length - 1] = repeatOf('(', [one, chain], order, {
+    from: work.from,
+    to: toOf(r),
+  });
+  return true;
+}
+
+function toNextSpace(span: { from: number; to: number }): Until {
+  const noun = { ...PLAIN_NOUN, kind: 'space' as const, ...span };
+  const place: Place = {
+    pick: 'next',
+    n: null,
+    each: false,
+    nth: null,
+    fromHook: false,
+    nouns: [noun],
+    joinedBy: null,
+    until: null,
+    of: null,
+    loop: null,
+    post: null,
+    rowsBelow: 0,
+    row: null,
+    all: false,
+    ...span,
+  };
+  return { kind: 'place', place, before: null, ...span };
 }
 
 const only = (n: Numbers | null): number | null =>

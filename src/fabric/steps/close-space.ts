@@ -1,6 +1,13 @@
 /** "ch 2, hdc in first sc" at a round's end closes the last space and makes no counted stitch. */
-import { stemOf, type WorkStep } from '../../notation/index.ts';
+import {
+  type Place,
+  type RepeatStep,
+  type Step,
+  stemOf,
+  type WorkStep,
+} from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
+import { SPACE } from '../edge.ts';
 import { countedSince, type Hands, make, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
@@ -13,12 +20,54 @@ export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): bool
   // "Ch 4 (counts as dc, ch 1), dc in first st": the round only begins.
   if (countedSince(hands, hands.rowFrom) < 2) return false;
   const noun = nounOf(place.of ?? place);
+  // "Ch 5, dc in 1st 3 dc of next petal" goes on.
+  const first = place.pick === 'first' && place.n === null && place.of?.pick !== 'next';
   const toStart =
-    place.pick === 'first' ||
-    noun.kind === 'start-chain' ||
-    (place.pick === 'top' && noun.kind === 'chain');
+    first || noun.kind === 'start-chain' || (place.pick === 'top' && noun.kind === 'chain');
   const before = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
-  return toStart && before?.class === 'chain' && hands.first !== null && noun.kind !== 'space';
+  const closes = before?.class === 'chain' && hands.first !== null && noun.kind !== 'space';
+  if (!closes || toStart) return closes;
+  const loops = hands.edge.kind === 'row' && hands.edge.ring && hands.tookSpace;
+  return loops && namesStitch(place) && closesRow(row.shape.steps, step);
+}
+
+/** "…, ending with ch 3, tr in tr": what a round of loops ends in, and nothing else is worked behind it. */
+export function closesRow(steps: readonly Step[], step: Step): boolean {
+  const last = steps.findLast(({ kind }) => !BEHIND.has(kind));
+  if (last === step) return true;
+  if (last?.kind !== 'repeat' || last.ending?.kind !== 'with') return false;
+  return last.ending.steps.findLast(({ kind }) => !BEHIND.has(kind)) === step;
+}
+
+const BEHIND: ReadonlySet<Step['kind']> = new Set(['remark', 'mark', 'yarn', 'fasten-off', 'turn']);
+
+/** "In tr", "in top of first cluster", "in same place": one stitch, with no word for next. */
+const namesStitch = ({ pick, n, of, nouns }: Place): boolean =>
+  (pick === 'this' || pick === 'same') && n === null && of === null && !nouns[0]?.plural;
+
+/**
+ * "*Ch 7, sc in next lp; rep from * around, ending with ch 3, tr in tr" on a round that was closed in the
+ * same way: the hook stands in the loop that is closed, and only the ending comes back to it. The entry at
+ * which the repeat stops.
+ */
+export function beforeClosed(hands: Hands, { ending }: RepeatStep): number {
+  const { edge, nodes, bench, limit, first } = hands;
+  const closing = ending?.kind === 'with' ? ending.steps.at(-1) : undefined;
+  if (first !== null || !edge.ring || closing?.kind !== 'work' || !closing.place) return limit;
+  const { place } = closing;
+  const toStitch = namesStitch(place) || place.pick === 'first';
+  if (!toStitch || closing.stitch.stem === 'ss') return limit;
+  const kindAt = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0];
+  const last = edge.n - 1;
+  const at = edge.type[last] === SPACE ? last : last - 1;
+  if (edge.type[at] !== SPACE) return limit;
+  let id = edge.node[at] ?? 0;
+  while (kindAt(id)?.class === 'chain') id++;
+  // Closed with a stitch that counts: the ending goes to it by its name.
+  const named = nounOf(place).stem;
+  const counted = at < last && named !== null && kindAt(id)?.stem === stemOf(named, bench.terms);
+  const closed = kindAt(id)?.class === 'closer' || (counted && named !== 'sc');
+  return closed ? Math.min(limit, at) : limit;
 }
 
 export function closeSpace(hands: Hands, step: WorkStep): void {

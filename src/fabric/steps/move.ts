@@ -6,7 +6,7 @@ import { type Hands, make, numberFor, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { checkSize } from '../next.ts';
 import { nounOf } from '../noun.ts';
-import { isSpace, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
+import { isSpace, middleOf, nextGroup, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
 
 /** `then`: whether the work begins where the slip stitch ends, or that place is taken by it. */
 export function moveStart(
@@ -50,6 +50,12 @@ const wantsSpace = (hands: Hands, place: Place | null): boolean => {
 /** The hook stands on the first stitch after a join: "next" is the one after it. */
 function moveInRound(hands: Hands, place: Place | null, n: number): void {
   const { edge } = hands;
+  const centre = place?.pick === 'centre' ? centreOfGroup(hands, place) : -1;
+  if (centre >= 0) {
+    hands.edge = rotated(edge, centre);
+    hands.pos = 0;
+    return;
+  }
   if (wantsSpace(hands, place)) {
     const noun = nounOf(place?.of ?? place);
     const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
@@ -71,6 +77,15 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
       return;
     }
   }
+}
+
+/** "Sl st to center dc of 1st dc group": the stitch in the middle; -1 where that is a space. */
+function centreOfGroup(hands: Hands, { nouns, of }: Place): number {
+  const named = nouns[0]?.kind === 'stem' || nouns[0]?.kind === 'stitch';
+  if (!named || of?.nouns[0]?.kind !== 'group') return -1;
+  const group = nextGroup(hands);
+  const middle = group ? middleOf(hands, group) : -1;
+  return middle >= 0 && hands.edge.type[middle] === COUNTED ? middle : -1;
 }
 
 /** Stands in a space: it is the place that "same" means, and the start. */

@@ -13,6 +13,7 @@ import {
 import { limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
+import { beforeClosed } from './close-space.ts';
 import { beforeTopToo } from './last.ts';
 import { cutShort } from './last-pass.ts';
 import { shellBehindSkip } from './shell-behind-skip.ts';
@@ -154,7 +155,7 @@ interface Passes {
 function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
   const outerLimit = hands.limit;
   const until = beforeTopToo(hands, step.times.kind === 'until' ? step.times.until : null, here);
-  hands.limit = Math.min(hands.limit, limitOf(hands, until));
+  hands.limit = Math.min(hands.limit, limitOf(hands, until), beforeClosed(hands, step));
   const have = remaining(hands);
   const usedBefore = hands.used;
   const madeBefore = countedSince(hands, hands.rowFrom) > 0;
@@ -282,7 +283,8 @@ function noteRemainder(
 function endsWithSkip({ steps }: RepeatStep): boolean {
   const chain = steps.findLastIndex(({ kind }) => kind === 'chain');
   const skip = steps.findLastIndex(({ kind }) => kind === 'skip');
-  return skip > chain && !steps.slice(skip).some((inner) => inner.kind === 'work');
+  const works = (step: Step): boolean => step.kind === 'work' || step.kind === 'group';
+  return skip > chain && !steps.slice(skip).some(works);
 }
 
 /** Is it what one skip of a pass takes, or all of them? */

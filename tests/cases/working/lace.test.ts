@@ -156,6 +156,65 @@ it.each([
     ['Row 1 6 proven'],
   ],
   [
+    'rounds of loops that end in the middle of a loop: 8 loops each, 7 sc and what closes the last',
+    'Ch 6, join to form ring.\n' +
+      'Rnd 1: Ch 1, 8 sc in ring, join in first sc.\n' +
+      'Rnd 2: *Ch 10, sc in next sc, repeat from * 6 times, ch 4, d tr in next sc. (8 loops)\n' +
+      'Rnd 3: *Ch 7, sc in next loop, repeat from * all around ending with ch 3, tr in d tr. (8 loops)\n' +
+      'Rnd 4: *Ch 9, sc in next loop, repeat from * all around ending with ch 4, dtr in tr. (8 loops)\n' +
+      'Rnd 5: Ch 1, sc in same loop, *ch 9, sc in next loop, repeat from * all around ending with ch 4, dtr in first sc. (8 loops)\n' +
+      'Rnd 6: Ch 1, sc in same lp, *ch 5, sc in next lp; rep from * around, ending with ch 5, sl st in first sc. (8 loops)',
+    ['Rnd 3 7 proven', 'Rnd 4 7 proven', 'Rnd 5 8 proven', 'Rnd 6 8 proven'],
+  ],
+  [
+    'a tall start chain of a pair, and the first stitches of the next petal',
+    'Ch 8, join.\n' +
+      'Rnd 1: Ch 1, 12 sc in ring, join with sl st in 1st sc.\n' +
+      'Rnd 2: Ch 5, tr in same sc, (ch 6, sk 1 sc, 2 tr in next sc) 5 times, ch 6, join to top of ch-5. (12 tr, 6 sps)\n' +
+      'Rnd 3: Ch 3, dc in next tr, (9 dc in next sp, dc in next 2 tr) 5 times, 9 dc in next sp, join to ch-3. (66 dc)\n' +
+      'Rnd 4: Sl st in next 2 dc, ch 3, dc in next 8 dc, (ch 7, sk 2 dc, dc in next 9 dc) 5 times, ch 7, join to ch-3. (54 dc)\n' +
+      'Rnd 5: Ch 3, dc in next 2 dc, *holding back last lp of each dc make dc in next 3 dc, yo and draw through all lps on hook, ' +
+      'dc in next 3 dc, ch 5, sc in next ch-7 lp, ch 5, ** dc in 1st 3 dc of next petal. Repeat from * 4 times and from * to ** again; join to ch-3. (48 sts)',
+    ['Rnd 2 12 proven', 'Rnd 3 66 proven', 'Rnd 4 54 proven', 'Rnd 5 48 proven'],
+  ],
+  [
+    'from the centre stitch of a group, as often as the words say and once more: 8 groups',
+    'Ch 6, join.\nRnd 1: Ch 1, 8 sc in ring, join in first sc.\n' +
+      'Rnd 2: Ch 3, dc in same st, *ch 2, 2 dc in next sc, repeat from * around, ch 2, join.\n' +
+      'Rnd 3: Sl st to ch-2 sp, ch 3, 4 dc in same sp, *ch 7, 5 dc in next ch-2 sp, repeat from * around, ch 7, join. (40 dc)\n' +
+      'Rnd 4: Sl st to center dc of 1st dc group, *ch 3, sc in same space, ch 3, dc in center st of next loop, ch 5, dc in same space, ' +
+      'ch 3, sc in center dc of next dc group, repeat from * 6 times, ch 3, sc in same space, ch 3, dc in center st of next loop, ch 5, ' +
+      'dc in same space, ch 3, join in same space as beginning. (8 ch-5 sps)',
+    ['Rnd 3 40 proven', 'Rnd 4 31 proven'],
+  ],
+  [
+    'chains between the stitches of a group, 5 x 4, and shells named in brackets before their place',
+    ring(
+      'Rnd 1: Ch 1, (sc in ring, ch 3) 5 times, join. (5 sc)',
+      'Rnd 2: Ch 1, *5 tr in next ch-3 sp, ch 3; rep from * around, join. (25 tr)',
+      'Rnd 3: Ch 1, *1 tr in each tr with ch 1 between each tr, ch 3, sc in next ch-3 sp, ch 3; rep from * around, join. (25 tr, 20 ch-1 sps)',
+      'Rnd 4: Ch 1, *sc in next ch-1 sp, (ch 3, sc in next ch-1 sp) 3 times, ch 3, 2 dc, ch 2, 2 dc (shell) in next sc, ch 3; rep from * around, join. (20 sc, 20 dc)',
+      'Rnd 5: Sl st in next lp, ch 1, *sc in next lp, (ch 3, sc in next lp) twice, ch 3, shell in next shell, ch 3; rep from * around, join. (5 shells)',
+    ),
+    ['Rnd 2 25 proven', 'Rnd 3 30 proven', 'Rnd 4 40 proven'],
+  ],
+  [
+    'a start chain that is part of a first cluster',
+    'Ch 10, join.\nRnd 1: Ch 4, 31 tr in ring, join in 4th st of ch. (32 tr)\n' +
+      'Rnd 2: Ch 4 (always counts as part of first cluster), 2 tr in same st keeping last loop of each tr on hook, thread over and ' +
+      'work off all loops at one time, *ch 3, sk 1 tr, cluster in next tr (cluster: 3 tr in same st keeping last loop of each on hook, ' +
+      'thread over and work off all loops), rep from * around, ch 3, join in top of first cluster. (16 clusters)\n' +
+      'Rnd 3: Ch 4, cluster in same sp, *ch 3, tr in next sp, ch 3, cluster in next cluster, rep from * around, ending with ch 3, tr in last sp, ch 3, join. (16 clusters, 16 tr)',
+    ['Rnd 2 16 proven', 'Rnd 3 32 proven'],
+  ],
+  [
+    'an ending that leaves the last skip to its chain: 4 x 6 dc and 4 x 5 tr',
+    'Ch 8, join.\nRnd 1: Ch 1, 16 sc in ring, join. (16 sc)\nRnd 2: Ch 1, 4 sc in each sc around, join. (64 sc)\n' +
+      'Rnd 3: Ch 3, 2 dc in same st, ch 3, 3 dc in same st, *ch 6, sk 7 sc, 5 tr in next sc, ch 6, sk 7 sc, (3 dc, ch 3, 3 dc) in next sc, ' +
+      'repeat from * all around ending with ch 6, sk 7 sc, 5 tr in next sc, ch 6, join. (24 dc, 20 tr, 8 ch-6 sps)',
+    ['Rnd 3 44 proven'],
+  ],
+  [
     'how often a round was gone round, told behind its join',
     ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),
     ['Rnd 1 8 unstated'],

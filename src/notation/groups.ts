@@ -159,7 +159,7 @@ function placeBehindAside(r: Reader, run: Run, place: Place, start: number): boo
   if (work?.kind !== 'work' || work.place || work.until) return false;
   out.length -= 2;
   out.push({ ...work, place, to: toOf(r) });
-  looseGroup(run);
+  looseGroup(r, run);
   return true;
 }
 

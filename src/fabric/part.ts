@@ -51,6 +51,7 @@ export const newProgress = (): Progress => ({
     openCount: false,
     statedAt: -1,
     guessed: false,
+    groups: false,
     chartRows: new Map(),
     side: 'RS',
   },
@@ -414,11 +415,23 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     openCount: stated !== null && result.edge.open,
     statedAt: stated === null ? -1 : statedAt(task),
     guessed: hands.unread || hands.partly,
+    groups: hasUnknownGroups(shape),
     chartRows,
     side: result.side,
   };
   if (shape.fastensOff) hands.edge = bareEdge('none');
 }
+
+/** "Shell in next sc", "V-st in next sp", where nothing says what such a stitch is made of. */
+const hasUnknownGroups = ({ steps }: ReturnType<typeof shapeOf>): boolean =>
+  [...allSteps(steps)].some(
+    (step) =>
+      step.kind === 'work' &&
+      (step.stitch.shape === 'shell' || step.stitch.shape === 'v') &&
+      step.stitch.special === null &&
+      step.stitch.stem === null &&
+      step.stitch.legs === null,
+  );
 
 /** The count that the next row may rather be worked on: stated, and not what was made. */
 function statedInstead(result: RowResult, task: Task, hands: Hands): number | null {

@@ -185,9 +185,12 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   const noun = nounOf(place);
   if (noun.kind === 'start-chain') return takeStartChain(hands);
   const wanted = noun.kind === 'space' && hands.edge.spaces > 0 ? SPACE : COUNTED;
+  const chains = wanted === SPACE ? numberFor(hands, noun.chains) : null;
+  const sized = chains !== null && hands.edge.run.includes(chains);
   let entry = -1;
   for (let i = hands.limit - 1; i >= hands.pos && entry < 0; i--) {
-    if (hands.edge.type[i] === wanted) entry = i;
+    // "In last ch-2 sp (do not work in turning ch)": the last of that length, where there are such.
+    if (hands.edge.type[i] === wanted && (!sized || hands.edge.run[i] === chains)) entry = i;
   }
   if (entry < 0) return hands.last && hands.edge.open ? takeOff(hands, hands.last) : lack(hands);
   const before = countBetween(hands, hands.pos, entry);

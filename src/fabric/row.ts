@@ -52,6 +52,8 @@ export interface Before {
   readonly statedAt: number;
   /** Words of the row beneath were not understood: where its spaces lie is a guess. */
   readonly guessed: boolean;
+  /** It has shells or V-stitches that nobody explains: how many stitches they are is a guess. */
+  readonly groups: boolean;
   readonly chartRows: ReadonlyMap<string, ChartDone>;
   readonly side: 'RS' | 'WS';
 }
@@ -114,7 +116,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   noteChanges(hands, task);
   const turns = shape.turnsAtEnd ?? setting.turnsNext;
   return {
-    ...conclude(hands, task, { shape, row, available, turned, turns, guessed: before.guessed }),
+    ...conclude(hands, task, { shape, row, available, turned, turns, before }),
     side,
   };
 }
@@ -260,7 +262,7 @@ function conclude(
     available: number;
     turned: boolean;
     turns: boolean;
-    guessed: boolean;
+    before: Before;
   },
 ): Omit<RowResult, 'side'> {
   const { shape, row } = end;
@@ -279,9 +281,10 @@ function conclude(
   noteRowTotal(hands, task);
   if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
   // What lies beneath is not known: neither how long its spaces are, nor how its stitches are called.
-  if (open || end.guessed)
+  if (open || end.before.guessed)
     hands.facts = hands.facts.filter(({ kind }) => kind !== 'space-size' && kind !== 'noun');
-  if (end.guessed && namesGaps(shape)) leaveOpen(hands);
+  if (end.before.guessed && namesGaps(shape)) leaveOpen(hands);
+  if (end.before.groups) leaveWalkOpen(hands);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
   const uncertain = open || hands.loose;
@@ -313,6 +316,17 @@ function leaveOpen(hands: Hands): void {
   hands.partly = true;
   hands.loose = true;
 }
+
+/** How far the walk comes hangs on stitches of the row beneath whose number nobody told. */
+function leaveWalkOpen(hands: Hands): void {
+  const walked = hands.facts.filter(({ kind }) => !WALK.has(kind));
+  if (walked.length === hands.facts.length) return;
+  hands.facts = walked;
+  hands.partly = true;
+  hands.loose = true;
+}
+
+const WALK: ReadonlySet<string> = new Set(['overrun', 'left', 'remainder', 'no-place']);
 
 const GAPS: ReadonlySet<string> = new Set(['space', 'corner', 'group', 'chain', 'box', 'gap']);
 

@@ -5,12 +5,11 @@ const CHAIN =
   /\b(?:(?:a|your|the) )?(?:(?:foundation|starting|base|beginning) )?ch(?:ain(?:ing)?)?(?: of)? (\d{2,3})\b(?!\s*(?:sp|loop|mm|cm|in\b|inch|["”″+x×-]))/gi;
 
 /** "To make it wider, ch 90": another piece than that of the rows. */
-const OTHER_WIDTH =
-  /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|gauge|multiples?)\b[^.]*$/i;
+const OTHER_WIDTH = /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|gauge)\b[^.]*$/i;
 
 /** The first row goes into a chain that was made before it. */
 const INTO_CHAIN =
-  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b|\bskip (?:the )?(?:1st|first) ch|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
+  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b|\bskip (?:the )?(?:1st|first|first \d|\d) ch|\binto next ch\b|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
 
 /** Whether the row at `from` works into a foundation chain. */
 export const worksIntoChain = (text: string, { from, to }: Span): boolean =>

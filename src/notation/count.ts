@@ -431,7 +431,7 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     // "8 sts at shoulder"
     restOfClause(r, end);
     return true;
-  } else if (!TRAILS.has(sense)) return false;
+  } else if (!TRAILS.has(sense) && !/^completed?$/.test(spelled(r, r.at))) return false;
   r.at++;
   // "114 dc at end of row 8"
   if ((sense === W.row || sense === W.round) && kindAt(r) === T.number) r.at++;

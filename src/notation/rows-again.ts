@@ -208,9 +208,9 @@ function tail(r: Reader, draft: Draft): void {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
   }
-  if (readThen(r, draft) || readEndingWith(r, draft) || readPart(r, draft)) return;
+  if (readThen(r, draft) || readEndingWith(r, draft)) return;
   const rows = isWord(r, W.for) || (isWord(r, W.about) && kindAt(r, 1) === T.number);
-  if (rows && readMoreRows(r, draft)) return;
+  if ((rows && readMoreRows(r, draft)) || readPart(r, draft)) return;
   const measure = draft.measure === null ? readMeasure(r) : null;
   if (measure) {
     draft.measure = measure;

@@ -323,3 +323,33 @@ Row 3. Ch 1, turn, *sc in eyelet sp, sc in next sc; rep from * across. (14 sc)
     expect(complaints(text(13))).not.toEqual([]);
   });
 });
+
+describe('lace in rows', () => {
+  const fan = (n: number): string => `Ch 19.
+Row 1: Dc in 7th ch from hook, (ch 2, sk next 2 ch, dc in next ch) 4 times. Ch 5, turn each row.
+Row 2: (Dc, ch 2, dc) in first ch-2 sp, (ch 2, dc in next ch-2 sp) 3 times, ch 2, (dc, ch 2, dc) in last sp. (7 dc)
+Row 3: (Dc, ch 2, dc) in first ch-2 sp, *ch 2, dc in next ch-2 sp, repeat from * across, end ch 2, (dc, ch 2, dc) in last ch-2 sp (do not work in turning ch). (8 dc)
+Rows 4-9: Repeat row 3. (${n} dc)
+`;
+  it('"last ch-2 sp" is the last of that length, not the turning chain', () => {
+    expect(complaints(fan(14))).toEqual([]);
+    expect(worked(fan(14), 'Row 3', 'Row 9')).toEqual(['Row 3 8 proven', 'Row 9 14 proven']);
+    expect(complaints(fan(20))).not.toEqual([]);
+  });
+
+  it('a row above V-stitches that nobody explains is not called wrong', () => {
+    const text = `Row 1 (WS): (Ch 4, dc) in MR, close ring, turn.
+Row 2 (RS): Ch 4, v-st in 3rd ch of tch, turn.
+Row 3: Ch 4, dc in first dc, ch 1, dc in next dc, ch 1, dc in 3rd ch of tch, turn.
+`;
+    expect(complaints(text)).toEqual(['2 special-undefined']);
+  });
+});
+
+describe('rows as often as about so many', () => {
+  it.each(['for approximately 4 rows', 'about 4 rows', 'for 4 rows'])('%s', (often) => {
+    const text = `Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)\nRow 2: Ch 1, 2 sc in first st, sc in each st across, turn.\nRow 3: Repeat row 2 ${often}.\nRow 7: Ch 1, sc in each st across. (15 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 7')).toEqual(['Row 7 15 proven']);
+  });
+});

@@ -20,12 +20,30 @@ const WORKED: ReadonlySet<Step['kind']> = new Set([
 /** By how much a number slips, the likeliest first: a little, or in its tens. */
 const OFF = [1, -1, 2, -2, 10, -10];
 
+/** What may stand instead of a number. */
+type Slips = (value: number) => Iterable<number>;
+
+const near: Slips = (value) => OFF.map((off) => value + off).filter((other) => other >= 0);
+
+/** Any number up to twice as many and some. */
+function* any(value: number): Generator<number> {
+  for (let other = 1; other <= 2 * value + 12; other++) if (other !== value) yield other;
+}
+
 /** The steps with one number changed as numbers slip, each once. Numbers of other sizes stay. */
-export function* numberSlips(steps: readonly Step[], size: number): Generator<readonly Step[]> {
+export function* numberSlips(
+  steps: readonly Step[],
+  size: number,
+  slips: Slips = near,
+): Generator<readonly Step[]> {
   yield* inList(steps, function* (step) {
-    if (WORKED.has(step.kind)) yield* numbersIn(step, size);
+    if (WORKED.has(step.kind)) yield* numbersIn(step, { size, slips });
   });
 }
+
+/** The same with a written number changed to whatever it may be. */
+export const anyNumber = (steps: readonly Step[], size: number): Generator<readonly Step[]> =>
+  numberSlips(steps, size, any);
 
 /**
  * The steps with one of them left out, worked twice, exchanged for another stitch of the row, worked in
@@ -101,9 +119,9 @@ export function* countSlips(
 ): Generator<readonly StatedCount[]> {
   for (const [i, count] of counts.entries()) {
     const others: StatedCount[] = [];
-    for (const chains of count.chains ? otherNumbers(count.chains, size) : [])
+    for (const chains of count.chains ? otherNumbers(count.chains, { size, slips: near }) : [])
       others.push({ ...count, chains });
-    for (const n of isFree ? otherNumbers(count.n, size) : [])
+    for (const n of isFree ? otherNumbers(count.n, { size, slips: near }) : [])
       if (!n.values.includes(0)) others.push({ ...count, n });
     for (const other of others) yield [...counts.slice(0, i), other, ...counts.slice(i + 1)];
   }
@@ -118,43 +136,47 @@ function* inList(
 }
 
 /** The node with one number in it changed, at any depth. */
-function* numbersIn<T extends object>(node: T, size: number): Generator<T> {
+interface How {
+  readonly size: number;
+  readonly slips: Slips;
+}
+
+function* numbersIn<T extends object>(node: T, how: How): Generator<T> {
   for (const [key, value] of Object.entries(node)) {
     if (key === 'countsAs' || key === 'from' || key === 'to') continue;
-    for (const other of otherValues(key, value, size)) yield { ...node, [key]: other };
+    for (const other of otherValues(key, value, how)) yield { ...node, [key]: other };
   }
 }
 
-function* otherValues(key: string, value: unknown, size: number): Generator<unknown> {
+function* otherValues(key: string, value: unknown, how: How): Generator<unknown> {
   if (Array.isArray(value)) {
     for (const [i, one] of value.entries())
       if (typeof one === 'object' && one !== null)
-        for (const other of numbersIn(one as object, size))
+        for (const other of numbersIn(one as object, how))
           yield [...value.slice(0, i), other, ...value.slice(i + 1)];
     return;
   }
   if (typeof value === 'number') {
     if (key === 'nth' || key === 'legs')
-      for (const off of OFF) if (value + off > 0) yield value + off;
+      for (const other of how.slips(value)) if (other > 0) yield other;
     return;
   }
   // "Sc in next st", where "sc in next 2 sts" is meant.
-  if (value === null && key === 'n') yield { values: [2], from: 0, to: 0 } satisfies Numbers;
+  if (value === null && key === 'n' && how.slips === near)
+    yield { values: [2], from: 0, to: 0 } satisfies Numbers;
   if (typeof value !== 'object' || value === null) return;
-  if (isNumbers(value)) yield* otherNumbers(value, size);
-  else yield* numbersIn(value, size);
+  if (isNumbers(value)) yield* otherNumbers(value, how);
+  else yield* numbersIn(value, how);
 }
 
 const isNumbers = (value: object): value is Numbers =>
   'values' in value && Array.isArray(value.values);
 
-function* otherNumbers(numbers: Numbers, size: number): Generator<Numbers> {
+function* otherNumbers(numbers: Numbers, { size, slips }: How): Generator<Numbers> {
   const { values } = numbers;
   const at = values.length === 1 ? 0 : size;
   const value = values[at];
   if (value === null || value === undefined) return;
-  for (const off of OFF) {
-    const other = value + off;
-    if (other >= 0) yield { ...numbers, values: values.map((n, i) => (i === at ? other : n)) };
-  }
+  for (const other of slips(value))
+    yield { ...numbers, values: values.map((n, i) => (i === at ? other : n)) };
 }

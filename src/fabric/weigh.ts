@@ -12,9 +12,10 @@ import type { RowRecord } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
 import { type Hands, numberFor, TOO_MANY } from './hands.ts';
 import { mark, restore } from './mark.ts';
+import { isPlainlySaid } from './plainly-said.ts';
 import { type Before, type RowResult, resized, workRow } from './row.ts';
 import { allSteps } from './shape.ts';
-import { countSlips, isCountSlip, numberSlips, wordSlips } from './slips.ts';
+import { anyNumber, countSlips, isCountSlip, numberSlips, wordSlips } from './slips.ts';
 import type { Task } from './task.ts';
 
 /** What is known around the row. */
@@ -155,11 +156,19 @@ function explains(
 /** Steps that may be walked in search of a slip. */
 const MOST_MOVES = 200_000;
 
+/** Its words are the plainest, and what they are worked into is known. */
+const isPlain = ({ instruction, base }: Task, { beneath, text }: Around): boolean =>
+  (beneath === null || beneath.verdict === 'proven') &&
+  isPlainlySaid(instruction.steps, ({ from, to }) => text.slice(base + from, base + to));
+
 /** Only the count differs, by a slip, and the row behind does not stand on it. */
 function isOfCount(hands: Hands, task: Task, { facts, tally }: RowResult, around: Around): boolean {
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
-  if (counts.length < misfits.length || isUpheld(hands, task, tally.stitches, around)) return false;
+  if (counts.length < misfits.length) return false;
+  // The words take all that is there, no more and no less, and leave nothing to be read otherwise.
+  if (tally.stitches > 0 && isPlain(task, around)) return true;
+  if (isUpheld(hands, task, tally.stitches, around)) return false;
   return counts.every(({ value, computed }) => isCountSlip({ stated: value, made: computed }));
 }
 
@@ -202,6 +211,8 @@ function* slips(
   if (!around.isSure) {
     for (const off of [1, -1, 2, -2]) yield () => onOther({ hands, task, before, setting }, off);
   }
+  if (isCounted && isPlain(task, around))
+    for (const other of anyNumber(steps, hands.sizeIndex)) yield () => quick(other, 'made');
   for (const other of numberSlips(steps, hands.sizeIndex)) {
     yield () => comesOut(attemptRow(hands, withSteps(task, other), before, setting).result);
   }

@@ -1,0 +1,46 @@
+/**
+ * Whether a row is said in the plainest words of the trade, all of which were followed: what does not
+ * come out in it is then a wrong number, however far it is off, and no misreading.
+ */
+import type { Place, Step, WorkStep } from '../notation/index.ts';
+import { allSteps } from './shape.ts';
+
+export function isPlainlySaid(steps: readonly Step[], wordsOf: (step: Step) => string): boolean {
+  for (const step of allSteps(steps)) {
+    if (step.kind === 'work' ? !isPlainWork(step) : !PLAIN.has(step.kind)) return false;
+    if (step.kind === 'remark' && !HARMLESS.test(wordsOf(step))) return false;
+    if ((step.kind === 'group' || step.kind === 'skip') && !isPlainPlace(step.place)) return false;
+    // "(Sc, inc)" with no number behind it is worked as often as the row allows.
+    if (step.kind === 'repeat' && step.times.kind === 'missing') return false;
+  }
+  return true;
+}
+
+const PLAIN: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'chain',
+  'skip',
+  'group',
+  'repeat',
+  'join',
+  'turn',
+  'yarn',
+  'spiral',
+  'fasten-off',
+  'mark',
+  'loop',
+  'ring',
+  'unworked',
+  'other-side',
+  'remark',
+]);
+
+/** What is done beside the row, told in few words without a number. */
+const HARMLESS =
+  /^\W*(?:(?:place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
+
+const isPlainWork = ({ evenly, place, alsoIn }: WorkStep): boolean =>
+  !evenly && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
+
+/** Work into older rows leaves open what becomes of the edge. */
+const isPlainPlace = ({ rowsBelow, row, until }: Place): boolean =>
+  rowsBelow === 0 && row === null && until?.kind !== 'length';

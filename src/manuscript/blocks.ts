@@ -121,7 +121,7 @@ function takeBlank(scan: Scan): void {
   // A page's columns may break within a bracket: what is open goes on below the blank line.
   if (open?.kind === 'instruction' && breaksOff(text, open)) return;
   // "Round 1:" above a blank line still waits for its work.
-  if (!(open?.kind === 'instruction' && open.bare)) close(scan);
+  if (!(open?.kind === 'instruction' && (open.bare || open.alone))) close(scan);
   scan.afterBlank = true;
 }
 
@@ -324,12 +324,35 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   else if (waits && isHalfLabel(scan)) extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
   else if (isRowsTitle(scan, at)) pushTitle(scan, at);
-  else if (waits) extend(scan, at);
+  else if (waits || isClauseBelow(scan, at, starts)) extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
   else if (continues(scan, at, starts)) extend(scan, at);
   else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
   else addProse(scan, at);
 }
+
+/**
+ * "Skip the next 3 dc, work 3 dc in next space" in a paragraph below "Row 3:" and "Chain 4": clauses
+ * with blank lines between. What has its count is over, and a foundation begins another piece.
+ */
+function isClauseBelow(
+  { text, open, afterBlank }: Scan,
+  { from, to }: Span,
+  starts: Starts,
+): boolean {
+  if (open?.kind !== 'instruction' || !open.alone || open.bare || !afterBlank) return false;
+  const again = starts === null && /^(?:rep|rpt|repeat)\b[^.]*\*/i.test(text.slice(from, to));
+  if (starts !== 'command' && starts !== 'likely' && !again) return false;
+  if (endsWithCount(text, open.from, open.to)) return false;
+  const here = text.slice(from, Math.min(to, from + 40));
+  return (
+    !BEGINS_PIECE.test(here) && !ENDED.test(text.slice(Math.max(open.from, open.to - 40), open.to))
+  );
+}
+
+const BEGINS_PIECE =
+  /^(?:(?:ch|chain) \d{2,}|(?:make|begin|start|with)\b|(?:join|attach) (?:yarn|new|[A-Z])|fasten|finish|for )/i;
+const ENDED = /\b(?:fasten|finish|break|cut) (?:off|(?:the )?(?:yarn|thread))\b[^.]*\.?$/i;
 
 /** "Round" or "10th", which waits for its other half. */
 const isHalfLabel = ({ text, open }: Scan): boolean =>
@@ -374,7 +397,10 @@ function openInstruction(scan: Scan, at: Stretch, starts: Starts): void {
   if (starts === 'label') openChainAbove(scan, at);
   openBlock(scan, 'instruction', at);
   scan.sawWork = true;
-  if (starts === 'label' && scan.open) scan.open.bare = isLabelAlone(scan.text, at.from, at.to);
+  if (starts === 'label' && scan.open) {
+    scan.open.bare = isLabelAlone(scan.text, at.from, at.to);
+    scan.open.alone = scan.open.bare;
+  }
   // Materials and notes without a heading behind them end where the work begins.
   if (scan.options.titles === 'lines') scan.section = 'work';
 }

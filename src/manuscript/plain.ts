@@ -13,12 +13,16 @@ export function plainText(text: string): string {
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('lst') && /\dlst|\blst/.test(plain))
     plain = plain.replace(SCANNED_FIRST, '$11st');
+  if (plain.includes('on which'))
+    plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
   if (plain.includes('1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
   if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
   if (YARN_OVER.test(plain))
     plain = plain.replace(YARN_OVERS, (whole) => 'yoh'.padEnd(whole.length));
   if (plain.includes('](')) plain = plain.replace(LINK, linkText);
   if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
+  if (QUOTED_REPEAT.test(plain)) plain = plain.replace(QUOTED_REPEATS, '*$1$2*');
+  if (plain.includes("\\'")) plain = plain.replace(/\\'s\b/g, "'s ");
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
@@ -53,6 +57,13 @@ const PICTURE_NAME =
 const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;
 
 const plusAsStar = (line: string): string => line.replace(/(?<=^|\s)\+(?=\s)/g, '*');
+
+/** "\"skip 3 ch, 9 dc into next ch; rep from \" to end": a scanner's quotation marks for stars. */
+const QUOTED_REPEAT = /["“”]\s?(?=\w)([^"“”*\n]{3,200}?\brep(?:eat)?\.? from )["“”*]/i;
+const QUOTED_REPEATS = new RegExp(
+  QUOTED_REPEAT.source.replace(String.raw`\s?(?=\w)([^`, String.raw`(\s?)(?=\w)([^`),
+  'gi',
+);
 
 /** 5 “petals”: quotation marks around one word; those of inches stand behind a figure. */
 const QUOTED = /["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;
@@ -122,6 +133,10 @@ const tagGap = (whole: string, name: string): string =>
 /** "lst Row", "2lst rnd", "in lst dc": a scanner's l for a 1. */
 const SCANNED_FIRST =
   /\b(\d?)lst(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|and)\b)/gi;
+
+/** "1tr into tr on which 4ch stands": the stitch beneath the start chain. */
+const ON_WHICH =
+  /(?:\b(?:into|in) (?:the )?(?:tr|dc|d\.c\.|htr|hdc|st|stitch) ?\r?\n? ?)?\bon which (?:the )?\d+ ?ch\.? stands?\b/gi;
 
 /** "S1 st in next ch": a scanner's 1 for an l. */
 const SCANNED_SLIP = /(?<=\b[Ss])1 (?=sts?\b)/g;

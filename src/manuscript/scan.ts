@@ -31,6 +31,8 @@ export interface Open {
   lineFrom: number;
   /** A label with no work behind it yet. */
   bare: boolean;
+  /** Its label has a line of its own, so that clauses below it may have paragraphs of their own. */
+  alone: boolean;
 }
 
 export interface Scan {
@@ -91,7 +93,7 @@ export function openBlock(
   section: Section = scan.section,
 ): void {
   close(scan);
-  scan.open = { kind, section, from, to, lineFrom: from, bare: false };
+  scan.open = { kind, section, from, to, lineFrom: from, bare: false, alone: false };
 }
 
 /** Whether the open block's last line was broken only because `next` did not fit. */

@@ -52,10 +52,20 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (starts === 'command' && CHAINS.test(text.slice(from, from + 60)) && isFastened(text, open))
     return false;
   if (isRowOfList(scan, open, { from, to }, starts)) return false;
+  if (starts === 'command' && isNextRound(text, open, from)) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+/** "Ch 2, dc in each st" below "… sl st in 1st sc to close": another round without a label. */
+const isNextRound = (text: string, open: Open, from: number): boolean =>
+  OPENS_ROUND.test(text.slice(from, from + 12)) &&
+  CLOSES_ROUND.test(text.slice(Math.max(open.lineFrom, open.to - 60), open.to)) &&
+  !startsWithLabel(text, open.from, open.to);
+
+const OPENS_ROUND = /^(?:ch|chain) ?\d/i;
+const CLOSES_ROUND = /\bto (?:join|close)(?: (?:the )?(?:round|rnd))?\.?$/i;
 
 /** "inc x 6 (12)" below "6 sc in magic ring (6)": rows without labels, a line and a count each. */
 function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts): boolean {
@@ -136,6 +146,7 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
   if (open.bare) return true;
   if (scan.afterBlank) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) return false;
+  if (isNextRound(text, open, from)) return false;
   if (options.layout === 'written' && options.titles === 'headings') return true;
   if (goesOnAt(scan, from) || dangles(text, open.to)) return true;
   return isTail(text, from) && !endsWithCount(text, open.from, open.to);

@@ -293,7 +293,7 @@ const isNameOfRow = (r: Reader, k: number): boolean =>
 const PLACES = wordsOf('edge edging border trim band cuff collar brim hem pattern ruffle strap');
 
 const NAMERS = wordsOf(`
-  next set setup foundation base last final first edging border increase decrease inc dec eyelet
+  next start set setup foundation base last final first edging border increase decrease inc dec eyelet
   beading finishing all every each joining starting beginning pattern body handle strap ruffle picot
   shell following short plain
 `);

@@ -51,7 +51,7 @@ export const SPELLINGS = {
   foundation: 'foundation found fdn foundatn',
   opposite: 'opposite opp',
   st: 'st sts stitch stitches stich stiches stitchs sti stst stiches',
-  ch: 'ch chs chain chains chaining chn chns',
+  ch: 'ch chs chain chains chained chaining chn chns',
   chsp: 'chsp chsps csp csps chspace chspaces chlp',
   tch: 'tch tchain tc_h',
   sp: 'sp sps space spaces spc spcs spot spots spaces',

@@ -2,7 +2,16 @@
 
 import { sinceOf } from './measure-since.ts';
 import { isFraction, sizeList } from './numbers.ts';
-import { isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
+import {
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  valueAt,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Measure } from './tree.ts';
@@ -58,6 +67,7 @@ export function readMeasure(r: Reader): Measure | null {
       const mm = kind === T.number ? readLength(r) : null;
       if (mm !== null) {
         secondUnit(r);
+        acrossIt(r);
         return { mm, since: sinceOf(r, start) };
       }
       if (kind === T.number && !open) break;
@@ -72,6 +82,14 @@ export function readMeasure(r: Reader): Measure | null {
   r.at = start;
   return null;
 }
+
+/** "4 in in diameter", "20 cm across": what of it is measured. */
+function acrossIt(r: Reader): void {
+  if (isWord(r, W.in) && isOneOf(r, DIAMETER, 1)) r.at += 2;
+  else if (isOneOf(r, DIAMETER)) r.at++;
+}
+
+const DIAMETER = wordsOf('diameter square across wide');
 
 /** "until you reach the size you want", "until it is wide enough" */
 const tellsSize = (r: Reader): boolean =>

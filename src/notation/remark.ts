@@ -34,7 +34,7 @@ const OPENERS = (
   'begin optional option tip hint important using set don is are will should so because but however ' +
   'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
   'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
-  'otherwise thats its placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
+  'otherwise thats its my mine placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
 ).split(' ');
 
 /** Whether the clause here tells a side job or gives advice, by its first word. */
@@ -91,8 +91,11 @@ function tellsWhere(r: Reader): boolean {
   return chain;
 }
 
+const CHAINED = wordsOf('chained');
+
 const anotherOne = (r: Reader): boolean =>
-  kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3));
+  (isWord(r, W.another, 1) && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2)) ||
+  (kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3)));
 
 type Rule = (r: Reader) => boolean;
 const always: Rule = () => true;
@@ -117,6 +120,8 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['beginning', tellsWhere],
   ['beg', tellsWhere],
   ['commencing', tellsWhere],
+  ['i', (r) => !(isOneOf(r, CHAINED, 1) && kindAt(r, 2) === T.number)],
+  ['resulting', (r) => isWord(r, W.in, 1) && kindAt(r, 2) !== T.number],
   ['drawing', leadsYarn],
   ['bringing', leadsYarn],
   ['picking', leadsYarn],
@@ -217,7 +222,10 @@ function chainHere(r: Reader): boolean {
   // "start with chain of 14 stitches"
   const k = isWord(r, W.of, 1) ? 2 : 1;
   const ends =
-    clauseEnds(r, k + 1) || isWord(r, W.st, k + 1) || /^loos/.test(spelled(r, r.at + k + 1));
+    clauseEnds(r, k + 1) ||
+    kindAt(r, k + 1) === T.open ||
+    isWord(r, W.st, k + 1) ||
+    /^loos/.test(spelled(r, r.at + k + 1));
   return isWord(r, W.ch) && kindAt(r, k) === T.number && ends;
 }
 

@@ -178,7 +178,7 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   // "then repeat (2 dc in next st, dc in next st) to the end": the bracket is the repeat.
   if (holdsWork(r, k)) return false;
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
-  if (kindAt(r, k) === T.star) return true;
+  if (kindAt(r, k) === T.star) return starRole(r, r.at + k) !== STAR.open;
   const sense = wordAt(r, k);
   if (sense === W.row || sense === W.round || sense === W.r || sense === W.as) return false;
   // "repeat and follow rounds 6 and 7"

@@ -418,7 +418,7 @@ function isOpened({ tokens, opened, depth }: Scan, value: number): boolean {
 const hashes = (words: string): ReadonlySet<number> => new Set(words.split(' ').map(hashOf));
 /** Short forms whose stop never ends a sentence. */
 const NEVER_LAST = hashes(
-  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig prev nxt',
+  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig prev nxt nx',
 );
 /** Short forms that may stand last in a sentence. */
 const MAY_BE_LAST = hashes(
@@ -454,7 +454,10 @@ function isNumberStop({ codes, tokens: { kind, word, to, count } }: Scan, at: nu
   // "Ch. 2. s.c. in next": the number belongs to the chain.
   if (kind[last] === T.number && kind[last - 1] === T.word && !BEFORE_NUMBER.has(word[last - 1]!))
     return false;
-  return classOf(codes[at]!) === BLANK && isStopped(codes, at + 1);
+  if (classOf(codes[at]!) !== BLANK) return false;
+  // "3rd. st from hook": no sentence ends with an ordinal and goes on in small letters.
+  const small = codes[at + 1]! >= 97 && codes[at + 1]! <= 122;
+  return kind[last] === T.ordinal ? small : isStopped(codes, at + 1);
 }
 
 const BEFORE_NUMBER: ReadonlySet<number> = new Set([

@@ -95,8 +95,9 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   const kind = r.kind[k];
   if (kind === T.word) {
     const sense = r.value[k] ?? 0;
-    if (sense === W.from || sense === W.between || sense === W.at || sense === W.repeat)
-      return true;
+    if (sense === W.from || sense === W.between || sense === W.at) return true;
+    // "Repeat *sc in next ch, dc in next ch* across" has its work behind the star.
+    if (sense === W.repeat) return !opensRepeated(r, i);
     if (sense === W.to || sense === W.and)
       return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
     return false;
@@ -108,6 +109,12 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   if (kind === T.dash) return r.kind[k - 1] === T.star && roles[k - 1] === STAR.named;
   if (kind === T.open) return r.value[k - 1] === W.repeat || r.value[k - 1] === W.from;
   return kind === T.star && roles[k] === STAR.named && r.value[k - 1] !== W.from;
+}
+
+function opensRepeated(r: Reader, i: number): boolean {
+  if (r.kind[i + 1] === T.number) return mayBeStitch(r.word[i + 2]!) || r.word[i + 2] === W.ch;
+  const sense = r.word[i + 1]!;
+  return mayBeStitch(sense) || sense === W.ch || sense === W.skip;
 }
 
 /** The first star of a "rep from *" ends the repeat that it speaks of. */

@@ -217,6 +217,7 @@ const startsChainAhead = (r: Reader): boolean =>
   isWord(r, W.ch, 1) || (kindAt(r, 1) === T.number && isWord(r, W.ch, 2));
 
 const KNIT = wordsOf('knit');
+const CHAINED = wordsOf('chained');
 const CAST = wordsOf('cast');
 
 /** "Cast on 4 ch": a translator's word for making them. */
@@ -375,6 +376,11 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  // "I chained 33": what somebody did is what is to be done.
+  if (sense === W.you && isOneOf(r, CHAINED, 1) && kindAt(r, 2) === T.number) {
+    r.at++;
+    return;
+  }
   // "next 2 sc together": the stitches that are worked as one.
   const next = sense === W.next && kindAt(r, 1) === T.number && wordAt(r, 3) === TOGETHER;
   if (next && mayBeStitch(wordAt(r, 2))) {
@@ -393,7 +399,8 @@ function wordStep(r: Reader, run: Run): void {
   if (
     sense === W.work
       ? opensWork(r, isWord(r, W.a, 1) ? 2 : 1)
-      : sense === W.repeat && holdsWork(r, 1)
+      : sense === W.repeat &&
+        (holdsWork(r, 1) || (kindAt(r, 1) === T.star && starRole(r, r.at + 1) === STAR.open))
   ) {
     r.at += isWord(r, W.a, 1) ? 2 : 1;
     return;

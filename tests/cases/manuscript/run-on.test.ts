@@ -100,3 +100,37 @@ describe('lists', () => {
     expect(rows.at(-1)?.steps.map((step) => step.kind)).toEqual(['work', 'work']);
   });
 });
+
+describe('clauses with paragraphs of their own', () => {
+  const text =
+    'Row 2:\nChain 3\n(this will be a double crochet)\n\nDC twice in circle.\n\n*Chain 2, DC three times in circle*\n\n' +
+    'Repeat from * to * twice\n\nChain 2\n\nSlip stitch to the top of the chain 3\n';
+  test('below a label with a line of its own they are its row', () => {
+    expect(instructions(text)).toHaveLength(1);
+    expect(read(text).parts[0]?.instructions[0]?.instruction.steps.at(-1)?.kind).toBe('join');
+  });
+  test('a foundation, and what follows a count, are not', () => {
+    expect(instructions(`${text}\nChain 24`)).toHaveLength(2);
+    expect(instructions('Row 2:\nSc in each st. (12)\n\nChain 2, dc in each st.')).toHaveLength(2);
+  });
+});
+
+describe('signs that scanners leave', () => {
+  const steps = (text: string) =>
+    read(text).parts.flatMap((part) => part.instructions.flatMap((one) => one.instruction.steps));
+  test('quotation marks for stars', () => {
+    const text = (star: string) =>
+      `Row 1: 1 sc in next st, ${star}skip 3 ch, 9 dc in next ch; rep from ${star} to end.`;
+    expect(steps(text('"'))).toEqual(steps(text('*')));
+    expect(steps('Row 1: sc until it measures 3", ch 2, turn.').at(-1)?.kind).toBe('turn');
+  });
+  test('the stitch on which the start chain stands', () => {
+    expect(steps('Row 2: 4ch, 1tr into tr on which 4ch stands, 1tr in next tr.')[1]).toMatchObject({
+      place: { pick: 'same' },
+    });
+  });
+  test('rounds without labels, each a line that is closed', () => {
+    const text = 'Ch 2, 2 hdc in each st around, slip stitch to close\nCh 1, sc in each st around, slip stitch to close\n';
+    expect(instructions(text)).toHaveLength(2);
+  });
+});

@@ -75,6 +75,9 @@ describe('other words for the usual orders', () => {
     ['Make a chain of forty-four stitches.', 'Make a chain of 44 stitches.'],
     ['Row 3: sc in each. Work 12 rows without increasing.', 'Row 3: sc in each. Work 12 rows even.'],
     ['Row 3: sc in next 3, dec. 2 sc tog., continue to end.', 'Row 3: sc in next 3, sc2tog, continue to end.'],
+    ['Row 3: Repeat *sc in next st, dc in next st* across, ending with sc in last st.', 'Row 3: *Sc in next st, dc in next st; repeat from * across, ending with sc in last st.'],
+    ['Row 3: 1 dc in 3rd. st from hook, dc in nx. 8 sts.', 'Row 3: 1 dc in 3rd st from hook, dc in next 8 sts.'],
+    ['Start Row: 3 dc in 4th ch from hook.', 'Start Row: 3 dc in fourth ch from hook.'],
     ['Row 3: next 2 sc together, sc in next.', 'Row 3: 2 sc together, sc in next.'],
     ['Rnd 2: *INC *x4 (8)', 'Rnd 2: *INC* x 4 (8)'],
     ['Row 3: one hundred and five trebles in ring.', 'Row 3: 105 trebles in ring.'],
@@ -105,6 +108,12 @@ describe('stops and blanks that do not belong', () => {
   ])('%s', (written, meant) => {
     const work = (text: string) => tree(text).replace(/; "[^"]*"/g, '');
     expect(work(written)).toBe(work(meant));
+  });
+
+  test('what one has made, and how wide it is', () => {
+    expect(tree('I chained 33, resulting in a cloth.')).toBe('ch 33; "resulting in a cloth"');
+    expect(tree('My cloth is about 9 inches across.')).toBe('"My cloth is about 9 inches across"');
+    expect(tree('Row 4: sc around until piece measures 4 inches in diameter.')).not.toContain('UNREAD');
   });
 
   test('a place of the loop, told in a bracket before the work', () => {

@@ -106,6 +106,8 @@ export interface Hands {
   depth: number;
   /** Lengths of the chains that this row makes. */
   chainLengths: ReadonlySet<number>;
+  /** Lengths of starting chains that notes say are no stitch. */
+  uncounted: ReadonlySet<number>;
   /** Several stitches go into each stitch of a name: those of other names are passed. */
   namedOnly: boolean;
   /** The row is worked from corner to corner, in blocks: see `corner-blocks.ts`. */
@@ -190,6 +192,8 @@ export interface Worked {
 const NO_SKIPS: ReadonlySet<number> = new Set();
 const NOTHING_SKIPPED: Hands['skipped'] = { to: -1, nodes: -1, n: 0 };
 
+export const NO_LENGTHS: ReadonlySet<number> = new Set();
+
 export function newHands(bench: Bench, sizeIndex: number): Hands {
   return {
     bench,
@@ -233,6 +237,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     usedAtPass: 0,
     depth: 0,
     chainLengths: new Set(),
+    uncounted: NO_LENGTHS,
     namedOnly: false,
     cornerBlocks: false,
     unread: false,

@@ -12,6 +12,7 @@ import {
   fact,
   type Hands,
   make,
+  NO_LENGTHS,
   numberFor,
   placeOfStep,
   remaining,
@@ -97,6 +98,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
+  hands.uncounted = uncountedBy(setting.orders);
   hands.cornerBlocks = !hands.edge.ring && worksCornerBlocks(shape.steps);
   const side = sideOf(task, before, turned);
   const row: RowContext = {
@@ -119,6 +121,14 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     ...conclude(hands, task, { shape, row, available, turned, turns, before }),
     side,
   };
+}
+
+/** "Ch 3 does not count as a stitch": told of chains of a length. */
+function uncountedBy(orders: readonly StandingOrder[]): ReadonlySet<number> {
+  const lengths = orders.flatMap((order) =>
+    order.kind === 'start-chain' && order.n !== null && !order.countsAs.counts ? [order.n] : [],
+  );
+  return lengths.length > 0 ? new Set(lengths) : NO_LENGTHS;
 }
 
 /** "Row 5:", "Next row:" with nothing before it: what it stands on is not in the text. */

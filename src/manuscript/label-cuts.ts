@@ -23,7 +23,8 @@ const WORD = new RegExp(
   ].join(''),
   'g',
 );
-const BARE = /[)\]]\s{1,3}(\d{1,3})(?:\s?[-–]\s?\d{1,3})?[.):]\s+(?=[A-Za-z0-9([*])/g;
+const BARE =
+  /(?:[)\]]|(?<=\d (?:sc|hdc|dc|tr|sts?))(?=[^:\n]{2,14}:))\s{1,3}(\d{1,3})(?:\s?[-–]\s?\d{1,3})?[.):]\s+(?=[A-Za-z0-9([*])/g;
 
 /** All cuts of a text in order, found in one pass. A label at the start of its line is none. */
 export function labelCuts(text: string, from: number, layout: 'written' | 'pasted'): Cut[] {
@@ -59,9 +60,9 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
   for (let found = BARE.exec(text); found; found = BARE.exec(text)) {
     const at = found.index + found[0].search(/\d/);
     // "Chain (ch) 3. 2 dc …": a bracket without a number is no count, and ends no row.
-    const counted = /\d[^()[\]\n]*$/.test(
-      text.slice(Math.max(from, found.index - 30), found.index),
-    );
+    const counted =
+      text.charCodeAt(found.index) <= 32 ||
+      /\d[^()[\]\n]*$/.test(text.slice(Math.max(from, found.index - 30), found.index));
     if (counted && lastInk(text, at, from) >= 0)
       cuts.push({ at, bare: Number(found[1]), opens: false });
   }

@@ -22,7 +22,7 @@ export function layoutOf(
     if (headings > 0) break;
   }
   return {
-    layout: front.span || title || headings > 0 ? 'written' : 'pasted',
+    layout: front.span || title ? 'written' : 'pasted',
     titles: headings > 0 ? 'headings' : 'lines',
     width: widthOf(lines, text.length, front.bodyFrom),
   };

@@ -42,7 +42,7 @@ const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
 
 /** "For Round 3: …", "In Rnd 2: …": the word before a row's label, told by the colon behind it. */
 const LED_LABEL =
-  /^[ \t]*(?:[-–•*][ \t]+)?(?:for|in)[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d[\d \t–-]{0,8}:)/im;
+  /^[ \t]*(?:[-–•*][ \t]+)?(?:(?:for|in)[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d[\d \t–-]{0,8}:)|optional[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d{1,3}[ \t]*[:–-]))/im;
 const LED_LABELS = new RegExp(LED_LABEL, 'gim');
 
 const blank = (whole: string): string => ' '.repeat(whole.length);

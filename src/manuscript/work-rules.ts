@@ -79,6 +79,15 @@ function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts)
       !startsWithLabel(text, open.from, open.to)
     );
   }
+  // "… 5 sc in loop, pull tight" above "2 sc in each around."
+  if (
+    STITCHES.test(text.slice(from, from + 16)) &&
+    /\baround\*?\.?$/.test(text.slice(Math.max(from, to - 10), to)) &&
+    RING.test(text.slice(open.from, Math.min(open.to, open.from + 80))) &&
+    !goesOnAt(scan, from) &&
+    !startsWithLabel(text, open.from, open.to)
+  )
+    return true;
   if (!CLOSED.test(text.slice(Math.max(open.lineFrom, open.to - 70), open.to))) return false;
   // A list with signs goes on by them, and a row of it may have no count.
   const listed = isListed(text, from) && isListed(text, open.from) && open.from === open.lineFrom;
@@ -90,6 +99,7 @@ function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts)
 /** "2 sc in each around." closes a round; "*2 sc, sc in next* around." is the next. */
 const AROUND =
   /\b(?:around|for \d{1,2} (?:rounds|rnds|rows)|in (?:the )?(?:magic )?(?:ring|loop|circle|mr))\.?$/i;
+const RING = /\b\d{1,2} ?(?:sc|hdc|dc) in (?:the )?(?:magic )?(?:ring|loop|circle)\b/i;
 const STITCHES = /^[*([]?\s?(?:\d{1,2}\s?)?(?:sc|hdc|dc|tr|inc|dec)(?:\d?tog)?\b/i;
 
 const isListed = (text: string, from: number): boolean =>
@@ -231,10 +241,15 @@ function startTo(text: string, from: number, to: number): number {
 const OTHER_WAY =
   /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternatively|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i;
 
+/** "ch 3, does NOT count as a stitch": said of all rows, and no work beside it. */
+const CHAIN_NOTE =
+  /^(?:ch|chain)[ -]?\d,? (?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))/i;
+
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
   if (isNoteBelow(scan.text, from, to)) return null;
+  if (CHAIN_NOTE.test(scan.text.slice(from, Math.min(to, from + 120)))) return null;
   const starts = startOf(scan, from, to);
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
@@ -314,29 +329,30 @@ const isInProse = (scan: Scan, from: number): boolean =>
 /** "Using MC, ch 5." above "Row 1 (RS): …": the piece begins, though its title was passed over. */
 const isBeforeRowOne = (text: string, from: number, to: number): boolean =>
   to - from < 60 &&
-  /^(?:(?:using|with) [^,.]{1,24}, ?|(?:to )?(?:begin|start)[:,]? )?(?:ch|chain) \d{1,3}\b[^.]{0,24}\.?$/i.test(
+  /^(?:(?:using|with) [^,.]{1,24}, ?)?(?:(?:to )?(?:begin|start)(?: with|[:,])? )?(?:a )?(?:(?:ch|chain)(?: of)? \d{1,3}|\d{1,3} ch)\b[^.]{0,24}\.?$/i.test(
     text.slice(from, to),
   ) &&
-  /^\s*(?:(?:row|rnd|round|r) ?1\b|1st (?:row|rnd|round))/i.test(text.slice(to, to + 40));
+  /^\s*(?:(?:row|rnd|round|r) ?1\b|1st (?:row|rnd|round)|1[.)] )/i.test(text.slice(to, to + 40));
 
 /** Whether a line without label opens an instruction. */
 export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boolean {
   const { text, section, options } = scan;
   if (starts === null) return false;
-  if (isInProse(scan, from)) return false;
+  const before = starts === 'command' && isBeforeRowOne(text, from, to);
+  if (isInProse(scan, from) && !before) return false;
   if (section === 'work') {
     if (starts === 'command') return true;
     return readsAsWork(text, from, to) >= (options.layout === 'pasted' ? LIKELY : SURE);
   }
   // A list of materials may run on without a blank line; a foundation chain is no material.
   const chain =
-    section === 'materials'
+    before ||
+    (section === 'materials'
       ? /^(?:ch|chain) \d{1,3}\b/i.test(text.slice(from, from + 12))
-      : (to - from < 24 &&
-          /^(?:(?:to )?(?:begin|start)[:,]? )?(?:ch|chain) \d{2,3}(?: sts?| loosely)?[.,;]?$/i.test(
-            text.slice(from, to),
-          )) ||
-        isBeforeRowOne(text, from, to);
+      : to - from < 24 &&
+        /^(?:(?:to )?(?:begin|start)[:,]? )?(?:ch|chain) \d{2,3}(?: sts?| loosely)?[.,;]?$/i.test(
+          text.slice(from, to),
+        ));
   const leaves = options.titles === 'lines' && (scan.afterBlank || chain);
   return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;
 }

@@ -77,6 +77,7 @@ export function readBracket(r: Reader, run: Run): void {
     orderBracket(r, run, b) ||
     timesBracket(r, run, b) ||
     placeBracket(r, run, b) ||
+    sideBracket(r, run, b) ||
     translates(r, run, b) ||
     nameBracket(r, run, b) ||
     loopBracket(r, run, b) ||
@@ -192,6 +193,23 @@ function placeBracket(r: Reader, run: Run, b: Bracket): boolean {
   }
   leave(r, b);
   run.out[run.out.length - 1] = { ...last, place, to: toOf(r) };
+  return true;
+}
+
+/** "2 sc on chain (opposite side)": the chain is turned to before the work. */
+function sideBracket(r: Reader, run: Run, b: Bracket): boolean {
+  const last = run.out.at(-1);
+  if (!b.closed || last?.kind !== 'work' || last.place?.nouns[0]?.kind !== 'chain') return false;
+  const k = r.word[b.start + 1] === W.the ? b.start + 2 : b.start + 1;
+  const other = r.word[k] === W.opposite || r.word[k] === W.other;
+  const side =
+    r.word[k] === W.opposite_side ? k + 1 : other && r.word[k + 1] === W.side ? k + 2 : 0;
+  if (side !== b.close) return false;
+  leave(r, b);
+  const span = { from: last.from, to: toOf(r) };
+  run.out.pop();
+  run.out.push({ kind: 'other-side', chains: null, rowEnds: false, ...span });
+  run.out.push({ ...last, place: null, to: span.to });
   return true;
 }
 

@@ -31,6 +31,7 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
   let rows: EvenStep['rows'] = null;
   let measure: EvenStep['measure'] = null;
   let term: StitchTerm | null = stitch;
+  if (term === null && isWord(r, W.even, -1)) term = evenOf(r);
   for (let guard = 0; guard < 6; guard++) {
     const before = r.at;
     measure ??= readMeasure(r);
@@ -48,6 +49,16 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
     return null;
   }
   return { kind: 'even', stitch: term, rows, measure, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "work even 36 sc for 4 rounds": how many there are, and of what. */
+function evenOf(r: Reader): StitchTerm | null {
+  const start = r.at;
+  const n = readNumbers(r);
+  const stitch = n ? readStitch(r) : null;
+  if (stitch && rowsAhead(r)) return stitch;
+  r.at = start;
+  return null;
 }
 
 /** "(6 sts) Cont to R2": the next row comes next, as rows do. */

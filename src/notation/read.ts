@@ -13,7 +13,15 @@ import { mendsOf, slipsOf } from './slips.ts';
 import { readRun } from './steps.ts';
 import { termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
-import type { Instruction, RowLabel, Slip, StandingOrder, StatedCount, Step } from './tree.ts';
+import type {
+  ChainStep,
+  Instruction,
+  RowLabel,
+  Slip,
+  StandingOrder,
+  StatedCount,
+  Step,
+} from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
 /**
@@ -210,7 +218,11 @@ function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
   // "Ch 3 (counts as dc)" and "ch 140, + 3 to count as dc" are worked.
   for (let i = 0; i < r.count; i++) if (r.kind[i] === T.open || r.kind[i] === T.plus) return;
   steps.forEach((step, i) => {
-    if (isTold(step)) steps[i] = { kind: 'remark', from: step.from, to: step.to };
+    if (!isTold(step)) return;
+    const { n, countsAs, from, to } = step;
+    steps[i] = { kind: 'remark', from, to };
+    if (countsAs && !countsAs.throughout)
+      r.orders.push({ kind: 'start-chain', n: n?.values[0] ?? null, countsAs, from, to });
   });
 }
 
@@ -242,7 +254,7 @@ function changedBehind(steps: Step[], label: RowLabel | null, r: Reader): void {
   });
 }
 
-const isTold = (step: Step): boolean => step.kind === 'chain' && step.countsAs !== null;
+const isTold = (step: Step): step is ChainStep => step.kind === 'chain' && step.countsAs !== null;
 
 /**
  * Counts stand at the end, or before the last join, turn or chain. A number that work follows was a

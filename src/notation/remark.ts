@@ -129,6 +129,8 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   // "alternating colors every two rows, starting with white"
   ['alternating', (r) => isWord(r, W.color, 1)],
   ['slip', (r) => !isWord(r, W.st, 1) && isWord(r, W.loop, 1)],
+  // "Turn, no chain"
+  ['no', (r) => isWord(r, W.ch, 1) && clauseEnds(r, 2)],
   ['all', () => false],
   ['rows', formsPattern],
   ['rnds', formsPattern],

@@ -180,6 +180,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
   if (kindAt(r, k) === T.star) return starRole(r, r.at + k) !== STAR.open;
   const sense = wordAt(r, k);
+  // "*ch 4, sc in next loop, repeat rnd, join": around.
+  if (sense === W.round && (r.depth > 0 || r.stars) && clauseEnds(r, k + 1)) return true;
   if (sense === W.row || sense === W.round || sense === W.r || sense === W.as) return false;
   // "repeat and follow rounds 6 and 7"
   if (sense === W.and && isWord(r, W.next, k + 1) && isWord(r, W.round, k + 2)) return false;
@@ -212,6 +214,7 @@ function readOrderHead(r: Reader): { times: Times; mark: number } {
   r.at += 1 + shortForm(r, 1);
   if (isWord(r, W.pattern)) r.at++;
   const mark = eatMarks(r);
+  if (isWord(r, W.round) && clauseEnds(r, 1)) r.at++;
   const start = r.at;
   const length = toLength(r);
   if (length) return { times: length, mark };

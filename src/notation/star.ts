@@ -46,6 +46,12 @@ interface Stars {
 function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
   const { roles, open, lastNamed: named } = stars;
   const opened = open.get(mark);
+  // "*inc, 2 sc** 6 times"
+  if (opened === undefined && mark === 2 && open.has(1) && timesBehind(r, i)) {
+    roles[i] = STAR.close;
+    open.delete(1);
+    return;
+  }
   const twin = opened === undefined && mark === 1 && i > named ? open.get(2) : undefined;
   if (opened !== undefined && (!looksOpening(r, i) || ENDS_REPEAT.has(r.word[i + 1]!))) {
     roles[i] = STAR.close;
@@ -61,6 +67,9 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
 
 /** "*2 sc, sc in next *around": a star typed close to such a word closes all the same. */
 const ENDS_REPEAT: ReadonlySet<number> = new Set([W.repeat, W.around, W.across, W.times]);
+
+const timesBehind = (r: Reader, i: number): boolean =>
+  r.kind[i + 1] === T.number && r.word[i + 2] === W.times;
 
 /** Where "from *" speaks of a single star for the last time; -1: nowhere. */
 function lastNamed(r: Reader): number {
@@ -170,6 +179,7 @@ function doubleStars(r: Reader): 'open' | 'mark' {
     if (before === W.from || before === W.between || before === W.repeat) return 'open';
     // "from * to **", "between * and **": the end of what a single star opened.
     const ends = before === W.to || (before === W.and && r.kind[i - 2] === T.star);
+    if (!ends && single && timesBehind(r, i)) return 'open';
     if (!ends) stand++;
     else if (single) return 'mark';
   }

@@ -67,7 +67,7 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     return end(r, start);
   }
   // "all but the last 4 sts", "except last 2 sts"
-  if (sense > 0 && isOneOf(r, BUT)) {
+  if (sense >= 0 && isOneOf(r, BUT)) {
     r.at++;
     eatWord(r, W.for);
     return lastHere(r, start);

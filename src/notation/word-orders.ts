@@ -200,11 +200,11 @@ opens((r) => readSlippedBoxes(r), senseOfWord('sl'), senseOfWord('slip'), senseO
 
 /** "This round makes 16 sc.": a count in a sentence of its own. */
 function rowMakes(r: Reader, run: Run): boolean {
-  if (!isWord(r, W.round, 1) && !isWord(r, W.row, 1)) return false;
-  if (!/^(?:makes|gives|has)$/.test(spelled(r, r.at + 2)) || kindAt(r, 3) !== T.number)
-    return false;
+  const k = isWord(r, W.round, 1) || isWord(r, W.row, 1) ? 2 : 1;
+  if (kindAt(r, k + 1) !== T.number) return false;
+  if (!/^(?:makes|gives|has|equals)$/.test(spelled(r, r.at + k))) return false;
   const start = r.at;
-  r.at += 3;
+  r.at += k + 1;
   if (plainCountAhead(r, run)) return true;
   r.at = start;
   return false;

@@ -198,9 +198,11 @@ function readBehind(r: Reader, draft: Draft): void {
   if (eatWord(r, W.evenly) || (draft.n === null && edgeOf(r))) draft.evenly = true;
   // "make a cluster as before over next 8 dc"
   if (isWord(r, W.as) && isWord(r, W.before, 1)) r.at += 2;
+  const behind = r.at;
   draft.place ??= placeBehind(r, draft);
   loopOnly(r, draft);
   drawnTogether(r, draft);
+  clusterOver(r, draft, behind);
   if (draft.place) {
     countsAsBetween(r, draft);
     readAlsoIn(r, draft);
@@ -248,6 +250,17 @@ function countedUntil(r: Reader, draft: Draft): void {
 }
 
 /** "Sc dec next 2 sts tog", "sc next 2 sts together", "sc 2 sts together": they become one. */
+/** "cluster over next 4 dc": of so many stitches one is made, though no number of legs is said. */
+function clusterOver(r: Reader, draft: Draft, behind: number): void {
+  const { stitch, place } = draft;
+  if (stitch.shape !== 'cluster' || stitch.legs !== null || place?.pick !== 'next') return;
+  if (r.word[behind] !== W.over && r.word[behind] !== W.across) return;
+  const [legs] = place.n?.values ?? [];
+  if (typeof legs !== 'number' || legs < 2 || legs > 9) return;
+  const stem = stitch.stem ?? place.nouns[0]?.stem ?? null;
+  draft.stitch = { ...stitch, shape: 'together', stem, legs };
+}
+
 function drawnTogether(r: Reader, draft: Draft): void {
   if (wordAt(r) !== TOGETHER) return;
   const { stitch, place } = draft;

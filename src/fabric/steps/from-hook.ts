@@ -119,7 +119,9 @@ function passedCount(
       ...spanAt(hands, step),
     });
   }
-  const custom = chain.passed >= chain.height && chain.height >= 3 ? 'count' : 'do not count';
+  // Notes that call a ch 3 no stitch mean the three chains passed as well.
+  const stands = chain.height >= 3 && !hands.uncounted.has(chain.passed);
+  const custom = chain.passed >= chain.height && stands ? 'count' : 'do not count';
   const others = [custom === 'count' ? 'do not count' : 'count'];
   // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.
   const beside = chain.passed - chain.height;

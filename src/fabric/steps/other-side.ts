@@ -16,7 +16,10 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   if (!places) {
     // Of a chain that was not understood nothing is known, and nothing is missing; a row that goes
     // along row ends comes to other sides that have no chain.
-    const unknown = hands.loose || hands.rowEdge.kind === 'none';
+    // Where pieces are joined, the chain between them may have been made before they were.
+    const joins = row.shape.steps.some(({ kind }) => kind === 'piece');
+    const unknown = hands.loose || joins || hands.rowEdge.kind === 'none';
+    hands.partly ||= joins;
     hands.loose = true;
     if (unknown) return;
     return fact(hands, { kind: 'no-place', what: 'other side of a chain', ...spanAt(hands, step) });

@@ -126,7 +126,7 @@ describe('pieces and places by their names', () => {
     ['Sc in the 4 stitches left unworked from round 6', 'sc @next 4 st-frees'],
     ['3 dc in each of the other ch 1 spaces', '3 dc @each space1s'],
     ['Join last ch-6 to 1st sc', 'join @first sc'],
-    ['cluster as before over next 8 dc', 'cluster @next 8 dc'],
+    ['cluster as before over next 8 dc', 'dc8tog @next 8 dc'],
     ['Using Red Berry yarn and 6 mm crochet hook, ch 8', 'yarn with Red; ch 8'],
     ['work as follows: ch 35', 'ch 35'],
     ['Rep rows 1st to 4th rows once more', 'rows 1,2,3,4 x1'],

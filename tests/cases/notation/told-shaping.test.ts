@@ -80,3 +80,21 @@ test.each([
 ] as const)('%s', (text, shown) => {
   expect(tree(text)).toBe(shown);
 });
+
+test.each([
+  ['Row 2: Ch 1, sc in next 5 sts. Turn, no chain', 'row 2: ch 1; sc @next 5 sts; turn; "no chain"'],
+  ['rnd 4: sc in same loop, *ch 5, sc in next loop, repeat rnd, join', 'round 4: sc @same space; *<ch 5; sc @next space> ->end; join'],
+  ['*2 dc, ch 2, 2 dc (shell) in next loop, repeat from * around', '*<{2 dc; ch 2; 2 dc} @next space> ->end'],
+  [
+    '*ch 5, skip 6 dc, 2 dc, ch 3, 2 dc (fan) in next dc, repeat from * around',
+    '*<ch 5; skip @next 6 dc; {2 dc; ch 3; 2 dc} @next dc> ->end',
+  ],
+  ['*1 inc 3 sc** 7 times (35)', '*<1 inc; 3 sc> x7 = 35'],
+  ['work even 35 sc for 4 rounds', 'even sc 4 rows'],
+  ['12 sc on the 2nd leg, 3 sc on chain (opposite side) [30]', 'piece on 2 leg; 12 sc; other-side; 3 sc = 30'],
+  ['cluster over next 3 tr', 'tr3tog @next 3 tr'],
+  ['dc into the ring seven (7) times. This equals 7 dc', '<dc @this ring> x7 = 7 dc'],
+  ['sc in rest of the chs except the last, 3 sc in last ch', 'sc @each chains ->last 1; 3 sc @last chain'],
+] as const)('%s', (text, shown) => {
+  expect(tree(text)).toBe(shown);
+});

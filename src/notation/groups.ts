@@ -3,7 +3,7 @@
  * 2 dc, ch 2, 2 dc". With brackets they are read in `bracket.ts`.
  */
 
-import { formOf, mayBeStitch } from './dictionary.ts';
+import { mayBeStitch } from './dictionary.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';

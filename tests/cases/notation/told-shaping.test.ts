@@ -84,10 +84,10 @@ test.each([
 test.each([
   ['Row 2: Ch 1, sc in next 5 sts. Turn, no chain', 'row 2: ch 1; sc @next 5 sts; turn; "no chain"'],
   ['rnd 4: sc in same loop, *ch 5, sc in next loop, repeat rnd, join', 'round 4: sc @same space; *<ch 5; sc @next space> ->end; join'],
-  ['*2 dc, ch 2, 2 dc (shell) in next loop, repeat from * around', '*<{2 dc; ch 2; 2 dc} @next space> ->end'],
+  ['*2 dc, ch 2, 2 dc (shell) in next loop, repeat from * around', '*<?{2 dc; ch 2; 2 dc} @next space> ->end'],
   [
     '*ch 5, skip 6 dc, 2 dc, ch 3, 2 dc (fan) in next dc, repeat from * around',
-    '*<ch 5; skip @next 6 dc; {2 dc; ch 3; 2 dc} @next dc> ->end',
+    '*<ch 5; skip @next 6 dc; ?{2 dc; ch 3; 2 dc} @next dc> ->end',
   ],
   ['*1 inc 3 sc** 7 times (35)', '*<1 inc; 3 sc> x7 = 35'],
   ['work even 35 sc for 4 rounds', 'even sc 4 rows'],

@@ -14,7 +14,8 @@ export function limitOf(hands: Hands, until: Until | null): number {
     let left = numberFor(hands, until.n) ?? 0;
     const block = hands.cornerBlocks && until.noun?.kind === 'box';
     const wanted = until.noun?.kind === 'space' || block ? SPACE : COUNTED;
-    const end = until.chain ? Math.min(edge.n, startChainLimit(hands)) : edge.n;
+    const row = until.chain ? Math.min(edge.n, startChainLimit(hands)) : edge.n;
+    const end = wanted === COUNTED ? Math.min(row, endOfPass(hands)) : row;
     for (let i = end - 1; i >= hands.pos; i--) {
       if (left === 0) break;
       if (edge.type[i] === wanted && --left === 0) return i;
@@ -23,6 +24,18 @@ export function limitOf(hands: Hands, until: Until | null): number {
   }
   const entry = placeLimit(hands, until);
   return until.before === null ? entry : sooner(hands, entry, numberFor(hands, until.before) ?? 0);
+}
+
+/**
+ * "*Ch 3, 2 sc in next sp, sc in each sc to last sc of group; rep from * around": in a repeat the last are
+ * those of the pass, before the next space; the row's own would leave nothing to repeat.
+ */
+function endOfPass(hands: Hands): number {
+  const { edge, limit } = hands;
+  if (hands.repeats === 0 || edge.kind !== 'row' || edge.spaces === 0) return edge.n;
+  const first = seek(hands, (i) => edge.type[i] === COUNTED);
+  for (let i = first; i >= 0 && i < limit; i++) if (edge.type[i] === SPACE) return i;
+  return edge.n;
 }
 
 /** So many stitches before an entry. */

@@ -38,7 +38,8 @@ function joinEvidence(shape: RowShape): boolean | null {
   const noun = (place.of ?? place).nouns[0];
   if (noun?.kind === 'start-chain') return true;
   if (place.pick === 'nth' && noun?.kind === 'chain') return true;
-  if (place.pick === 'first' && noun?.kind === 'stem') return false;
+  // "In first dc", "to top of 1st dc": not to the chain.
+  if ((place.of ?? place).pick === 'first' && noun?.kind === 'stem') return false;
   return null;
 }
 

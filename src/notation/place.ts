@@ -312,6 +312,8 @@ function readAfter(r: Reader, draft: PlaceDraft): void {
 }
 
 function afterOnce(r: Reader, draft: PlaceDraft): void {
+  // "around the first dc of rnd 1, directly below": where it lies says no more.
+  if (draft.row !== null && kindAt(r) === T.comma && saysBelow(r)) r.at += 3;
   if (clauseEnds(r)) return;
   const sense = wordAt(r);
   if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
@@ -365,6 +367,9 @@ function justMade(r: Reader, draft: PlaceDraft): void {
   r.at += 2;
   if (draft.pick === 'this' && draft.nouns[0]?.kind === 'stem') draft.pick = 'same';
 }
+
+const saysBelow = (r: Reader): boolean =>
+  isWord(r, W.below, 2) && kindAt(r, 1) === T.word && spelled(r, r.at + 1) === 'directly';
 
 /** "in the 4 sts left unworked from round 6" */
 function leftUnworked(r: Reader, draft: PlaceDraft): void {

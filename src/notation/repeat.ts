@@ -87,10 +87,13 @@ function openStar(r: Reader, run: Run): void {
 /** "*3 sc in each ch (33 sc), sc in next 2 sts; rep from *": a count in the midst of a pass is no total. */
 function runningCounts(r: Reader, steps: Step[], since: number): void {
   for (let i = r.counts.length - 1; i >= since; i--) {
-    const { count, from } = r.counts[i]!;
-    if (!steps.slice(from).some((step) => step.kind !== 'chain' && isWorked(step))) continue;
+    const { count } = r.counts[i]!;
+    const { from, to } = count;
+    if (!steps.some((step) => step.to > to && step.kind !== 'chain' && isWorked(step))) continue;
     r.counts.splice(i, 1);
-    steps.splice(from, 0, { kind: 'remark', from: count.from, to: count.to });
+    const behind = steps.findIndex((step) => step.from >= to);
+    const within = steps.some((step) => step.from < from && step.to > to);
+    if (!within) steps.splice(behind < 0 ? steps.length : behind, 0, { kind: 'remark', from, to });
   }
 }
 

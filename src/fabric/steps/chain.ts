@@ -136,7 +136,14 @@ const startsAgain = (hands: Hands, step: ChainStep, row: RowContext): boolean =>
   (numberFor(hands, step.n) ?? 0) > hands.edge.n;
 
 const beginsRow = (hands: Hands, here: Here): boolean =>
-  (here.top || hands.into !== null) && onlySlipsSoFar(hands);
+  (here.top || hands.into !== null) && (onlySlipsSoFar(hands) || saidToCount(hands, here));
+
+/** "Ch 1, sl st around post of first dc; ch 5 (counts as dc and ch 2)": the second is the stitch. */
+function saidToCount(hands: Hands, here: Here): boolean {
+  const step = here.steps[here.i];
+  if (step?.kind !== 'chain' || !step.countsAs?.counts || !here.top) return false;
+  return hands.edge.kind === 'row' && countedSince(hands, hands.rowFrom) === 0;
+}
 
 function onlySlipsSoFar(hands: Hands): boolean {
   for (let id = hands.rowFrom; id < hands.nodes.n; id++) {

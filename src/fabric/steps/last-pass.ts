@@ -66,7 +66,9 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
   if (!hands.edge.ring || row.shape.join === null) return false;
   const last = step.steps.findLastIndex((inner) => WORKS.has(inner.kind));
   const before = step.steps.slice(0, last);
-  const chain = before.findLast((inner) => inner.kind === 'chain');
+  const chain = before
+    .flatMap((inner) => (inner.kind === 'repeat' ? inner.steps : inner))
+    .findLast((inner) => inner.kind === 'chain');
   const closing = step.steps[last];
   if (!chain || (closing?.kind !== 'work' && closing?.kind !== 'group')) return false;
   // Small gaps are as often left out: there the words are taken as they stand.

@@ -215,6 +215,27 @@ it.each([
     ['Rnd 3 44 proven'],
   ],
   [
+    'to the last stitch of a group, in each pass: 8 groups grow by one, and then shrink',
+    'Ch 8, join.\nRnd 1: 15 sc in ring (do not join rnds).\n' +
+      'Rnd 2: Ch 3, sc in first sc, (ch 3, sk 1 sc, sc in next sc) 7 times.\n' +
+      'Rnd 3: *Ch 3, 2 sc in next loop; repeat from * around. (16 sc)\n' +
+      'Rnd 4: *Ch 3, 2 sc in next sp, sc in next sc; repeat from * around. (24 sc)\n' +
+      'Rnd 5: *Ch 3, 2 sc in next sp, sc in each sc to within last sc of group; repeat from * around. (32 sc)\n' +
+      'Rnd 6: *Ch 3, 2 sc in next sp, sc in each sc to within last sc of group; repeat from * around. (40 sc)\n' +
+      'Rnd 7: *Ch 3, sc in next sp, ch 3, skip 1 sc, sc in each sc across to within last sc of group; repeat from * around. (32 sc)',
+    ['Rnd 5 32 proven', 'Rnd 6 40 proven', 'Rnd 7 32 proven'],
+  ],
+  [
+    'a round behind petals, whose second chain is said to count',
+    'Ch 4, join.\n' +
+      'Rnd 1: Ch 4 to count as the first dc and the first ch 1, (dc in ring, ch 1) 7 times; join with a sl st in the 3rd ch of the beg ch 4. (8 dc)\n' +
+      'Rnd 2: (Ch 1, 3 dc in the next ch 1 sp, ch 1, sl st in the next dc) 8 times: join with a sl st in the joining sl st. (24 dc)\n' +
+      'Rnd 3: Ch 1, from the back, sl st around the post of the first dc on rnd 1, directly below; ch 5 to count as the first dc and the first ' +
+      'ch 2, (bpdc around the next dc on rnd 1, ch 2) 7 times; join with a sl st in 3rd ch of beg ch 5. (8 ch-2 sps)\n' +
+      'Rnd 4: (Ch 1, 5 dc in the next ch 2 sp, ch 1, sl st in the next dc) 8 times: join with a sl st in the joining sl st. (40 dc)',
+    ['Rnd 2 24 proven', 'Rnd 3 8 unchecked', 'Rnd 4 40 proven'],
+  ],
+  [
     'how often a round was gone round, told behind its join',
     ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),
     ['Rnd 1 8 unstated'],

@@ -1,6 +1,13 @@
 /** The word of the trade that was meant by one with a slip in it: one letter off, or glued. */
 import { senseOfWord } from './dictionary.ts';
-import { LONG_WORDS, PIECES, REAL_WORDS, SHORT_WORDS, WHOLE_WORDS } from './slip-words.ts';
+import {
+  LONG_WORDS,
+  PIECES,
+  PLACE_WORDS,
+  REAL_WORDS,
+  SHORT_WORDS,
+  WHOLE_WORDS,
+} from './slip-words.ts';
 
 const listed = (words: string): readonly string[] => words.trim().split(/\s+/);
 
@@ -23,6 +30,10 @@ export function nearWord(word: string): string | null {
     found ??= one;
   }
   if (found !== null) return found;
+  const place = Object.keys(PLACE_WORDS).find(
+    (one) => isSwapped(word, one) || lacksLetter(word, one),
+  );
+  if (place !== undefined) return place;
   return shortWords.find((one) => isSwapped(word, one) || isDoubled(word, one)) ?? null;
 }
 
@@ -49,6 +60,11 @@ function isSlipOf(word: string, meant: string): boolean {
   if (isSwapped(word, meant)) return true;
   return word.slice(at + 1) === meant.slice(at + 1) && isMixedUp(word[at] ?? '', meant[at] ?? '');
 }
+
+const lacksLetter = (word: string, meant: string): boolean => {
+  const at = differsAt(word, meant);
+  return word.length === meant.length - 1 && word.slice(at) === meant.slice(at + 1);
+};
 
 /** Two letters that stand side by side have changed places: "eahc". */
 function isSwapped(word: string, meant: string): boolean {

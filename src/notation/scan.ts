@@ -45,9 +45,11 @@ export interface Mend {
 export interface MendedWord {
   readonly from: number;
   readonly to: number;
-  /** In small letters; '1' is a number. */
+  /** In small letters. */
   readonly word: string;
-  readonly sense: SenseId;
+  readonly kind: number;
+  /** Sense of a word, value of a number or ordinal. */
+  readonly value: number;
   readonly hash: number;
 }
 
@@ -178,7 +180,9 @@ function scanWord(s: Scan, from: number): number {
   if (sense === 0) {
     if (splitAtCapital(s, from, at)) return at;
     tokens.strange++;
-  } else if (at === from + 1 && isScannedOne(codes[from]!)) tokens.strange++;
+  } else if (sense === W.form || (at === from + 1 && isScannedOne(codes[from]!))) {
+    tokens.strange++;
+  }
   setWord(tokens, push(tokens, T.word, from, at), sense, hash);
   return at;
 }
@@ -187,11 +191,10 @@ function scanWord(s: Scan, from: number): number {
 const isScannedOne = (code: number): boolean => code === 73 || code === 108;
 
 function putMended({ tokens }: Scan, { to, parts }: Mend): number {
-  for (const part of parts) {
-    const isNumber = part.word === '1';
-    const token = push(tokens, isNumber ? T.number : T.word, part.from, part.to);
-    if (isNumber) tokens.value[token] = 1;
-    else setWord(tokens, token, part.sense, part.hash);
+  for (const { from, to: end, kind, value, hash } of parts) {
+    const token = push(tokens, kind, from, end);
+    if (kind === T.word) setWord(tokens, token, value, hash);
+    else tokens.value[token] = value;
   }
   return to;
 }

@@ -10,11 +10,15 @@ export const LONG_WORDS = `
  around across space spaces cluster clusters shell shells bobble bobbles popcorn popcorns picot
  picots magic circle repeat repeats increase increases decrease decreases corner corners center
  centre turning beginning fasten front loops through between together remaining following previous
- times twice evenly alternate foundation joining
+ times twice evenly alternate foundation joining every finish
 `;
 
 /** Words of four letters, of which two may have changed places or one is doubled. */
-export const SHORT_WORDS = 'each next into turn join last same loop ring with work skip from slip';
+export const SHORT_WORDS =
+  'each next into turn join last same loop ring with work skip from slip make back';
+
+/** Places in a row, of which two letters may have changed places or one is left out. */
+export const PLACE_WORDS: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3 };
 
 /** English words that one wrong letter would make of those. */
 export const REAL_WORDS = `
@@ -25,11 +29,11 @@ export const REAL_WORDS = `
  pivot pivots pixel mafic magi magics circled circler circlet increaser decease deceased deceases
  scorner corer cornet cornets coroner cornier corned enter venter urning tuning turnings beginnings
  fastens afront font fonts oops hoops loopy trough thorough followings pervious precious rimes ties
- tikes tines timed timer timers wice alternated alternates foundations coining joinings rotunda lats
+ tikes tines timed timer timers wice alternated alternates foundations coining joinings rotunda ever fever fist thirds
  salt snap crochety rocket circlets
 `;
 
-/** What a scanner makes of letters: whole words, since the words are too short to be guessed. */
+/** What scanners and hasty fingers make of words that are too short, or too alike, to be guessed. */
 export const SCANNED: Readonly<Record<string, string>> = {
   de: 'dc',
   des: 'dc',
@@ -42,6 +46,11 @@ export const SCANNED: Readonly<Record<string, string>> = {
   dusters: 'clusters',
   arid: 'and',
   slitch: 'stitch',
+  joing: 'joining',
+  turing: 'turning',
+  croched: 'crochet',
+  laste: 'last',
+  sam: 'same',
 };
 
 /** What a scanner makes of "ch" before a number. */
@@ -51,7 +60,7 @@ export const SCANNED_CHAIN = 'cn cb eh cli cii';
 export const PIECES = `
  in into next each of st sts stitch stitches sc dc hdc tr htr dtr ch sp sps space loop loops ring and
  from the to around across rep repeat turn join skip sk sl slst same last first row rnd round hook top
- with work end blo flo until then over crochet chain fasten off
+ with work end blo flo until then over crochet chain fasten off nxt ea first
 `;
 
 /** English words that are made of them. */

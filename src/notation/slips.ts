@@ -7,7 +7,7 @@ import { gluedWords, nearWord } from './near-words.ts';
 import { isOneOf, type Reader, spelled, wordsOf } from './reader.ts';
 import type { Mend, MendedWord, Mends } from './scan.ts';
 import { W } from './senses.ts';
-import { SCANNED, SCANNED_CHAIN } from './slip-words.ts';
+import { PLACE_WORDS, SCANNED, SCANNED_CHAIN } from './slip-words.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Slip } from './tree.ts';
 
@@ -23,7 +23,7 @@ export function mendsOf(r: Reader, { isRow = false, end = r.count }: Sought): Me
   let mends: Map<number, Mend> | null = null;
   for (let i = FIRST; i < end; i++) {
     if (r.kind[i] !== T.word) continue;
-    const words = r.word[i] === 0 ? meant(r, i) : isRow && isScannedOne(r, i) ? ['1'] : null;
+    const words = r.word[i] === 0 ? meant(r, i) : knownSlip(r, i, isRow);
     if (words === null) continue;
     mends ??= new Map();
     mends.set(r.from[i]!, { to: r.to[i]!, parts: partsOf(r, i, words) });
@@ -38,6 +38,12 @@ export const slipsOf = (mends: Mends): Slip[] =>
     to,
     reading: parts.map(({ word }) => word).join(' '),
   }));
+
+/** "I s c" for "1 s c", "2nd ch form hook". */
+function knownSlip(r: Reader, token: number, isRow: boolean): readonly string[] | null {
+  if (r.word[token] === W.form) return r.word[token + 1] === W.hook ? ['from'] : null;
+  return isRow && isScannedOne(r, token) ? ['1'] : null;
+}
 
 function meant(r: Reader, token: number): readonly string[] | null {
   const word = spelled(r, token);
@@ -75,6 +81,13 @@ function isScannedOne(r: Reader, token: number): boolean {
 const CAPITAL_I = 73;
 const SMALL_L = 108;
 
+function tokenOf(word: string): Pick<MendedWord, 'kind' | 'value' | 'hash'> {
+  const place = Object.hasOwn(PLACE_WORDS, word) ? PLACE_WORDS[word] : undefined;
+  if (place !== undefined) return { kind: T.ordinal, value: place, hash: hashOf(word) };
+  if (word === '1') return { kind: T.number, value: 1, hash: 0 };
+  return { kind: T.word, value: senseOfWord(word), hash: hashOf(word) };
+}
+
 /** Where each of the words stands within the letters that it was made of. */
 function partsOf(r: Reader, token: number, words: readonly string[]): readonly MendedWord[] {
   const from = r.from[token]!;
@@ -82,7 +95,7 @@ function partsOf(r: Reader, token: number, words: readonly string[]): readonly M
   let at = from;
   return words.map((word, i) => {
     const end = i === words.length - 1 ? to : at + word.length;
-    const part = { from: at, to: end, word, sense: senseOfWord(word), hash: hashOf(word) };
+    const part = { from: at, to: end, word, ...tokenOf(word) };
     at = end;
     return part;
   });

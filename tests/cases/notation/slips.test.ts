@@ -17,6 +17,8 @@ describe('a row with slips reads as the row without', () => {
     ['Row 3: dc innext st, ch 2, dc intonext sp.', 'Row 3: dc in next st, ch 2, dc into next sp.', ['innext = in next', 'intonext = into next']],
     ['Row 3: I s c in each s c across, ch l, turn.', 'Row 3: 1 s c in each s c across, ch 1, turn.', ['I = 1', 'l = 1']],
     ['Row 3: 1 de in each dc, Cn 3, tum.', 'Row 3: 1 dc in each dc, ch 3, turn.', ['de = dc', 'Cn = ch', 'tum = turn']],
+    ['Row 3: sc in fisrt st, dc in evry st to end.', 'Row 3: sc in first st, dc in every st to end.', ['fisrt = first', 'evry = every']],
+    ['Row 1: sc in 2nd ch form hook, mkae 2 sc in nextst.', 'Row 1: sc in 2nd ch from hook, make 2 sc in next st.', ['form = from', 'mkae = make', 'nextst = next st']],
     ['Rwo 3: sc in each st across.', 'Row 3: sc in each st across.', ['Rwo = row']],
     ['Rouonds 3-5: sc around.', 'Rounds 3-5: sc around.', ['Rouonds = rounds']],
   ])('%s', (written, meant, slips) => {
@@ -39,7 +41,7 @@ describe('a row with slips reads as the row without', () => {
 });
 
 describe('what is never guessed', () => {
-  test.each(['sx', 'dx', 'tx', 'ds', 'hc', 'sr', 'fuor', 'thre', 'tow'])('%s', (word) => {
+  test.each(['sx', 'dx', 'tx', 'ds', 'hc', 'sr', 'fuor', 'thre', 'tow', 'fith', 'foruth', 'fist'])('%s', (word) => {
     expect(nearWord(word)).toBe(null);
     expect(slipsOf(`Row 3: 2 ${word} in next st, ${word} across.`)).toEqual([]);
   });

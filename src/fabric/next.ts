@@ -283,7 +283,9 @@ export function takeStartChain(hands: Hands): Target {
   const { edge } = hands;
   const entry = startChainEntry(hands) ?? -1;
   if (entry >= 0) {
-    const spanned = countedBefore(hands, entry) <= chainsMade(hands);
+    // "*skip 2 dc, shell in next sc; rep from * across, sc in turning ch": two are skipped there too.
+    const before = countedBefore(hands, entry);
+    const spanned = before <= chainsMade(hands) || hands.skips.has(before);
     if (!spanned) noteStray(hands, entry, placeOfStep(hands));
     if (edge.type[entry] === COUNTED) return takeStitchAt(hands, entry);
     passOver(hands, entry);

@@ -238,9 +238,30 @@ function take(scan: Scan, stretch: Stretch): void {
   }
   const opens = opensStep(text, stretch.from) || opensPart(text, stretch.from);
   if (opens || opensItem(scan, at) || followsCounted(scan, at)) close(scan);
+  if (opensStep(text, stretch.from) && takeStep(scan, at)) return;
   if (scan.section === 'comments') addProse(scan, at);
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
 }
+
+/**
+ * "Step 2: Work Row 1" names the row whose work stands below, "Step 5: Repeat to square size" no more
+ * than what the step is about. Steps are work, whatever heading stood above them.
+ */
+function takeStep(scan: Scan, at: Stretch): boolean {
+  if (scan.section === 'comments' || scan.options.titles !== 'lines') return false;
+  const words = scan.text.slice(at.from, at.to);
+  const row = ROW_OF_STEP.exec(words);
+  if (!row && (words.length > 60 || /\d|[,;]/.test(words) || endsWithStop(words))) return false;
+  scan.section = 'work';
+  if (row) openSplitLabel(scan, { ...at, from: at.from + (row[1]?.length ?? 0) });
+  else addProse(scan, at);
+  return true;
+}
+
+const ROW_OF_STEP =
+  /^((?:work |make |begin |crochet )?(?:the )?)(?:row|rnd|round) \d{1,3}(?: \([^)]{1,30}\))?[:.]?$/i;
+
+const endsWithStop = (words: string): boolean => /[.!]$/.test(words);
 
 /** "Back - With colour 1 make 41 ch": where the work begins that stands in the line of its part's name. */
 function workBehindName({ text, section, options }: Scan, { from, to }: Span): number {

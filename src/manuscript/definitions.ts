@@ -8,7 +8,7 @@ import type { Section } from './sections.ts';
 const SHAPE = new RegExp(
   [
     String.raw`^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*`,
-    String.raw`(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—])\s*(?=\S)`,
+    String.raw`(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\())\s*(?=\S)`,
   ].join(''),
   'i',
 );
@@ -73,7 +73,7 @@ export function opensDefinition(text: string, from: number, to: number, section:
     return false;
   if (PLAIN_NAME.test(name.trim()) || name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;
-  if ((sign !== ':' && sign !== '=') || NO_STITCH.test(name)) return false;
+  if ((sign !== ':' && sign !== '=' && sign !== '-') || NO_STITCH.test(name)) return false;
   const behind = from + found[0].length;
   if (SHORT_NAME.test(name.trim()) && MAKES.test(text.slice(behind, Math.min(to, behind + 40))))
     return true;
@@ -127,7 +127,7 @@ function mayBeNamed(text: string, from: number, to: number): boolean {
     const code = text.charCodeAt(at);
     if (isLetterCode(code) || isDigitCode(code)) continue;
     const sign = text[at] ?? '';
-    if (sign === '-' && text[at - 1] === ' ') return true;
+    if (sign === '-' && (text[at - 1] === ' ' || text[at + 1] === '(')) return true;
     if (!" -./'’".includes(sign)) return code > 127 || code < 32 || '([:='.includes(sign);
   }
   return false;
@@ -152,11 +152,16 @@ const FOR_NAME =
 export function nextDefinition(text: string, from: number, to: number): number {
   // Only within the line: the rest of the file would be gone through for each definition.
   const line = text.slice(from, to);
+  const glued = line.includes('-(') ? NEXT_GLUED.exec(line.slice(6)) : null;
+  if (glued) return from + 6 + glued.index + 1;
   const found = line.includes('=') ? NEXT.exec(line) : null;
   if (!found) return -1;
   const at = from + found.index + found[0].length;
   return SHAPE.test(text.slice(at, Math.min(to, at + 80))) ? at : -1;
 }
+
+/** "Beg V-st-(ch 3, dc in same sp) V-st-(dc, ch 1, dc) in the ch-1 sp" */
+const NEXT_GLUED = / (?=\p{Lu}[\p{L}-]{0,14}-\()/u;
 
 const NEXT = /[.;]\s+(?=\p{Lu}[\p{L}\d -]{1,30}(?:\([^)]{1,16}\)\s*)?=\s?[\d(\p{L}])/u;
 

@@ -2,8 +2,10 @@
 
 import { mayBeStitch } from './dictionary.ts';
 import { readLoop } from './loops.ts';
+import { PLAIN_NOUN } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
+import { placeDraft } from './place-draft.ts';
 import {
   clauseEnds,
   eatThe,
@@ -31,6 +33,7 @@ import type {
   TurnStep,
   UnworkedStep,
 } from './tree.ts';
+import { readUntil } from './until.ts';
 
 /** "miss first tr and 1ch, …", "sk next ch-2 sp, next 9 sts and next ch-2 sp": all of the list is skipped. */
 export function readSkips(r: Reader): SkipStep[] | null {
@@ -64,6 +67,8 @@ function readSkip(r: Reader): SkipStep | null {
   if (isWord(r, W.over)) r.at++;
   // "skip (sk) 3 sc"
   if (kindAt(r) === T.open && isWord(r, W.skip, 1) && kindAt(r, 2) === T.close) r.at += 3;
+  const toSpace = skipTo(r, start);
+  if (toSpace) return toSpace;
   const placeAt = r.at;
   const found = (isWord(r, W.in) ? null : readPlace(r)) ?? bareNumber(r, placeAt);
   // "skip 2 more stitches"
@@ -73,6 +78,27 @@ function readSkip(r: Reader): SkipStep | null {
     r.at = start;
     return null;
   }
+  return { kind: 'skip', place, countsAs: null, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "skip to next ch-1 sp": all the stitches before it. */
+function skipTo(r: Reader, start: number): SkipStep | null {
+  if (!isWord(r, W.to)) return null;
+  const from = r.at;
+  const until = readUntil(r, readPlace);
+  const space = until?.kind === 'place' && until.place.nouns[0]?.kind === 'space';
+  if (!space) {
+    r.at = from;
+    return null;
+  }
+  const place: Place = {
+    ...placeDraft(r, from),
+    pick: 'each',
+    each: true,
+    nouns: [PLAIN_NOUN],
+    until,
+    to: until.to,
+  };
   return { kind: 'skip', place, countsAs: null, from: fromOf(r, start), to: toOf(r) };
 }
 

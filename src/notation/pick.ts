@@ -46,6 +46,14 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
       if (kindAt(r) === T.ordinal && valueAt(r) === 1) r.at++;
       else numberOf(r, draft);
       return true;
+    case W.other:
+      // "sk 1 st, sc into the other chs": all the others.
+      if (!(isWord(r, W.ch, 1) || isWord(r, W.st, 1)) || !isWord(r, W.the, -1)) return false;
+      if (!clauseEnds(r, 2) && kindAt(r, 2) !== T.open && !isWord(r, W.across, 2)) return false;
+      r.at++;
+      draft.pick = 'each';
+      draft.each = true;
+      return true;
     case W.last:
     case W.final:
     case W.remaining:

@@ -540,7 +540,8 @@ function footAfter(r: Reader, draft: PlaceDraft): void {
     draft.pick = of.pick === 'same' ? 'same' : draft.pick;
   } else if (isWord(r, W.corner) || isWord(r, W.end) || isWord(r, W.beginning)) {
     r.at++;
-    if (isWord(r, W.of) && isWord(r, W.row, 1)) r.at += 2;
+    if (isWord(r, W.of) && (isWord(r, W.row, 1) || isWord(r, W.round, 1)))
+      r.at += kindAt(r, 2) === T.number ? 3 : 2;
   } else r.at = start;
 }
 

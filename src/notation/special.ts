@@ -108,7 +108,12 @@ function readHead(r: Reader): Head | null {
       if (end === 0) end = r.to[r.at + (kind === T.stop ? k - 1 : k)] ?? 0;
       break;
     }
-    if (kind === T.colon || kind === T.equals || (kind === T.dash && !isHyphen(r, k))) break;
+    if (
+      kind === T.colon ||
+      kind === T.equals ||
+      (kind === T.dash && (!isHyphen(r, k) || kindAt(r, k + 1) === T.open))
+    )
+      break;
     // "For V-stitch (vst), dc, ch 1, dc in same st": the block begins behind the "for".
     if (kind === T.comma && k > 0) break;
     if (kind === T.open) {

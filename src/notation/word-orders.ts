@@ -113,6 +113,10 @@ opens((r) => readLoopOrder(r), W.in, W.for);
 opens((r) => yarnIn(r), W.in);
 opens((r, run) => readCountsHere(r, run), W.not, W.dont, W.without, W.count, W.stands);
 opens((r, run) => (isWord(r, W.not, 1) ? readCountsHere(r, run) : null), W.does);
+opens(
+  (r, run) => (isWord(r, W.ch, 1) && isWord(r, W.count, 2) ? readCountsHere(r, run) : null),
+  W.turning,
+);
 opens((r) => readNot(r), W.not, W.dont, W.without);
 opens((r) => done(joinByStitch(r)), W.join, W.close);
 opens((r) => joined(r), W.join, W.close);

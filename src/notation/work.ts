@@ -506,6 +506,7 @@ function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
     sense === W.next ||
     sense === W.last ||
     sense === W.same ||
+    (sense === W.all && isWord(r, W.the, ahead + 1) && isWord(r, W.ch, ahead + 2)) ||
     kindAt(r, ahead) === T.ordinal
   );
 }

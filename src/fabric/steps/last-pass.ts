@@ -54,7 +54,10 @@ export function cutShort(
   if (!here.top || step.ending || hands.into) return false;
   const next = here.steps.slice(here.i + 1).find(({ kind }) => WORKS.has(kind));
   if (hands.edge.kind !== 'row' && !(next && hands.edge.kind === 'foundation')) return false;
-  if (next) return namesTheLast(next) && endsOtherwise(hands, step, row);
+  if (next) {
+    if (worksAlike(step)) return stopsInPass(hands, step, row, rounds);
+    return namesTheLast(next) && endsOtherwise(hands, step, row);
+  }
   return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row, rounds);
 }
 
@@ -89,15 +92,17 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
  * next st; rep from * around" goes round evenly when it stops half-way.
  */
 function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: boolean): boolean {
-  if ((hands.statedStitches < 0 && !rounds) || placesLeft(hands, step) === 0) return false;
+  const silent = hands.statedStitches < 0 && !rounds && !worksAlike(step);
+  if (silent || placesLeft(hands, step) === 0) return false;
   // Increases and decreases go evenly into a row: a number that leaves a rest is a slip.
   const shapes = step.steps.some(isShaping) && step.steps.every(({ kind }) => kind === 'work');
   if (shapes && !rounds) return false;
-  const custom = rounds ? SHORT : 'whole';
+  const alike = worksAlike(step);
+  const custom = rounds || alike ? SHORT : 'whole';
   const reading = ask(hands.readings, {
     doubt: 'last pass',
     custom,
-    alternatives: [rounds ? 'whole' : SHORT],
+    alternatives: [rounds || alike ? 'whole' : SHORT],
     local: !rounds,
     ...spanAt(hands, step),
   });
@@ -112,6 +117,23 @@ function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: bo
     some = true;
   }
   return some;
+}
+
+/**
+ * "*Dc in blo of next 3 dc, dc in flo of next 3 dc; repeat": one stitch in each, and only the way it is
+ * made changes. Where such a row ends in the midst of a pass, no number hangs on it.
+ */
+function worksAlike(step: RepeatStep): boolean {
+  const steps = step.steps.filter(({ kind }) => kind !== 'mark' && kind !== 'remark');
+  const [first] = steps;
+  if (first?.kind !== 'work' || steps.length < 2) return false;
+  let differs = false;
+  for (const one of steps) {
+    if (one.kind !== 'work' || one.n || one.until || one.place?.pick !== 'next') return false;
+    if (one.stitch.shape !== 'one' || one.stitch.stem !== first.stitch.stem) return false;
+    differs ||= one.place.loop !== first.place?.loop || one.stitch.post !== first.stitch.post;
+  }
+  return differs;
 }
 
 /** Stitches that are left, and the spaces where the pass works into them. */

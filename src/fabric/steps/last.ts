@@ -30,6 +30,16 @@ export function beforeTop(hands: Hands, place: Place | null, here: Here, work: (
   hands.limit = limit;
 }
 
+/** "(Skip 2 ch, shell in next ch) across to the last ch", with nothing for that last one: it is taken too. */
+export const throughLast = (hands: Hands, until: Until | null, here: Here): boolean =>
+  until?.kind === 'last' &&
+  !until.chain &&
+  here.top &&
+  numberFor(hands, until.n) === 1 &&
+  !here.steps.slice(here.i + 1).some(({ kind }) => WORKS.has(kind));
+
+const WORKS: ReadonlySet<string> = new Set(['work', 'group', 'repeat', 'even', 'boxes', 'join']);
+
 /** "To last 2 dc, dc in last 2 dc, dc in top of ch 3": the chain stands behind the last two. */
 export function beforeTopToo(hands: Hands, until: Until | null, here: Here): Until | null {
   if (until?.kind !== 'last' || until.chain || !namesStartChain(here)) return until;

@@ -14,7 +14,7 @@ import { limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { beforeClosed } from './close-space.ts';
-import { beforeTopToo } from './last.ts';
+import { beforeTopToo, throughLast } from './last.ts';
 import { cutShort } from './last-pass.ts';
 import { shellBehindSkip } from './shell-behind-skip.ts';
 
@@ -154,7 +154,8 @@ interface Passes {
 /** As many passes as leave room for the ending and for what follows. */
 function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
   const outerLimit = hands.limit;
-  const until = beforeTopToo(hands, step.times.kind === 'until' ? step.times.until : null, here);
+  const told = step.times.kind === 'until' ? step.times.until : null;
+  const until = throughLast(hands, told, here) ? null : beforeTopToo(hands, told, here);
   hands.limit = Math.min(hands.limit, limitOf(hands, until), beforeClosed(hands, step));
   const have = remaining(hands);
   const usedBefore = hands.used;

@@ -116,6 +116,7 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
     return workAllRound(hands, step, { place, until }, here);
   }
+  if (place && alongNewChain(hands, step, place)) return workAlong(hands, step, null, here);
   const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? unsaid(step, place)));
   if (place === null || many === 0) return workAlong(hands, step, place, here);
   if (many !== null && many > 1 && !meansStartChain(hands, place)) {
@@ -123,6 +124,18 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   }
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
+}
+
+/** "Ch 13, work 12 sc on ch": along the chain, whose first one or two only lead up to them. */
+function alongNewChain(hands: Hands, step: WorkStep, place: Place): boolean {
+  const n = numberFor(hands, step.n);
+  const { edge } = hands;
+  if (n === null || n < 4 || edge.kind !== 'foundation' || edge.ring || hands.pos > 0) return false;
+  const bare = place.pick === 'this' && place.n === null && nounOf(place).kind === 'chain';
+  const passed = edge.n - n;
+  if (!bare || step.place?.of || passed < 1 || passed > 3) return false;
+  hands.pos = passed;
+  return true;
 }
 
 /** The row beneath is worked to its end. */

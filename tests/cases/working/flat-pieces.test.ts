@@ -353,3 +353,54 @@ describe('rows as often as about so many', () => {
     expect(worked(text, 'Row 7')).toEqual(['Row 7 15 proven']);
   });
 });
+
+describe('words of talkers', () => {
+  it.each([
+    ['Ch 33\nRow 1: Sk 1 st, sc into the other ch (32 sc total)\n', 'Row 1 32 proven'],
+    [
+      'Ch 13, work 12 s c on ch, turn.\nRow 1: Ch 1, sc in each s c. (12 s c)\n',
+      'Row 1 12 proven',
+    ],
+    [
+      'Ch 12.\nRow 1: Dc in third chain from the hook and all the chains. (10 dc)\n',
+      'Row 1 10 proven',
+    ],
+    [
+      'Ch 13.\nRow 1: Dc in 4th ch from hook, *dc in next ch; rep from * to last ch, dc in last ch, ch 1, turn. Turning chain counted as 1 dc. (11 dc)\n',
+      'Row 1 11 proven',
+    ],
+    [
+      'V-st-(dc, ch1, dc) in the st\n\nRow 1: Ch 16, dc in the 4th ch from the hook, (skip 2 ch, V-st in the next ch) across to the last ch (4 V-sts)\n',
+      'Row 1 10 proven',
+    ],
+    [
+      'Notes\n- Ch 2 does not count as a stitch.\nStep 1: Make the foundation chain\nChain 12.\nStep 2: Work Row 1\nWork 1 dc in the third chain from the hook and in each chain across. You should have 10 stitches.\nStep 3: Finish it off\n',
+      'Row 1 10 proven',
+    ],
+  ])('%s', (text, row) => {
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1')).toEqual([row]);
+    const wrong = text.replace(
+      /(\(|have )(\d+)(?= (?:sc total|s c|dc|V|stitches))/,
+      (_, lead: string, n: string) => `${lead}${Number(n) + 2}`,
+    );
+    expect(complaints(wrong)).not.toEqual([]);
+  });
+
+  it('the two stitches before the turning chain are skipped as in the repeat', () => {
+    const text = (n: number): string => `Chain 33.
+Row 1: Skip 2 chains (counts as sc), 2 dc in next chain, *skip 2 chains, (sc, 2 dc) in next chain; repeat from * to last 3 chains, skip 2 chains, sc in last chain. (31 sts)
+Row 2: Chain 1 (counts as sc), turn, 2 dc in first sc, *skip 2 dc, (sc, 2 dc) in next sc; repeat from * across, sc in turning chain. (${n} sts)
+`;
+    expect(complaints(text(31))).toEqual([]);
+    expect(worked(text(31), 'Row 2')).toEqual(['Row 2 31 proven']);
+    expect(complaints(text(33))).not.toEqual([]);
+  });
+
+  it('"skip to next ch-1 sp" passes the stitches before it', () => {
+    const text = (n: number): string =>
+      `Ch 21.\nRow 1: Sc in 2nd ch from hook, sc in next 8 ch, ch 1, sk 1 ch, sc in each ch to end. (19 sc)\nRow 2: Ch 1, turn, sc in first st, skip to next ch-1 sp, sc in that sp, sc in each st across. (${n} sc)\n`;
+    expect(complaints(text(11))).toEqual([]);
+    expect(complaints(text(12))).not.toEqual([]);
+  });
+});

@@ -11,7 +11,7 @@ import { type Charts, chartNamed, toldBy, withRow } from './charts.ts';
 import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
-import type { Fact } from './facts.ts';
+import { type Fact, MISFITS } from './facts.ts';
 import { type Hands, TOO_MANY, takeYarnNamed } from './hands.ts';
 import { leftOnPurpose } from './left-on-purpose.ts';
 import {
@@ -29,6 +29,7 @@ import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';
+import { isCountSlip } from './slips.ts';
 import type { Task } from './task.ts';
 import { changeBehind, withItsYarn } from './task-yarn.ts';
 import { type Around, weighedRow } from './weigh.ts';
@@ -210,15 +211,29 @@ function worksShaping(run: Run, tasks: readonly Task[]): boolean {
   if (!first || !last || first.asks.counts.length === 0 || tasks.length > 200) return false;
   return onTrial(run, (trial, back) => {
     workTask(trial, first, []);
-    const misses = trial.rows[0]?.facts.some((f) => f.kind === 'count') ?? false;
-    if (!misses) return false;
+    const misses = trial.rows[0];
+    if (!misses?.facts.some((f) => f.kind === 'count')) return false;
     back();
     trial.progress = { ...progress };
     trial.rows.length = 0;
     for (const task of tasks) workTask(trial, task === last ? task : uncounted(task), []);
-    return trial.rows.at(-1)?.verdict === 'proven' && trial.needs.length === 0;
+    const end = trial.rows.at(-1);
+    if (trial.needs.length > 0 || !end) return false;
+    return end.verdict === 'proven' || isNearer(end, misses);
   });
 }
+
+/** Does the row come nearer to what is stated? By fewer counts that differ, or by a slip only. */
+function isNearer(row: RowRecord, than: RowRecord): boolean {
+  const [own, other] = [countsOff(row), countsOff(than)];
+  if (row.facts.some((f) => f.kind !== 'count' && MISFITS.has(f.kind))) return false;
+  return own.length < other.length || (own.every(isSlipped) && !other.every(isSlipped));
+}
+
+const countsOff = ({ facts }: RowRecord) => facts.flatMap((f) => (f.kind === 'count' ? [f] : []));
+
+const isSlipped = ({ value, computed }: { value: number; computed: number }): boolean =>
+  isCountSlip({ stated: value, made: computed });
 
 /** Works on trial and takes it back: what is found stays. `back` does so in mid-trial. */
 function onTrial<T>(run: Run, find: (trial: Run, back: () => void) => T): T {

@@ -16,6 +16,10 @@ interface Pair {
 export interface Carried {
   /** The row beneath does not come out, or only by another reading, and that was told. */
   readonly isFaulty: boolean;
+  /** A fault was told of the row beneath. */
+  readonly isTold: boolean;
+  /** A fault was told, and rows behind it that came out, though none that is proven. */
+  readonly isSince: boolean;
   /** Where the gaps of the row beneath lie is not sure. */
   readonly gaps: boolean;
   /** By how much the rows beneath are off is not known: one is read otherwise, or a stitch slipped. */
@@ -32,6 +36,8 @@ export interface Carried {
 
 export const NOTHING_CARRIED: Carried = {
   isFaulty: false,
+  isTold: false,
+  isSince: false,
   gaps: false,
   isLoose: false,
   pairs: [],
@@ -71,6 +77,10 @@ export function carriedOn(
   const pairs = row.facts.flatMap(pairsOf);
   return {
     isFaulty: isDoubtful,
+    isTold: isFaulty,
+    isSince:
+      row.verdict !== 'proven' &&
+      (isMisfit ? carried.isSince && !isFaulty : carried.isTold || carried.isSince),
     gaps: isDoubtful || (carried.gaps && !settles && row.tally.spaces.length > 0),
     isLoose:
       told.some(({ kind }) => LOOSE.has(kind)) || (carried.isLoose && row.verdict !== 'proven'),
@@ -127,6 +137,8 @@ export function ownFacts(row: RowRecord, beneath: Beneath, words: Words): readon
     // A stitch word that slipped tells more than what comes of it.
     if (isOfStems && fact.kind === 'count') return false;
     if (isFixed(fact, row, words)) return true;
+    // Nothing tells on how many stitches this row stands: the fault told may be all there is.
+    if (carried.isSince && fact.kind !== 'remainder' && !meetsAnother(row)) return false;
     // A space that is not the one named: what the row makes in it follows.
     if (isOwnSize) return false;
     if (fact.kind === 'no-place' && before?.facts.some(({ kind }) => kind === 'stems'))
@@ -146,6 +158,11 @@ export function ownFacts(row: RowRecord, beneath: Beneath, words: Words): readon
     return !isDifference(fact, Math.abs(carried.stitches));
   });
 }
+
+/** Of several counts that a row states one at least is met: it stands where it should. */
+const meetsAnother = ({ stated, facts }: RowRecord): boolean =>
+  stated.filter(({ compared }) => compared).length >
+  Math.max(1, facts.filter(({ kind }) => kind === 'count').length);
 
 const spaced = (row: RowRecord | null): boolean => (row?.tally.spaces.length ?? 0) > 0;
 

@@ -49,7 +49,7 @@ function explainedBy(
     (fact.kind === 'overrun' && differences.has(fact.needed - fact.have)) ||
     (fact.kind === 'left' && differences.has(fact.left)) ||
     // It works into the top of skipped chains that the row before could not count.
-    (behindSkipped.has(row) && fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
+    (behindSkipped.has(row) && isOffByOne(fact)) ||
     (ofOtherTerms.has(row) && fact.kind === 'stems') ||
     (ofNoSize.has(row) && MISFITS.has(fact.kind)) ||
     // Where a repeat begins or ends is not known.
@@ -70,13 +70,22 @@ function handleDifferences({ fabric }: Scene, ids: ReadonlySet<string>): Readonl
   return differences;
 }
 
-/** Ids of the rows worked right behind these. */
+/** The row is a stitch off. */
+const isOffByOne = (fact: Fact): boolean =>
+  (fact.kind === 'overrun' && fact.needed - fact.have === 1) ||
+  (fact.kind === 'left' && fact.left === 1) ||
+  (fact.kind === 'count' && Math.abs(fact.value - fact.computed) === 1);
+
+/** Ids of the rows worked behind these, up to the first that is proven or does not come out. */
 function rowsBehind({ fabric }: Scene, ids: ReadonlySet<string>): ReadonlySet<string> {
   const behind = new Set<string>();
   for (const { rows } of fabric.cloths) {
-    rows.forEach((row, i) => {
-      if (ids.has(rows[i - 1]?.id ?? '')) behind.add(row.id);
-    });
+    let isBehind = false;
+    for (const row of rows) {
+      if (isBehind) behind.add(row.id);
+      const isOpen = row.verdict === 'unstated' || row.verdict === 'unchecked';
+      isBehind = ids.has(row.id) || (isBehind && isOpen);
+    }
   }
   return behind;
 }

@@ -62,8 +62,20 @@ export function sightingsOf(scene: Scene, behindGap: ReadonlySet<string>): reado
       if (words && !isAgain && !ofWords.has(words.from)) ofWords.set(words.from, first);
     }
   }
-  return [...found.values()].map(({ at, all }) => drawnTogether(scene, at, all));
+  const groups = [...found.values()];
+  const faulty = new Set(
+    groups.flatMap(({ all }) =>
+      MISFITS.has(all[0]?.fact.kind ?? 'reading') ? all.map(pieceOf) : [],
+    ),
+  );
+  return groups.flatMap(({ at, all }) => {
+    // The reading of a part is what most of its rows need: a row that is wrong has had its say in it.
+    const told = all.filter((one) => one.fact.kind !== 'reading' || !faulty.has(pieceOf(one)));
+    return told.length > 0 ? [drawnTogether(scene, at, told)] : [];
+  });
 }
+
+const pieceOf = ({ row }: Sighting): string => `${row.sizeIndex} ${row.partIndex} ${row.instance}`;
 
 /** What a count says of the words, beside its number: told once of the same words. */
 const OF_COUNTS: ReadonlySet<FactKind> = new Set(['stems', 'gaps-counted']);

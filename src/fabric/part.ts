@@ -24,6 +24,7 @@ import {
 } from './length.ts';
 import { mark, restore } from './mark.ts';
 import { joinedBy } from './pieces.ts';
+import { isPlainlySaid } from './plainly-said.ts';
 import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
@@ -331,11 +332,31 @@ function around({ rows, setting }: Run, former: PartRun): Around {
   return {
     beneath,
     isSure: beneath?.verdict === 'proven' && !isAsked,
+    isKnown: isKnown(rows, setting),
     behind: former.rows[rows.length + 1] ?? null,
     carried: former.carried,
     hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),
     text: setting.text,
   };
+}
+
+/**
+ * Whether the stitches that are at hand are known: since the last proven row, or the part's beginning,
+ * rows were said plainly and came out, though they state no count (counts may stand only where they
+ * change, common practice).
+ */
+function isKnown(rows: readonly RowRecord[], { part, text }: PartSetting): boolean {
+  for (let i = rows.length - 1; i >= 0 && rows[i]?.verdict !== 'proven'; i--) {
+    const row = rows[i];
+    const placed = part.instructions[row?.instruction ?? -1];
+    if (row?.verdict !== 'unstated' || !placed) return false;
+    const { from, instruction } = placed;
+    const wordsOf = (step: Span): string => text.slice(from + step.from, from + step.to);
+    // "Rep row 2" and "work even for 4 rows" are worked in words that were plain before.
+    const own = instruction.steps.filter(({ kind }) => kind !== 'rows-again' && kind !== 'even');
+    if (!isPlainlySaid(own, wordsOf)) return false;
+  }
+  return true;
 }
 
 /** "Sc in next st, sl st in next st to join" between two rounds: the end of the first, and no row. */

@@ -6,12 +6,12 @@ import type { Place, Step, WorkStep } from '../notation/index.ts';
 import { allSteps } from './shape.ts';
 
 export function isPlainlySaid(steps: readonly Step[], wordsOf: (step: Step) => string): boolean {
-  for (const step of allSteps(steps)) {
+  // What is told behind the work does not change it.
+  const behind = steps.findLastIndex(({ kind }) => kind !== 'remark') + 1;
+  for (const step of allSteps(steps.slice(0, behind))) {
     if (step.kind === 'work' ? !isPlainWork(step) : !PLAIN.has(step.kind)) return false;
     if (step.kind === 'remark' && !HARMLESS.test(wordsOf(step))) return false;
     if ((step.kind === 'group' || step.kind === 'skip') && !isPlainPlace(step.place)) return false;
-    // "(Sc, inc)" with no number behind it is worked as often as the row allows.
-    if (step.kind === 'repeat' && step.times.kind === 'missing') return false;
   }
   return true;
 }
@@ -41,6 +41,5 @@ const HARMLESS =
 const isPlainWork = ({ evenly, place, alsoIn }: WorkStep): boolean =>
   !evenly && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
 
-/** Work into older rows leaves open what becomes of the edge. */
-const isPlainPlace = ({ rowsBelow, row, until }: Place): boolean =>
-  rowsBelow === 0 && row === null && until?.kind !== 'length';
+/** Work into a row named by its number leaves open what becomes of the edge. */
+const isPlainPlace = ({ row, until }: Place): boolean => row === null && until?.kind !== 'length';

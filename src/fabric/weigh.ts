@@ -24,6 +24,8 @@ export interface Around {
   readonly beneath: RowRecord | null;
   /** How many stitches the row beneath has is proven, and hangs on no reading that its count chose. */
   readonly isSure: boolean;
+  /** The rows beneath were said plainly back to a proven one, or to the beginning. */
+  readonly isKnown: boolean;
   /** The row behind, as it came out when nothing was weighed. */
   readonly behind: RowRecord | null;
   /** Counts on which the rows behind come out as well as on what was made: see `attempt`. */
@@ -154,12 +156,11 @@ function explains(
 }
 
 /** Steps that may be walked in search of a slip. */
-const MOST_MOVES = 200_000;
+const MOST_MOVES = 50_000;
 
 /** Its words are the plainest, and what they are worked into is known. */
-const isPlain = ({ instruction, base }: Task, { beneath, text }: Around): boolean =>
-  (beneath === null || beneath.verdict === 'proven') &&
-  isPlainlySaid(instruction.steps, ({ from, to }) => text.slice(base + from, base + to));
+const isPlain = ({ instruction, base }: Task, { isKnown, text }: Around): boolean =>
+  isKnown && isPlainlySaid(instruction.steps, ({ from, to }) => text.slice(base + from, base + to));
 
 /** Only the count differs, by a slip, and the row behind does not stand on it. */
 function isOfCount(hands: Hands, task: Task, { facts, tally }: RowResult, around: Around): boolean {

@@ -40,7 +40,7 @@ function otherNumbers(text: string, placed: Placed): Plant[] {
     const suffix = /^(?:st|nd|rd|th)\b/.exec(text.slice(to))?.[0] ?? '';
     const free = whyFree(number);
     const kind = path[0]?.key === 'counts' ? 'count' : 'number';
-    return [value + 1, value - 1]
+    return [value + 1, value - 1, value + 4]
       .filter((other) => other > 0)
       .map((other) => ({
         kind,

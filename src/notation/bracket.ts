@@ -421,9 +421,10 @@ const isMarking = ({ kind }: Step): boolean => kind === 'remark' || kind === 'sk
 
 /** "(cluster, ch 2) in same sp and in each ch-1 sp around": the group once more, there. */
 function alsoThere(r: Reader, run: Run, group: GroupStep): void {
-  if (!isWord(r, W.and) || !isWord(r, W.in, 1)) return;
+  const each = isWord(r, W.each, 1) || isWord(r, W.every, 1);
+  if (!isWord(r, W.and) || !(isWord(r, W.in, 1) || each)) return;
   const start = r.at++;
-  const place = readPlaceAfterPreposition(r);
+  const place = each ? readPlace(r) : readPlaceAfterPreposition(r);
   if (place && (clauseEnds(r) || kindAt(r) === T.open))
     run.out.push({ ...group, place, from: fromOf(r, start), to: toOf(r) });
   else r.at = start;

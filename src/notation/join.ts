@@ -21,7 +21,7 @@ import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { JoinStep, Noun, Place, Step, WorkStep } from './tree.ts';
-import { readYarnName } from './yarn-name.ts';
+import { isColour, readYarnName } from './yarn-name.ts';
 
 export type JoinDraft = { -readonly [K in keyof JoinStep]: JoinStep[K] };
 
@@ -100,15 +100,30 @@ function yarnBehind(r: Reader): string | null {
   const start = r.at;
   if (isOneOf(r, NEW)) r.at++;
   const name = readYarnName(r);
-  if (name !== null) return name;
+  if (name !== null && !(wordAt(r) === 0 || isWord(r, W.or))) return name;
   r.at = start;
   // "attach linen into any ch-2 sp": a colour by a name of its own, told by the place behind it.
-  const named =
-    kindAt(r) === T.word && wordAt(r) === 0 && (isWord(r, W.to, 1) || isWord(r, W.in, 1));
-  if (!named || !(isWord(r, W.any, 2) || isWord(r, W.first_word, 2) || isWord(r, W.same, 2)))
-    return null;
-  r.at++;
-  return spelled(r, start);
+  const k = nameOfYarn(r);
+  if (k === 0 || !(isWord(r, W.to, k) || isWord(r, W.in, k))) return null;
+  const any = isWord(r, W.any, k + 1) || isWord(r, W.first_word, k + 1);
+  if (!any && !isWord(r, W.same, k + 1)) return null;
+  const from = r.base + fromOf(r, start);
+  r.at += k;
+  return r.text.slice(from, r.base + toOf(r)).toLowerCase();
+}
+
+/** "Pale Shell or Linen": how many words that are no others of the trade, a colour's among them. */
+function nameOfYarn(r: Reader): number {
+  let k = 0;
+  while (
+    k < 6 &&
+    kindAt(r, k) === T.word &&
+    (wordAt(r, k) === 0 || isColour(spelled(r, r.at + k)))
+  ) {
+    k++;
+    if (isWord(r, W.or, k) && kindAt(r, k + 1) === T.word) k++;
+  }
+  return k;
 }
 
 function readWith(r: Reader, draft: JoinDraft): void {

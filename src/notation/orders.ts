@@ -2,7 +2,7 @@
 
 import { mayBeStitch } from './dictionary.ts';
 import { readLoop } from './loops.ts';
-import { PLAIN_NOUN } from './noun.ts';
+import { PLAIN_NOUN, readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
 import { placeDraft } from './place-draft.ts';
@@ -24,6 +24,7 @@ import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 import type {
   LoopStep,
+  Noun,
   Numbers,
   OtherSideStep,
   Place,
@@ -37,6 +38,8 @@ import { readUntil } from './until.ts';
 
 /** "miss first tr and 1ch, …", "sk next ch-2 sp, next 9 sts and next ch-2 sp": all of the list is skipped. */
 export function readSkips(r: Reader): SkipStep[] | null {
+  const list = skippedList(r);
+  if (list) return list;
   const first = readSkip(r);
   if (!first) return null;
   const start = r.at;
@@ -52,6 +55,60 @@ export function readSkips(r: Reader): SkipStep[] | null {
   r.at = start;
   return [first];
 }
+
+/** "sk next (2 dc, ch 1, sc, ch 1, 2 dc)": what the bracket lists is passed, one after the other. */
+function skippedList(r: Reader): SkipStep[] | null {
+  let k = 1;
+  while (isWord(r, W.next, k) || isWord(r, W.the, k)) k++;
+  const open = r.at + k;
+  const close = r.kind[open] === T.open ? (r.partner[open] ?? -1) : -1;
+  if (close < 0) return null;
+  const start = r.at;
+  r.at = open + 1;
+  const skips: SkipStep[] = [];
+  while (r.at < close) {
+    const skip = skippedItem(r);
+    if (!skip || !(kindAt(r) === T.comma || r.at === close)) {
+      r.at = start;
+      return null;
+    }
+    skips.push(skip);
+    if (kindAt(r) === T.comma) r.at++;
+  }
+  r.at = close + 1;
+  return skips.length > 0 ? skips : null;
+}
+
+/** "2 dc", "ch 1", "1 ch", "picot" of such a list. */
+function skippedItem(r: Reader): SkipStep | null {
+  const from = fromOf(r, r.at);
+  const chain = isWord(r, W.ch);
+  if (chain) r.at++;
+  let n = kindAt(r) === T.number ? readNumbers(r) : null;
+  const noun = chain ? ONE_CHAIN : readNoun(r);
+  if (!noun) return null;
+  const single = noun.kind === 'space' && noun.word === 'ch' ? ONE_CHAIN : noun;
+  if (single !== noun) n = noun.chains;
+  const place = { ...NEXT, n, nouns: [single], from, to: toOf(r) };
+  return { kind: 'skip', place, countsAs: null, from, to: toOf(r) };
+}
+
+const ONE_CHAIN: Noun = { ...PLAIN_NOUN, kind: 'chain' };
+
+const NEXT = {
+  pick: 'next',
+  each: false,
+  nth: null,
+  fromHook: false,
+  joinedBy: null,
+  until: null,
+  of: null,
+  loop: null,
+  post: null,
+  rowsBelow: 0,
+  row: null,
+  all: false,
+} as const;
 
 function skippedToo(r: Reader): SkipStep | null {
   const from = fromOf(r, r.at);
@@ -238,7 +295,7 @@ export function readLoopOrder(r: Reader): LoopStep | null {
   if (isWord(r, W.of, -1) && mayBeStitch(wordAt(r)) && clauseEnds(r, 1)) r.at++;
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;
   // "work into back loops of each st for this rnd only", "…, working into the back loop of each st, turn"
-  const each = isWord(r, W.each) && isWord(r, W.st, 1);
+  const each = isWord(r, W.each) && (isWord(r, W.st, 1) || mayBeStitch(wordAt(r, 1)));
   const works = r.value[start] === W.work || r.value[start] === W.working;
   if (each && (isWord(r, W.for, 2) || (works && clauseEnds(r, 2)))) r.at += 2;
   if (isWord(r, W.for) && isWord(r, W.these, 1) && isWord(r, W.round, 2)) {

@@ -148,7 +148,10 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   }
   if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
   const listed = kindAt(r, 1) === T.open && onNewLine(r, r.at);
-  const fresh = listed || (run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma);
+  // "…, 1 sc in last sc; 20 sc.": behind a semicolon, at the very end.
+  const closes = kindAt(r, -1) === T.semicolon && run.out.at(-1)?.kind === 'work' && isLastItem(r);
+  const fresh =
+    listed || closes || (run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma);
   const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));
   const unit = isPlainCount(r) || inAll;
   if (!fresh && !unit) return false;
@@ -171,6 +174,12 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   if (!unit && !listed && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }
+
+/** A number, a stitch and the end of the sentence: what stands behind a semicolon is no step. */
+const isLastItem = (r: Reader): boolean =>
+  kindAt(r, 1) === T.word &&
+  formOf(wordAt(r, 1))?.shape === 'one' &&
+  (kindAt(r, 2) === T.stop || kindAt(r, 2) === T.end);
 
 /** "dc in each st across, 18 dc.": the row is full, and the number behind the comma is its count. */
 function restatesRow(r: Reader, run: Run): boolean {

@@ -457,11 +457,16 @@ const opensRow = (step: Step | undefined): boolean =>
     step.kind === 'remark' ||
     step.kind === 'loop');
 
+const isChain = (step: Step | undefined): boolean => step?.kind === 'chain';
+
 /** Makes the sentence before the order into a repeat: "Sc in next 8, 2 sc in next. Rep around". */
 export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: string): void {
   let first = sentenceOf(run);
   const last = run.out.length;
-  while (first < last - 1 && opensRow(run.out[first])) first++;
+  // A chain in the midst of a row is one of the steps: "… in next sp. Ch 1, sk 3 dc, … Repeat twice".
+  const within = run.out.slice(0, first).some((step) => !opensRow(step));
+  while (first < last - 1 && opensRow(run.out[first]) && !(within && isChain(run.out[first])))
+    first++;
   const steps = run.out.slice(first);
   const [head] = steps;
   if (!head) return;

@@ -387,6 +387,9 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  // "3 sc in next sc–center sc of corner": where that lies.
+  if (sense === W.centre && kindAt(r, -1) === T.dash && run.out.length > 0)
+    return remarkClause(r, run);
   if (sense === W.next && kindAt(r, 1) === T.star) {
     r.at++;
     return;

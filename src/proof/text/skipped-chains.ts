@@ -21,8 +21,9 @@ export const skippedChainsDiffer = (scene: Scene): Finding[] =>
     const counts = skipped.reading !== 'do not count';
     const isAlike = starts.some(({ reading }) => (reading === 'counts') === counts);
     const row = rowAt(scene, skipped);
-    // A row that does not come out all the same is told by that.
-    if (!first || isAlike || !row || row.verdict === 'mismatch') return [];
+    // A row that does not come out all the same is told by that; without a count nothing says that it slipped.
+    if (!first || isAlike || !row || row.verdict === 'mismatch' || row.stated.length === 0)
+      return [];
     const words = {
       row: rowName(scene, row),
       reading: doubtWords(skipped.doubt, counts ? 'count' : 'do not count'),

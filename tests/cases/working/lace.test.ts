@@ -236,6 +236,30 @@ it.each([
     ['Rnd 2 24 proven', 'Rnd 3 8 unchecked', 'Rnd 4 40 proven'],
   ],
   [
+    'a square whose counts stand behind semicolons, and dashes that say where a corner lies',
+    'With B, ch 2 for center, work 4 sc in 2nd ch from hook.\n' +
+      'Round 2–Do not turn, working in back loop of each sc, work 3 sc in each of 4 sc; 12 sc. Mark last sc for end of round.\n' +
+      'Round 3–Do not turn, 1 sc in next sc, * 3 sc in next sc–center sc of corner, 1 sc in each of next 2 sc; repeat from * twice more, 3 sc in next sc, 1 sc in last sc of round; 20 sc.\n' +
+      'Round 4–1 sc in each of next 2 sc, * 3 sc in corner sc, 1 sc in each of next 4 sc; repeat from * twice more, 3 sc in corner sc, 1 sc in each of next 2 sc; 28 sc.',
+    ['Rnd 2 12 proven', 'Rnd 3 20 proven', 'Rnd 4 28 proven'],
+  ],
+  [
+    'skips that list what they pass: 4 + 1 + 2 + 2 stitches',
+    'With A, ch 5.\nRow 1 (RS): Dc in 4th ch from hook, ch 1, tr in same ch, tr in next ch, turn.\n' +
+      'Row 2 (WS): Ch 4 (counts as tr), tr in next tr, ch 3, (dc, ch 1, dc) in next ch-1 sp, turn. (4 sts)\n' +
+      'Row 3: Ch 3 (counts as dc), (dc, ch 1, 2 dc) in next ch-1 sp, ch 1, sk next (dc, 1 ch), sc in next ch, ch 1, sk next ch, ' +
+      '(2 dc, ch 1, tr) in next tr, tr in next tr, turn. (9 sts)',
+    ['Row 2 4 proven', 'Row 3 9 proven'],
+  ],
+  [
+    'a yarn of several names, and a group in the next space and in each',
+    ring(
+      'Rnd 1: Ch 3, dc in ring, ch 1, (2 dc in ring, ch 1) 5 times, join. (12 dc)',
+      'Rnd 2: Attach Pale Spray or Linen in any ch-1 sp, ch 3, (dc, ch 1, 2 dc) in same sp, [2 dc, ch 1, 2 dc] in next ch-1 sp and each ch-1 sp around; join. (24 dc)',
+    ),
+    ['Rnd 2 24 proven'],
+  ],
+  [
     'how often a round was gone round, told behind its join',
     ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),
     ['Rnd 1 8 unstated'],

@@ -123,6 +123,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'as far as it goes': 'The last repeat of a row stops where the row ends.',
     },
   },
+  'base of the start chain': {
+    tellsCustom: false,
+    readings: {
+      'the first stitch': '"In base of ch" is the first stitch of the row.',
+      'beside the first stitch':
+        '"In base of ch" is a stitch more in the first place, which the row then works again.',
+    },
+  },
   'same in a pass': {
     tellsCustom: false,
     readings: {

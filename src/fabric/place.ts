@@ -92,12 +92,31 @@ function takeSame(hands: Hands, place: Place, at: { from: number; to: number }):
   if (made) return takeOff(hands, made);
   if (hands.last) return takeOff(hands, hands.last);
   if (hands.edge.kind === 'into') return ringTarget(hands);
+  const beside = beneathStart(hands, place);
+  if (beside) return takeOff(hands, beside);
   const noun = nounOf(place);
   // After a join the hook is on the first stitch: that one is "the same".
   if (noun.kind === 'space' && hands.edge.spaces > 0 && meansSpace(hands, place)) {
     return takeNext(hands, place, at);
   }
   return takeStitch(hands, 'passed');
+}
+
+/** "Ch 2, turn, dc in base of ch 2 (inc), dc in each st around": a stitch more in the first place. */
+function beneathStart(hands: Hands, place: Place): Target | null {
+  const { edge, pos } = hands;
+  if (edge.kind !== 'row' || place.of?.nouns[0]?.kind !== 'start-chain') return null;
+  if (pos !== 0 || edge.type[0] !== COUNTED) return null;
+  const reading = ask(hands.readings, {
+    doubt: 'base of the start chain',
+    custom: 'the first stitch',
+    alternatives: ['beside the first stitch'],
+    local: true,
+    ...spanAt(hands, place),
+  });
+  return reading === 'the first stitch'
+    ? null
+    : { node: edge.node[0] ?? -1, space: false, entry: 0 };
 }
 
 /** "(3 sc in the same stitch, 2 sc) x 4": three in one stitch, and each pass has another. */

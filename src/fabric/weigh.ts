@@ -55,7 +55,9 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   if (around.beneath?.verdict === 'mismatch') return attempted;
   const talk = talkIn(task, around.text);
   const isUncounted = task.asks.counts.length === 0;
-  const isStray = isUncounted && (hands.tookSpace || (around.hasLabels && task.label === ''));
+  const isStray =
+    isUncounted &&
+    (hands.tookSpace || isBackAtStart(hands) || (around.hasLabels && task.label === ''));
   const isSlip =
     talk === null &&
     !isStray &&
@@ -96,6 +98,13 @@ const isByOne = (fact: Fact): boolean =>
 /** Chart rows and boxes are counted one by one: nothing in them is read otherwise than it stands. */
 const isStrict = ({ steps }: Instruction): boolean =>
   [...allSteps(steps)].some(({ kind }) => kind === 'chart' || kind === 'boxes');
+
+/** "… sc in each of next 13 ch, 2 sc in next sc": round the chain, and on over the round's own start. */
+const isBackAtStart = ({ edge, rowEdge, at }: Hands): boolean =>
+  edge.kind === 'foundation' &&
+  edge !== rowEdge &&
+  at?.kind === 'work' &&
+  at.place?.nouns[0]?.kind === 'stem';
 
 /** The first misfit of a row whose words were all followed; `null`: none, or that is told already. */
 function causeOf(facts: readonly Fact[]): Fact | null {

@@ -269,6 +269,11 @@ function noteRemainder(
     return;
   }
   if (hands.tookSpace && (left <= hands.passed || remainingSpaces(hands) === 0)) return;
+  // "*Ch 5, sk 2, sc in next; rep from * across" turned: its first chain stands on the first stitch.
+  if (left === 1 && !hands.edge.ring && opensRowWithChain(hands, step)) {
+    hands.leave = true;
+    return;
+  }
   fact(hands, {
     kind: 'remainder',
     per: passes.per,
@@ -279,6 +284,21 @@ function noteRemainder(
   });
   hands.leave = true;
 }
+
+/** Is the chain of the first pass what the row begins with, long enough to be turned on? */
+function opensRowWithChain({ edge, nodes, rowFrom, bench }: Hands, { steps }: RepeatStep): boolean {
+  const [first] = steps;
+  const isChain = bench.kinds.kinds[nodes.kind[rowFrom] ?? 0]?.class === 'chain';
+  return (
+    edge.kind === 'row' &&
+    isChain &&
+    first?.kind === 'chain' &&
+    (first.n?.values[0] ?? 0) >= SHORTEST_TURNED
+  );
+}
+
+/** Chains of a loop that can stand for a stitch and a space (common practice). */
+const SHORTEST_TURNED = 3;
 
 /** "*Sc in next sc, ch 8, sk next 6 sc": the last pass has said what its chain spans. */
 function endsWithSkip({ steps }: RepeatStep): boolean {

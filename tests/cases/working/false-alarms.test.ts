@@ -88,3 +88,26 @@ describe('numbers and names that stand in other words', () => {
     expect(complaints(text(8))).toContain('3 space-size');
   });
 });
+
+describe('where a row begins', () => {
+  it('"in base of ch 2" may be a stitch more in the first place: 1 + 18', () => {
+    const text = (n: number): string =>
+      `Note: Beg ch 2 does not count as a st.\nRnd 1: Ch 2, 9 dc in ring, join. (9)\nRnd 2: Ch 2, turn, 2 dc in each st around, join. (18)\nRnd 3: Ch 2, turn, dc in base of ch 2 (an increase), dc in each st around, join. (${n})\n`;
+    expect(complaints(text(19))).toEqual([]);
+    expect(complaints(text(18))).toEqual([]);
+    expect(complaints(text(21))).toEqual(['4 count-mismatch']);
+  });
+
+  it('a chain with which a repeat opens a turned row stands on the first stitch: 1 + 8 x 3', () => {
+    const text = (n: number): string =>
+      `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (${n})\nRow 2: *Ch 5, sk 2 sts, sc in next st; rep from * across, turn. (8 ch-5 sps)\n`;
+    expect(complaints(text(25))).toEqual([]);
+    expect(complaints(text(26))).toEqual(['3 repeat-remainder']);
+  });
+
+  it('a spiral round a chain may go on over its own first stitch', () => {
+    const text =
+      'Ch 9.\nRnd 1: Sc in 2nd ch from hook and in each of next 6 ch, 3 sc in next ch, working on other side of chain, sc in each of next 6 ch, 2 sc in next ch and 2 sc in next sc.\nRnd 2: Sc in each of next 6 sc, 2 sc in each of next 3 sc.\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});

@@ -144,13 +144,15 @@ export const isRowWord = (text: string, from: number, to: number): boolean =>
 
 /** "10th", with its "rnd:" on the line below. */
 export const isOrdinalAlone = (text: string, from: number, to: number): boolean =>
-  to - from <= 5 && /^\d{1,3}(?:st|nd|rd|th)$/i.test(text.slice(from, to));
+  to - from <= 6 && /^\d{1,3}(?:st|nd|rd|th),?$/i.test(text.slice(from, to));
 
-const OPENS_WITH_ROW = /^\s*(?:rows?|rounds?|rnds?|rds?)\b/i;
+/** The row word, or the other ordinals and then the row word: "3RD, 4TH & 5TH ROWS". */
+const OPENS_WITH_ROW =
+  /^\s*(?:(?:&|and)?\s?\d{1,3}(?:st|nd|rd|th)(?:\s?(?:,|&|and)\s?|\s)){0,6}(?:rows?|rounds?|rnds?|rds?)\b/i;
 
 /** "Round" with its number on the line below, as narrow columns break it. */
 export function isSplitLabel(text: string, { from, to }: Span, next: number): boolean {
-  if (isOrdinalAlone(text, from, to)) return OPENS_WITH_ROW.test(text.slice(next, next + 16));
+  if (isOrdinalAlone(text, from, to)) return OPENS_WITH_ROW.test(text.slice(next, next + 50));
   if (!isRowWord(text, from, to)) return false;
   return /^\s*\d{1,3}(?:\s*[:.)–—-]|\s+\S)/.test(text.slice(next, next + 16));
 }

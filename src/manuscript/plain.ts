@@ -13,6 +13,8 @@ export function plainText(text: string): string {
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('lst') && /\dlst|\blst/.test(plain))
     plain = plain.replace(SCANNED_FIRST, '$11st');
+  if (BROKEN_CHAIN.test(plain))
+    plain = plain.replace(BROKEN_CHAINS, (whole) => whole.replace(/[\r\n]/g, ' '));
   if (plain.includes('on which'))
     plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
   if (plain.includes('1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
@@ -133,6 +135,10 @@ const tagGap = (whole: string, name: string): string =>
 /** "lst Row", "2lst rnd", "in lst dc": a scanner's l for a 1. */
 const SCANNED_FIRST =
   /\b(\d?)lst(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|and)\b)/gi;
+
+/** "Chain" with its number on the line below, as narrow columns break it. */
+const BROKEN_CHAIN = /^[ \t]*(?:ch|chain)[ \t]*\r?\n[ \t]*\d{1,3}(?![\d.):])/im;
+const BROKEN_CHAINS = new RegExp(BROKEN_CHAIN, 'gim');
 
 /** "1tr into tr on which 4ch stands": the stitch beneath the start chain. */
 const ON_WHICH =

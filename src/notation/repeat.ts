@@ -468,6 +468,7 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   while (first < last - 1 && opensRow(run.out[first]) && !(within && isChain(run.out[first])))
     first++;
   const steps = run.out.slice(first);
+  firstOfEach(steps, run.out[first - 1]);
   const [head] = steps;
   if (!head) return;
   // "The pattern is a multiple of 4, and 2 more for the turning chain.": nothing that could be repeated.
@@ -486,6 +487,20 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
     to: toOf(r),
   });
   run.sentence = Math.min(run.sentence, first);
+}
+
+/**
+ * "Ch 1, 2 sc in same st, 2 sc in next st, repeat to end": behind a chain that is none of the stitches
+ * the first place is the same as the next, and in each later pass it can only be that.
+ */
+function firstOfEach(steps: Step[], before: Step | undefined): void {
+  const [head] = steps;
+  if (before?.kind !== 'chain' || before.n?.values[0] !== 1 || steps.length < 2) return;
+  if (head?.kind !== 'work' || head.place?.pick !== 'same' || head.place.of) return;
+  const [noun] = head.place.nouns;
+  if (noun?.kind !== 'stitch' && !(noun?.kind === 'space' && noun.chains === null)) return;
+  const nouns = [{ ...noun, kind: 'stitch' as const }];
+  steps[0] = { ...head, place: { ...head.place, pick: 'next', nouns } };
 }
 
 /** "2 sc, 1 inc x 7", "dc, ch 1 x 6": nobody writes "1 inc" seven times, so the list is meant. */

@@ -233,7 +233,23 @@ function withSuffixes(r: Reader, term: StitchTerm): StitchTerm {
     r.at += dash + 1;
     return withLoop(r, termWith(term, { shape: 'together' }));
   }
+  if (incOf(r, term)) {
+    const stem = formOf(wordAt(r))?.stem ?? null;
+    r.at++;
+    return withLoop(r, termWith(term, { stem }));
+  }
   return withLoop(r, term.stem !== null && term.shape === 'one' ? withShape(r, term, dash) : term);
+}
+
+/** "1 inc hdc, 14 hdc": a clause of its own, so that the stitch is the increase's. */
+function incOf(r: Reader, term: StitchTerm): boolean {
+  if (r.depth > 0 || term.stem !== null || term.legs !== null || kindAt(r, -2) !== T.number)
+    return false;
+  if (term.shape !== 'increase' && term.shape !== 'together') return false;
+  const before = kindAt(r, -3);
+  const opens = before === T.comma || before === T.colon || before === T.stop;
+  const form = formOf(wordAt(r));
+  return opens && form?.shape === 'one' && form.stem !== null && kindAt(r, 1) === T.comma;
 }
 
 function withShape(r: Reader, term: StitchTerm, dash: number): StitchTerm {

@@ -191,7 +191,10 @@ function readBehind(r: Reader, draft: Draft): void {
   else eachOfMany(r, draft);
   if (draft.n !== null && draft.numberAfter) {
     if (isWord(r, W.more) && isWord(r, W.st, 1)) r.at++;
+    const named = isWord(r, W.st);
     while (isWord(r, W.st)) r.at++;
+    // "sc 52 stitches all round": so many in all.
+    if (named) draft.until = allRound(r);
     // "increasing 20 more sts. evenly": the stop belongs to the short form, or is a comma.
     if (isWord(r, W.evenly, 1) && isWord(r, W.st, -1) && clauseEnds(r)) r.at++;
   }
@@ -236,6 +239,14 @@ function readBehind(r: Reader, draft: Draft): void {
   if (isWord(r, W.in) && isWord(r, W.the, 1) && isWord(r, W.round, 2) && clauseEnds(r, 3))
     r.at += 3;
   if (draft.stitch.foundation && draft.until && draft.n === null) countedUntil(r, draft);
+}
+
+/** The way round behind a number of stitches, read past: it says no more than the number. */
+function allRound(r: Reader): null {
+  const start = r.at;
+  const until = readUntil(r, readPlace);
+  if (until?.kind !== 'end') r.at = start;
+  return null;
 }
 
 /** "Work fhdc until you have 40 sts": nothing lies beneath that would end them but the number. */

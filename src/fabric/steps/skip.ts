@@ -67,6 +67,9 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
   if (place.pick === 'first' && first !== null && numberFor(hands, place.n) === null) return;
+  // "3ch (counts as 1tr), miss st at base of 3ch": so has this place.
+  const base = place.pick === 'same' ? place.of?.nouns[0]?.kind : null;
+  if ((base === 'start-chain' || base === 'chain') && first !== null && place.n === null) return;
   if (namesItsOwn(hands, step)) return;
   const noun = nounOf(place);
   if (place.pick === 'this' && namesTurningChain(hands, place)) return;

@@ -134,3 +134,10 @@ describe('signs that scanners leave', () => {
     expect(instructions(text)).toHaveLength(2);
   });
 });
+
+test('labels and chains that a narrow column breaks', () => {
+  const text = 'Ch\n33, turn.\n1ST\nROW: 32 Sc, ch 1, turn.\n2ND,\n3RD, 4TH & 5TH ROWS: Sc.\n6TH\n& 7TH ROWS: dc in each sc.';
+  const rows = read(text).parts.flatMap((part) => part.instructions.map((one) => one.instruction));
+  expect(rows.map((row) => row.label?.numbers ?? [])).toEqual([[], [1], [2, 3, 4, 5], [6, 7]]);
+  expect(rows[0]?.steps[0]).toMatchObject({ kind: 'chain', n: { values: [33] } });
+});

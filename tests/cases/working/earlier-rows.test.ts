@@ -62,3 +62,14 @@ Rnd 3: Ch 1, sc around joining dc, *ch 7, sc in next ch sp*, repeat from * to * 
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 8 proven']);
 });
+
+it('a stitch that is missed at the base of a counted chain is the one that the chain stands on', () => {
+  const text = `UK terms
+Ch 21.
+Row 1: 1dc in 2nd ch from hook, 1dc in each ch, turn. (20 dc)
+Row 2: 3ch (counts as 1tr), miss st at base of 3ch, 1tr into each st to end, turn. (20 tr)
+Row 3: 3ch (counts as 1tr), miss next 2 tr, 1tr into each st to end, turn. (18 tr)
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 20 proven', 'Row 3 18 proven']);
+});

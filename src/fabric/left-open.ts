@@ -2,18 +2,49 @@
  * Rows that do not come out, and of which it is not known what they stand on: they are left open instead
  * of being judged. Asked when all readings have been tried, so that no reading is chosen by it.
  */
+import type { Manuscript } from '../manuscript/index.ts';
 import type { RowRecord } from './fabric.ts';
 import { MISFITS } from './facts.ts';
 
 /** The rows of one size in order; those that cannot be judged are `unchecked`. */
-export const leftOpen = (rows: readonly RowRecord[]): RowRecord[] =>
-  rows.map((row, i) => {
+export function leftOpen(rows: readonly RowRecord[], manuscript: Manuscript): RowRecord[] {
+  const unwritten = unwrittenChains(manuscript);
+  return rows.map((row, i) => {
     const before = rows[i - 1];
     const beneath = before?.partIndex === row.partIndex && before.instance === row.instance;
     if (row.verdict !== 'mismatch' || !before || !beneath) return row;
-    if (!standsOnNothing(row, before) && !missesUnread(row, before)) return row;
+    const unknown = standsOnNothing(row, before) || missesUnread(row, before);
+    if (!unknown && !(unwritten.has(row.partIndex) && missesOne(row))) return row;
     const facts = row.facts.filter(({ kind }) => !MISFITS.has(kind));
     return { ...row, facts, verdict: 'unchecked' };
+  });
+}
+
+/**
+ * Parts whose notes count a beginning chain ("count beg ch-3 as 1 dc") that no row of theirs writes: it
+ * is made all the same, and its rows are one stitch short as written.
+ */
+function unwrittenChains({ parts, orders }: Manuscript): ReadonlySet<number> {
+  const unwritten = new Set<number>();
+  parts.forEach((part, index) => {
+    const counts = [...orders, ...part.orders].some(
+      (order) => order.kind === 'start-chain' && order.countsAs.counts,
+    );
+    const written = part.instructions.some(({ instruction: { label, steps } }) => {
+      const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'join');
+      return label !== null && first?.kind === 'chain' && (first.n?.values[0] ?? 1) > 1;
+    });
+    if (counts && !written) unwritten.add(index);
+  });
+  return unwritten;
+}
+
+/** By one stitch, the row's count is too high or its walk too short. */
+const missesOne = ({ facts }: RowRecord): boolean =>
+  facts.every((fact) => {
+    if (fact.kind === 'count') return fact.value - fact.computed === 1;
+    if (fact.kind === 'left' || fact.kind === 'remainder') return fact.left === 1;
+    return !MISFITS.has(fact.kind);
   });
 
 /**

@@ -112,7 +112,7 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
     if (problem !== TOO_MANY) throw problem;
     rows.push(tooMany(shop, hands, rows));
   }
-  return { sizeIndex, nodes: hands.nodes, rows: leftOpen(rows) };
+  return { sizeIndex, nodes: hands.nodes, rows: leftOpen(rows, shop.manuscript) };
 }
 
 const isAnother = (hands: Hands, instance: number): boolean =>

@@ -303,6 +303,15 @@ const HAS_COUNT = /[([]\d{1,4}(?: ?\p{L}[^()[\]]{0,16})?[)\]]/u;
 /** Rows without labels, each a line with its count at its end: "6 sc in ring (6)", "inc around (12)". */
 function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): boolean {
   if (open?.kind !== 'instruction' || options.layout === 'written') return false;
+  // "Ch 3, … join (24 dc), my count has the ch 3." above "Ch 3, …(36 dc)"
+  const begins = /^ch(?:ain)? ?\d/i.exec(text.slice(from, from + 8))?.[0];
+  if (
+    begins &&
+    text.startsWith(begins, open.from) &&
+    HAS_COUNT.test(text.slice(open.lineFrom, open.to)) &&
+    COUNTED.test(text.slice(Math.max(from, to - 24), to))
+  )
+    return true;
   return (
     endsWithCount(text, open.from, open.to) &&
     COUNTED.test(text.slice(Math.max(from, to - 24), to)) &&

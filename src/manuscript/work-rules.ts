@@ -245,11 +245,16 @@ const OTHER_WAY =
 const CHAIN_NOTE =
   /^(?:ch|chain)[ -]?\d,? (?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))/i;
 
+/** "Each round will end with a sl st to the first sc": a sentence about all of them. */
+const ROUND_NOTE =
+  /^(?:each|every|all) (?:rounds?|rows?|rnds?) (?:will|ends?|begins?|starts?|is|are|should)\b/i;
+
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
   if (isNoteBelow(scan.text, from, to)) return null;
   if (CHAIN_NOTE.test(scan.text.slice(from, Math.min(to, from + 120)))) return null;
+  if (ROUND_NOTE.test(scan.text.slice(from, from + 40))) return null;
   const starts = startOf(scan, from, to);
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;

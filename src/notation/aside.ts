@@ -11,7 +11,10 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if (isFootnote(r, start + 1)) return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (first === W.about || ASIDES.has(first) || namesOnly(r, start, close)) return true;
-  if (r.kind[start + 1] === T.word && isOneOf(r, ASIDE_WORDS, start + 1 - r.at)) return true;
+  // "(make 7 dc, decrease) around" is worked.
+  const makes = r.kind[start + 2] === T.number && mayBeStitch(r.word[start + 3] ?? 0);
+  if (!makes && r.kind[start + 1] === T.word && isOneOf(r, ASIDE_WORDS, start + 1 - r.at))
+    return true;
   // "(Increase the width by adding chains in multiples of 3.)"
   if (first > 0 && r.word[start + 2] === W.the && formOf(first)?.stem === null) return true;
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;

@@ -77,6 +77,7 @@ function find(r: Reader, start: number, end: number, ...senses: number[]): numbe
 function startChain(r: Reader, start: number, end: number): StandingOrder | null {
   const count = find(r, start, end, W.count);
   const chain = find(r, start, count, W.ch, W.tch);
+  if (count === start && chain < 0) return countedFirst(r, start, end);
   if (count < 0 || chain < 0) return null;
   // "Ch sps do not count as sts": of spaces.
   if (r.word[chain + 1] === W.sp || r.word[chain + 1] === W.loop) return null;
@@ -90,6 +91,19 @@ function startChain(r: Reader, start: number, end: number): StandingOrder | null
   if (n === null && !startWord && !said.throughout && find(r, start, count, W.st) >= 0) return null;
   const countsAs = { ...said, counts: said.counts && !negative };
   return { kind: 'start-chain', n, countsAs, ...span(r, start, end) };
+}
+
+/** "Count beginning ch-3 as 1 dc." */
+function countedFirst(r: Reader, start: number, end: number): StandingOrder | null {
+  const chain = find(r, start, end, W.ch, W.tch);
+  const as = find(r, Math.max(start, chain), end, W.as);
+  if (chain < 0 || as < 0 || find(r, start, chain, W.beginning, W.turning) < 0) return null;
+  r.at = r.kind[as + 1] === T.number ? as + 2 : as + 1;
+  const stitch = readStitch(r);
+  if (!stitch?.stem) return null;
+  const said = { counts: true, stem: stitch.stem, stitches: 1, chains: 0, throughout: true };
+  const at = span(r, start, end);
+  return { kind: 'start-chain', n: chainNumber(r, chain), countsAs: { ...said, ...at }, ...at };
 }
 
 function isNever(r: Reader, from: number, to: number): boolean {

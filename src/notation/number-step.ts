@@ -37,7 +37,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (multipliedBracket(r, run)) return;
   const rows = sense === W.row || sense === W.round || sense === W.more ? readRowsOf(r) : null;
   if (rows) return putStep(r, run, rows);
-  if (barePlainCount(r, run)) return;
+  if (barePlainCount(r, run) || countBehindRound(r, run)) return;
   if (startsChain(r)) return putStep(r, run, readChain(r));
   if (turningChain(r, run)) return;
   const boxes =
@@ -50,6 +50,13 @@ export function numberStep(r: Reader, run: Run): void {
   if (startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
+}
+
+/** "(sc, inc) repeat around 18 sc": with nothing between, a number with which the row ends counts it. */
+function countBehindRound(r: Reader, run: Run): boolean {
+  const round = isWord(r, W.around, -1) || isWord(r, W.across, -1);
+  const ends = kindAt(r, 2) === T.end || (kindAt(r, 2) === T.stop && kindAt(r, 3) === T.end);
+  return round && ends && run.end === 'text' && run.out.length > 0 && plainCounts(r, run);
 }
 
 /** "dec * 2, 1 turning chain": the chain and the turn. */

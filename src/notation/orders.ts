@@ -463,6 +463,7 @@ export function readNot(r: Reader): Step | null {
   if (isWord(r, W.join)) {
     r.at++;
     passWords(r, BEFORE_END);
+    laterToo(r);
     return { kind: 'spiral', from: fromOf(r, start), to: toOf(r) };
   }
   const letters = isWord(r, W.letter_f) && kindAt(r, 1) === T.stop && /^o$/i.test(letterAt(r, 2));
@@ -474,6 +475,18 @@ export function readNot(r: Reader): Step | null {
   }
   r.at = start;
   return null;
+}
+
+/** "in this or following rnds" */
+function laterToo(r: Reader): void {
+  let k = 0;
+  while (k < 6 && (kindAt(r, k) === T.word || isWord(r, W.and, k))) {
+    if (isWord(r, W.round, k) || isWord(r, W.row, k)) {
+      r.at += k + 1;
+      return;
+    }
+    k++;
+  }
 }
 
 const BEFORE_END: SenseSet = new SenseSet([W.round, W.the, W.row, W.at]);

@@ -107,6 +107,8 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
   if (draft.pick === 'this' && (isRowEnds(draft) || isCorners(draft))) draft.pick = 'each';
   if (r.word[start] === W.under) underChain(draft);
+  // "1 sc in each next sc": in every one of them.
+  if (draft.pick === 'next' && draft.each && draft.n === null && named) draft.pick = 'each';
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;

@@ -106,7 +106,7 @@ export function plainCounts(r: Reader, run: Run): boolean {
     }
     if (kinds[end] === T.comma && !isCountComma(r, end)) break;
     if (end > start + 1 && opensOrder(r, end)) break;
-    if (end > start && onNewLine(r, end)) break;
+    if (end > start && onNewLine(r, end) && !unitBelow(r, end)) break;
     end++;
   }
   if (kinds[end] === T.close && run.end === 'text') return false;
@@ -118,6 +118,12 @@ export function plainCounts(r: Reader, run: Run): boolean {
   for (const count of counts) r.counts.push({ count, from: run.out.length });
   return true;
 }
+
+/** "… turn. 112" above "sts.": the line broke between a number and what it counts. */
+const unitBelow = (r: Reader, token: number): boolean =>
+  r.kind[token - 1] === T.number &&
+  (r.word[token] === W.st || mayBeStitch(r.word[token] ?? 0)) &&
+  (r.kind[token + 1] === T.stop || r.kind[token + 1] === T.end);
 
 /** A count ends with its line. */
 function onNewLine(r: Reader, token: number): boolean {

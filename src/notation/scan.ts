@@ -492,6 +492,9 @@ function isAbbreviation(s: Scan, at: number): boolean {
   const code = codes[i]!;
   if (code >= 97 && code <= 122) return true;
   if (code === 44 || code === 59 || code === 41 || code === 93) return true;
+  // "repeat rnd. 3."
+  if (classOf(code) === DIGIT && (word[last] === W.round || word[last] === W.row))
+    return word[last - 1] === W.repeat;
   if (word[last] === W.ch && classOf(code) === DIGIT)
     return kind[last - 1] !== T.number && !(isPlaced(word[last - 1]!) && isOwnNumber(codes, i));
   return sure && (i > at + 1 ? classOf(code) === DIGIT : true);

@@ -41,7 +41,7 @@ import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
 import { FIRST, T } from './tokens.ts';
-import { toldShaping } from './told-shaping.ts';
+import { doubles, toldShaping } from './told-shaping.ts';
 import type { Step, WorkStep } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
 import { readWork } from './work.ts';
@@ -355,6 +355,7 @@ function wordStep(r: Reader, run: Run): void {
     r.at += 2;
     return;
   }
+  if (doubles(r, run)) return;
   const shape = formOf(sense)?.shape;
   if ((shape === 'increase' || shape === 'together') && toldShaping(r, run)) return;
   if (asFollows(r)) return;

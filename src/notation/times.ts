@@ -25,6 +25,7 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   // "*…* complete 5 times"
   const told = kindAt(r, 1) === T.number && isWord(r, W.times, 2);
   if (told && isVerb(r)) r.at++;
+  else if (isVerb(r) && isWord(r, W.these, 1) && kindAt(r, 2) === T.number) r.at += 2;
   else if (isVerb(r) && isWord(r, W.total, isWord(r, W.a, 1) ? 2 : 1)) r.at++;
   else insideBrackets(r);
   const total = totalAhead(r);

@@ -21,9 +21,21 @@ import { T } from './tokens.ts';
 import type { WorkStep } from './tree.ts';
 import { plainWork } from './work.ts';
 
+const DOUBLE = wordsOf('double');
+
+/** "double every 3rd double crochet": a translator's increase, of which too little is understood. */
+export function doubles(r: Reader, run: Run): boolean {
+  if (!isOneOf(r, DOUBLE) || !(isWord(r, W.every, 1) || isWord(r, W.each, 1))) return false;
+  const start = r.at;
+  while (!clauseEnds(r) && kindAt(r) !== T.equals && kindAt(r) !== T.open) r.at++;
+  putWords(r, run, start, 'unread');
+  return true;
+}
+
 /** With the reader on a word for an increase or a decrease. */
 export const toldShaping = (r: Reader, run: Run): boolean =>
   announces(r, run) ||
+  evenlyBy(r, run) ||
   everyNth(r, run) ||
   (run.out.length > 0 && isOneOf(r, VERBS) && placesOpen(r, run));
 
@@ -39,6 +51,24 @@ function announces(r: Reader, run: Run): boolean {
   r.at += k;
   putWords(r, run, start, 'remark');
   r.at++;
+  return true;
+}
+
+/** "increase evenly by 8 sc", "increase by 8 sts evenly" */
+function evenlyBy(r: Reader, run: Run): boolean {
+  const k = isWord(r, W.evenly, 1) ? 2 : 1;
+  if (!isWord(r, W.by, k) || kindAt(r, k + 1) !== T.number) return false;
+  if (!isWord(r, W.st, k + 2) && !mayBeStitch(wordAt(r, k + 2))) return false;
+  const behind = isWord(r, W.evenly, k + 3) ? k + 4 : k + 3;
+  if (k === 1 && behind === k + 3) return false;
+  const start = r.at;
+  const term = readStitch(r);
+  if (!term) return false;
+  const number = start + k + 1;
+  const n = { values: [r.value[number] ?? 0], from: fromOf(r, number), to: r.to[number] ?? 0 };
+  r.at = start + behind;
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  run.out.push({ ...plainWork(term, span), n, numberAfter: true, evenly: true });
   return true;
 }
 

@@ -98,3 +98,16 @@ test.each([
 ] as const)('%s', (text, shown) => {
   expect(tree(text)).toBe(shown);
 });
+
+test.each([
+  ['(make 6 dc, decrease) around. (84 dc)', '(<6 dc; tog> ->end = 84 dc'],
+  ['Rnds. 5-7: repeat rnd. 3.', 'round 5,6,7: rows 3'],
+  ['do not join in this or following rnds, mark beginning sc.', 'spiral; "mark beginning sc"'],
+  ['Rnd. 3: sc in each sc around, increase evenly by 7 sc.', 'round 3: scinc 7 evenly ->end'],
+  ['8) (sc-dec, sc in next 2 sc) repeat around 21 sc', '# 8: (<sctog; sc @next 2 sc> ->end; "around" = 21 sc'],
+  ['[skip next st, 3 dc in next st] Do this 7 times, join', '[<skip @next st; 3 dc @next st> x7; join'],
+  ['3 ch, 1 tr into last st, turn. 112\nsts.', 'ch 3; 1 tr @last st; turn = 112 stitch'],
+  ['2nd row: double every double crochet of the previous row = 18 dc;', 'row 2: UNREAD "double every double crochet of the previous row" = 18 dc'],
+] as const)('%s', (text, shown) => {
+  expect(tree(text)).toBe(shown);
+});

@@ -46,3 +46,33 @@ Round 2: *Ch 5, skip 3 sc, sc in next sc* repeat 4 times. Ch 5, skip 3 sc, sl st
 `;
   expect(complaints(text)).toEqual([]);
 });
+
+const UNWRITTEN = `US terms
+
+Notes:
+Count beginning ch-3 as 1 dc.
+
+Round 1: Make 11 dc into magic loop. (11 dc)
+Round 2: Increase in each dc around. (22 dc)
+Round 3: Dc in same st as joining, dc in next dc. (Increase in next dc, dc in next dc) around. (33 dc)
+Round 4: Dc in each dc around. (33 dc)
+`;
+
+it('a beginning chain that notes count and no round writes is one stitch', () => {
+  expect(complaints(UNWRITTEN)).toEqual([]);
+  expect(worked(UNWRITTEN, 'Round 3', 'Rnd 3')[1]).toBe('Rnd 3 32 unchecked');
+  expect(complaints(UNWRITTEN.replace('(33 dc)\nRound 4', '(35 dc)\nRound 4'))).not.toEqual([]);
+  const written = UNWRITTEN.replace('Round 4: ', 'Round 4: Ch 3, ');
+  expect(complaints(written)).not.toEqual([]);
+});
+
+it('"each next" is every one of them', () => {
+  const text = `US terms
+Start with a magic ring with 7 sc.
+2 rnd: 2 sc in each next sc (14)
+3 rnd: 1 sc in each next sc (14)
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 14 proven', 'Rnd 3 14 proven']);
+  expect(complaints(text.replace('each next sc (14)', 'each next sc (15)'))).not.toEqual([]);
+});

@@ -1,5 +1,6 @@
 /** Shaping told in words: "inc in every 3rd st", "increasing 6 sts", "with 3 sc in each corner". */
 import { formOf, mayBeStitch } from './dictionary.ts';
+import { plainCounts } from './plain-count.ts';
 import {
   clauseEnds,
   fromOf,
@@ -29,6 +30,10 @@ export function doubles(r: Reader, run: Run): boolean {
   const start = r.at;
   while (!clauseEnds(r) && kindAt(r) !== T.equals && kindAt(r) !== T.open) r.at++;
   putWords(r, run, start, 'unread');
+  if (kindAt(r) === T.equals) {
+    r.at++;
+    plainCounts(r, run);
+  }
   return true;
 }
 

@@ -124,11 +124,18 @@ function readShape(steps: readonly Step[]): RowShape {
     ),
     chainsAtStart: startsWithChain(steps),
     chainIsLeg: startsCluster(all, works),
-    skipsFirst: before.some(
-      (step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n,
-    ),
+    skipsFirst:
+      before.some((step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n) ||
+      opensInSecond(works.find((work) => !isSlip(work))?.place),
   };
 }
+
+/** "Ch 2, turn, dc in 2nd st": the first one is passed. */
+const opensInSecond = (place: Place | null | undefined): boolean =>
+  place?.pick === 'nth' &&
+  place.nth === 2 &&
+  place.of === null &&
+  (place.nouns[0]?.kind === 'stitch' || place.nouns[0]?.kind === 'stem');
 
 const DRAWN_IN: ReadonlySet<string> = new Set(['together', 'cluster']);
 

@@ -106,6 +106,7 @@ export const SPELLINGS = {
   does: 'does do_es',
   not: 'not',
   dont: 'dont doesnt',
+  dnt: 'dnt',
   measures: 'measures measure measuring measured',
   cm: 'cm cms centimeters centimetres centimeter',
   mm: 'mm',

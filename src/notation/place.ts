@@ -460,7 +460,15 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
     if (draft.nouns[0]?.kind !== 'corner' || !passPiece(r)) r.at = start;
     return;
   }
-  draft.of = startChainOf(of);
+  draft.of = topOfChain(draft, startChainOf(of));
+}
+
+/** "dc in top of ch": a bare chain with a top is the one that begins a row. */
+function topOfChain(draft: PlaceDraft, of: PlaceDraft): PlaceDraft {
+  const [noun] = of.nouns;
+  if (draft.pick === 'top' && noun?.kind === 'chain' && !noun.plural && of.pick === 'this')
+    of.nouns = [startChainNoun(noun)];
+  return of;
 }
 
 /** "in corner of cloth": the piece by its name, up to the clause's end. */

@@ -51,6 +51,7 @@ export const W: Readonly<Record<WordSense, number>> = {
   decreased: 42,
   desired: 43,
   does: 44,
+  dnt: 208,
   dont: 45,
   draw: 46,
   drop: 47,

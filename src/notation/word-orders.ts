@@ -117,6 +117,8 @@ opens(
   (r, run) => (isWord(r, W.ch, 1) && isWord(r, W.count, 2) ? readCountsHere(r, run) : null),
   W.turning,
 );
+// "DNT" is short for "do not turn".
+opens((r) => readTurn(r, true, r.at), W.dnt);
 opens((r) => readNot(r), W.not, W.dont, W.without);
 opens((r) => done(joinByStitch(r)), W.join, W.close);
 opens((r) => joined(r), W.join, W.close);

@@ -1,0 +1,27 @@
+/** The first stitch passed by the words of the next one, and chains named by no number. Invented. */
+import { describe, expect, it } from 'vitest';
+import { complaints, conventions, worked } from './worked.ts';
+
+const ROW_1 = 'Ch 12.\nRow 1: Dc in 4th ch from hook and in each ch across. (10 dc)\n';
+
+describe('"dc in 2nd st" behind a chain', () => {
+  it('has the chain count, though it is a short one', () => {
+    const text = `${ROW_1}Row 2: Ch 2, turn, dc in 2nd st and in each st across.\nRow 3: Ch 2, turn, dc in second dc and in each dc across. (10 dc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 10 unstated']);
+    expect(conventions(text)).toContain('start-chain 2: counts (custom)');
+  });
+});
+
+describe('"top of ch" at a row\'s end', () => {
+  it.each(['top of ch', 'top of tch', 'top of the ch'])('%s', (place) => {
+    const text = `${ROW_1}Row 2: Ch 3, turn, sk first st, dc in each st across, dc in ${place}. (10 dc)\n`;
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 10 proven']);
+  });
+});
+
+it('"DNT" is short for do not turn', () => {
+  const text =
+    'Rnd 1: 6 sc in magic ring, join. (6) DNT\nRnd 2: Ch 1, 2 sc in each st, join. (12) DNT\n';
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 6 proven', 'Rnd 2 12 proven']);
+});

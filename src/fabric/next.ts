@@ -62,7 +62,7 @@ export function takeNext(
     case 'picot':
       return takeNamed(hands);
     case 'stem':
-      return takeStem(hands, noun, at);
+      return takeStem(hands, noun, at, place?.pick === 'any');
     default:
       return takeStitch(hands, gapsOf(hands, place, at));
   }
@@ -319,7 +319,12 @@ function behindGroup({ edge, nodes, pos, last }: Hands, to: number): boolean {
 }
 
 /** "In next dc": the next stitch; where that is none of that name, noticed. */
-function takeStem(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+function takeStem(
+  hands: Hands,
+  noun: AnyNoun,
+  at: { from: number; to: number },
+  any: boolean,
+): Target {
   const { edge, nodes, bench } = hands;
   const wanted = noun.stem ? stemOf(noun.stem, bench.terms) : null;
   const stemAt = (i: number): string | null =>
@@ -329,7 +334,8 @@ function takeStem(hands: Hands, noun: AnyNoun, at: { from: number; to: number })
   const found = stemAt(next);
   if (found === null || found === wanted) return takeStitch(hands, 'passed');
   const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
-  const seeks = later >= 0 && (hands.namedOnly || behindGroup(hands, later));
+  // "Join in any dc": the first there is.
+  const seeks = later >= 0 && (hands.namedOnly || any || behindGroup(hands, later));
   const reading = ask(hands.readings, {
     doubt: 'noun',
     custom: seeks ? 'seek' : 'next',

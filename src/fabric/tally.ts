@@ -170,6 +170,9 @@ function stemMeanings(
   const beside = hands.inGroups > 0 && stated.n.values.length > 0 ? [exact - hands.inGroups] : [];
   const plain = [...tally.byKind].find(([kind]) => kind === stem || kind === `start ${stem}`)?.[1];
   if (exact === 0) return isOfOtherStems(tally, stem) ? [0] : [tally.stitches, 0];
+  // "(1 dc, 22 closed blocks, 30 open blocks)": the dc beside the blocks, whose own are not told.
+  const boxes = counts.some(({ unit, word }) => unit === 'box' || /^(?:open|closed)$/.test(word));
+  if (boxes && numberFor(hands, stated.n) !== exact) return [];
   const all = namesStems(counts) === 'one' ? [tally.stitches] : [];
   // Alone, "14 dc" of 13 dc and a dc2tog leaves a stitch out of account; beside others it may not.
   const bare = counts.length > 1 ? plainOf(tally, stem, plain) : [];
@@ -246,7 +249,13 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const drawn = word === 'cluster' ? 'together' : word;
   const byName = sumOf(tally.byKind, (kind) => kind.includes(word));
   const n = word ? byName || sumOf(tally.byKind, (kind) => kind.includes(drawn)) : 0;
-  const first = sumOf(tally.byKind, (kind) => begun.has(kind.slice(kind.indexOf('"') + 1, -1)));
+  // "Beginning 3-dc cluster" has the name of the others in its own, and is among them.
+  const isAmong = (kind: string): boolean =>
+    word !== '' && kind.includes(byName > 0 ? word : drawn);
+  const first = sumOf(
+    tally.byKind,
+    (kind) => !isAmong(kind) && begun.has(kind.slice(kind.indexOf('"') + 1, -1)),
+  );
   if (n + first === 0) {
     if (/^groups?$/.test(word)) return [...groupsInPlaces(hands)];
     return [...groupsNamed(hands, word, numberFor(hands, stated.n))];

@@ -26,6 +26,8 @@ export function plainText(text: string): string {
   if (QUOTED_REPEAT.test(plain)) plain = plain.replace(QUOTED_REPEATS, '*$1$2*');
   if (plain.includes("\\'")) plain = plain.replace(/\\'s\b/g, "'s ");
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
+  if (plain.includes('(see ') || plain.includes('(See ')) plain = plain.replace(REFERENCE, blank);
+  if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = plain.replace(BROKEN_WORD, wholeWord);
@@ -48,6 +50,10 @@ const LED_LABEL =
 const LED_LABELS = new RegExp(LED_LABEL, 'gim');
 
 const blank = (whole: string): string => ' '.repeat(whole.length);
+
+/** "join (see Pattern Notes) in 3rd ch", "beg cl (see Special Stitches) in same sp": where to look it up. */
+const REFERENCE =
+  /\(see (?:the )?(?:pattern |special |stitch )?(?:notes?|stitch(?:es)?|guide|illustrations?|photos?|pictures?|charts?|diagrams?|abbreviations?|page \d+)\)/gi;
 
 /** "IMG_2041.jpeg", "DSC01234": what a picture leaves behind when a page is copied. */
 const MAY_NAME_PICTURE = /\.(?:jpe?g|png|gif|webp|heic)\b|\b(?:IMG|DSC|PXL)/i;

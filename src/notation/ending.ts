@@ -20,6 +20,8 @@ import type { Ending } from './tree.ts';
 export function readEnding(r: Reader): Ending | null {
   const start = r.at;
   while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || isWord(r, W.and)) r.at++;
+  // "…, repeat ** 4 times. Omit last sc. Join": the order goes on in a sentence of its own.
+  if (kindAt(r) === T.stop && isWord(r, W.omit, 1) && isWord(r, W.last, 2)) r.at++;
   // "… around - end to corr"
   if (kindAt(r) === T.dash && (isWord(r, W.end, 1) || isWord(r, W.ending, 1))) r.at++;
   const ending = endingHere(r);

@@ -55,7 +55,8 @@ export const SPELLINGS = {
   chsp: 'chsp chsps csp csps chspace chspaces chlp',
   tch: 'tch tchain tc_h',
   sp: 'sp sps space spaces spc spcs spot spots spaces',
-  loop: 'loop loops lp lps lop',
+  // "Ip" is a scanner's slip.
+  loop: 'loop loops lp lps lop ip ips',
   arch: 'arch arches arc arcs',
   hole: 'hole holes',
   gap: 'gap gaps',

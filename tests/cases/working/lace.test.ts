@@ -260,6 +260,23 @@ it.each([
     ['Rnd 2 24 proven'],
   ],
   [
+    'where to look it up, told between a stitch and its place; a beginning cluster among the 12',
+    'Special stitches\nBeginning 3-double crochet cluster (beg 3-dc cl): Ch 2, yo, insert hook in next st, yo, draw up a lp, yo, draw through 2 lps on hook, yo, draw through all lps on hook.\n' +
+      '3-double crochet cluster (3-dc cl): Yo, insert hook in next st, yo, draw up a lp, yo, draw through 2 lps on hook, yo, draw through all 4 lps on hook.\n\nMake a magic ring.\n' +
+      'Rnd 1: Ch 4 (see Pattern Notes), (dc, ch 1) 11 times in ring, join (see Pattern Notes) in 3rd ch of beg ch-4. (12 dc, 12 ch-1 sps)\n' +
+      'Rnd 2: Sl st in ch-1 sp, beg 3-dc cl (see Special Stitches) in same ch-1 sp, ch 3, [3-dc cl (see Special Stitches) in next ch-1 sp, ch 3] around, join in top of beg 3-dc cl. (12 3-dc cls, 12 ch-3 sps)',
+    ['Rnd 1 12 proven', 'Rnd 2 12 proven'],
+  ],
+  [
+    'the last stitch left out in a sentence of its own, and scanned loops: 4 x 6 less one',
+    ring(
+      'Rnd 1: Ch 1, 32 sc in ring, join. (32 sc)',
+      'Rnd 2: Sl st in first sc, ch 1, sc in same sc, *sk 3 sc, 5 dc in next sc, sk 3 sc, sc in next sc; rep from * 3 times. Omit last sc. Join. (20 dc, 4 sc)',
+      'Rnd 3: Ch 1, (sc in next dc, ch 3) 19 times, sc in next dc, ch 1, hdc in beg sc. (20 ch Ips)',
+    ),
+    ['Rnd 2 24 proven'],
+  ],
+  [
     'how often a round was gone round, told behind its join',
     ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),
     ['Rnd 1 8 unstated'],

@@ -187,6 +187,11 @@ function readBehind(r: Reader, draft: Draft): void {
   if (draft.n !== null && isWord(r, W.group) && (isWord(r, W.in, 1) || isWord(r, W.next, 1)))
     r.at++;
   if (clauseEnds(r)) return;
+  // "shell of (3 dc, ch 1, 3 dc) in next sp": the bracket says what the name means.
+  if (isWord(r, W.of) && kindAt(r, 1) === T.open && isNamedGroup(draft)) {
+    r.at++;
+    return;
+  }
   if (draft.n === null && !isWord(r, W.in)) readNumberBehind(r, draft);
   else eachOfMany(r, draft);
   if (draft.n !== null && draft.numberAfter) {
@@ -248,6 +253,9 @@ function allRound(r: Reader): null {
   if (until?.kind !== 'end') r.at = start;
   return null;
 }
+
+const isNamedGroup = ({ stitch: { shape } }: Draft): boolean =>
+  shape !== 'one' && shape !== 'increase' && shape !== 'together';
 
 /** "Work fhdc until you have 40 sts": nothing lies beneath that would end them but the number. */
 function countedUntil(r: Reader, draft: Draft): void {

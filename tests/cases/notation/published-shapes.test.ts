@@ -24,6 +24,8 @@ describe('shapes of published rows', () => {
       '*<ch 4; sc @next dc> ->end = 16 space',
     ],
     ['4 tr in next (ch 7) loop', '4 tr @next space7'],
+    ['fan of (2 dc, ch 3, 2 dc) in next ch 3 sp', '"fan of"; {2 dc; ch 3; 2 dc} @next space3'],
+    ['cluster of (3 tr) in next st', 'tr3cluster @next st'],
     ['hdc in all the next sts', 'hdc @each sts'],
     ['1 dc in to the 1st dc', '1 dc @first dc'],
     ['2 sc in space indicated', '2 sc @this space'],

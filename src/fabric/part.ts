@@ -4,7 +4,7 @@
  * overall stays.
  */
 import type { Part, PlacedInstruction } from '../manuscript/index.ts';
-import type { StandingOrder } from '../notation/index.ts';
+import type { StandingOrder, Step } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { type Attempted, attemptRow, statedAt } from './attempt.ts';
 import { type Charts, chartNamed, toldBy, withRow } from './charts.ts';
@@ -309,7 +309,9 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const shape = shapeOf(task.instruction);
   if (endsSpiral(run, task, attempted.result)) return;
   const silent = shape.idle && attempted.result.facts.length === 0 && task.asks.counts.length === 0;
-  const lost = hands.unread && task.label !== '';
+  // A row that states a count and is nothing but talk was worked all the same, nobody knows how.
+  const isTalk = hands.statedStitches > 0 && task.instruction.steps.every(isRemark);
+  const lost = (hands.unread || isTalk) && task.label !== '';
   if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
   else goOn(run, task, attempted);
   if (silent && facts.length === 0) return;
@@ -368,6 +370,8 @@ function endsSpiral({ progress, hands }: Run, task: Task, result: RowResult): bo
   const between = task.label === '' && counts.length === 0 && progress.before.row?.ring === true;
   return between && few && closes && plain && !hands.unread;
 }
+
+const isRemark = ({ kind }: Step): boolean => kind === 'remark';
 
 const CLOSING: ReadonlySet<string> = new Set(['work', 'join', 'remark', 'loop', 'mark']);
 

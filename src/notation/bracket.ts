@@ -307,8 +307,11 @@ const sizesEnd = (r: Reader, token: number): number =>
 
 const isTimesSign = (r: Reader, token: number): boolean =>
   r.kind[token] === T.times ||
-  (r.kind[token] === T.number && r.value[sizesEnd(r, token + 1)] === W.times) ||
+  (r.kind[token] === T.number && isTimesWord(r, sizesEnd(r, token + 1))) ||
   (r.kind[token] === T.word && (r.value[token] === W.x || r.value[token] === W.twice));
+
+const isTimesWord = (r: Reader, token: number): boolean =>
+  r.kind[token] === T.word && (r.value[token] === W.times || r.value[token] === W.x);
 
 /** Puts what was said of a chain on the step before, and down as an order if it is to hold on. */
 export function putCountsAs(r: Reader, run: Run, said: CountsAs, start: number): void {

@@ -62,8 +62,8 @@ function bracketsIn(
   return { lone: [...open, ...lone].sort((a, b) => a.from - b.from), deepest };
 }
 
-/** "4)" at the head of an order and ":)" after a remark are no closing brackets. */
+/** "4)" and "4.)" at the head of an order and ":)" after a remark are no closing brackets. */
 function isNoBracket(words: string, at: number): boolean {
   const before = words.slice(0, at);
-  return /^\s*(?:\w{0,6}\s?)?\d{0,3}[a-z]?$/i.test(before) || /[:;]-?$/.test(before);
+  return /^\s*(?:\w{0,6}\s?)?\d{0,3}[a-z]?\.?$/i.test(before) || /[:;]-?$/.test(before);
 }

@@ -111,3 +111,16 @@ test.each([
 ] as const)('%s', (text, shown) => {
   expect(tree(text)).toBe(shown);
 });
+
+test('a bracket with "8x" behind it is no count, whatever it begins with', () => {
+  const start = 'Rnd 1: 18 sc in magic ring. (18)\n';
+  expect(rows(`${start}Rnd 2: (1 sc, 1 inc) 8x, 2 sc (26)\n`)).toMatch('Rnd 2 26 proven');
+  expect(rows(`${start}Rnd 2: (1 sc, 1 inc) 8x, 2 sc (27)\n`)).toMatch('Rnd 2 26 mismatch');
+});
+
+test('labels of lists, "1.)", leave no bracket open', () => {
+  const text = '1.) 7 sc in magic ring (7)\n2.) 2 sc in each (14)\n3.) (sc, inc) 7 times (21)\n';
+  const { rows: read, findings } = compile(text, { fixes: false });
+  expect(read.map(({ verdict }) => verdict)).toEqual(['proven', 'proven', 'proven']);
+  expect(findings.map(({ code }) => code)).not.toContain('unbalanced-bracket');
+});

@@ -36,6 +36,11 @@ export interface RowShape {
   readonly chainLengths: ReadonlySet<number>;
   /** A chain of its own opens the row. */
   readonly chainsAtStart: boolean;
+  /**
+   * "Ch 3, 3 dc in first st, (sc, ch 3, 3 dc) in each sp": the row opens as its groups go on, with a
+   * chain of this length that is a space as theirs are; `null`: it does not.
+   */
+  readonly opensAsGroup: number | null;
   /** The first stitch is skipped before anything is worked. */
   readonly skipsFirst: boolean;
   /** The chain that opens the row is a leg of its first cluster: the others have one leg more. */
@@ -124,6 +129,7 @@ function readShape(steps: readonly Step[]): RowShape {
     ),
     chainsAtStart: startsWithChain(steps),
     chainIsLeg: startsCluster(all, works),
+    opensAsGroup: opensAsGroup(all, works),
     skipsFirst:
       before.some((step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n) ||
       opensInSecond(works.find((work) => !isSlip(work))?.place),
@@ -136,6 +142,36 @@ const opensInSecond = (place: Place | null | undefined): boolean =>
   place.nth === 2 &&
   place.of === null &&
   (place.nouns[0]?.kind === 'stitch' || place.nouns[0]?.kind === 'stem');
+
+function opensAsGroup(all: readonly Step[], works: readonly WorkStep[]): number | null {
+  const chain = all.find(({ kind }) => kind === 'chain');
+  const first = works.find((work) => !isSlip(work));
+  if (chain?.kind !== 'chain' || !first || chain.from > first.from) return null;
+  const many = first.n?.values[0] ?? 1;
+  const pick = first.place?.pick;
+  if (many === 1 || (pick !== 'first' && pick !== 'same') || first.stitch.shape !== 'one')
+    return null;
+  const goesOn = all.some(
+    (step) =>
+      step.kind === 'group' &&
+      step.place.pick === 'each' &&
+      step.steps.some(({ kind }, i) => {
+        const [before, next] = [step.steps[i - 1], step.steps[i + 1]];
+        return (
+          kind === 'chain' &&
+          sameNumber(step.steps[i], chain) &&
+          before?.kind === 'work' &&
+          next?.kind === 'work' &&
+          next.stitch.stem === first.stitch.stem &&
+          (next.n?.values[0] ?? 1) === many
+        );
+      }),
+  );
+  return goesOn ? (chain.n?.values[0] ?? null) : null;
+}
+
+const sameNumber = (a: Step | undefined, b: ChainStep): boolean =>
+  a?.kind === 'chain' && a.n?.values[0] === b.n?.values[0];
 
 const DRAWN_IN: ReadonlySet<string> = new Set(['together', 'cluster']);
 

@@ -22,6 +22,8 @@ export interface StartReading {
   /** Chains left over beside the stitch: a first space. */
   readonly gap: number;
   readonly because: Because;
+  /** It is a space of its own, as the others of its row: the next row works into it. */
+  readonly isSpace?: boolean;
 }
 
 /** Which counted stitch a starting chain of `n` stands for when nothing is said (common practice). */
@@ -93,6 +95,8 @@ function settle(
     return { counts, stem: rowStem, gap: rest, because };
   }
   if (n === 1) return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
+  if (row.shape.opensAsGroup === n)
+    return { counts: false, stem: rowStem, gap: 0, because: 'words', isSpace: true };
   const custom = customFor(n, rowStem, row.shape);
   const reading = ask(hands.readings, {
     doubt: `start-chain ${n}`,
@@ -151,7 +155,7 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
   const origin = originFor(hands, step);
   if (!reading.counts) {
     // A long uncounted chain before single crochet is a loop of lace: the next row may work in it.
-    if (n >= 3 && reading.stem === 'w0') return makeChains(hands, n, origin);
+    if (reading.isSpace || (n >= 3 && reading.stem === 'w0')) return makeChains(hands, n, origin);
     const into = hands.into ?? hands.last;
     const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
     hands.startChains.set(low, { n, height: n });

@@ -14,7 +14,7 @@ import type { Block } from './block.ts';
 import { oneOf } from './one-of.ts';
 
 const NAMES = oneOf(
-  'shell | fan | cluster | popcorn | puff | bobble | v-?st | scallop | leaf | bead',
+  'shell | fan | cluster | popcorn | puff | bobble | v[ -]?st | scallop | leaf | bead',
 );
 
 const MADE = new RegExp(
@@ -57,7 +57,7 @@ export function madeInRows(
     const all = [MADE, FOR_ONE, SO_CALLED].flatMap((shape) => [...words.matchAll(shape)]);
     for (const made of all) {
       const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
-      const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v-?st$/, 'v st')}`;
+      const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v[ -]?st$/, 'v st')}`;
       if (found.has(name) || known.specials.has(name)) continue;
       tree ??= readInstruction(text, block.from, block.to, known);
       const steps = making(tree.steps, index, begins !== '');

@@ -37,6 +37,9 @@ const TERM_WORDS = new Set(
   ].map(hash),
 );
 const STITCH_NAMES = new Set(['single', 'double', 'half', 'treble', 'triple'].map(hash));
+/** "UK Instructions", "USA format"; "English version" speaks of the language. */
+const EDITION_WORDS = new Set(['instructions', 'format', 'version'].map(hash));
+const OF_LANGUAGE = new Set(['english', 'australian', 'aus'].map(hash));
 const TENSION = hash('tension');
 
 /** What a word may speak for, by its sense; all other words are passed over. */
@@ -184,7 +187,9 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
   for (let k = i + 1; k < i + 4 && tokens.kind[k] === T.word; k++) {
     // "written in English, US terms": the nearer country has the word.
     if (COUNTRIES.has(tokens.hash[k] ?? 0)) break;
-    if (TERM_WORDS.has(tokens.hash[k] ?? 0)) last = k;
+    const word = tokens.hash[k] ?? 0;
+    const edition = k === i + 1 && EDITION_WORDS.has(word) && !OF_LANGUAGE.has(tokens.hash[i] ?? 0);
+    if (edition || TERM_WORDS.has(word)) last = k;
   }
   const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;
   const named = TERM_WORDS.has(tokens.hash[before] ?? 0);

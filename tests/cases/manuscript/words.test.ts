@@ -69,6 +69,8 @@ describe('terms', () => {
   test.each([
     [`---\nterms: UK\n---\n${us}`, 'UK', 'stated'],
     [`UK terms used throughout\n\n${us}`, 'UK', 'stated'],
+    [`UK Instructions\n\n${us}`, 'UK', 'stated'],
+    [`English version\n\n${us}`, 'US', 'words'],
     [us, 'US', 'words'],
     [uk, 'UK', 'words'],
     ['Rnd 1: inc x 6', 'US', 'custom'],

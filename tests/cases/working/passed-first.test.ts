@@ -25,3 +25,10 @@ it('"DNT" is short for do not turn', () => {
     'Rnd 1: 6 sc in magic ring, join. (6) DNT\nRnd 2: Ch 1, 2 sc in each st, join. (12) DNT\n';
   expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 6 proven', 'Rnd 2 12 proven']);
 });
+
+it('a row that opens as its groups go on has a space in its first chain', () => {
+  const text =
+    'Ch 26.\nRow 1: Sc in 2nd ch from hook and in each ch across, ch 1, turn. (25 sc)\nRow 2: (Sc, ch 3, 3 dc) in first sc, *sk 3 sc, (sc, ch 3, 3 dc) in next sc; rep from * across to last 4 sc, sk 3 sc, sc in last sc. (6 ch-3 sps)\nRow 3: Ch 3, turn, 3 dc in first sc, (sc, ch 3, 3 dc) in each ch-3 sp across, ending with sc in last sp. (6 ch-3 sps)\nRows 4-9: Rep Row 3. (6 ch-3 sps)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 3')).toEqual(['Row 3 24 proven']);
+});

@@ -101,6 +101,8 @@ function isAbbreviation(r: Reader): boolean {
   if (kindAt(r, k) === T.open) k = (r.partner[r.at + k] ?? k) + 1 - r.at;
   const sign = kindAt(r, k);
   if (k === from || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
+  // "DOILY … Starting at center, ch 8": the piece begins behind its name.
+  if (namesCentre(r) && isWord(r, W.beginning, k + 1)) return false;
   if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
   if (isWord(r, W.row, k - 1) || isWord(r, W.round, k - 1)) return false;
   // "S only: Rnd 6": the sizes of a row.
@@ -280,21 +282,34 @@ function unlabelled(r: Reader): 'command' | 'likely' | null {
   if (all.words === 0) return null;
   const mayBeLikely = all.stitches > 0 && all.share >= 0.6;
   // Prose is known by its first clause; the rest of it is not read. "With larger hook" leads on.
-  const most = LEADS.has(wordAt(r)) ? 2 : 1;
+  const most = namesCentre(r) ? 4 : LEADS.has(wordAt(r)) ? 2 : 1;
   const steps = mayBeLikely
     ? r.run(r, 'text')
-    : readWhile(r, (out) => out.length < most || mayCommand(leadOf(out, all)));
+    : readWhile(r, (out) => out.length < most || mayCommand(leadOf(r, out, all)));
   r.at = FIRST;
   if (isCommand(r, steps, all)) return 'command';
   return mayBeLikely && isLikely(steps, all) ? 'likely' : null;
 }
 
 /** The step that tells; a remark in front of the others tells too if it is long. */
-function leadOf(steps: readonly Step[], all: Share): Step | undefined {
+function leadOf(r: Reader, steps: readonly Step[], all: Share): Step | undefined {
   const lead = steps[0];
   if (lead?.kind === 'remark' && isFoundation(steps[1])) return steps[1];
+  const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'unread');
+  if (lead && first?.kind === 'chain' && atCentre(r, lead, first)) return first;
   const aside = lead?.kind === 'remark' && (lead.to > 40 || all.share < 0.7);
   return aside ? lead : steps.find((step) => step.kind !== 'remark');
+}
+
+function namesCentre(r: Reader): boolean {
+  for (let k = 1; k < 9 && kindAt(r, k) !== T.end; k++) if (isWord(r, W.centre, k)) return true;
+  return false;
+}
+
+/** "FIRST MOTIF: Starting at center, ch 2.": the piece begins, under its name. */
+function atCentre(r: Reader, { from }: Step, chain: Step): boolean {
+  const words = r.text.slice(r.base + from, r.base + chain.from);
+  return /\b(?:start|begin)[a-z]* (?:at|in|from) (?:the )?cent(?:er|re)\b/i.test(words);
 }
 
 const LEADS: SenseSet = new SenseSet([W.using, W.with, W.beginning, W.for]);
@@ -312,7 +327,7 @@ function mayCommand(first: Step | undefined): boolean {
 
 /** Lines that open with a stitch command. */
 function isCommand(r: Reader, steps: readonly Step[], all: Share): boolean {
-  const first = leadOf(steps, all);
+  const first = leadOf(r, steps, all);
   if (!first) return false;
   let unread = 0;
   for (const step of steps) {

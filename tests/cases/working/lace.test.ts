@@ -276,6 +276,14 @@ it.each([
     ),
     ['Rnd 2 24 proven'],
   ],
+  ...['FIRST MOTIF: Starting at center, ch 2.', 'DOILY … Starting at center, ch 2.', 'Doily—Starting at center, ch 2.'].map(
+    (start) =>
+      [
+        `the piece begins behind its name: ${start}`,
+        `${start} 1st rnd: 8 sc in 2nd ch from hook. Join with sl st in 1st sc. 2nd rnd: Ch 1, 2 sc in each sc, join. (16 sc)`,
+        ['Rnd 1 8 unstated', 'Rnd 2 16 proven'],
+      ] as const,
+  ),
   [
     'how often a round was gone round, told behind its join',
     ring('Rnd 1: Ch 5, *dc in ring, ch 2, rep from * 6 more times, join in 3rd ch of beg ch-5. (8 times)'),

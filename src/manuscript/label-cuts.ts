@@ -189,7 +189,7 @@ const UNMARKED = new RegExp(
   [
     String.raw`^(?:[-–](?:R|Rnd |Row )?\d{1,3})?(?: ?[-–—])? (?:[([](?:RS|WS)[)\]],? )?`,
     String.raw`(?:\d?ch ?\d|turn,|ch\d|\d+ ?(?:ch|sc|dc|tr|htr|hdc)\b`,
-    String.raw`|(?:sc|dc|hdc|htr|tr|sl st) (?:in|around|across)\b|(?:inc|dec) (?:x ?\d|around|in\b)`,
+    String.raw`|(?:rep|repeat) (?:rnd|round|row)s? \d|make an? (?:magic|adjustable) (?:ring|loop|circle)\b|(?:sc|dc|hdc|htr|tr|sl st) (?:in|around|across)\b|(?:inc|dec) (?:x ?\d|around|in\b)`,
     String.raw`|[([*]\d+ ?(?:sc|dc|hdc|htr|tr), )`,
   ].join(''),
   'i',
@@ -198,7 +198,7 @@ const UNMARKED = new RegExp(
 function opensUnmarked(text: string, { from, to }: Span, before: number): boolean {
   if ('(,-–&/"“\''.includes(text[before] ?? '') || !/[A-Z]/.test(text[from] ?? '')) return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
-  return UNMARKED.test(text.slice(to, to + 24));
+  return UNMARKED.test(text.slice(to, to + 32));
 }
 
 const DASHES = '-–—';

@@ -21,6 +21,8 @@ import type {
   StandingOrder,
   StatedCount,
   Step,
+  Until,
+  WorkStep,
 } from './tree.ts';
 import { NO_VOCABULARY, type Vocabulary } from './vocabulary.ts';
 
@@ -120,14 +122,19 @@ function spreadIncreases(steps: Step[]): void {
       continue;
     }
     if (all?.kind !== 'work') continue;
-    const until = all.place?.pick === 'each' && !all.place.of ? all.place.until : all.until;
-    const plain = all.stitch.shape === 'one' && all.n === null && all.alsoIn.length === 0;
+    const each = all.place?.pick === 'each' && !all.place.of;
+    const until = each ? (all.place.until ?? (all.place.n ? null : toEnd(all))) : all.until;
+    const one = all.n === null || (each && all.n.values.every((n) => n === 1));
+    const plain = all.stitch.shape === 'one' && one && all.alsoIn.length === 0;
     const shapes = inc.stitch.shape === 'increase' || inc.stitch.shape === 'together';
     if (!plain || !shapes || until?.kind !== 'end' || inc.place || inc.until) continue;
     const stitch = termWith(inc.stitch, { stem: inc.stitch.stem ?? all.stitch.stem });
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }
 }
+
+/** "1 sc in each sc, inc 3 sc evenly": into each means to the end. */
+const toEnd = ({ to }: WorkStep): Until => ({ kind: 'end', word: 'across', from: to, to });
 
 /** "2 dc in each sp across, ending with sc in last sp": the last one is left for that. */
 function endsInLast(steps: Step[], r: Reader): void {

@@ -6,7 +6,7 @@
 
 import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
-import { mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
+import { formOf, mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
 import {
   clauseEnds,
   isOneOf,
@@ -175,6 +175,8 @@ function passSentence(r: Reader): void {
 
 /** "We crochet 5 dc out of the first sc": work, told in words that are not understood. */
 function tellsWork(r: Reader, start: number): boolean {
+  // "sc in 2nd ch from hok and in next 20 sts": no remark tells of the next 20 stitches.
+  if (spelled(r, start) === 'from') return worksNext(r, start);
   if (!/^(we|you|i|to|now|so)$/.test(spelled(r, start))) return false;
   let stitches = false;
   for (let i = start; i < r.at; i++) {
@@ -183,6 +185,24 @@ function tellsWork(r: Reader, start: number): boolean {
     stitches ||= r.kind[i] === T.number && mayBeStitch(r.word[i + 1] ?? 0) && i + 1 < r.at;
   }
   return stitches;
+}
+
+function worksNext(r: Reader, start: number): boolean {
+  for (let i = start + 1; i + 2 < r.at; i++) {
+    const isNext = r.word[i] === W.next && r.kind[i + 1] === T.number;
+    if (isNext && (r.word[i + 2] === W.st || mayBeStitch(r.word[i + 2] ?? 0))) return true;
+  }
+  return false;
+}
+
+/** "1 sc in each sc, at the same time inc 3 sc evenly": the words before the shaping. */
+export function passSameTime(r: Reader): boolean {
+  if (spelled(r, r.at) !== 'at' || !isWord(r, W.the, 1)) return false;
+  if (spelled(r, r.at + 2) !== 'same' || spelled(r, r.at + 3) !== 'time') return false;
+  const shape = formOf(wordAt(r, kindAt(r, 4) === T.comma ? 5 : 4))?.shape;
+  if (shape !== 'increase' && shape !== 'together') return false;
+  r.at += 4;
+  return true;
 }
 
 /** Words of sentences that count or measure what was made. */

@@ -102,8 +102,18 @@ function verb(r: Reader): boolean {
     return true;
   }
   // "Continue to row 2" only goes on.
-  if (r.at > start && !same && !isWord(r, W.to, -1) && rowAhead(r)) return true;
+  if (r.at > start && !same && !isWord(r, W.to, -1) && rowAhead(r)) return !tellsWhatFollows(r);
   return false;
+}
+
+/** "Work rounds 1 to 5 through the back loop with the following increases:": of rows to come. */
+function tellsWhatFollows(r: Reader): boolean {
+  let follows = false;
+  let k = r.at;
+  for (; r.kind[k] !== T.end && r.kind[k] !== T.stop && r.kind[k] !== T.colon; k++) {
+    follows ||= /^follow(?:ing|s)$/.test(spelled(r, k));
+  }
+  return follows && r.kind[k] === T.colon;
 }
 
 const BEFORE_ORDER: SenseSet = new SenseSet([

@@ -15,7 +15,7 @@ export const LONG_WORDS = `
 
 /** Words of four letters, of which two may have changed places or one is doubled. */
 export const SHORT_WORDS =
-  'each next into turn join last same loop ring with work skip from slip make back';
+  'each next into turn join last same loop ring hook with work skip from slip make back';
 
 /** Places in a row, of which two letters may have changed places or one is left out. */
 export const PLACE_WORDS: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3 };

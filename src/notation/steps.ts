@@ -24,7 +24,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
-import { leftOver, opensRemark, remarkClause } from './remark.ts';
+import { leftOver, opensRemark, passSameTime, remarkClause } from './remark.ts';
 import {
   holdsWork,
   isRepeatOrder,
@@ -434,7 +434,7 @@ function wordStep(r: Reader, run: Run): void {
   if ((sense <= 0 || sense === PROSE) && otherCraft(r, run)) return;
   if ((sense <= 0 || sense === W.each) && readSeparated(r, run)) return;
   if (run.out.length > 0 && timesTold(r) && sentenceTimes(r, run, r.at)) return;
-  if (placeFirst(r, run)) return;
+  if (placeFirst(r, run) || passSameTime(r)) return;
   const any = startsAnywhere(r, run);
   if (any) return putStep(r, run, any);
   if (opensRemark(r)) return remarkClause(r, run);

@@ -141,3 +141,11 @@ test('labels and chains that a narrow column breaks', () => {
   expect(rows.map((row) => row.label?.numbers ?? [])).toEqual([[], [1], [2, 3, 4, 5], [6, 7]]);
   expect(rows[0]?.steps[0]).toMatchObject({ kind: 'chain', n: { values: [33] } });
 });
+
+test('a paragraph of prose that goes over into rounds with no sign behind their numbers', () => {
+  const text =
+    'The pot is worked in one. Keep the tension even. Round 1 make a magic ring, ch1, 8htr in ring, join with ss [8 sts] ' +
+    'Round 2 ch1, 2htr in each st around, join with ss [16 sts] Rounds 3-5 repeat Round 2, at the end of Round 5 fasten off.';
+  const rows = read(text).parts.flatMap((part) => part.instructions.map((one) => one.instruction));
+  expect(rows.map((row) => row.label?.numbers ?? [])).toEqual([[1], [2], [3, 4, 5]]);
+});

@@ -82,6 +82,7 @@ describe('other words for the usual orders', () => {
     ['Start Row: 3 dc in 4th ch from hook.', 'Start Row: 3 dc in fourth ch from hook.'],
     ['Rnd 2: Ch 1, 2 sc in same space, 2 sc in next st, repeat to end.', 'Rnd 2: Ch 1, 2 sc in next st, 2 sc in next st, repeat to end.'],
     ['Rnd 2: SC 52 stitches all round.', 'Rnd 2: SC 52.'],
+    ['Row 3: 1 sc in each sc, AT THE SAME TIME inc 3 sc evenly.', 'Row 3: sc in each sc across, inc 3 sc evenly.'],
     ['Row 3: 1 inc hdc, 14 hdc, 1 dec hdc, ch 1.', 'Row 3: 1 hdc inc, 14 hdc, 1 hdc dec, ch 1.'],
     ['Row 3: next 2 sc together, sc in next.', 'Row 3: 2 sc together, sc in next.'],
     ['Rnd 2: *INC *x4 (8)', 'Rnd 2: *INC* x 4 (8)'],

@@ -73,3 +73,22 @@ Row 3: 3ch (counts as 1tr), miss next 2 tr, 1tr into each st to end, turn. (18 t
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 20 proven', 'Row 3 18 proven']);
 });
+
+it('shaping that is spread over a row of stitches that are all named', () => {
+  const text = `US terms
+Ch 22
+Row 1: Sc in 2nd ch from hook and in each ch to end. (21 sc)
+Row 2: Ch 1, 1 sc in each sc, inc 3 sc evenly on row = 24 sc.
+Row 3: Ch 1, 1 sc in each sc, at the same time, dec 4 sc evenly = 20 sc.
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 24 proven', 'Row 3 20 proven']);
+});
+
+it('what is said of rows before they are written out is no repeat of them', () => {
+  const text = `Work rounds 1 to 2 through the back loop keeping in mind the following increases:
+Round 1: 12 sc in magic ring.
+Round 2: 2 sc in each st. You will have a total of 24 stitches.
+`;
+  expect(complaints(text)).toEqual([]);
+});

@@ -140,7 +140,8 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
 /** Rows counted from 1 again, on a chain of their own: another piece, though no heading says so. */
 function goesToNewChain({ instructions }: Part, { before }: Progress): boolean {
   const first = instructions.find(({ instruction }) => instruction.steps.length > 0)?.instruction;
-  return before.row !== null && first !== undefined && opensWithChain(first);
+  if (before.row === null || first === undefined) return false;
+  return opensWithChain(first) || isAllInFirst(first);
 }
 
 /** Which piece is on the hook: one that goes on, or this part's own. */
@@ -182,9 +183,24 @@ function startsAnew(part: Part): boolean {
     const { place, stitch } = firstWork;
     if (stitch.foundation || place?.fromHook) return true;
     if (!place) return firstWork.n !== null && firstWork.until === null && !chains;
+    if (isAllInFirst(instruction)) return true;
     return place.nouns[0]?.kind === 'chain';
   }
   return true;
+}
+
+/** "Rnd 1: Ch 2, 6 sc in first st": what is worked goes into one stitch of a chain just made. */
+function isAllInFirst({ label, steps }: Instruction): boolean {
+  const [first, work, ...rest] = steps;
+  if (label?.numbers[0] !== 1 || first?.kind !== 'chain' || work?.kind !== 'work') return false;
+  const { place, n } = work;
+  return (
+    (first.n?.values[0] ?? 0) <= 4 &&
+    (n?.values[0] ?? 0) >= 4 &&
+    place?.pick === 'first' &&
+    place.n === null &&
+    !rest.some((step) => step.kind === 'work' || step.kind === 'repeat')
+  );
 }
 
 /** "Row 1: 8 ch, …": longer than a turning chain of its stitch, it is what the row is worked on. */

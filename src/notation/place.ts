@@ -96,6 +96,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   eatThe(r);
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
   passCornerWords(r);
+  passCentreOfRing(r);
   const beside = passSideOf(r);
   const picked = readPick(r, draft);
   const loopInside = takeLoop(r, draft);
@@ -112,6 +113,13 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   readAfter(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "into the center of the ring": there is nothing else of it to work into. */
+function passCentreOfRing(r: Reader): void {
+  if (!isWord(r, W.centre) || !isWord(r, W.of, 1)) return;
+  const k = isWord(r, W.the, 2) || isWord(r, W.this, 2) ? 3 : 2;
+  if (isWord(r, W.ring, k)) r.at += k;
 }
 
 /** "in bottom right corner", "in the upper left corner": which of the corners. */

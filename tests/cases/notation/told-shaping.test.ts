@@ -124,3 +124,21 @@ test('labels of lists, "1.)", leave no bracket open', () => {
   expect(read.map(({ verdict }) => verdict)).toEqual(['proven', 'proven', 'proven']);
   expect(findings.map(({ code }) => code)).not.toContain('unbalanced-bracket');
 });
+
+test('what goes into one stitch of a short chain begins each piece, and each copy of it', () => {
+  const arm = 'R1: ch 2, 7 sc in first st (7)\nR2: inc in each (14)\n';
+  const proven = 'R1 7 proven, R2 14 proven';
+  expect(rows(`Arm (make 2)\n${arm}`)).toBe(`${proven}, ${proven}`);
+  expect(rows(`Head\n${arm}\nEar\n${arm}`)).toBe(`${proven}, ${proven}`);
+  expect(rows(`Head\n${arm}R3: ch 1, 4 sc in first st (4)\n`)).toMatch('R3 4 mismatch');
+});
+
+test('the centre of a ring is the ring', () => {
+  const text = `Chain 4 and slip stitch into the first chain to make a circle. Chain 2.
+
+Round 1: DC x 13 into the center of the ring. Slip stitch to the top of the Chain 2.
+
+Round 2: Chain 2, 2 dc in each. (28)
+`;
+  expect(rows(text)).toBe('Rnd 1 14 unstated, Rnd 2 28 proven');
+});

@@ -118,7 +118,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
 /** "into the center of the ring": there is nothing else of it to work into. */
 function passCentreOfRing(r: Reader): void {
   if (!isWord(r, W.centre) || !isWord(r, W.of, 1)) return;
-  const k = isWord(r, W.the, 2) || isWord(r, W.this, 2) ? 3 : 2;
+  const k = isWord(r, W.the, 2) ? 3 : 2;
   if (isWord(r, W.ring, k)) r.at += k;
 }
 

@@ -109,6 +109,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
         'Stitches listed behind a skip all go into the one stitch named at their end.',
     },
   },
+  'first stitches behind the chain': {
+    tellsCustom: false,
+    readings: {
+      'its own too': 'Of the first stitches skipped, one is that on which the start chain stands.',
+      others: 'The first stitches skipped come behind that on which the start chain stands.',
+    },
+  },
   'skip behind the chain': {
     tellsCustom: false,
     readings: {

@@ -70,6 +70,10 @@ export function groupsNamed(hands: Hands, word: string, stated: number | null): 
   return fits && stated !== null ? [stated] : [];
 }
 
+/** Stitches that stand alone in their place: those beside the groups. */
+export const standingAlone = (hands: Hands): number =>
+  groupsOf(hands, false).reduce((sum, { size }) => sum + (size === 1 ? 1 : 0), 0);
+
 /** "[4 groups]" of a granny square: by threes or by twos, with the chains of a corner between two or not. */
 export function groupsInPlaces(hands: Hands): readonly number[] {
   const counts = [true, false].flatMap((split) => {

@@ -1,8 +1,8 @@
 /** Where "to last 3 sts", "across to corner" end, and whether there is more before that. */
 import { type Place, type StemWord, stemOf, type Until } from '../notation/index.ts';
-import { COUNTED, NAMED, SPACE } from './edge.ts';
+import { COUNTED, groupAround, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
-import { checkSize, isCornerStitch, startChainLimit } from './next.ts';
+import { checkSize, isCornerStitch, isSpaceOfSpecial, startChainLimit } from './next.ts';
 import { nounOf } from './noun.ts';
 import { centreSpace, centreStitch, type Gaps, nextGroup, nextSpace, seek } from './take.ts';
 
@@ -101,12 +101,18 @@ export function endOfRun(hands: Hands, place: Place | null, until: Until | null)
 
 /** "In ch-1 sp of each V-st across": each such space; and the first of the next group. */
 export function ofEach(place: Place): Place {
+  // "V-st in centre of each V-st", "sc in centre dc of each shell": the middle of each.
+  if (place.of?.pick === 'each' && place.pick === 'centre' && isGroupOnly(place.of))
+    return nounOf(place).kind === 'space' ? { ...place.of, nouns: place.nouns } : place.of;
   if (place.of?.pick === 'each')
     return { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null };
   // "In 1st 3 dc of next petal": the next three there are.
   const begins = place.pick === 'first' && place.of?.pick === 'next' && !place.of.n;
   return begins && nounOf(place.of).kind === 'group' ? { ...place, pick: 'next', of: null } : place;
 }
+
+const isGroupOnly = (place: Place): boolean =>
+  nounOf(place).kind === 'group' && place.nouns.length === 1;
 
 /** "Shell in each sc" over stitches of that name and of others. */
 export function hasOthers(hands: Hands, place: Place | null): boolean {
@@ -128,6 +134,13 @@ function isCalled({ edge, nodes, bench }: Hands, entry: number, word: StemWord):
   return kind?.stem === stemOf(word, bench.terms);
 }
 
+/** "V-st in each V-st, dc in last dc": the last group was taken, and plain stitches follow. */
+function isPastGroups(hands: Hands): boolean {
+  const { edge, nodes, last, pos } = hands;
+  if (edge.kind !== 'row' || edge.ring || !last || last.entry < 0 || pos === 0) return false;
+  return groupAround(edge, nodes, pos - 1).size > 1 && nextGroup(hands) === null;
+}
+
 /** Is there another place of this kind before the limit? */
 export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean {
   const noun = nounOf(place);
@@ -135,6 +148,8 @@ export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean 
   const both = place !== null && place.nouns.length > 1;
   const inChains = noun.kind === 'chain' && edge.kind !== 'foundation';
   const wanted = inChains || (noun.kind === 'space' && edge.spaces > 0) ? SPACE : COUNTED;
+  const inGroups = noun.kind === 'group' || isSpaceOfSpecial(hands, noun);
+  if (inGroups && !both && isPastGroups(hands)) return false;
   for (let i = hands.pos; i < hands.limit; i++) {
     const type = edge.type[i];
     if (type === NAMED) continue;

@@ -88,6 +88,7 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
     // "In next sp" where no chain stands between: the gap between groups, or "space" for stitch.
     if (chains !== null && isStartChainOf(hands, chains)) return takeStartChain(hands);
     if (chains !== null) return noPlace(hands, at);
+    if (isSpaceOfSpecial(hands, noun)) return takeGroup(hands, noun, at);
     return takeGap(hands, 3);
   }
   const entry = nextSpace(hands, chains, noun.corner);
@@ -95,6 +96,10 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
   checkSize(hands, entry, noun, at);
   return takeSpaceAt(hands, entry);
 }
+
+/** "V-st in each V-st space", where a V-st has no chain: between its stitches. */
+export const isSpaceOfSpecial = ({ edge, bench }: Hands, noun: AnyNoun): boolean =>
+  noun.kind === 'space' && edge.spaces === 0 && bench.specials.has(noun.word);
 
 /** "Ch-3 sp": has the space as many chains as its name says? */
 export function checkSize(

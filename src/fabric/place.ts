@@ -213,7 +213,9 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   }
   if (entry < 0) return hands.last && hands.edge.open ? takeOff(hands, hands.last) : lack(hands);
   const before = countBetween(hands, hands.pos, entry);
-  if (before > chainsMade(hands) && wanted === COUNTED) leaveOver(hands, before, at);
+  // "V-st in each ch-1 sp, dc in last st": the stitches beside the last space are passed with it.
+  const beside = hands.last?.space === true && before <= hands.passed;
+  if (before > chainsMade(hands) && wanted === COUNTED && !beside) leaveOver(hands, before, at);
   return wanted === SPACE ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
 }
 

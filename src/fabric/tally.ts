@@ -9,7 +9,7 @@ import {
 import { blocksMade } from './corner-blocks.ts';
 import { closerChains } from './edge.ts';
 import type { Tally } from './fabric.ts';
-import { groupsInPlaces, groupsNamed } from './groups-made.ts';
+import { groupsInPlaces, groupsNamed, standingAlone } from './groups-made.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 import type { RowShape } from './shape.ts';
@@ -167,7 +167,7 @@ function stemMeanings(
   const exact = stem ? (tally.byStem.get(stem) ?? 0) : 0;
   // "(24 dc)" of a row that mixes stitches is often said of them all; "(9 V-sts, 2 dc)" of those
   // beside the V-sts.
-  const beside = hands.inGroups > 0 && stated.n.values.length > 0 ? [exact - hands.inGroups] : [];
+  const beside = besideGroups(hands, tally, { stated, exact, counts });
   const plain = [...tally.byKind].find(([kind]) => kind === stem || kind === `start ${stem}`)?.[1];
   if (exact === 0) return isOfOtherStems(tally, stem) ? [0] : [tally.stitches, 0];
   // "(1 dc, 22 closed blocks, 30 open blocks)": the dc beside the blocks, whose own are not told.
@@ -177,6 +177,18 @@ function stemMeanings(
   // Alone, "14 dc" of 13 dc and a dc2tog leaves a stitch out of account; beside others it may not.
   const bare = counts.length > 1 ? plainOf(tally, stem, plain) : [];
   return [...new Set([exact, ...beside, ...all, ...bare])];
+}
+
+/** "(9 V-sts, 2 dc)": those beside the V-sts, be these worked by their name or written out. */
+function besideGroups(
+  hands: Hands,
+  tally: RowTally,
+  row: { stated: StatedCount; exact: number; counts: readonly StatedCount[] },
+): number[] {
+  if (row.stated.n.values.length === 0) return [];
+  if (hands.inGroups > 0) return [row.exact - hands.inGroups];
+  const written = row.counts.some(({ unit }) => unit === 'group') && row.exact === tally.stitches;
+  return written ? [standingAlone(hands)] : [];
 }
 
 /** "(24 dc)" of a row that makes nothing but sc: every stitch has a name, and none has that one. */
@@ -240,7 +252,7 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   // "(1 beg PC, 7 PC)" tells them apart.
   const all = begunAs(hands, word);
   const begun = row.counts.some((other) => all.has(other.word.toLowerCase())) ? NONE : all;
-  const named = tally.groups.get(word);
+  const named = tally.groups.get(word) ?? tally.groups.get(otherName(hands, word));
   if (named !== undefined) {
     const all = named + sumOf(tally.groups, (name) => begun.has(name));
     return [beginsWith(hands, word) ? all + 1 : all];
@@ -263,6 +275,16 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const made = n + first;
   return word === 'cluster' && byName > 0 && beginsWithCluster(hands) ? [made, made + 1] : [made];
 }
+
+/** "(5 V-sts)" of the stitch defined as "V-stitch (VS)": its key. */
+function otherName({ bench }: Hands, word: string): string {
+  const same = short(word);
+  for (const [key, { aliases }] of bench.specials)
+    if (short(key) === same || aliases.some((alias) => short(alias) === same)) return key;
+  return word;
+}
+
+const short = (name: string): string => name.toLowerCase().replace(/[ -]*stitch(?:es)?$/, '-st');
 
 /** "Ch 3, 2 dc in first st", where a half shell is 3 dc: the start chain and they make the first one. */
 function beginsWith({ nodes, rowFrom, bench }: Hands, word: string): boolean {

@@ -62,6 +62,7 @@ export function opensDefinition(text: string, from: number, to: number, section:
   if (section === 'materials' || section === 'comments') return false;
   if (isStopped(text, from, to)) return true;
   if (!mayBeNamed(text, from, to)) return false;
+  if (isMakingBehind(text, from, to, section)) return true;
   const found = SHAPE.exec(text.slice(from, Math.min(to, from + 80)));
   if (!found) return false;
   const [, name = '', short = '', sign = ''] = found;
@@ -79,6 +80,30 @@ export function opensDefinition(text: string, from: number, to: number, section:
     return true;
   return STITCH_NAME.test(name) || STITCH_NAME.test(short);
 }
+
+/** "V-stitch (work 2 dc into one stitch)", "Shell (2 dc, ch 1, 2 dc) in same st": no sign between. */
+const MAKING_BEHIND =
+  /^([a-z][a-z0-9'’ -]{0,30}?)\s*[([](?:work |make )?\d{1,2} ?[a-z]{2}[^)\]:=]{0,60}[)\]](.{0,30})/i;
+
+function isMakingBehind(text: string, from: number, to: number, section: Section): boolean {
+  if (section !== 'specials') return isMakingAlone(text, from, to);
+  const found = MAKING_BEHIND.exec(text.slice(from, Math.min(to, from + 130)));
+  if (!found) return false;
+  const [line, name = '', behind = ''] = found;
+  if (NO_STITCH.test(name) || !STITCH_NAME.test(name)) return false;
+  const place = /\b(?:in|into) (?:the )?(?:same|one|next|indicated|a|1)\b/i;
+  return place.test(line) && !/^\s*[:=–—-]/.test(behind);
+}
+
+/** "Shell (5 dc in a ch)", "V (dc ch 1 dc)" on a line of its own, in a list of the stitches used. */
+function isMakingAlone(text: string, from: number, to: number): boolean {
+  if (to - from > 60) return false;
+  const found = MAKING_ALONE.exec(text.slice(from, to));
+  return found !== null && (found[1] === 'V' || STITCH_NAME.test(found[1] ?? ''));
+}
+
+const MAKING_ALONE =
+  /^(\p{Lu}[\p{L} -]{0,20}?) \((?:\d{1,2} ?)?(?:[sdh]{1,2}c|tr)\b(?:[^)]*\b(?:in|into)\b[^)]*|,? ch ?\d,? [^)]*)\)\.?$/u;
 
 /** "Shell:", "dcf.", "Puff stitch (ps)": a name alone. */
 const NAME_ALONE =
@@ -154,11 +179,20 @@ export function nextDefinition(text: string, from: number, to: number): number {
   const line = text.slice(from, to);
   const glued = line.includes('-(') ? NEXT_GLUED.exec(line.slice(6)) : null;
   if (glued) return from + 6 + glued.index + 1;
-  const found = line.includes('=') ? NEXT.exec(line) : null;
+  const found = line.includes('=') ? NEXT.exec(line) : nextNamed(line);
   if (!found) return -1;
   const at = from + found.index + found[0].length;
   return SHAPE.test(text.slice(at, Math.min(to, at + 80))) ? at : -1;
 }
+
+/** "… in same st. Fan: 4 dc in same sp" */
+function nextNamed(line: string): RegExpExecArray | null {
+  const found = NEXT_NAMED.exec(line);
+  const name = found?.[1] ?? '';
+  return found && STITCH_NAME.test(name) && !NO_STITCH.test(name) ? found : null;
+}
+
+const NEXT_NAMED = /[.;]\s+(?=(\p{Lu}[\p{L}\d -]{1,30})(?:\([^)]{1,16}\)\s*)?:\s?[\d([])/u;
 
 /** "Beg V-st-(ch 3, dc in same sp) V-st-(dc, ch 1, dc) in the ch-1 sp" */
 const NEXT_GLUED = / (?=\p{Lu}[\p{L}-]{0,14}-\()/u;

@@ -135,8 +135,14 @@ const LABEL_LINE = new RegExp(
   'i',
 );
 
-export const isLabelAlone = (text: string, from: number, to: number): boolean =>
-  to - from <= 60 && LABEL_LINE.test(text.slice(from, to));
+/** "Foundation Row:" */
+const NAMED_LABEL_LINE = /^(?:foundation|set-?up|base|pattern) (?:row|round|rnd)\s*:\s*$/i;
+
+export const isLabelAlone = (text: string, from: number, to: number): boolean => {
+  if (to - from > 60) return false;
+  const line = text.slice(from, to);
+  return LABEL_LINE.test(line) || NAMED_LABEL_LINE.test(line);
+};
 
 /** A row word and nothing else. */
 export const isRowWord = (text: string, from: number, to: number): boolean =>

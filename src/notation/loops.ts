@@ -113,8 +113,15 @@ export function readPost(r: Reader, into: { post: Post | null }): boolean {
     eatThe(r);
     return true;
   }
-  if (!isWord(r, W.post, k)) return false;
-  r.at += k + 1;
+  // "around the vertical bar of next dc"
+  const bar =
+    side === null &&
+    kindAt(r) === T.word &&
+    /^(?:vertical|upright)$/.test(spelled(r, r.at)) &&
+    (isWord(r, W.bar, 1) || isWord(r, W.post, 1)) &&
+    isWord(r, W.of, 2);
+  if (!bar && !isWord(r, W.post, k)) return false;
+  r.at += bar ? 2 : k + 1;
   if (side !== null) into.post = side;
   if (isWord(r, W.of)) r.at++;
   eatThe(r);

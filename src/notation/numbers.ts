@@ -163,7 +163,9 @@ export function sizeList(r: Reader, into: Values): boolean {
       expected = false;
     } else if (LIST_SIGNS.has(kind)) {
       expected = true;
-    } else break;
+      if (beforeLast(r, 1)) r.at++;
+    } else if (found.length > 1 && beforeLast(r, 0)) expected = true;
+    else break;
   }
   // "84 (90, 96, 102 sc)": the unit stands inside.
   if (r.at === close - 1 && found.length > 1 && kindAt(r) === T.word && isUnit(r)) r.at = close;
@@ -175,6 +177,10 @@ export function sizeList(r: Reader, into: Values): boolean {
   into.push(...found);
   return true;
 }
+
+/** "20, 24 or 28", "20, 24, and 28": the word in front of the last number, `k` tokens on. */
+const beforeLast = (r: Reader, k: number): boolean =>
+  (isWord(r, W.or, k) || isWord(r, W.and, k)) && kindAt(r, k + 1) === T.number;
 
 /** "2 1/2", "2-1/2", with the reader on the whole number. */
 export const isFraction = (r: Reader): boolean =>
@@ -191,11 +197,16 @@ function plainSizes(r: Reader, start: number): Values | null {
   if (separator !== T.dash && separator !== T.slash && separator !== T.comma) return null;
   if (separator === T.comma && sizes < 3) return null;
   const more: Values = [];
-  for (let k = 0; more.length < sizes - 1; k += 2) {
-    if (kindAt(r, k) !== separator || kindAt(r, k + 1) !== T.number) return null;
-    more.push(valueAt(r, k + 1));
+  let used = 0;
+  while (more.length < sizes - 1) {
+    const last = separator === T.comma && more.length === sizes - 2;
+    const parted = kindAt(r, used) === separator;
+    const k = used + (parted ? 1 : 0);
+    const worded = last && isWord(r, W.or, k);
+    if ((!parted && !worded) || kindAt(r, worded ? k + 1 : k) !== T.number) return null;
+    used = worded ? k + 2 : k + 1;
+    more.push(valueAt(r, used - 1));
   }
-  const used = more.length * 2;
   // "sc 5, 3 dc, 2 dc": the number belongs to the stitch that it touches.
   if (separator === T.comma && isGlued(r, used - 1)) return null;
   if (separator === T.comma && r.kind[start - 1] === T.word && isGlued(r, -2)) return null;

@@ -64,6 +64,15 @@ const tellsHow = (r: Reader): boolean => {
   );
 };
 
+/** "Rep from * across, work last sc in top of ch 3": where the repeat's last stitch goes. */
+function tellsLastOf(r: Reader): boolean {
+  const behind = kindAt(r, -1) === T.comma && (isWord(r, W.across, -2) || isWord(r, W.row, -2));
+  if (!behind || !isWord(r, W.last, isWord(r, W.the, 1) ? 2 : 1)) return false;
+  let k = isWord(r, W.the, 1) ? 3 : 2;
+  if (kindAt(r, k) === T.number && r.value[r.at + k] === 1) k++;
+  return mayBeStitch(wordAt(r, k)) && isWord(r, W.in, k + 1);
+}
+
 function betweenOthers(r: Reader): boolean {
   if (!/^(between|behind|over)$/.test(spelled(r, r.at + 1))) return false;
   let k = 2;
@@ -115,6 +124,7 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   // "Fasten the eyes between rows 7 and 8"
   ['fasten', (r) => isWord(r, W.the, 1) || isProse(r, 1)],
   ['working', tellsHow],
+  ['work', tellsLastOf],
   ['making', tellsHow],
   ['starting', tellsWhere],
   ['beginning', tellsWhere],

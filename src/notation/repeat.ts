@@ -325,6 +325,8 @@ function eatMarks(r: Reader): number {
 /** "the steps in brackets", "what is within the parentheses": how many tokens name the bracket just read. */
 function inBrackets(r: Reader): number {
   let k = /^(steps?|part|what)$/.test(spelled(r, r.at)) ? 1 : 0;
+  // "repeat the two stitches in parentheses"
+  if (kindAt(r) === T.number && isWord(r, W.st, 1)) k = 2;
   if (k > 0 && isWord(r, W.is, k)) k++;
   if (!isWord(r, W.in, k) && !/^(within|inside)$/.test(spelled(r, r.at + k))) return 0;
   k += isWord(r, W.the, k + 1) ? 2 : 1;

@@ -37,6 +37,7 @@ export const REAL_WORDS = `
 export const SCANNED: Readonly<Record<string, string>> = {
   de: 'dc',
   des: 'dc',
+  doc: 'dc',
   tum: 'turn',
   lurn: 'turn',
   tuming: 'turning',

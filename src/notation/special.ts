@@ -1,6 +1,7 @@
 /** Definitions of special stitches: "Shell: 5 dc in same st.", "V-st = (dc, ch 1, dc) in next st". */
 
 import type { Span } from '../source/index.ts';
+import { mayBeStitch } from './dictionary.ts';
 import { settleJoins } from './join.ts';
 import { fromOf, isWord, kindAt, openReader, type Reader, spelled } from './reader.ts';
 import { W } from './senses.ts';
@@ -119,6 +120,12 @@ function readHead(r: Reader): Head | null {
     if (kind === T.open) {
       const close = r.partner[r.at + k] ?? -1;
       if (close < 0) return null;
+      // "V-stitch (work 2 dc into one stitch)": the making stands behind the name without a sign.
+      if (k > 0 && isMaking(r, r.at + k, close)) {
+        if (end === 0) end = r.to[r.at + k - 1] ?? 0;
+        k--;
+        break;
+      }
       if (end === 0) end = Math.max(0, r.to[r.at + k - 1] ?? 0);
       aliases.push(slice(r, fromOf(r, r.at + k + 1), r.to[close - 1] ?? 0));
       k = close - r.at;
@@ -131,7 +138,7 @@ function readHead(r: Reader): Head | null {
     )
       return null;
   }
-  if (k === 0 || k >= 14 || isWord(r, W.row) || isWord(r, W.round)) return null;
+  if ((k === 0 && end === 0) || k >= 14 || isWord(r, W.row) || isWord(r, W.round)) return null;
   const name = slice(r, fromOf(r, start), end || (r.to[r.at + k - 1] ?? 0));
   r.at += k + 1;
   if (!isName(name)) return null;
@@ -152,6 +159,20 @@ function signSoon(r: Reader, ahead: number): boolean {
   for (let k = ahead; k < ahead + 6; k++)
     if (kindAt(r, k) === T.colon || kindAt(r, k) === T.equals) return true;
   return false;
+}
+
+/** Whether a bracket without a sign behind it holds work: a number, and several words. */
+function isMaking(r: Reader, open: number, close: number): boolean {
+  const behind = r.kind[close + 1];
+  const placed = behind === T.word && r.value[close + 1] === W.in;
+  if (behind === T.colon || behind === T.equals || behind === T.dash) return false;
+  if (close - open < (placed ? 3 : 5)) return false;
+  const leads = r.value[open + 1] === W.work && r.kind[open + 1] === T.word ? 2 : 1;
+  if (r.kind[open + leads] === T.number) return r.kind[open + leads + 1] === T.word;
+  // "V (dc, ch 1, dc)"
+  return (
+    r.kind[open + leads] === T.word && mayBeStitch(r.value[open + leads] ?? 0) && close - open > 4
+  );
 }
 
 const isHyphen = (r: Reader, k: number): boolean =>

@@ -158,6 +158,7 @@ export function namesPlace(r: Reader): boolean {
     sense === W.each ||
     sense === W.post ||
     isWord(r, W.post, k + 1) ||
+    (isWord(r, W.bar, k + 1) && isWord(r, W.of, k + 2)) ||
     sense === W.any ||
     sense === W.last ||
     sense === W.skipped ||

@@ -180,9 +180,18 @@ function fixLegs(draft: Draft): void {
   draft.n = null;
 }
 
+/** Whether a star stands in front that none has closed. */
+function hasOpenStar(r: Reader): boolean {
+  let open = false;
+  for (let i = 0; i < r.at; i++) if (r.kind[i] === T.star) open = !open;
+  return open;
+}
+
 /** Everything behind the name. */
 function readBehind(r: Reader, draft: Draft): void {
   passSee(r);
+  // "fpdc* in next st": the star leads to a footnote.
+  if (kindAt(r) === T.star && isWord(r, W.in, 1) && !hasOpenStar(r)) r.at++;
   // "5dc group in next ch"
   if (draft.n !== null && isWord(r, W.group) && (isWord(r, W.in, 1) || isWord(r, W.next, 1)))
     r.at++;
@@ -454,11 +463,13 @@ function slipTo(r: Reader, draft: Draft): Place | null {
 /** "hdc in 3rd ch from hook (skipped ch count as hdc) and in each ch across" */
 function countsAsBetween(r: Reader, draft: Draft): void {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
-  if (close < 0 || !draft.place?.fromHook || r.value[close + 1] !== W.and) return;
+  if (close < 0 || !draft.place?.fromHook) return;
+  const comma = r.kind[close + 1] === T.comma ? 1 : 0;
+  if (r.kind[close + 1 + comma] !== T.word || r.value[close + 1 + comma] !== W.and) return;
   const start = r.at++;
   const said = readCountsAs(r, close);
   if (said) draft.countsAs = said;
-  r.at = said ? close + 1 : start;
+  r.at = said ? close + 1 + comma : start;
 }
 
 /** "and in each ch across", "and each st around", "and in ch-2 sp". */

@@ -47,6 +47,22 @@ function namesItsOwn(hands: Hands, step: SkipStep): boolean {
   return reading === 'its own';
 }
 
+/** "Ch 3, skip first 3 sts": the one that the chain stands on is the first of them. */
+function ownOfFirst(hands: Hands, step: SkipStep): 0 | 1 {
+  const { place } = step;
+  if (place.pick !== 'first' || hands.first === null || nounOf(place).kind === 'space') return 0;
+  if ((numberFor(hands, place.n) ?? 1) < 2 || hands.nodes.n !== hands.rowFrom + 1) return 0;
+  if (!hands.startChains.has(hands.rowFrom)) return 0;
+  const reading = ask(hands.readings, {
+    doubt: 'first stitches behind the chain',
+    custom: 'its own too',
+    alternatives: ['others'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'others' ? 0 : 1;
+}
+
 /** "Skip ch2" along the foundation chain: two of its chains, for there is no space in it. */
 function alongChain(hands: Hands, place: Place): Place {
   const [noun] = place.nouns;
@@ -77,7 +93,7 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
     const limit = limitOf(hands, place.until);
     while (hands.pos < limit) takeStitch(hands, 'one');
   } else {
-    const n = numberFor(hands, place.n) ?? 1;
+    const n = (numberFor(hands, place.n) ?? 1) - ownOfFirst(hands, step);
     if (!hands.skips.has(n)) hands.skips = new Set([...hands.skips, n]);
     if (place.pick === 'last') openLast(hands, place, n);
     const gaps = gapsOf(hands, place, step);

@@ -404,3 +404,150 @@ Row 2: Chain 1 (counts as sc), turn, 2 dc in first sc, *skip 2 dc, (sc, 2 dc) in
     expect(complaints(text(12))).not.toEqual([]);
   });
 });
+
+describe('V-stitches and shells over those of the row before', () => {
+  const lace = (over: string, of = 'dc, ch 1, dc', n = 5): string => `Special Stitches:
+V-Stitch (V-st): (${of}) in same stitch
+
+Row 1: Ch 13, sc in 2nd ch from hook and in each ch across. (12 sc)
+Row 2: Ch 3, skip first st, (V-st in next st, skip next st) 5 times, dc in last st, turn. (5 V-Stitches, 2 dc)
+Row 3: Ch 3, ${over}. (${n} V-Stitches, 2 dc)
+`;
+  it.each([
+    'V-st in each V-st across, dc in last dc',
+    'V-st in each V-st, dc in top of ch 3',
+    'V-st in each V-st to last st, dc in last st',
+    'V-st in each V-stitch space, dc in last st',
+    'V-st in center of each V-st, dc in last dc',
+    '(dc, ch 1, dc) in each V-st, dc in last dc',
+  ])('%s', (over) => {
+    for (const of of ['dc, ch 1, dc', '2 dc']) {
+      expect(complaints(lace(over, of))).toEqual([]);
+      expect(worked(lace(over, of), 'Row 3')).toEqual(['Row 3 12 proven']);
+      if (over.startsWith('V')) expect(complaints(lace(over, of, 6))).not.toEqual([]);
+    }
+  });
+
+  it.each([
+    'V-st in ch-1 sp of each V-st across, dc in last dc',
+    'V-st in each ch-1 sp, dc in last st',
+    'V-st in the space of each V-st, dc in last dc',
+  ])('%s', (over) => {
+    expect(complaints(lace(over))).toEqual([]);
+    expect(worked(lace(over), 'Row 3')).toEqual(['Row 3 12 proven']);
+    expect(complaints(lace(over, 'dc, ch 1, dc', 4))).not.toEqual([]);
+  });
+
+  it('one V-stitch too few leaves stitches', () => {
+    expect(complaints(lace('V-st in next 4 ch-1 sps, dc in last dc'))).not.toEqual([]);
+  });
+
+  it('"centre dc of each shell" is one stitch of each, and "skip first 3" counts the first', () => {
+    const text = (n: number): string => `Special Stitches:
+Shell (sh): 5 dc in same stitch
+
+Row 1: Ch 14, sc in 2nd ch from hook and in each ch across. (13 sc)
+Row 2: Ch 3, skip first 3 sts, shell in next st, skip 5 sts, shell in next st, skip 2 sts, dc in last st, turn. (2 shells, 2 dc)
+Row 3: Ch 3, shell in centre dc of each shell, dc in last dc. (2 shells, 2 dc)
+Row 4: Ch 1, sc in centre dc of each shell, sc in last dc. (${n} sc)
+`;
+    expect(complaints(text(3))).toEqual([]);
+    expect(worked(text(3), 'Row 2', 'Row 3', 'Row 4')).toEqual([
+      'Row 2 12 proven',
+      'Row 3 12 proven',
+      'Row 4 3 proven',
+    ]);
+    expect(complaints(text(4))).not.toEqual([]);
+  });
+
+  it.each([
+    ['V-Stitch (Work 2 Double Crochet Stitches into one Stitch)', 12],
+    ['V-Stitch (2 dc) in same stitch', 12],
+  ])('a making in brackets behind the name: %s', (definition, made) => {
+    const text = (n: number): string =>
+      `Special Stitches: ${definition}\nRow 1 - Ch 13, sc in 2nd ch from hook and across. (12 sc)\nRow 2 - Ch 3, skip first st, (V-Stitch, skip next st) 5 times, dc in last st. (${n} V-Stitches and 2 dc)\n`;
+    expect(complaints(text(5))).toEqual([]);
+    expect(worked(text(5), 'Row 2')).toEqual([`Row 2 ${made} proven`]);
+    expect(complaints(text(4))).not.toEqual([]);
+  });
+});
+
+describe('numbers and places of older leaflets', () => {
+  it('"or" in front of the last size', () => {
+    const text = (n: number): string =>
+      `Ch 21 (25, 29).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20, 24 or 28 sc)\nRow 2: Ch 1, sc in each sc across. (20, 24 or ${n} sc)\n`;
+    expect(complaints(text(28))).toEqual([]);
+    expect(worked(text(28), 'Row 1')).toEqual(['Row 1 28 proven']);
+    expect(complaints(text(27))).not.toEqual([]);
+  });
+
+  it('"(turning ch counts as 1 dc), and in each ch", "around vertical bar of next dc"', () => {
+    const text = (n: number): string => `Ch 21.
+Row 1: Dc in 4th ch from hook (turning ch counts as 1 dc), and in each ch to end. Ch 3, turn. (19 dc)
+Row 2: Skip first dc, *dc around vertical bar of next dc (raised dc made), 1 dc in each of next 2 dc. Repeat from * to end. Ch 3, turn. (${n} dc)
+`;
+    expect(complaints(text(19))).toEqual([]);
+    expect(worked(text(19), 'Row 1', 'Row 2')).toEqual(['Row 1 19 proven', 'Row 2 19 proven']);
+    expect(complaints(text(21))).not.toEqual([]);
+  });
+});
+
+describe('lists of stitches without signs, and footnotes', () => {
+  it('"Shell (5 dc in a ch)" and "V (dc ch 1 dc)" on lines of their own define stitches', () => {
+    const text = (n: number): string => `Shell (5 dc in a ch)
+V (dc ch 1 dc)
+
+Ch 14.
+Row 1: Sc in 2nd ch from hook and in each ch across. (13 sc)
+Row 2: Ch 3, sk 2 sts, shell in next st, sk 2 sts, V in next st, sk 2 sts, shell in next st, sk 2 sts, dc in last st. (${n} shells, 1 V)
+`;
+    expect(complaints(text(2))).toEqual([]);
+    expect(worked(text(2), 'Row 2')).toEqual(['Row 2 14 proven']);
+    expect(complaints(text(3))).not.toEqual([]);
+  });
+
+  it('a second definition in the line is another stitch', () => {
+    const text = (n: number): string => `Special Stitches
+Double V-stitch (2V-st): (Dc, ch 2, 2 dc, ch 2, dc) in indicated st or sp. Fan: 4 dc in indicated sp.
+
+Row 1: Ch 31, dc in 4th ch from hook (beg 3 sk chs count as first dc), [sk next 3 chs, 2V-st
+
+(see Special Stitches) in next ch, sk next 3 chs, dc in each of next 2 chs] 3 times, turn. (8 dc,
+
+3 2V-sts)
+Row 2: Ch 4, fan in each ch-2 sp of next 2V-st, [ch 2, fan in each ch-2 sp of next 2V-st] twice, ch 1, sk next 2 dc, dc in top of beg ch-3, turn. (2 dc, ${n} fans)
+`;
+    expect(complaints(text(6))).toEqual([]);
+    expect(worked(text(6), 'Row 1', 'Row 2')).toEqual(['Row 1 20 proven', 'Row 2 26 proven']);
+    expect(complaints(text(7))).not.toEqual([]);
+  });
+
+  it.each([
+    '(fpdc * in next stitch, dc in next stitch) - repeat the two stitches in parenthesis until you reach the last stitch',
+    '(dc in next st, fpdc* in next st), repeat instructions in parentheses to last st',
+    '(dc in next st, fpdc in next st), repeat the 2 stitches in brackets to last st',
+  ])('%s', (words) => {
+    const text = (n: number): string =>
+      `Ch 12.\nRow 1: Dc in 4th ch from hook and across. (10 dc)\nRow 2: Ch 3 (counts as dc), ${words}, doc in last st. (${n} sts)\n`;
+    expect(complaints(text(10)).filter((what) => !what.includes('slip'))).toEqual([]);
+    expect(worked(text(10), 'Row 2')).toEqual(['Row 2 10 proven']);
+    expect(complaints(text(12))).not.toEqual([]);
+  });
+});
+
+describe('a label of its own, and the last of a repeat', () => {
+  it('"Foundation row:" above its work', () => {
+    const text = (n: number): string =>
+      `Ch 12.\n\nFoundation Row:\n\n1 dc in 4th ch from hook, 1 dc in each ch to end. (${n} dc)\n`;
+    expect(complaints(text(10))).toEqual([]);
+    expect(complaints(text(11))).not.toEqual([]);
+  });
+
+  it('"work last 1 sc in top of ch 3" behind a repeat adds none', () => {
+    const text = (n: number): string =>
+      `Ch 13.\nRow 1: Dc in 4th ch from hook and in each ch to end, turn. (11 dc)\nRow 2: Ch 1, sc in first dc, *ch 1, skip 1 dc, sc in next dc; rep from * to end of row, work last 1 sc in the top of ch 3. (${n} sc)\n`;
+    expect(complaints(text(6))).toEqual([]);
+    expect(worked(text(6), 'Row 2')).toEqual(['Row 2 6 proven']);
+    expect(complaints(text(7))).not.toEqual([]);
+  });
+});

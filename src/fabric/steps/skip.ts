@@ -33,7 +33,9 @@ function namesTurningChain(hands: Hands, place: SkipStep['place']): boolean {
  */
 function namesItsOwn(hands: Hands, step: SkipStep): boolean {
   const { place } = step;
-  if (place.pick !== 'this' || place.n !== null || nounOf(place).kind !== 'stitch') return false;
+  // "Skip 1 st" does not say which; "skip next st" does.
+  const isOne = place.n === null ? place.pick === 'this' : numberFor(hands, place.n) === 1;
+  if (!isOne || place.each || nounOf(place).kind !== 'stitch') return false;
   // Nothing is made yet but the chain, and it leaves no space behind it.
   if (hands.first === null || hands.nodes.n !== hands.rowFrom + 1) return false;
   if (!hands.startChains.has(hands.rowFrom)) return false;

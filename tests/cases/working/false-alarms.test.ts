@@ -111,3 +111,10 @@ describe('where a row begins', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+it('"skip 1 st" behind a chain that counts may name the stitch that the chain stands on: 1 + 16 + 1', () => {
+  const text = (n: number): string =>
+    `UK terms.\nCh 20.\nRow 1: Tr in 4th ch from hook, tr in each ch to end, turn. (18 tr)\nRow 2: Ch 3 (counts as tr), skip 1 st, tr in next ${n} sts, tr in top of ch-3. (${n + 2} tr)\n`;
+  expect(complaints(text(16))).toEqual([]);
+  expect(complaints(text(18))).not.toEqual([]);
+});

@@ -117,7 +117,8 @@ function clustered(works: readonly WorkStep[], from: number, to: number): WorkSt
     ...first,
     n: null,
     stitch: termWith(first.stitch, { shape: 'cluster', legs }),
-    place: places[0] ?? null,
+    place:
+      first.place?.n && places.length === 1 ? { ...first.place, each: false } : (places[0] ?? null),
     alsoIn: places.slice(1),
     from,
     to,

@@ -26,6 +26,7 @@ export function readSpecial(
   const steps = unwrapped(withoutTalk(settleJoins(r.run(r, 'text')), r));
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
+  if (closesAny(steps)) return null;
   const { key, name, aliases } = head;
   const made = moves ? [] : steps;
   return { key, name, aliases, steps: made, opaque, inline: false, from: 0, to: to - from };
@@ -45,6 +46,17 @@ export function readSpecialAgain(
   skipMarks(r);
   return readHead(r) && !namesSpecial(r) ? special : readSpecial(text, from, to, known);
 }
+
+/**
+ * "Cluster: keeping last loop of each st on hook work 1 dc in each st, …": how it is closed, over as many
+ * stitches as its use names. The trade's own word says the same.
+ */
+const closesAny = ([only, ...more]: readonly Step[]): boolean =>
+  only?.kind === 'work' &&
+  more.length === 0 &&
+  only.stitch.shape === 'cluster' &&
+  only.place?.pick === 'each' &&
+  only.place.n === null;
 
 /** Signs of lists before a name. */
 function skipMarks(r: Reader): void {

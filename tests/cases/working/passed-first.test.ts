@@ -32,3 +32,17 @@ it('a row that opens as its groups go on has a space in its first chain', () => 
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 3')).toEqual(['Row 3 24 proven']);
 });
+
+describe('a cluster told by its making, without a number', () => {
+  const base = 'Ch 8, join.\nRnd 1: Ch 3, 31 dc in ring, join in top of ch 3. (32 dc)\n';
+  const HELD =
+    'keeping last loop of each st on hook work 1 dc in each st, thread over and work off all loops at one time';
+  it.each([
+    `${base}Rnd 2: Ch 4, *cluster over next 4 dc (cluster: ${HELD}), ch 4; rep from * around, join. (8 clusters)\n`,
+    `Special stitch\n\nCluster: ${HELD}\n\n${base}Rnd 2: Ch 4, *cluster over next 4 dc, ch 4; rep from * around, join. (8 clusters)\n`,
+    `${base}Rnd 2: Ch 4, *${HELD.replace('each st,', 'each of next 4 dc,')}, ch 4; rep from * around, join. (8 clusters)\n`,
+  ])('closes as many stitches as its use names', (text) => {
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 8 proven']);
+  });
+});

@@ -388,7 +388,7 @@ function noteEnd(
   if (hands.pieces && left === 1 && agrees) return;
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
-  if (edge.ring && hands.skips.has(left) && endsWithSpace(hands)) return;
+  if (edge.ring && hands.skips.has(left) && (agrees || endsWithSpace(hands))) return;
   if (meantToLeave(hands, { left, agrees, turns })) return;
   // What a first side left is worked to its end by the second.
   const onRest = edge === hands.skippedEdge;

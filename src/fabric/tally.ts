@@ -324,6 +324,9 @@ function begunAs({ bench }: Hands, word: string): ReadonlySet<string> {
 const sumOf = (counts: ReadonlyMap<string, number>, counted: (name: string) => boolean): number =>
   [...counts].reduce((sum, [name, n]) => sum + (counted(name) ? n : 0), 0);
 
+const worksUndefined = ({ facts }: Hands): boolean =>
+  facts.some(({ kind }) => kind === 'undefined');
+
 const TOTALS: ReadonlySet<StatedCount['unit']> = new Set([
   null,
   'stitch',
@@ -362,6 +365,11 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
         ? blockMeanings(hands, tally)
         : meanings(hands, tally, stated, row);
     if (may.length === 0) {
+      left.push(stated);
+      continue;
+    }
+    // "6 dc, 6 V-sts", where nothing says what a V-st is: of how many stitches is not known.
+    if (worksUndefined(hands) && !may.includes(value)) {
       left.push(stated);
       continue;
     }

@@ -377,6 +377,8 @@ const goesRound = (r: Reader): boolean =>
 function worksOn(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
   if ((sense === W.in && !isWord(r, W.all, 1)) || inSame(r)) return true;
+  // "[1 dc; 1 ch; 1 dc] worked into ch space"
+  if (sense === W.made && isWord(r, W.in, 1)) return true;
   if (sense === W.between && (isWord(r, W.next, 1) || isWord(r, W.each, 1))) return true;
   if (sense === W.all && isWord(r, W.in, 1)) return true;
   const multiplied = kindAt(r) === T.star && starRole(r, r.at) === STAR.times;

@@ -276,6 +276,19 @@ it.each([
     ),
     ['Rnd 2 24 proven'],
   ],
+  [
+    'a V-stitch defined by numbers, "worked into" its space: 6 + 6 x 2',
+    'Special Stitches:\nV-ST – [1 DC; 1 CH; 1 DC] worked into CH space\n\nMake a magic ring.\nRnd 1: 12 dc in ring, join. (12 dc)\n' +
+      'Rnd 2: *Dc in next dc, V-st in next dc; rep from * 5 more times, join. (6 dc, 6 V-sts)',
+    ['Rnd 2 18 proven'],
+  ],
+  [
+    'the last skip left to the join, where the counts agree: 6 x 4 in 12',
+    'CH 6; SL ST to form a ring;\nRND 1: CH 3 (counts as 1 DC); work 11 DC into ring, join. (12 DC)\n' +
+      'RND 2: CH 3 (counts as 1 DC); work [1 DC; CH 1; 2 DC] into same st; *SKIP next DC; work [2 DC; CH 1; 2 DC] into next DC. ' +
+      'Repeat from * 4 more times; SL ST into 3rd of 3 CH. (24 DC; 6 ch-1 spaces)',
+    ['Rnd 2 24 proven'],
+  ],
   ...['FIRST MOTIF: Starting at center, ch 2.', 'DOILY … Starting at center, ch 2.', 'Doily—Starting at center, ch 2.'].map(
     (start) =>
       [

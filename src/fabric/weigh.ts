@@ -73,16 +73,23 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
  * where a row that is proven has none.
  */
 function isUnderstood(
-  { asks }: Task,
+  task: Task,
   { facts, tally, uncompared }: RowResult,
-  { beneath, isSure }: Around,
+  { beneath, behind, carried, isSure }: Around,
 ): boolean {
+  const { asks } = task;
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   if (misfits.every(({ kind }) => kind === 'no-place') && beneath?.verdict === 'proven')
     return true;
   // The count of the row beneath chose how its chains are read: it may be that count that is off.
   if (beneath?.verdict === 'proven' && !isSure && misfits.every(isByOne)) return true;
   const stated = asks.counts.filter(({ partial }) => !partial);
+  if (misfits.every(({ kind }) => kind === 'count')) {
+    // Of several counts some are met; or the row behind comes out on what was made, and not otherwise.
+    if (misfits.length < stated.length - uncompared.length) return true;
+    const isMade = behind?.available === tally.stitches && behind.used === tally.stitches;
+    if (isMade && behind.verdict === 'proven' && !carried.has(carriedName(task))) return true;
+  }
   // "(16 sc)" of 16 dc: as many, by another name; or none of that name at all.
   const isOther = (fact: Fact): boolean =>
     fact.kind === 'count' &&

@@ -32,7 +32,7 @@ export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): bool
 }
 
 /** "…, ending with ch 3, tr in tr": what a round of loops ends in, and nothing else is worked behind it. */
-export function closesRow(steps: readonly Step[], step: Step): boolean {
+function closesRow(steps: readonly Step[], step: Step): boolean {
   const last = steps.findLast(({ kind }) => !BEHIND.has(kind));
   if (last === step) return true;
   if (last?.kind !== 'repeat' || last.ending?.kind !== 'with') return false;

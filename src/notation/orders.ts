@@ -28,6 +28,7 @@ import type {
   Numbers,
   OtherSideStep,
   Place,
+  RemarkStep,
   RingStep,
   SkipStep,
   Step,
@@ -247,7 +248,7 @@ function isMagicCircle(r: Reader, start: number): boolean {
 }
 
 /** "magic ring", "MR", "adjustable loop", "sl knot". */
-export function readRing(r: Reader): RingStep | null {
+export function readRing(r: Reader): RingStep | RemarkStep | null {
   const start = r.at;
   passWords(r, BEFORE_RING);
   // "form 1 ring"
@@ -262,6 +263,7 @@ export function readRing(r: Reader): RingStep | null {
     return null;
   }
   const to = toOf(r);
+  if (beforeLongChain(r)) return { kind: 'remark', from: fromOf(r, start), to };
   // "magic ring (see how it is made) with 6 sc"
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) + 1 - r.at : 0;
   if (close > 0 && isWord(r, W.with, close) && kindAt(r, close + 1) === T.number) r.at += close;
@@ -269,6 +271,14 @@ export function readRing(r: Reader): RingStep | null {
   const linked = isWord(r, W.with) || isWord(r, W.of) || isWord(r, W.in);
   if (linked && kindAt(r, 1) === T.number) r.at++;
   return { kind: 'ring', from: fromOf(r, start), to };
+}
+
+/** "Slip knot and chain 45", "make a slip knot, ch 20": the loop on the hook is no ring. */
+function beforeLongChain(r: Reader): boolean {
+  if (!isWord(r, W.knot, -1) && !isWord(r, W.slip_knot, -1)) return false;
+  let k = kindAt(r) === T.comma ? 1 : 0;
+  if (isWord(r, W.and, k) || isWord(r, W.afterwards, k)) k++;
+  return isWord(r, W.ch, k) && kindAt(r, k + 1) === T.number && (r.value[r.at + k + 1] ?? 0) > 9;
 }
 
 const BEFORE_RING: SenseSet = new SenseSet([W.work, W.a, W.form, W.with, W.beginning, W.the]);
@@ -368,7 +378,13 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
       (sense === W.other && isWord(r, W.end, 1))
     ) {
       side = true;
+      // "Rejoin yarn to opposite side of foundation chain"
+      verb ||= behindYarn(r);
       r.at++;
+    } else if (isCastOn(r)) {
+      side = true;
+      verb ||= behindYarn(r);
+      r.at += kindAt(r, 1) === T.dash ? 4 : 3;
     } else if (isRowEnds(r)) {
       rowEnds = true;
       r.at++;
@@ -396,6 +412,14 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
   }
   return { kind: 'other-side', chains, rowEnds, from: fromOf(r, start), to: toOf(r) };
 }
+
+/** "cast on edge": the foundation chain's other side. */
+function isCastOn(r: Reader): boolean {
+  const k = kindAt(r, 1) === T.dash ? 2 : 1;
+  return word(r) === 'cast' && isWord(r, W.on, k) && /^edges?$/.test(spelled(r, r.at + k + 1));
+}
+
+const behindYarn = (r: Reader): boolean => isWord(r, W.to, -1) && spelled(r, r.at - 2) === 'yarn';
 
 const isRowEnds = (r: Reader): boolean =>
   (isWord(r, W.row) && isWord(r, W.end, 1)) ||

@@ -104,6 +104,8 @@ opens((r) => goesOnWith(r), W.continue);
 opens((r, run) => goesOnShaping(r, run), W.continue);
 opens((r, run) => (isWord(r, W.count, 1) ? readCountsHere(r, run) : null), W.to);
 opens((r) => toTurn(r), W.to);
+// "Rejoin yarn to opposite side of chain"
+opens((r) => (spelled(r, r.at - 1) === 'yarn' ? readOtherSide(r) : null), W.to);
 opens((r, run) => measured(r, run), W.to);
 opens((r) => orLength(r), W.or);
 opens((r, run) => withSide(r, run), W.with);

@@ -551,3 +551,25 @@ describe('a label of its own, and the last of a repeat', () => {
     expect(complaints(text(7))).not.toEqual([]);
   });
 });
+
+describe('where the work begins', () => {
+  it.each(['Slip knot and chain 21.', 'Make a slip knot, ch 21.', 'Slip knot, then ch 21 (or more).'])(
+    '%s',
+    (start) => {
+      const text = (n: number): string =>
+        `${start}\nRow 1: Skip the first chain and sc in every stitch, turn. (${n} sc)\n`;
+      expect(complaints(text(20))).toEqual([]);
+      expect(worked(text(20), 'Row 1')).toEqual(['Row 1 20 proven']);
+      expect(complaints(text(21))).not.toEqual([]);
+    },
+  );
+
+  it.each(['cast on edge', 'cast-on edge', 'opposite side of foundation chain'])(
+    'yarn rejoined to the %s is not held against the last row',
+    (side) => {
+      const text = `Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch to end, turn. (20 sc)\nRow 2: Ch 1, sc in each sc to end. (20 sc)\n\nRow 3: Rejoin yarn to ${side}, ch 1, 1 sc in each ch to end. (20 sc)\n`;
+      expect(complaints(text)).toEqual([]);
+      expect(worked(text, 'Row 2')).toEqual(['Row 2 20 proven']);
+    },
+  );
+});

@@ -38,6 +38,9 @@ const TOLD = new RegExp(
   'gi',
 );
 
+/** Most rows name none of them, and are passed by one look. */
+const HAS_NAME = new RegExp(NAMES, 'i');
+
 /** What the words in brackets end in, or hold: a text without it has none of them. */
 const ENDS_MADE =
   /(?:made|completed|formed)[)\].,;]|[)\]] (?:as|for) (?:an? |the )?[a-z]|[([][^()[\]:=]{2,24}[:=]|[)\]] in /i;
@@ -53,6 +56,7 @@ export function madeInRows(
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;
     const words = text.slice(block.from, block.to);
+    if (!HAS_NAME.test(words)) continue;
     let tree: Instruction | null = null;
     const all = [MADE, FOR_ONE, SO_CALLED].flatMap((shape) => [...words.matchAll(shape)]);
     for (const made of all) {

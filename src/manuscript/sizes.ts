@@ -94,6 +94,8 @@ const IN_LINE = new RegExp(
   String.raw`\bsizes\b(?:\s+(?:are|for|in|written|given|listed|as))*\s*[:=–-]?\s*(${LIST_SHAPE})|^\W*(?:size\s+)?(${LIST_SHAPE})\W*$`,
   'im',
 );
+/** A line with a bracket that is short enough to be nothing but names. */
+const HAS_LINE = /^[^()[\]\n]{1,60}[([][^()[\]\n]{1,300}[)\]][^\w\n]{0,40}$/m;
 /** "first size; changes for larger sizes in brackets": the numbers tell how many. */
 const IN_BRACKETS =
   /\b(?:(?:larger|other|bigger|next|second)\s+sizes?|changes)\b[^.\n]{0,60}\b(?:brackets?|parenthes[ei]s|\(\s*\))/i;
@@ -106,7 +108,8 @@ function listedSizes(prose: string): readonly string[] | null {
   const line = /siz/i.test(prose) ? WORD_LIST.exec(prose)?.[1] : undefined;
   const named = line ? namesIn(line) : null;
   if (named) return named;
-  const inLine = /[([]/.test(prose) ? IN_LINE.exec(prose) : null;
+  // A list that is no line of its own stands behind the word "sizes".
+  const inLine = HAS_LINE.test(prose) || /sizes/i.test(prose) ? IN_LINE.exec(prose) : null;
   if (inLine) return namesIn(inLine[1] ?? inLine[4] ?? '');
   if (line) return null;
   const words = /\b(?:small|xs|newborn|preemie|baby)\s*[([][^)\]]{2,80}[)\]]/i.exec(prose)?.[0];

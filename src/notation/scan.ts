@@ -429,6 +429,12 @@ const MAY_BE_LAST = hashes(
 );
 
 /** "to last ch.": a chain that is a place. */
+/** "ss in 3rd ch. 18 tr": a row's count behind its last sentence, and no length of the chain. */
+const isLastCount = ({ text, base, end }: Scan, at: number): boolean =>
+  end - at < 24 && LAST_COUNT.test(text.slice(base + at, base + end));
+
+const LAST_COUNT = /^\d{1,3} (?:sc|dc|hdc|htr|tr|dtr|sts?|stitches)\.?\s*$/i;
+
 const isPlaced = (sense: SenseId): boolean =>
   sense === W.last || sense === W.each || sense === W.next || sense === W.same;
 
@@ -495,7 +501,10 @@ function isAbbreviation(s: Scan, at: number): boolean {
   // "repeat rnd. 3."
   if (classOf(code) === DIGIT && (word[last] === W.round || word[last] === W.row))
     return word[last - 1] === W.repeat;
-  if (word[last] === W.ch && classOf(code) === DIGIT)
+  if (word[last] === W.ch && classOf(code) === DIGIT) {
+    const named = kind[last - 1] === T.ordinal || word[last - 1] === W.of;
+    if (named && isLastCount(s, i)) return false;
     return kind[last - 1] !== T.number && !(isPlaced(word[last - 1]!) && isOwnNumber(codes, i));
+  }
   return sure && (i > at + 1 ? classOf(code) === DIGIT : true);
 }

@@ -46,3 +46,9 @@ describe('a cluster told by its making, without a number', () => {
     expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 8 proven']);
   });
 });
+
+it('a count behind "top of ch." is the count, and no length of the chain', () => {
+  const text =
+    'UK terms\n\nRnd 1: Ch 3, 17 tr in magic ring, join in top of ch. 18 tr\nRnd 2: Ch 3, tr in same st, 2 tr in each tr around, ss in 3rd ch. 36 tr.\n';
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 18 proven', 'Rnd 2 36 proven']);
+});

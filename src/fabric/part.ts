@@ -185,7 +185,7 @@ function workInstruction(run: Run, index: number): void {
     run.rows.push(recordOf(run, { placed, index, facts: [], verdict: 'omitted' }));
     return;
   }
-  const shaped = expansion.tasks.length > 1 && worksShaping(run, expansion.tasks);
+  const shaped = shareCount(expansion.tasks) && worksShaping(run, expansion.tasks);
   let facts = expansion.facts;
   for (const [i, task] of expansion.tasks.entries()) {
     const last = i === expansion.tasks.length - 1;
@@ -197,6 +197,12 @@ function workInstruction(run: Run, index: number): void {
   const lost = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
   run.rows.push(recordOf(run, { placed, index, facts, verdict: lost ? 'unread' : 'unchecked' }));
 }
+
+/** "(19 sc) Rep Dec row twice. (15 sc)": the row and what is repeated have counts of their own. */
+const shareCount = (tasks: readonly Task[]): boolean => {
+  const last = tasks.at(-1)?.asks.counts;
+  return tasks.length > 1 && tasks.every(({ asks }) => asks.counts === last);
+};
 
 const uncounted = (task: Task): Task => ({ ...task, asks: { ...task.asks, counts: [] } });
 

@@ -137,7 +137,7 @@ export function countItem(r: Reader): StatedCount | null {
   const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
   if (!n) return null;
   // "(1 increase) repeat to the end of the round"
-  if (kindAt(r) === T.word && kindAt(r, 1) === T.close && isWord(r, W.repeat, 2)) return null;
+  if (kindAt(r) === T.word && kindAt(r, 1) === T.close && repeatsStitches(r, 2)) return null;
   const draft: Draft = {
     n,
     unit: null,
@@ -153,6 +153,15 @@ export function countItem(r: Reader): StatedCount | null {
   draft.to = toOf(r);
   return draft;
 }
+
+/** "repeat to the end", but not "(19 sc) Rep Row 2", "Rep last 2 rows" or "Rep Dec row": see `isRepeatOrder`. */
+function repeatsStitches(r: Reader, ahead: number): boolean {
+  if (!isWord(r, W.repeat, ahead)) return false;
+  const k = isWord(r, W.the, ahead + 1) ? ahead + 2 : ahead + 1;
+  return !ROWS.has(wordAt(r, k)) && !ROWS.has(wordAt(r, k + 1));
+}
+
+const ROWS: SenseSet = new SenseSet([W.row, W.round, W.r, W.last, W.previous, W.these]);
 
 /** "+ ch3" in "(62dc + ch3)": the start chain, told with its length behind the word. */
 function startChainItem(r: Reader): StatedCount | null {

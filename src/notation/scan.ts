@@ -428,13 +428,13 @@ const MAY_BE_LAST = hashes(
   'ch chs st sts sp sps lp lps sc dc hdc tr dtr trc htr c bl bls m b rnd rnds rem k r tog patt',
 );
 
-/** "to last ch.": a chain that is a place. */
 /** "ss in 3rd ch. 18 tr": a row's count behind its last sentence, and no length of the chain. */
 const isLastCount = ({ text, base, end }: Scan, at: number): boolean =>
   end - at < 24 && LAST_COUNT.test(text.slice(base + at, base + end));
 
 const LAST_COUNT = /^\d{1,3} (?:sc|dc|hdc|htr|tr|dtr|sts?|stitches)\.?\s*$/i;
 
+/** "to last ch.": a chain that is a place. */
 const isPlaced = (sense: SenseId): boolean =>
   sense === W.last || sense === W.each || sense === W.next || sense === W.same;
 

@@ -52,3 +52,21 @@ it('a count behind "top of ch." is the count, and no length of the chain', () =>
     'UK terms\n\nRnd 1: Ch 3, 17 tr in magic ring, join in top of ch. 18 tr\nRnd 2: Ch 3, tr in same st, 2 tr in each tr around, ss in 3rd ch. 36 tr.\n';
   expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 18 proven', 'Rnd 2 36 proven']);
 });
+
+describe('a row and its repeats, each with a count of its own', () => {
+  const row = 'Dec row: Ch 1, sc2tog, sc in each st to last 2 sts, sc2tog, turn.';
+  it('in brackets before the order', () => {
+    const text = (n: number): string =>
+      `Ch 22.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (21 sc)\n${row} (${n} sc) Rep Dec row 2 more times. (15 sc)\n`;
+    expect(complaints(text(19))).toEqual([]);
+    expect(worked(text(19), 'Dec row')).toEqual(['Dec row 19 proven']);
+    expect(complaints(text(20))).not.toEqual([]);
+  });
+  it('a wrong one is told in each size', () => {
+    const text = (counts: string): string =>
+      `Sizes S (M, L)\n\nCh 22 (24, 26).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn—21 (23, 25) sc.\n${row.slice(0, -1)}—${counts} sc.\nRep Dec row 1 (2, 2) more times—17 (17, 19) sc.\n`;
+    expect(complaints(text('19 (21, 23)'))).toEqual([]);
+    expect(complaints(text('19 (21, 24)'))).not.toEqual([]);
+    expect(complaints(text('19 (22, 23)'))).not.toEqual([]);
+  });
+});

@@ -264,7 +264,7 @@ export function sentenceFor(
   const { name, number } = split(what);
   const sentence = sentences[name]?.readings[reading];
   if (sentence === undefined) return `${what}: ${reading}`;
-  return sentence.replace('#', number).replace('{row}', course);
+  return sentence.replace('#', number).replaceAll('{row}', course);
 }
 
 /** Whether a reading that custom decided is worth a line. */

@@ -192,6 +192,7 @@ describe('readings taken for granted', () => {
       for (const reading of readings) {
         const sentence = sentenceFor(what, reading, 'row');
         expect(sentence, `${what}, ${reading}`).not.toBe(`${what}: ${reading}`);
+        expect(sentence).not.toMatch(/[{}#]/);
       }
     }
   });

@@ -322,7 +322,11 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   else goOn(run, task, attempted);
   if (silent && facts.length === 0) return;
   // "Sl st in next st. Fasten off." behind the last row finishes the piece and is no row.
-  const finishes = shape.onlySlips && task.label === '' && task.asks.counts.length === 0;
+  const finishes =
+    shape.onlySlips &&
+    task.label === '' &&
+    task.asks.counts.length === 0 &&
+    [...shape.chainLengths].every((n) => n < LOOP);
   if (finishes && attempted.result.facts.length + facts.length === 0) return;
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
   const closes = run.progress.before.row?.ring ?? false;
@@ -330,6 +334,9 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const meant = leftOnPurpose(run.rows);
   if (meant) run.rows[run.rows.length - 2] = meant;
 }
+
+/** "Sl st in next 4 sc, ch 16, sk 5, sl st in next sc": so long a chain is a handle, and no finish. */
+const LOOP = 4;
 
 /** Rows of two runs in the same readings stand at the same places of their lists. */
 function around({ rows, setting }: Run, former: PartRun): Around {

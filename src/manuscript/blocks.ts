@@ -8,7 +8,7 @@ import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chainInProse, worksIntoChain } from './chain-in-prose.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
-import { labelCuts, opensPart } from './label-cuts.ts';
+import { labelCuts, namesPart, opensPart } from './label-cuts.ts';
 import {
   afterBullet,
   endsWithCount,
@@ -236,7 +236,10 @@ function take(scan: Scan, stretch: Stretch): void {
     pushHeading(scan, { from: at.from, to: work, level: 0, name: titleWords(name) }, 'work');
     return take(scan, { ...stretch, from: work });
   }
-  const opens = opensStep(text, stretch.from) || opensPart(text, stretch.from);
+  const opens =
+    opensStep(text, stretch.from) ||
+    opensPart(text, stretch.from) ||
+    (scan.open?.kind === 'instruction' && namesPart(text, at.from));
   if (opens || opensItem(scan, at) || followsCounted(scan, at)) close(scan);
   if (opensStep(text, stretch.from) && takeStep(scan, at)) return;
   if (scan.section === 'comments') addProse(scan, at);

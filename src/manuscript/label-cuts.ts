@@ -106,6 +106,10 @@ const PART_LEAD = new RegExp(String.raw`^${PART}:\s`);
 export const opensPart = (text: string, from: number): boolean =>
   lastInk(text, from, Math.max(0, from - 8)) >= 0 && PART_LEAD.test(text.slice(from, from + 20));
 
+/** Whether a line begins with a part's name and its sign: "Handle: Sl st in next 5 sc, …". */
+export const namesPart = (text: string, from: number): boolean =>
+  PART_LEAD.test(text.slice(from, from + 20));
+
 /** "2. Increase Round: ch 2 …", "3. (dc, sc) Round: ch 2 …": the list's number is the row's. */
 const LIST_NAME = /(?:^|[\r\n])[ \t]*\d{1,3}[.)] +(?:\([^()\n]{1,50}\) )?$/;
 

@@ -188,7 +188,9 @@ describe('readings taken for granted', () => {
     expect(questions.length).toBeGreaterThan(5);
     for (const [, plainName, numbered, after, rest = ''] of questions) {
       const what = plainName ?? `${numbered}2${after}`;
-      const readings = [...rest.matchAll(/(?:[:?,] |\[)'([^']+)'/g)].map(([, reading = '']) => reading);
+      const readings = [...rest.matchAll(/(?:[:?,] |\[)'([^']+)'/g)].map(
+        ([, reading = '']) => reading,
+      );
       for (const reading of readings) {
         const sentence = sentenceFor(what, reading, 'row');
         expect(sentence, `${what}, ${reading}`).not.toBe(`${what}: ${reading}`);

@@ -156,6 +156,9 @@ function onlySlipsSoFar(hands: Hands): boolean {
 function beginWithChain(hands: Hands, step: ChainStep, row: RowContext): void {
   hands.pending = null;
   if (beginsWithMore(hands, step, row)) return;
+  // "Sl st in next 4 sc, ch 16, sk 5, sl st in next sc": a handle stands for no stitch.
+  if (row.shape.onlySlips && hands.nodes.n > hands.rowFrom)
+    return makeChains(hands, numberFor(hands, step.n) ?? 1, originFor(hands, step));
   makeStartChain(hands, step, readStartChain(hands, step, row));
 }
 

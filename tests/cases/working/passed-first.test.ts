@@ -1,6 +1,6 @@
 /** The first stitch passed by the words of the next one, and chains named by no number. Invented. */
 import { describe, expect, it } from 'vitest';
-import { complaints, conventions, worked } from './worked.ts';
+import { complaints, conventions, made, worked } from './worked.ts';
 
 const ROW_1 = 'Ch 12.\nRow 1: Dc in 4th ch from hook and in each ch across. (10 dc)\n';
 
@@ -69,4 +69,12 @@ describe('a row and its repeats, each with a count of its own', () => {
     expect(complaints(text('19 (21, 24)'))).not.toEqual([]);
     expect(complaints(text('19 (22, 23)'))).not.toEqual([]);
   });
+});
+
+it('a handle on a line of its own, told by its name, is a row of its own', () => {
+  const text =
+    'Rnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each sc. (12 sc)\nRnds 3 & 4: Sc in each sc.\nHandle: Sl st in next 3 sc, ch 16, skip next 4 sc, sl st in next sc, turn.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 12 unstated']);
+  expect(made(text).at(-1)).toBe(0);
 });

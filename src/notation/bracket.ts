@@ -4,11 +4,18 @@
  */
 
 import { isAside } from './aside.ts';
+import {
+  isPassedByJoin,
+  nameBracket,
+  placeBracket,
+  sideBracket,
+  timesBracket,
+  translates,
+} from './bracket-of-step.ts';
+import { type Bracket, leave } from './bracket-span.ts';
 import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
-import { isPair } from './gloss.ts';
-import { readOneNumber } from './numbers.ts';
 import { readLoopOrder } from './orders.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { isWorked } from './plain-count.ts';
@@ -23,30 +30,14 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
-import {
-  isRepeatOrder,
-  namesStar,
-  orderOnly,
-  readLooseOrder,
-  readOrder,
-  wrapSentence,
-} from './repeat.ts';
+import { isRepeatOrder, namesStar, orderOnly, readLooseOrder, readOrder } from './repeat.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
-import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
-import { readStitch } from './stitch.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times, WorkStep } from './tree.ts';
-
-/** Tokens of the bracket that is being read; unclosed, it goes on to the end. */
-interface Bracket {
-  readonly start: number;
-  readonly close: number;
-  readonly closed: boolean;
-}
 
 /** "ch 3 (count as 1st dc *2 dc in …": what the chain stands for ends at the next sign; else the end. */
 function unclosedEnd(r: Reader, start: number): number {
@@ -94,13 +85,6 @@ export function readBracket(r: Reader, run: Run): void {
   } else workBracket(r, run, b);
 }
 
-/** "join with sl st (sk ch-2)": what the join passes over. */
-function isPassedByJoin(r: Reader, run: Run, b: Bracket): boolean {
-  if (!b.closed || run.out.at(-1)?.kind !== 'join' || r.word[b.start + 1] !== W.skip) return false;
-  for (let i = b.start + 1; i < b.close; i++) if (r.kind[i] === T.comma) return false;
-  return r.kind[b.close + 1] !== T.word && r.kind[b.close + 1] !== T.number;
-}
-
 /** "*sc in first st, 2 sc in next* (repeat from * to * around)": the order itself, in brackets. */
 function orderBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
@@ -120,137 +104,6 @@ function orderBracket(r: Reader, run: Run, b: Bracket): boolean {
   return false;
 }
 
-/** "1 sc, inc (x6)": the number of the sentence at its end, of the last step elsewhere. */
-function timesBracket(r: Reader, run: Run, b: Bracket): boolean {
-  if (!b.closed || b.close - b.start > 14 || run.out.length === 0 || !saysTimes(r, b)) return false;
-  r.at = b.start + 1;
-  const times = readTimes(r, false);
-  if (times?.kind !== 'times' || r.at !== b.close) {
-    r.at = b.start;
-    return false;
-  }
-  leave(r, b);
-  if (tellsPasses(r, run)) {
-    const { n, from, to } = times;
-    const word = { unit: 'group', stem: null, chains: null, word: 'repeat' } as const;
-    const count = { n, ...word, startChainIncluded: null, partial: false, from, to };
-    r.counts.push({ count, from: run.out.length });
-    return true;
-  }
-  // "rep from * around (4x)": the number says how often that is.
-  const last = run.out.at(-1);
-  const open = last?.kind === 'repeat' && last.times.kind === 'until' && !last.ending;
-  if (open && last.times.until.kind === 'end' && last.order.to === r.to[b.start - 1]) {
-    run.out[run.out.length - 1] = { ...last, times: { ...times, more: null }, to: toOf(r) };
-    return true;
-  }
-  const saved = run.sentence;
-  const ends = clauseEnds(r) ? kindAt(r) !== T.comma : kindAt(r) === T.open;
-  if (!ends) run.sentence = run.out.length - 1;
-  wrapSentence(r, run, { times, ending: null, order: { from: times.from, to: times.to } }, '');
-  run.sentence = Math.min(saved, run.out.length);
-  return true;
-}
-
-/** "*dc, ch 2*, rep * to * around, sl st in 4th ch. (8 times)": the round is closed; so often it went. */
-function tellsPasses(r: Reader, { out }: Run): boolean {
-  const last = out.findLastIndex(({ kind }) => kind !== 'remark');
-  const closing = out[last];
-  const closes =
-    closing?.kind === 'join' || (closing?.kind === 'work' && closing.stitch.stem === 'ss');
-  const repeats = out.some((step) => step.kind === 'repeat' && step.times.kind !== 'missing');
-  return closes && repeats && (clauseEnds(r) || kindAt(r) === T.open);
-}
-
-/** Whether a word or sign of `readTimes` stands in the bracket: most hold a count. */
-function saysTimes(r: Reader, b: Bracket): boolean {
-  for (let i = b.start + 1; i < b.close; i++) {
-    const kind = r.kind[i];
-    if (kind === T.times || kind === T.star || kind === T.open || TIMES.has(r.word[i]!))
-      return true;
-  }
-  return false;
-}
-
-const TIMES: SenseSet = new SenseSet([W.times, W.x, W.more, W.total, W.once, W.twice, W.thrice]);
-
-/** "1 dc (in ch-3 of previous row)": the place of the step before. */
-function placeBracket(r: Reader, run: Run, b: Bracket): boolean {
-  const last = run.out.at(-1);
-  if (
-    !b.closed ||
-    r.kind[b.start + 1] !== T.word ||
-    r.value[b.start + 1] !== W.in ||
-    last?.kind !== 'work' ||
-    last.place
-  )
-    return false;
-  r.at = b.start + 1;
-  const place = readPlaceAfterPreposition(r);
-  if (!place || r.at !== b.close) {
-    r.at = b.start;
-    return false;
-  }
-  leave(r, b);
-  run.out[run.out.length - 1] = { ...last, place, to: toOf(r) };
-  return true;
-}
-
-/** "2 sc on chain (opposite side)": the chain is turned to before the work. */
-function sideBracket(r: Reader, run: Run, b: Bracket): boolean {
-  const last = run.out.at(-1);
-  if (!b.closed || last?.kind !== 'work' || last.place?.nouns[0]?.kind !== 'chain') return false;
-  const k = r.word[b.start + 1] === W.the ? b.start + 2 : b.start + 1;
-  const other = r.word[k] === W.opposite || r.word[k] === W.other;
-  const side =
-    r.word[k] === W.opposite_side ? k + 1 : other && r.word[k + 1] === W.side ? k + 2 : 0;
-  if (side !== b.close) return false;
-  leave(r, b);
-  const span = { from: last.from, to: toOf(r) };
-  run.out.pop();
-  run.out.push({ kind: 'other-side', chains: null, rowEnds: false, ...span });
-  run.out.push({ ...last, place: null, to: span.to });
-  return true;
-}
-
-/** "6 dc [6 sc]": the same stitch in the other terms. */
-function translates(r: Reader, run: Run, b: Bracket): boolean {
-  const last = run.out.at(-1);
-  if (!b.closed || b.close - b.start > 4 || last?.kind !== 'work' || last.place) return false;
-  if (last.to !== r.to[b.start - 1] || last.stitch.stem === null) return false;
-  r.at = b.start + 1;
-  const n = readOneNumber(r)?.values[0];
-  const other = readStitch(r);
-  const same = other !== null && r.at === b.close && n === last.n?.values[0];
-  if (!same || !isPair(last.stitch.stem, other.stem)) {
-    r.at = b.start;
-    return false;
-  }
-  leave(r, b);
-  putWords(r, run, b.start, 'remark');
-  return true;
-}
-
-/** "2 dc, ch 2, 2 dc (shell) in next dc": what stands before is so called, and goes where the words behind say. */
-function nameBracket(r: Reader, run: Run, b: Bracket): boolean {
-  const last = run.out.at(-1);
-  const group = last?.kind === 'repeat' && last.times.kind === 'missing';
-  const work = last?.kind === 'work' && !last.place && !last.until && last.stitch.shape === 'one';
-  if (!b.closed || b.close - b.start > 4 || !(work || group)) return false;
-  if (last.to !== r.to[b.start - 1] || r.word[b.close + 1] !== W.in) return false;
-  r.at = b.start + 1;
-  const name = readStitch(r);
-  if (r.at !== b.close || !name || !NAMES.has(name.shape)) {
-    r.at = b.start;
-    return false;
-  }
-  leave(r, b);
-  putWords(r, run, b.start, 'remark');
-  return true;
-}
-
-const NAMES: ReadonlySet<string> = new Set(['shell', 'v', 'cluster', 'puff', 'popcorn', 'special']);
-
 /** "(in back loops only) 2 hdc in each st" */
 function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
   if (!b.closed || b.close - b.start > 14 || r.kind[b.start + 1] === T.number) return false;
@@ -263,11 +116,6 @@ function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
   leave(r, b);
   run.out.push({ ...loop, from: fromOf(r, b.start), to: toOf(r) });
   return true;
-}
-
-/** Puts the reader behind the bracket. */
-function leave(r: Reader, b: Bracket): void {
-  r.at = b.closed ? b.close + 1 : b.close;
 }
 
 /** "(counts as dc)" belongs to the chain or stitch before it. */

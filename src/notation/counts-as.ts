@@ -28,6 +28,7 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
   }
   const draft: Draft = {
     counts: said === 'counts',
+    named: namesChain(r, start),
     stem: null,
     stitches: 1,
     chains: 0,
@@ -46,6 +47,11 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
   }
   draft.to = toOf(r);
   return draft;
+}
+
+function namesChain(r: Reader, start: number): boolean {
+  for (let i = start; i < r.at; i++) if (r.word[i] === W.ch || r.word[i] === W.tch) return true;
+  return false;
 }
 
 /** The verb may stand behind "this", "ch 3", "beg ch-3", "will". */
@@ -150,6 +156,7 @@ export function readStandsFor(r: Reader, end: number): CountsAs | null {
   const start = r.at;
   const draft: Draft = {
     counts: true,
+    named: false,
     stem: null,
     stitches: 1,
     chains: 0,

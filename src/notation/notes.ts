@@ -101,9 +101,14 @@ function countedFirst(r: Reader, start: number, end: number): StandingOrder | nu
   r.at = r.kind[as + 1] === T.number ? as + 2 : as + 1;
   const stitch = readStitch(r);
   if (!stitch?.stem) return null;
-  const said = { counts: true, stem: stitch.stem, stitches: 1, chains: 0, throughout: true };
+  const said = { stem: stitch.stem, stitches: 1, chains: 0, throughout: true };
   const at = span(r, start, end);
-  return { kind: 'start-chain', n: chainNumber(r, chain), countsAs: { ...said, ...at }, ...at };
+  return {
+    kind: 'start-chain',
+    n: chainNumber(r, chain),
+    countsAs: { counts: true, named: true, ...said, ...at },
+    ...at,
+  };
 }
 
 function isNever(r: Reader, from: number, to: number): boolean {

@@ -156,6 +156,8 @@ export type Until =
 /** What a chain is said to stand for: "(counts as dc and ch 1)", "(does not count as a st)". */
 export interface CountsAs extends Span {
   readonly counts: boolean;
+  /** The chain is named, "skipped ch-3 counts as dc": nothing else can be meant. */
+  readonly named: boolean;
   /** Stitch it stands for, if said. */
   readonly stem: StemWord | null;
   /** How many stitches ("counts as 2 dc"); 1 unless said. */

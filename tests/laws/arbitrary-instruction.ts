@@ -318,7 +318,7 @@ const start: fc.Arbitrary<readonly Step[]> = fc.constantFrom<readonly Step[]>(
 );
 
 function countsAs(chains: number, throughout: boolean) {
-  return { ...NOWHERE, counts: true, stem: 'dc', stitches: 1, chains, throughout };
+  return { ...NOWHERE, counts: true, named: false, stem: 'dc', stitches: 1, chains, throughout };
 }
 
 const closing: fc.Arbitrary<readonly Step[]> = fc.constantFrom<readonly Step[]>(

@@ -26,7 +26,15 @@ const next = place({});
 const nextSome = (...n: number[]) =>
   place({ n: numbers(...n), nouns: [noun({ plural: n.some((value) => value !== 1) })] });
 const rnd = (n: number) => label({ numbers: [n] });
-const asDc = { ...NOWHERE, counts: true, stem: 'dc', stitches: 1, chains: 1, throughout: false };
+const asDc = {
+  ...NOWHERE,
+  counts: true,
+  named: false,
+  stem: 'dc',
+  stitches: 1,
+  chains: 1,
+  throughout: false,
+};
 
 const told = (steps: readonly Step[], said: Partial<Instruction> = {}): Instruction => ({
   label: null,

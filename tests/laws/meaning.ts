@@ -7,7 +7,7 @@ import { noun } from './build.ts';
 /** Plain data to compare with `toEqual`; stitch words become neutral ids of the terms. */
 export const meaning = (tree: unknown, terms: Terms): unknown => stripped(tree, '', terms);
 
-const WORDING = new Set(['from', 'to', 'order', 'text', 'plural', 'nameFrom', 'nameTo']);
+const WORDING = new Set(['from', 'to', 'order', 'text', 'plural', 'nameFrom', 'nameTo', 'named']);
 
 function stripped(value: unknown, key: string, terms: Terms): unknown {
   if (typeof value === 'string') return word(value, key, terms);

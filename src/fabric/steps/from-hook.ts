@@ -108,8 +108,9 @@ function passedCount(
   if (step.countsAs) {
     if (!step.countsAs.counts) return 'do not count';
     // "1 hdc in 3rd ch from hook (counts as 1 hdc)": the chains passed, or the stitch just made.
-    const { stitches, from } = step.countsAs;
-    const own = step.n !== null && stitches === numberFor(hands, step.n) && from > step.from;
+    const { stitches, from, named } = step.countsAs;
+    const own =
+      !named && step.n !== null && stitches === numberFor(hands, step.n) && from > step.from;
     if (!own) return 'count';
     return ask(hands.readings, {
       doubt: `skipped chains ${chain.passed}`,

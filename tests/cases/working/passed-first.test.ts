@@ -78,3 +78,10 @@ it('a handle on a line of its own, told by its name, is a row of its own', () =>
   expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 12 unstated']);
   expect(made(text).at(-1)).toBe(0);
 });
+
+it('"(missed 3ch count as 1tr)" names the chains: one chain too many is told', () => {
+  const text = (n: number): string =>
+    `UK terms\n\nMake ${n}ch.\nRow 1: 1tr in 4th ch from hook (missed 3ch count as 1tr), 1tr in each ch to end, turn. (65tr)\nRow 2: 1ch, 1dc in each tr to end, turn. (65dc)\n`;
+  expect(complaints(text(67))).toEqual([]);
+  expect(complaints(text(68))).not.toEqual([]);
+});

@@ -7,7 +7,7 @@ import { allSteps } from './shape.ts';
 
 export function isPlainlySaid(steps: readonly Step[], wordsOf: (step: Step) => string): boolean {
   // What is told behind the work does not change it.
-  const behind = steps.findLastIndex(({ kind }) => kind !== 'remark') + 1;
+  const behind = steps.findLastIndex(({ kind }) => !CLOSES.has(kind)) + 1;
   for (const step of allSteps(steps.slice(0, behind))) {
     if (step.kind === 'work' ? !isPlainWork(step) : !PLAIN.has(step.kind)) return false;
     if (step.kind === 'remark' && !HARMLESS.test(wordsOf(step))) return false;
@@ -15,6 +15,15 @@ export function isPlainlySaid(steps: readonly Step[], wordsOf: (step: Step) => s
   }
   return true;
 }
+
+const CLOSES: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'remark',
+  'turn',
+  'join',
+  'fasten-off',
+  'yarn',
+  'spiral',
+]);
 
 const PLAIN: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
   'chain',

@@ -14,7 +14,8 @@ export function leftOpen(rows: readonly RowRecord[], manuscript: Manuscript): Ro
     const beneath = before?.partIndex === row.partIndex && before.instance === row.instance;
     if (row.verdict !== 'mismatch' || !before || !beneath) return row;
     const unknown = standsOnNothing(row, before) || missesUnread(row, before);
-    if (!unknown && !(unwritten.has(row.partIndex) && missesOne(row))) return row;
+    const unsaid = unwritten.has(row.partIndex) && missesOne(row) && opensInSame(row, manuscript);
+    if (!unknown && !unsaid) return row;
     const facts = row.facts.filter(({ kind }) => !MISFITS.has(kind));
     return { ...row, facts, verdict: 'unchecked' };
   });
@@ -37,6 +38,13 @@ function unwrittenChains({ parts, orders }: Manuscript): ReadonlySet<number> {
     if (counts && !written) unwritten.add(index);
   });
   return unwritten;
+}
+
+/** "Dc in same st as joining, …": the first stitch stands beside a chain that was made there. */
+function opensInSame(row: RowRecord, { parts }: Manuscript): boolean {
+  const steps = parts[row.partIndex]?.instructions[row.instruction]?.instruction.steps ?? [];
+  const first = steps.find(({ kind }) => kind === 'work' || kind === 'group' || kind === 'repeat');
+  return first?.kind === 'work' && first.place?.pick === 'same';
 }
 
 /** By one stitch, the row's count is too high or its walk too short. */

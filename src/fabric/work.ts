@@ -223,6 +223,18 @@ function addsToRow(steps: Instruction['steps']): boolean {
   );
 }
 
+/** "Ch 2 (counts as hdc here and throughout)" in a row of an earlier part holds for later ones too. */
+const throughout = (parts: readonly Part[]): StandingOrder[] =>
+  parts.flatMap(({ instructions }) =>
+    instructions.flatMap(({ from, instruction }) =>
+      instruction.orders.flatMap((order) =>
+        order.kind === 'start-chain' && order.countsAs.throughout
+          ? [{ ...order, from: order.from + from, to: order.to + from }]
+          : [],
+      ),
+    ),
+  );
+
 function workOnce(
   shop: Shop,
   hands: Hands,
@@ -237,7 +249,11 @@ function workOnce(
   const { manuscript } = shop;
   const setting: PartSetting = {
     ...at,
-    orders: [...manuscript.orders, ...at.part.orders] satisfies StandingOrder[],
+    orders: [
+      ...manuscript.orders,
+      ...throughout(manuscript.parts.slice(0, at.partIndex)),
+      ...at.part.orders,
+    ],
     charts: manuscript.charts,
     sizes: manuscript.head.sizes,
     otherParts: at.otherParts,

@@ -1,4 +1,4 @@
-/** The first stitch passed by the words of the next one, and chains named by no number. Invented. */
+/** How rows start and end, and which words hold on behind them. Invented. */
 import { describe, expect, it } from 'vitest';
 import { complaints, conventions, made, worked } from './worked.ts';
 
@@ -84,4 +84,11 @@ it('"(missed 3ch count as 1tr)" names the chains: one chain too many is told', (
     `UK terms\n\nMake ${n}ch.\nRow 1: 1tr in 4th ch from hook (missed 3ch count as 1tr), 1tr in each ch to end, turn. (65tr)\nRow 2: 1ch, 1dc in each tr to end, turn. (65dc)\n`;
   expect(complaints(text(67))).toEqual([]);
   expect(complaints(text(68))).not.toEqual([]);
+});
+
+it('"here and throughout" in one part holds in the parts behind it', () => {
+  const text = (n: number): string =>
+    `US terms\n\nBACK\nCh 22.\nRow 1: Hdc in 3rd ch from hook (skipped 2 ch count as hdc), hdc in each ch to end, turn. (21 hdc)\nRow 2: Ch 2 (counts as hdc here and throughout), sk first st, hdc in each st to end. (21 hdc)\nFasten off.\n\nSLEEVE\nCh 12.\nRow 1: Hdc in 3rd ch from hook (skipped 2 ch count as hdc), hdc in each ch to end, turn. (11 hdc)\nRow 2: Ch 2, hdc in next ${n} hdc, leave rem sts unworked, turn. (9 hdc)\n`;
+  expect(complaints(text(8))).toEqual([]);
+  expect(complaints(text(9))).not.toEqual([]);
 });

@@ -386,6 +386,13 @@ export function remaining(hands: Hands): number {
   return n;
 }
 
+/** Whether as many counted places are left; asked at every step, and so looks no farther than it must. */
+export function hasLeft({ edge, limit, pos }: Hands, wanted = 1): boolean {
+  let n = 0;
+  for (let i = pos; i < limit && n < wanted; i++) if (edge.type[i] === COUNTED) n++;
+  return n >= wanted;
+}
+
 export function remainingSpaces(hands: Hands): number {
   let n = 0;
   for (let i = hands.pos + (hands.inner > 0 ? 1 : 0); i < hands.limit; i++) {

@@ -1,7 +1,7 @@
 /** From the words for a place to the place itself, however it is picked. */
 import { type Place, stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
-import { fact, type Hands, numberFor, remaining, spanAt, type Target } from './hands.ts';
+import { fact, type Hands, hasLeft, numberFor, spanAt, type Target } from './hands.ts';
 import {
   chainsMade,
   checkSize,
@@ -157,7 +157,7 @@ function justMade(hands: Hands, place: Place): Target | null {
   let node = hands.nodes.n - 1;
   while (node >= hands.rowFrom && kindAt(node)?.class === 'chain') node--;
   const kind = kindAt(node);
-  const atEnd = remaining(hands) === 0 && node >= hands.rowFrom;
+  const atEnd = !hasLeft(hands) && node >= hands.rowFrom;
   const named = word !== null && stemOf(word, hands.bench.terms) === kind?.stem;
   return atEnd && named ? { node, space: false, entry: -1 } : null;
 }
@@ -174,7 +174,7 @@ function takeFirst(hands: Hands, place: Place, at: { from: number; to: number })
   const space = noun.kind === 'space' && hands.pos < 3 ? seek(hands, (i) => isSpace(hands, i)) : -1;
   if (space >= 0 && hands.repeats === 0 && !hands.edge.ring) return takeSpaceAt(hands, space);
   // "*1 sc in first st, 2 sc in next; rep from *": the first of each pass is the next there is.
-  const again = hands.repeats > 0 && noun.kind !== 'chain' && remaining(hands) > 0;
+  const again = hands.repeats > 0 && noun.kind !== 'chain' && hasLeft(hands);
   if (again) return takeNext(hands, place, at);
   if (noun.kind === 'chain' || hands.edge.kind === 'foundation') return takeOff(hands, hands.first);
   const ahead = seek(

@@ -1,7 +1,7 @@
 /** Several places become one stitch: sc2tog, a cluster over three stitches. */
 import type { Place, Until, WorkStep } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
-import { type Hands, make, numberFor, originFor, remaining, spanAt } from '../hands.ts';
+import { type Hands, hasLeft, make, numberFor, originFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
 import { addAnchor } from '../nodes.ts';
@@ -92,7 +92,7 @@ function oneTogether(hands: Hands, step: WorkStep, legs: readonly (Place | null)
 function togetherToEnd(hands: Hands, step: WorkStep, legs: number, until: Until | null): void {
   const limit = hands.limit;
   hands.limit = limitOf(hands, until);
-  while (remaining(hands) >= legs) {
+  while (hasLeft(hands, legs)) {
     togetherAlong(hands, step, legs);
   }
   hands.limit = Math.max(hands.limit, limit);

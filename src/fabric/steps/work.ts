@@ -6,6 +6,7 @@ import {
   atStart,
   countedSince,
   type Hands,
+  hasLeft,
   numberFor,
   originFor,
   remaining,
@@ -44,8 +45,7 @@ export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here
   arrived(hands, onOnePiece(here) ? 'within' : 'free');
   if (isSlip(step)) {
     // "Sl st in next st" with the round already full only closes it.
-    if (here.top && hands.edge.ring && !hands.into && remaining(hands) === 0 && !atStart(hands))
-      return;
+    if (here.top && hands.edge.ring && !hands.into && !hasLeft(hands) && !atStart(hands)) return;
     if (step.place && isOwnChain(hands, step.place) && isPicot(hands, step.place)) {
       return makePicot(hands, step);
     }
@@ -140,7 +140,7 @@ function alongNewChain(hands: Hands, step: WorkStep, place: Place): boolean {
 
 /** The row beneath is worked to its end. */
 const usedUp = (hands: Hands): boolean =>
-  hands.edge.kind === 'row' && !hands.edge.ring && !hands.edge.open && remaining(hands) === 0;
+  hands.edge.kind === 'row' && !hands.edge.ring && !hands.edge.open && !hasLeft(hands);
 
 /** "Sc in each of the next sc around": as many as there are. */
 const eachToEnd = (place: Place, step: WorkStep): Place =>

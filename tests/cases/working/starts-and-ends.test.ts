@@ -1,5 +1,6 @@
 /** How rows start and end, and which words hold on behind them. Invented. */
 import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { complaints, conventions, made, worked } from './worked.ts';
 
 const ROW_1 = 'Ch 12.\nRow 1: Dc in 4th ch from hook and in each ch across. (10 dc)\n';
@@ -91,4 +92,14 @@ it('"here and throughout" in one part holds in the parts behind it', () => {
     `US terms\n\nBACK\nCh 22.\nRow 1: Hdc in 3rd ch from hook (skipped 2 ch count as hdc), hdc in each ch to end, turn. (21 hdc)\nRow 2: Ch 2 (counts as hdc here and throughout), sk first st, hdc in each st to end. (21 hdc)\nFasten off.\n\nSLEEVE\nCh 12.\nRow 1: Hdc in 3rd ch from hook (skipped 2 ch count as hdc), hdc in each ch to end, turn. (11 hdc)\nRow 2: Ch 2, hdc in next ${n} hdc, leave rem sts unworked, turn. (9 hdc)\n`;
   expect(complaints(text(8))).toEqual([]);
   expect(complaints(text(9))).not.toEqual([]);
+});
+
+it('rows that grow fivefold are worked up to the limit without a hang', () => {
+  const text =
+    'Ch 42.\nRow 1: Dc in 4th ch from hook and in each ch across. (40 dc)\nRow 2: Ch 4, sk first st, *dc in next dc, ch 1, sk 1 dc; rep from * to last st, dc in last st.\nRow 3: Ch 3, *5 dc in next ch-1 sp, dc in next dc; rep from * to end.\nRows 4-60: Rep Rows 2 and 3.\n';
+  const start = process.cpuUsage();
+  compile(text, { fixes: false });
+  const { user, system } = process.cpuUsage(start);
+  // A walk that looked to the row's end at each stitch took minutes.
+  expect((user + system) / 1e6).toBeLessThan(20);
 });

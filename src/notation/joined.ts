@@ -4,9 +4,10 @@
  */
 import { hashOf } from './dictionary.ts';
 import { PLAIN_NOUN } from './noun.ts';
+import { placeWith } from './place-draft.ts';
 import { termWith } from './stitch-term.ts';
 import { FIRST, T, type Tokens } from './tokens.ts';
-import type { Noun, PieceStep, Place, StatedCount, Step, WorkStep } from './tree.ts';
+import type { Noun, PieceStep, StatedCount, Step, WorkStep } from './tree.ts';
 
 const ORDINALS: Readonly<Record<string, PieceStep['which']>> = {
   first: 1,
@@ -178,24 +179,10 @@ export function alongChain(steps: readonly Step[], text: string): Step[] {
 
 function inChain(work: WorkStep, { from, to }: Step): WorkStep {
   const noun: Noun = { ...PLAIN_NOUN, kind: 'chain', plural: true };
-  const place: Place = {
-    pick: work.n ? 'next' : 'each',
-    n: work.n,
-    each: !work.n,
-    nth: null,
-    fromHook: false,
-    nouns: [noun],
-    joinedBy: null,
-    until: null,
-    of: null,
-    loop: null,
-    post: null,
-    rowsBelow: 0,
-    row: null,
-    all: false,
-    from,
-    to,
-  };
+  const place = placeWith(
+    { from, to },
+    { pick: work.n ? 'next' : 'each', n: work.n, each: !work.n, nouns: [noun] },
+  );
   return { ...work, n: null, numberAfter: false, place, to };
 }
 

@@ -5,7 +5,7 @@ import { readLoop } from './loops.ts';
 import { PLAIN_NOUN, readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
-import { placeDraft } from './place-draft.ts';
+import { placeDraft, placeWith } from './place-draft.ts';
 import {
   clauseEnds,
   eatThe,
@@ -90,26 +90,11 @@ function skippedItem(r: Reader): SkipStep | null {
   if (!noun) return null;
   const single = noun.kind === 'space' && noun.word === 'ch' ? ONE_CHAIN : noun;
   if (single !== noun) n = noun.chains;
-  const place = { ...NEXT, n, nouns: [single], from, to: toOf(r) };
+  const place = placeWith({ from, to: toOf(r) }, { pick: 'next', n, nouns: [single] });
   return { kind: 'skip', place, countsAs: null, from, to: toOf(r) };
 }
 
 const ONE_CHAIN: Noun = { ...PLAIN_NOUN, kind: 'chain' };
-
-const NEXT = {
-  pick: 'next',
-  each: false,
-  nth: null,
-  fromHook: false,
-  joinedBy: null,
-  until: null,
-  of: null,
-  loop: null,
-  post: null,
-  rowsBelow: 0,
-  row: null,
-  all: false,
-} as const;
 
 function skippedToo(r: Reader): SkipStep | null {
   const from = fromOf(r, r.at);
@@ -178,24 +163,7 @@ function bareNumber(r: Reader, at: number): Place | null {
   const n: Numbers | null = readNumbers(r);
   if (!n && !clauseEnds(r) && !isWord(r, W.and)) return null;
   const from = n?.from ?? toOf(r);
-  return {
-    from,
-    to: toOf(r),
-    pick: 'next',
-    n,
-    each: false,
-    nth: null,
-    fromHook: false,
-    nouns: [],
-    joinedBy: null,
-    until: null,
-    of: null,
-    loop: null,
-    post: null,
-    rowsBelow: 0,
-    row: null,
-    all: false,
-  };
+  return placeWith({ from, to: toOf(r) }, { pick: 'next', n });
 }
 
 /** "leave 3 sts unworked", "leaving rem sts unworked". Otherwise `null`. */

@@ -1,4 +1,5 @@
 /** A place while it is being read. */
+import type { Span } from '../source/index.ts';
 import { fromOf, type Reader } from './reader.ts';
 import type { Noun, Place } from './tree.ts';
 
@@ -7,11 +8,11 @@ export type PlaceDraft = { -readonly [K in keyof Place]: Place[K] };
 
 const NO_NOUNS: readonly Noun[] = [];
 
-export function placeDraft(r: Reader, start: number): PlaceDraft {
-  const from = fromOf(r, start);
+/** A place of which nothing is said but where its words stand. */
+export function plainPlace({ from, to }: Span): PlaceDraft {
   return {
     from,
-    to: from,
+    to,
     pick: 'this',
     n: null,
     each: false,
@@ -28,6 +29,15 @@ export function placeDraft(r: Reader, start: number): PlaceDraft {
     all: false,
   };
 }
+
+export function placeDraft(r: Reader, start: number): PlaceDraft {
+  const from = fromOf(r, start);
+  return plainPlace({ from, to: from });
+}
+
+/** A place with some of it said; the members keep their order. */
+export const placeWith = (span: Span, said: Partial<Place>): PlaceDraft =>
+  Object.assign(plainPlace(span), said);
 
 // A copy by "..." has a hidden class of its own, and all that meets both is slow: so this one is
 // written out, with its members in the order above.

@@ -5,6 +5,7 @@
 import { readChain, startsChain } from './chain.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { readPlaceAfterPreposition } from './place.ts';
+import { placeWith } from './place-draft.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, toOf } from './reader.ts';
 import { repeatOf } from './repeat-step.ts';
 import type { Run } from './run.ts';
@@ -60,24 +61,8 @@ function partedAlong(r: Reader, run: Run, work: WorkStep, place: Place): boolean
 }
 
 function toNextSpace(span: { from: number; to: number }): Until {
-  const noun = { ...PLAIN_NOUN, kind: 'space' as const, ...span };
-  const place: Place = {
-    pick: 'next',
-    n: null,
-    each: false,
-    nth: null,
-    fromHook: false,
-    nouns: [noun],
-    joinedBy: null,
-    until: null,
-    of: null,
-    loop: null,
-    post: null,
-    rowsBelow: 0,
-    row: null,
-    all: false,
-    ...span,
-  };
+  const noun = { ...PLAIN_NOUN, kind: 'space' as const };
+  const place = placeWith(span, { pick: 'next', nouns: [noun] });
   return { kind: 'place', place, before: null, ...span };
 }
 

@@ -7,6 +7,7 @@ import {
   type Noun,
   PLAIN_NOUN,
   type Place,
+  placeWith,
   type Step,
   type Until,
   type WorkStep,
@@ -32,23 +33,11 @@ const memberAround = (step: Step | undefined): Member | null => {
   if (step?.kind !== 'work' || step.place || step.n || step.until?.kind !== 'end') return null;
   if (step.evenly || step.stitch.special !== null || step.stitch.shape !== 'one') return null;
   const { from, to, until } = step;
-  return { step, place: { ...EACH_STITCH, nouns: [PLAIN_NOUN], until, from, to } };
+  return {
+    step,
+    place: placeWith({ from, to }, { pick: 'each', each: true, nouns: [PLAIN_NOUN], until }),
+  };
 };
-
-const EACH_STITCH = {
-  pick: 'each',
-  n: null,
-  each: true,
-  nth: null,
-  fromHook: false,
-  joinedBy: null,
-  of: null,
-  loop: null,
-  post: null,
-  rowsBelow: 0,
-  row: null,
-  all: false,
-} as const;
 
 const memberOf = (step: Step | undefined): Member | null => {
   if (step?.kind !== 'work' && step?.kind !== 'group') return null;

@@ -17,7 +17,8 @@ export function plainText(text: string): string {
     plain = plain.replace(BROKEN_CHAINS, (whole) => whole.replace(/[\r\n]/g, ' '));
   if (plain.includes('on which'))
     plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
-  if (plain.includes('1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
+  if (plain.includes('s1 st') || plain.includes('S1 st'))
+    plain = plain.replace(SCANNED_SLIP, 'l ');
   if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
   if (YARN_OVER.test(plain))
     plain = plain.replace(YARN_OVERS, (whole) => 'yoh'.padEnd(whole.length));
@@ -30,7 +31,7 @@ export function plainText(text: string): string {
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
-  if (plain.includes('-\n')) plain = plain.replace(BROKEN_WORD, wholeWord);
+  if (plain.includes('-\n')) plain = withWholeWords(plain);
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
   if (MAY_NAME_PICTURE.test(plain)) plain = plain.replace(PICTURE_NAME, blank);
   plain = withoutStepNumbers(plain);
@@ -81,14 +82,23 @@ const unquoted = (whole: string, word: string, at: number, text: string): string
   at === 0 || /[\s(,]/.test(text[at - 1] ?? '') ? ` ${word} ` : whole;
 
 /** "join-" above "ing": a narrow column breaks words of the trade. */
-const BROKEN_WORD = /\b([A-Za-z]{2,12})-\n([a-z]{2,10})\b/g;
+const BROKEN_HEAD = /\b[A-Za-z]{2,12}$/;
+const BROKEN_TAIL = /^[a-z]{2,10}\b/;
 
 /** Joined by signs that say nothing, where both halves make a word and one alone makes none. */
-const wholeWord = (broken: string, head: string, tail: string): string =>
-  isKnownWord((head + tail).toLowerCase()) &&
-  !(isKnownWord(tail) && isKnownWord(head.toLowerCase()))
-    ? `${head}\u00AD\u00AD${tail}`
-    : broken;
+function withWholeWords(text: string): string {
+  let plain = '';
+  let done = 0;
+  for (let at = text.indexOf('-\n'); at >= 0; at = text.indexOf('-\n', at + 2)) {
+    const [head] = BROKEN_HEAD.exec(text.slice(Math.max(0, at - 13), at)) ?? [];
+    const [tail] = BROKEN_TAIL.exec(text.slice(at + 2, at + 13)) ?? [];
+    if (!head || !tail || !isKnownWord((head + tail).toLowerCase())) continue;
+    if (isKnownWord(tail) && isKnownWord(head.toLowerCase())) continue;
+    plain += `${text.slice(done, at)}\u00AD\u00AD`;
+    done = at + 2;
+  }
+  return done === 0 ? text : plain + text.slice(done);
+}
 
 /** "1 relief dc – see above – around next dc": dashes that part a reference from the work. */
 const BETWEEN_DASHES =

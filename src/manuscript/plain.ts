@@ -17,8 +17,7 @@ export function plainText(text: string): string {
     plain = plain.replace(BROKEN_CHAINS, (whole) => whole.replace(/[\r\n]/g, ' '));
   if (plain.includes('on which'))
     plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
-  if (plain.includes('s1 st') || plain.includes('S1 st'))
-    plain = plain.replace(SCANNED_SLIP, 'l ');
+  if (plain.includes('s1 st') || plain.includes('S1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
   if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
   if (YARN_OVER.test(plain))
     plain = plain.replace(YARN_OVERS, (whole) => 'yoh'.padEnd(whole.length));

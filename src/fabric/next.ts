@@ -339,6 +339,7 @@ function takeStem(
   const found = stemAt(next);
   if (found === null || found === wanted) return takeStitch(hands, 'passed');
   const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
+  if (later < 0 && hands.namedOnly) return lack(hands);
   // "Join in any dc": the first there is.
   const seeks = later >= 0 && (hands.namedOnly || any || behindGroup(hands, later));
   const reading = ask(hands.readings, {

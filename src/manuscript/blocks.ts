@@ -357,7 +357,8 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   else if (waits && isHalfLabel(scan)) extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
   else if (isRowsTitle(scan, at)) pushTitle(scan, at);
-  else if (waits || isClauseBelow(scan, at, starts)) extend(scan, at);
+  else if (waits || isClauseBelow(scan, at, starts) || isTalkWithin(scan, at, starts))
+    extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
   else if (continues(scan, at, starts)) extend(scan, at);
   else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
@@ -381,6 +382,19 @@ function isClauseBelow(
   return (
     !BEGINS_PIECE.test(here) && !ENDED.test(text.slice(Math.max(open.from, open.to - 40), open.to))
   );
+}
+
+/**
+ * "You will now work along the ends of the rows." between "Ch 1, turn." and "Make 6 sc …", below a
+ * label with a line of its own: the row goes on behind the sentence, which is a remark of it.
+ */
+function isTalkWithin(scan: Scan, { next }: Stretch, starts: Starts): boolean {
+  const { text, open, afterBlank } = scan;
+  if (starts !== null || open?.kind !== 'instruction' || !open.alone || afterBlank) return false;
+  if (endsWithCount(text, open.from, open.to) || /^[ \t]*\r?\n/.test(text.slice(next, next + 8)))
+    return false;
+  const below = startsBelow(scan, next);
+  return below === 'command' || below === 'likely';
 }
 
 const BEGINS_PIECE =

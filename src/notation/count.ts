@@ -245,10 +245,28 @@ function groupsBehindComma(r: Reader, draft: Draft): boolean {
   return true;
 }
 
+/** "13 sc-hdc groups", "8 dc/ch/dc groups": each group told by what it is made of. */
+function listedGroup(r: Reader, draft: Draft): boolean {
+  let k = 0;
+  let listed = 0;
+  while (formOf(wordAt(r, k)) !== null || isWord(r, W.ch, k)) {
+    listed++;
+    k++;
+    if (kindAt(r, k) === T.dash && kindAt(r, k + 1) === T.number) k += 2;
+    if ((kindAt(r, k) !== T.dash && kindAt(r, k) !== T.slash) || kindAt(r, k + 1) !== T.word) break;
+    k++;
+  }
+  if (listed < 2 || !isWord(r, W.group, k) || !endsInS(r, r.at + k)) return false;
+  r.at += k + 1;
+  draft.unit = 'group';
+  draft.word = 'group';
+  return true;
+}
+
 const CROSSED = wordsOf('crossed cross');
 
 function readUnit(r: Reader, draft: Draft): void {
-  if (groupsBehindComma(r, draft)) return;
+  if (groupsBehindComma(r, draft) || listedGroup(r, draft)) return;
   // "(1 decrease)": how the row shapes, not how many stitches it has.
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
     draft.unit = 'decrease';

@@ -343,7 +343,8 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
       sense === W.unworked ||
       sense === W.skipped ||
       (sense === W.other && isWord(r, W.side, 1)) ||
-      (sense === W.other && isWord(r, W.end, 1))
+      (sense === W.other && isWord(r, W.end, 1)) ||
+      (sense === W.remaining && isLoopsOfChain(r))
     ) {
       side = true;
       // "Rejoin yarn to opposite side of foundation chain"
@@ -379,6 +380,13 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
     }
   }
   return { kind: 'other-side', chains, rowEnds, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "in remaining loops of foundation ch": no other loops of a chain are left. */
+function isLoopsOfChain(r: Reader): boolean {
+  if (!isWord(r, W.loop, 1)) return false;
+  for (let k = 2; k < 6 && kindAt(r, k) === T.word; k++) if (isWord(r, W.ch, k)) return true;
+  return false;
 }
 
 /** "cast on edge": the foundation chain's other side. */

@@ -231,13 +231,19 @@ const BEHIND_COUNT: ReadonlySet<number> = new Set([
   PROSE,
 ]);
 
-/** "28 sc 28", "… around 36": a lone number at the very end restates the count. */
+/** "28 sc 28", "… around 36", "turn. 41 (45, 51)": numbers at the very end restate the count. */
 export function trailingNumber(r: Reader, run: Run): boolean {
   if (run.end !== 'text' || run.aside || !run.out.some(isMaking)) return false;
-  const next = kindAt(r, 1);
-  if (next !== T.end && !(next === T.stop && kindAt(r, 2) === T.end)) return false;
+  const start = r.at;
+  const sizes = kindAt(r, 1) === T.open ? (r.partner[start + 1] ?? -1) : start;
+  const next = sizes < start ? T.other : r.kind[sizes + 1];
+  if (next !== T.end && !(next === T.stop && r.kind[sizes + 2] === T.end)) return false;
   const count = countItem(r);
-  if (!count) return false;
+  // "6 (12)": two numbers, and not one a size.
+  if (!count || r.at !== sizes + 1) {
+    r.at = start;
+    return false;
+  }
   r.counts.push({ count, from: run.out.length });
   return true;
 }

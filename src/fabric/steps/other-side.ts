@@ -1,5 +1,5 @@
 /** The other side of a chain: of the foundation, of a chain over a gap; or along row ends. */
-import type { OtherSideStep } from '../../notation/index.ts';
+import { type OtherSideStep, PLAIN_NOUN, type WorkStep } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { edgeOfPlaces } from '../edge.ts';
 import { fact, type Hands, spanAt } from '../hands.ts';
@@ -28,6 +28,23 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   hands.pos = 0;
   hands.inner = 0;
   hands.limit = hands.edge.n;
+}
+
+/**
+ * "1 sc in each of next 5 unused loops", where the chain is worked to its end: the loops are those of
+ * its other side, to which nothing else has led. The step, in the stitches of that side.
+ */
+export function alongUnusedLoops(hands: Hands, step: WorkStep, row: RowContext): WorkStep {
+  const { place, from, to } = step;
+  const { edge, foundation } = hands;
+  if (!place?.nouns[0]?.skipped || place.row !== null) return step;
+  if (edge.kind !== 'foundation' || !foundation || foundation.joined) return step;
+  // Only a chain that was gone round is a ring here.
+  if (!edge.ring) {
+    if (!hands.first || hands.pos < edge.n) return step;
+    doOtherSide(hands, { kind: 'other-side', chains: null, rowEnds: false, from, to }, row);
+  }
+  return { ...step, place: { ...place, nouns: [PLAIN_NOUN], of: null } };
 }
 
 /**

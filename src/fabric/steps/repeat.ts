@@ -10,7 +10,7 @@ import {
   remainingSpaces,
   spanAt,
 } from '../hands.ts';
-import { limitOf } from '../limit.ts';
+import { hasOthers, limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { beforeClosed } from './close-space.ts';
@@ -143,6 +143,16 @@ function endsWith(
     : [...steps.slice(0, Math.max(0, steps.length - ending.steps.length)), ...ending.steps];
 }
 
+/**
+ * "*(Sc, hdc) in next sc; rep from * around" over such pairs: as "(sc, hdc) in each sc", in those that
+ * are so called.
+ */
+function worksIntoNamed(hands: Hands, { steps, ending }: RepeatStep): boolean {
+  const [only] = steps;
+  const several = only?.kind === 'group' && only.place.pick === 'next' && only.place.n === null;
+  return several && steps.length === 1 && ending === null && hasOthers(hands, only.place);
+}
+
 interface Passes {
   readonly count: number;
   /** Places that one pass takes. */
@@ -160,7 +170,12 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   const have = remaining(hands);
   const usedBefore = hands.used;
   const madeBefore = countedSince(hands, hands.rowFrom) > 0;
+  const named = worksIntoNamed(hands, step);
+  hands.namedOnly = named;
   const passes = workPasses(hands, step, row);
+  // Those of another name behind the last of them are passed as those between are.
+  if (named) hands.pos = Math.max(hands.pos, hands.limit);
+  hands.namedOnly = false;
   const finish = (): void => {
     hands.limit = outerLimit;
     row.walk(hands, here.steps, row, { from: here.i + 1, top: here.top });

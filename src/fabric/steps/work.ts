@@ -32,6 +32,7 @@ import { countFromHook, skippedChains } from './from-hook.ts';
 import { beforeTop, openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
 import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
+import { alongUnusedLoops } from './other-side.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
 import { alongRowEnds, goesAlongRowEnds, isSpreadOverRowEnds } from './row-ends.ts';
@@ -39,7 +40,8 @@ import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
 
 /** Works one step of stitches. */
-export function doWork(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
+export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: Here): void {
+  const step = alongUnusedLoops(hands, written, row);
   if (isSlip(step) && atJoin(hands)) return;
   if (here.top && restates(hands, step)) return;
   arrived(hands, onOnePiece(here) ? 'within' : 'free');

@@ -1,0 +1,55 @@
+/** Unused loops of a chain, pairs that a round names, talk within a round, counts at a line's end. */
+import { describe, expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+describe('unused loops of the foundation chain are its other side', () => {
+  const text = (side: string, count: number): string =>
+    `US terms\n\nCh 9.\nRnd 1: Sc in 2nd ch from hook and in next 6 ch, 5 sc in last ch, ${side}, join. (${count} sc)\nRnd 2: Ch 1, sc in each st around. (${count} sc)\n`;
+  for (const side of [
+    '1 sc into each of the next 6 unused loops, 2 sc into last unused loop',
+    '(now work in the unused loops, over the tail) sc in next 6 unused loops, 2 sc in last loop',
+    'working in remaining loops of foundation ch, sc in next 6 sts, 2 sc in last st',
+  ]) {
+    it(side, () => {
+      expect(complaints(text(side, 20))).toEqual([]);
+      expect(worked(text(side, 20), 'Rnd 1', 'Rnd 2')).toEqual([
+        'Rnd 1 20 proven',
+        'Rnd 2 20 proven',
+      ]);
+      expect(complaints(text(side, 21))).not.toEqual([]);
+    });
+  }
+});
+
+it('a sentence between the lines of a round that has its label alone is a remark of it', () => {
+  const text = (count: number): string =>
+    `Pattern:\n\nRound 1:\n8 hdc in magic ring, join. (8 hdc)\n\nRound 2:\nCh 1, turn.\nYou will now be going along the lower edge of the cup.\nMake 2 hdc in each st around, join. (${count} hdc)\n\nRound 3:\nHdc in each st around. (16 hdc)\n`;
+  expect(complaints(text(16))).toEqual([]);
+  expect(worked(text(16), 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 16 proven', 'Rnd 3 16 proven']);
+  expect(complaints(text(17))).not.toEqual([]);
+});
+
+it('a count a size stands behind "turn." without brackets of its own', () => {
+  const text = (counts: string): string =>
+    `US terms. Sizes: S (M, L)\n\nCh 23 (27, 31).\nRow 1: Hdc in 3rd ch from hook and in each ch across, turn. ${counts}\nRow 2: Ch 1, hdc in each st, turn. 21 (25, 29)\n`;
+  expect(complaints(text('21(25, 29)'))).toEqual([]);
+  expect(worked(text('21(25, 29)'), 'Row 2')).toEqual(['Row 2 29 proven']);
+  expect(complaints(text('21(25, 28)'))).not.toEqual([]);
+});
+
+describe('pairs of a sc and a hdc', () => {
+  const text = (groups: number, next: number): string =>
+    `US terms\n\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each sc around, join. (12 sc)\nRnd 3: *Sk next sc, (sc, hdc) in next sc; rep from * around, join, turn. (${groups} sc-hdc groups)\nRnd 4: *(Sc, hdc) in next sc; rep from * around, join, turn.\nRnd 5: *(Sc, hdc) in next sc; rep from * around, join. (${next})\n`;
+  it('each round is worked into the sc of the one beneath', () => {
+    expect(complaints(text(6, 12))).toEqual([]);
+    expect(worked(text(6, 12), 'Rnd 3', 'Rnd 4', 'Rnd 5')).toEqual([
+      'Rnd 3 12 proven',
+      'Rnd 4 12 unstated',
+      'Rnd 5 12 proven',
+    ]);
+  });
+  it('a wrong number of groups, or of stitches, is told', () => {
+    expect(complaints(text(7, 12))).not.toEqual([]);
+    expect(complaints(text(6, 14))).not.toEqual([]);
+  });
+});

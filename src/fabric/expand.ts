@@ -12,6 +12,7 @@ import {
 } from '../notation/index.ts';
 import type { Fact } from './facts.ts';
 import type { LengthPlan } from './length.ts';
+import { countAtEnd } from './stitches-end.ts';
 import type { Task } from './task.ts';
 
 /** Rows that "Rep rnd 4" may name: by number, the latest of that number; and all in order. */
@@ -63,6 +64,8 @@ export interface Setting {
   readonly most: number;
   /** What is known of the length that the order asks for; `null` before it is, or for none. */
   readonly length: LengthPlan | null;
+  /** Rows that "until 9 sts remain" takes; `null` before it is known, or for none. */
+  readonly rowsToEnd: number | null;
 }
 
 const pick = (
@@ -259,7 +262,9 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
   const then = step.then.flatMap((n) => rowNumbered(n, known, plan));
   plan.behind = then.length;
   const passes = step.measure ? passesIn(plan) : 1;
+  const toEnd = step.stitchesAtEnd ? plan.setting.rowsToEnd : null;
   const wanted =
+    toEnd ??
     passes *
       rowsWanted(step, { named: named.length, behind: then.length, done: known.last }, plan) -
     then.length * Number(plan.numbers.length > 1);
@@ -378,13 +383,14 @@ function labelled(sources: readonly Source[], plan: Plan): Task[] {
     source.instruction === instruction || (alike && ranged) || i === sources.length - 1;
   const ranged = numbers.length > 1 && first !== undefined && last !== undefined;
   const each = ranged ? countOfEach(instruction, sources.length) : null;
+  const told = plan.setting.rowsToEnd === null ? instruction : countAtEnd(instruction);
   return sources.map((source, i) => {
     const number = numbers[i] ?? (numbers.length === 1 ? (numbers[0] ?? null) : null);
     return taskFor(source, plan, {
       number,
       range: ranged ? { from: first, to: last, nth: i + 1 } : null,
       label: labelText(label, number),
-      states: each?.[i] ?? (holds(i, source) ? instruction : { ...instruction, counts: [] }),
+      states: each?.[i] ?? (holds(i, source) ? told : { ...instruction, counts: [] }),
       statesBase: plan.placed.from,
     });
   });

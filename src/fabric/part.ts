@@ -31,6 +31,7 @@ import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';
 import { isCountSlip } from './slips.ts';
+import { goesOn, MOST_PASSES, rowsTo, stitchesAsked } from './stitches-end.ts';
 import type { Task } from './task.ts';
 import { changeBehind, withItsYarn } from './task-yarn.ts';
 import { type Around, weighedRow } from './weigh.ts';
@@ -178,9 +179,11 @@ function workInstruction(run: Run, index: number): void {
     index,
     most: 100_000,
     length: null,
+    rowsToEnd: null,
   };
   const length = lengthFor(run, placed, settled);
-  const expansion = expand(placed, progress.known, { ...settled, length });
+  const rowsToEnd = rowsToStitches(run, placed, settled);
+  const expansion = expand(placed, progress.known, { ...settled, length, rowsToEnd });
   if (expansion.omitted) {
     run.rows.push(recordOf(run, { placed, index, facts: [], verdict: 'omitted' }));
     return;
@@ -289,6 +292,29 @@ function lengthFor(run: Run, placed: PlacedInstruction, setting: Setting): Lengt
     const rows = { lead: trial.rows.slice(0, lead), pass: trial.rows.slice(lead) };
     if (rows.pass.length !== pass.to - pass.from) return { kind: 'open', why: 'rows' };
     return passesTo({ wantedMm: mm, since, before, ...rows }, bench);
+  });
+}
+
+/** How many rows an order to a number of stitches takes: its passes are worked on trial. */
+function rowsToStitches(run: Run, placed: PlacedInstruction, setting: Setting): number | null {
+  const wanted = stitchesAsked(placed.instruction, setting.sizeIndex);
+  if (wanted === null) return null;
+  return onTrial(run, (trial) => {
+    const { tasks, pass } = expandOnTrial(placed, run.progress.known, setting);
+    for (const task of tasks.slice(0, pass.from)) workTask(trial, uncounted(task), []);
+    const lead = trial.rows.length;
+    const rows = tasks.slice(pass.from, pass.to);
+    const made = (): number => (trial.rows.at(-1) ?? run.rows.at(-1))?.tally.stitches ?? 0;
+    const start = made();
+    for (let n = 0, before = start; n < MOST_PASSES; n++, before = made()) {
+      for (const task of rows) workTask(trial, uncounted(task), []);
+      if (made() === wanted || !goesOn(wanted, before, made())) break;
+    }
+    const all = trial.rows.slice(lead).map(({ tally }) => tally.stitches);
+    // A pass that leaves no row, or an end that another row was to bring: once, as it stands.
+    return all.length === 0 || all.length % rows.length > 0
+      ? null
+      : rowsTo(wanted, all, rows.length);
   });
 }
 

@@ -114,7 +114,7 @@ const evenStep = (step: Step & { kind: 'even' }): Step & { kind: 'work' } => ({
   stitch: step.stitch ?? PLAIN_TERM,
   place: null,
   alsoIn: [],
-  until: { kind: 'end', word: 'around', from: step.from, to: step.to },
+  until: step.until ?? { kind: 'end', word: 'around', from: step.from, to: step.to },
   countsAs: null,
   evenly: false,
 });

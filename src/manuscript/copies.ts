@@ -22,9 +22,10 @@ const HEADING: readonly RegExp[] = [
       String.raw`(?!\s*(?:sts?|rows?|rnds?|rounds?|cm|in)\b)`,
     'i',
   ),
-  new RegExp(String.raw`(?:[x×✕*]\s?|\(\s*)${N}\s*(?:\)|$|[:.–—-]|\s-)`, 'i'),
+  // "Finished size 29 x 40" tells of no copies.
+  new RegExp(String.raw`(?:(?<!\d\W{0,2})[x×✕*]\s?|\(\s*)${N}\s*(?:\)|$|[:.–—-]|\s-)`, 'i'),
   new RegExp(
-    String.raw`\b${N}\s*(?:[x×✕](?=\W|$)|(?:pieces?|parts?|pcs|times|alike|identical)\b)`,
+    String.raw`\b${N}\s*(?:[x×✕](?=\W|$)(?!\W{0,2}\d)|(?:pieces?|parts?|pcs|times|alike|identical)\b)`,
     'i',
   ),
 ];

@@ -63,6 +63,7 @@ export function opensDefinition(text: string, from: number, to: number, section:
   if (isStopped(text, from, to)) return true;
   if (!mayBeNamed(text, from, to)) return false;
   if (isMakingBehind(text, from, to, section)) return true;
+  if (section === 'specials' && isNamedInFull(text, from, to)) return true;
   const found = SHAPE.exec(text.slice(from, Math.min(to, from + 80)));
   if (!found) return false;
   const [, name = '', short = '', sign = ''] = found;
@@ -94,6 +95,15 @@ function isMakingBehind(text: string, from: number, to: number, section: Section
   const place = /\b(?:in|into) (?:the )?(?:same|one|next|indicated|a|1)\b/i;
   return place.test(line) && !/^\s*[:=–—-]/.test(behind);
 }
+
+/** "cross-dc (crossed double crochet) Skip next st, dc in next st, …": the name in full, and no sign. */
+function isNamedInFull(text: string, from: number, to: number): boolean {
+  const found = NAMED_IN_FULL.exec(text.slice(from, Math.min(to, from + 140)));
+  return found !== null && !PLAIN_NAME.test(found[1] ?? '') && !NO_STITCH.test(found[1] ?? '');
+}
+
+const NAMED_IN_FULL =
+  /^([a-z][a-z0-9-]{1,24}(?: [a-z0-9-]+){0,2}) ?\([^()]{4,80}\) (?=(?:Skip|Work|Insert|Yarn over|Yo|[SsDd]c|H?dc|Tr|Ch|Sl st|\(|\[|\d+ [a-z])\W?)/i;
 
 /** "Shell (5 dc in a ch)", "V (dc ch 1 dc)" on a line of its own, in a list of the stitches used. */
 function isMakingAlone(text: string, from: number, to: number): boolean {

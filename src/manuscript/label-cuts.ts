@@ -97,10 +97,14 @@ const CAPITALS = /[.)]\s{1,3}\p{Lu}{4,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/gu
 const PART = oneOf(`
   Handles? | Straps? | Body | Sides? | Brim | Crown | Cuff | Edging | Border | Trim | Flap | Lid
   | Base | Bottom | Top | Ties? | Ears? | Arms? | Legs? | Head | Tail | Sole | Heel | Toe | Thumb
-  | Leaf | Leaves | Stem | Petals? | Button | Loop | Finishing
+  | Leaf | Leaves | Stem | Petals? | Button | Loop | Finishing | Belt | Collar | Pockets? | Neckband
+  | Sleeves? | Fringe | Ruffle | Hood
 `);
-const PARTS = new RegExp(String.raw`[.)!]\s{1,3}${PART}:\s(?=\S)`, 'g');
-const PART_LEAD = new RegExp(String.raw`^${PART}:\s`);
+/** Written with a capital, or all in capitals. */
+const CAPITALS_OF_PART = PART.replace(/[a-z]+/g, (word) => word.toUpperCase());
+const PART_NAME = `(?:${PART}|${CAPITALS_OF_PART})`;
+const PARTS = new RegExp(String.raw`[.)!]\s{1,3}${PART_NAME}:\s(?=\S)`, 'g');
+const PART_LEAD = new RegExp(String.raw`^${PART_NAME}:\s`);
 
 /** Whether a part of a run-on pattern begins here, in the middle of its line. */
 export const opensPart = (text: string, from: number): boolean =>

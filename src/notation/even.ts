@@ -2,6 +2,7 @@
 
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
+import { readPlace } from './place.ts';
 import {
   clauseEnds,
   eatThe,
@@ -17,6 +18,7 @@ import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { EvenStep, RemarkStep, StitchTerm } from './tree.ts';
+import { readUntil } from './until.ts';
 
 /** An order to go on without shaping, or `null`, which leaves the reader where it was. */
 export function readEven(r: Reader): EvenStep | RemarkStep | null {
@@ -30,6 +32,7 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
   const manner = isWord(r, W.row, -1) || isWord(r, W.round, -1);
   let rows: EvenStep['rows'] = null;
   let measure: EvenStep['measure'] = null;
+  let until: EvenStep['until'] = null;
   let term: StitchTerm | null = stitch;
   if (term === null && isWord(r, W.even, -1)) term = evenOf(r);
   for (let guard = 0; guard < 6; guard++) {
@@ -40,6 +43,7 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
     else if (rows && unshaped(r)) r.at += 2;
     term ??= inStitch(r);
     onStitches(r);
+    until ??= rows || measure ? null : readUntil(r, readPlace);
     if (r.at === before) break;
   }
   // "Now work in rows to make the openings" tells how the work goes on, and makes no row.
@@ -48,7 +52,7 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
     r.at = start;
     return null;
   }
-  return { kind: 'even', stitch: term, rows, measure, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'even', stitch: term, until, rows, measure, from: fromOf(r, start), to: toOf(r) };
 }
 
 /** "work even 36 sc for 4 rounds": how many there are, and of what. */
@@ -97,6 +101,7 @@ export function readRowsOf(r: Reader): EvenStep | null {
       return {
         kind: 'even',
         stitch: null,
+        until: null,
         rows: n,
         measure: null,
         from: fromOf(r, start),
@@ -106,12 +111,15 @@ export function readRowsOf(r: Reader): EvenStep | null {
     const stitch = readStitch(r);
     if (stitch) {
       onStitches(r);
-      return { kind: 'even', stitch, rows: n, measure: null, from: fromOf(r, start), to: toOf(r) };
+      return { ...rowsOf(stitch, n), from: fromOf(r, start), to: toOf(r) };
     }
   }
   r.at = start;
   return null;
 }
+
+const rowsOf = (stitch: StitchTerm, rows: EvenStep['rows']) =>
+  ({ kind: 'even', stitch, until: null, rows, measure: null }) as const;
 
 /** `undefined`: nothing of the kind here. */
 function opening(r: Reader): StitchTerm | null | undefined {
@@ -172,6 +180,9 @@ function inPattern(r: Reader): boolean {
       /^(way|manner|established|before)$/i.test(wordText(r, k))
     ) {
       r.at += k + 1;
+      // "in est st pattern", "in pattern as established"
+      if (isWord(r, W.st) && isWord(r, W.pattern, 1)) r.at++;
+      if (isWord(r, W.as) && isWord(r, W.pattern, 1)) r.at++;
       if (isWord(r, W.pattern)) r.at++;
       return true;
     }

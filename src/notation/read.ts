@@ -202,6 +202,7 @@ function countAlone(
   steps.push({
     kind: 'even',
     stitch: null,
+    until: null,
     rows: null,
     measure: null,
     from: label.to,

@@ -86,7 +86,7 @@ function nextRow(r: Reader, rows: number[], kind: number): boolean {
   if (rows.length > 1 && isWord(r, W.to, k) && spelled(r, r.at + k) === 'until') return false;
   const to = isWord(r, W.to, k);
   // "rep row 2 until 24 (30) rows": how many rows there are to be, not the last one named.
-  if (to && k === 0 && !isRow(r, 1) && countsRows(r)) return false;
+  if (to && k === 0 && !isRow(r, 1) && countsElse(r)) return false;
   const range = kindAt(r, k) === T.dash || to || isWord(r, W.through, k);
   const and = kindAt(r, k) === T.plus || isWord(r, W.and, k) || isWord(r, W.or, k);
   if (!range && !and && k === 0) return false;
@@ -115,12 +115,13 @@ function countsBehind(r: Reader, ahead: number): boolean {
   return isWord(r, W.st, k) || mayBeStitch(wordAt(r, k)) || isWord(r, W.group, k);
 }
 
-/** "until 24 rows", "to 24 (30, 36) rows", with the reader on the first word. */
-function countsRows(r: Reader): boolean {
+/** "until 24 rows", "to 24 (30, 36) rows", "until 9 sts remain", with the reader on the first word. */
+function countsElse(r: Reader): boolean {
   if (kindAt(r, 1) !== T.number) return false;
   const close = kindAt(r, 2) === T.open ? (r.partner[r.at + 2] ?? -1) : -1;
   const k = close > 0 ? close + 1 - r.at : 2;
-  return isWord(r, W.row, k) || isWord(r, W.round, k);
+  if (isWord(r, W.row, k) || isWord(r, W.round, k)) return true;
+  return isWord(r, W.st, k) || mayBeStitch(wordAt(r, k)) || isWord(r, W.remaining, k);
 }
 
 function takesElse(r: Reader, ahead: number): boolean {

@@ -1,6 +1,7 @@
 /** Rows worked again: "Rep rnd 4", "As row 2", "Rep rows 2 and 3 until …, ending with row 3". */
 
 import type { Span } from '../source/index.ts';
+import { mayBeStitch } from './dictionary.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -38,6 +39,7 @@ const emptyDraft = (from: number): Draft => ({
   times: null,
   moreRows: null,
   rowsInAll: null,
+  stitchesAtEnd: null,
   measure: null,
   endingWith: null,
   // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
@@ -367,7 +369,7 @@ function untilYarnEnds(r: Reader): boolean {
   return false;
 }
 
-/** "until row 20", "to row 14", "until you have 14 rows": told by the labels, or rows in all. */
+/** "until row 20", "until you have 14 rows", "until 9 sts remain": told by labels, rows in all, or stitches. */
 function readUntilRows(r: Reader, draft: Draft): boolean {
   if (!isWord(r, W.to)) return false;
   const start = r.at++;
@@ -377,9 +379,11 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
       if (wordAt(r) <= 0) break;
       const rows = isRow(r);
       if (rows && draft.moreRows === null) draft.rowsInAll ??= n;
+      const stitches = isWord(r, W.st) || mayBeStitch(wordAt(r)) || isWord(r, W.remaining);
       if (n && kindAt(r) === T.word) r.at++;
       if (kindAt(r) === T.word && /^(remain|left|total|worked|complete)/.test(spelled(r, r.at)))
         r.at++;
+      if (stitches && clauseEnds(r, 0)) draft.stitchesAtEnd ??= n;
       return true;
     }
     if (isRow(r)) {

@@ -3,7 +3,17 @@
 import type { Span } from '../source/index.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { settleJoins } from './join.ts';
-import { fromOf, isWord, kindAt, openReader, type Reader, spelled } from './reader.ts';
+import {
+  fromOf,
+  isOneOf,
+  isWord,
+  kindAt,
+  openReader,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { T } from './tokens.ts';
@@ -141,6 +151,7 @@ function readHead(r: Reader): Head | null {
       if (end === 0) end = Math.max(0, r.to[r.at + k - 1] ?? 0);
       aliases.push(slice(r, fromOf(r, r.at + k + 1), r.to[close - 1] ?? 0));
       k = close - r.at;
+      if (opensMaking(r, k + 1)) break;
     } else if (
       kind !== T.word &&
       kind !== T.number &&
@@ -161,6 +172,15 @@ function readHead(r: Reader): Head | null {
   );
   return { key, name, aliases: spellings };
 }
+
+/** "cross-dc (crossed double crochet) Skip next st, …": the making opens a sentence behind the bracket. */
+function opensMaking(r: Reader, k: number): boolean {
+  const from = r.base + (r.from[r.at + k] ?? 0);
+  const opens = kindAt(r, k) === T.word && /\p{Lu}/u.test(r.text[from] ?? '');
+  return opens && !signSoon(r, k) && (isOneOf(r, MAKES, k) || mayBeStitch(wordAt(r, k)));
+}
+
+const MAKES = wordsOf('skip sk miss work make insert yarn yo ch chain');
 
 /** Whether the line ends before the token so far ahead. */
 const onNewLine = (r: Reader, k: number): boolean =>

@@ -356,6 +356,9 @@ function commands(r: Reader, first: Step, steps: readonly Step[], rest: Share): 
       );
     case 'rows-again':
       return true;
+    // "Fsc 40.": the piece begins without a chain.
+    case 'work':
+      return first.stitch.foundation && first.n !== null;
     case 'even':
       return rest.share > 0.4;
     default:

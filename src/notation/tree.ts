@@ -364,6 +364,8 @@ export interface RowsAgainStep extends Span {
   readonly moreRows: Numbers | null;
   /** "until 10 rows are worked in all": those before this order among them. */
   readonly rowsInAll: Numbers | null;
+  /** "until 13 sts remain", "until you have 20 sc": how many stitches the last row makes. */
+  readonly stitchesAtEnd: Numbers | null;
   /** "until piece measures 20 cm". */
   readonly measure: Measure | null;
   /** "ending with row 3". */
@@ -386,6 +388,8 @@ export interface Measure {
 export interface EvenStep extends Span {
   readonly kind: 'even';
   readonly stitch: StitchTerm | null;
+  /** "in pattern to last 2 sts": how far in the row; `null`: to its end. */
+  readonly until: Until | null;
   readonly rows: Numbers | null;
   readonly measure: Measure | null;
 }

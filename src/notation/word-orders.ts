@@ -535,8 +535,10 @@ function measured(r: Reader, run: Run): Step | null {
   if (run.out.at(-1)?.kind === 'chain')
     return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
   passWords(r, BEHIND_MEASURE);
-  return { kind: 'even', stitch: null, rows: null, measure, from: fromOf(r, start), to: toOf(r) };
+  return { ...everyRow(), measure, from: fromOf(r, start), to: toOf(r) };
 }
+
+const everyRow = () => ({ kind: 'even', stitch: null, until: null, rows: null }) as const;
 
 /** "for 3 rounds or up to desired length": the maker may choose. */
 function orLength(r: Reader): Step | null {

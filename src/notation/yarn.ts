@@ -18,7 +18,7 @@ import {
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { FastenOffStep, Step, YarnStep } from './tree.ts';
-import { readYarnName } from './yarn-name.ts';
+import { isColour, readYarnName } from './yarn-name.ts';
 
 /** "with A", "using MC", "in white": a yarn is taken up. Stands on the preposition. */
 export function readWithYarn(r: Reader): YarnStep | null {
@@ -26,7 +26,12 @@ export function readWithYarn(r: Reader): YarnStep | null {
   r.at++;
   if (kindAt(r) === T.slash) r.at++;
   // "With H hook and raspberry yarn, ch 26"
-  const yarn = isWord(r, W.hook, 1) ? null : readYarnName(r);
+  const hook = isWord(r, W.hook, 1);
+  let yarn = hook ? null : readYarnName(r);
+  if (!hook && (yarn === null || kindAt(r) === T.word)) {
+    const named = isWord(r, W.in, start - r.at) ? null : unlistedName(r, start + 1);
+    yarn = named ?? yarn;
+  }
   if (yarn === null) {
     r.at = start;
     return null;
@@ -36,6 +41,23 @@ export function readWithYarn(r: Reader): YarnStep | null {
   if (!isLetterName(yarn)) longName(r);
   return { kind: 'yarn', yarn, act: 'with', from: fromOf(r, start), to: toOf(r) };
 }
+
+/**
+ * "Rep row 2 with sea foam", "With oatmeal, ch 21": up to three words to the clause's end that mean
+ * nothing else here. Nothing but a yarn is taken up so.
+ */
+function unlistedName(r: Reader, from: number): string | null {
+  let end = from;
+  while (end < from + 3 && r.kind[end] === T.word && isPlainName(r, end)) end++;
+  if (end === from || end <= r.at - 1 || !clauseEnds(r, end - r.at)) return null;
+  r.at = end;
+  return r.text.slice(r.base + fromOf(r, from), r.base + toOf(r));
+}
+
+const isPlainName = (r: Reader, token: number): boolean => {
+  const sense = wordAt(r, token - r.at);
+  return (sense <= 0 || isColour(spelled(r, token))) && !r.specials?.has(r.hash[token] ?? 0);
+};
 
 /** "With A held double", "with A and B held together": strands change no stitch. */
 function heldTogether(r: Reader): void {

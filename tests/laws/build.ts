@@ -122,6 +122,7 @@ export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   times: null,
   moreRows: null,
   rowsInAll: null,
+  stitchesAtEnd: null,
   measure: null,
   endingWith: null,
   // biome-ignore lint/suspicious/noThenProperty: the tree's own name for the rows after "then".

@@ -1,6 +1,7 @@
 /** "rep rnd 4", "rep last 2 rows 3 more times", "as rows 4-7 of Front", "work even for 10 rows". */
 import type { EvenStep, Measure, Numbers, RowsAgainStep } from '../tree.ts';
 import { isOne, writeMoreTimes, writeNumbers, writeRows } from './numbers.ts';
+import { writeUntil } from './place.ts';
 import { writeStitch } from './stitch.ts';
 import type { Voice } from './voice.ts';
 
@@ -23,6 +24,9 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
   if (step.times !== null) found.push(`${comma} ${writeMoreTimes(step.times, voice)}`);
   if (step.moreRows !== null) found.push(` for ${rowsOf(step.moreRows, 'more ', voice)}`);
   if (step.rowsInAll !== null) found.push(` until there are ${rowsOf(step.rowsInAll, '', voice)}`);
+  if (step.stitchesAtEnd !== null) {
+    found.push(` until there are ${writeNumbers(step.stitchesAtEnd, voice)} sts`);
+  }
   if (step.measure !== null) found.push(` ${measured(step.measure)}`);
   if (step.endingWith !== null) {
     found.push(`, ending with ${rowsNamed([step.endingWith], voice)}`);
@@ -35,6 +39,7 @@ export function writeEven(step: EvenStep, voice: Voice): string {
   const stitch = step.stitch === null ? '' : ` in ${writeStitch(step.stitch, false, voice)}`;
   const rows = step.rows === null ? '' : ` for ${rowsOf(step.rows, '', voice)}`;
   const measure = step.measure === null ? '' : ` ${measured(step.measure)}`;
+  if (step.until !== null) return `work in pattern${stitch} ${writeUntil(step.until, voice)}`;
   return `work even${stitch}${rows}${measure}`;
 }
 

@@ -41,6 +41,7 @@ const isSeveral = (step: Step): boolean => {
     step.times !== null ||
     step.moreRows !== null ||
     step.rowsInAll !== null ||
+    step.stitchesAtEnd !== null ||
     step.measure !== null
   );
 };

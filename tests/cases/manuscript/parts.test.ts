@@ -156,3 +156,21 @@ describe('orders', () => {
     expect(text.slice(order?.from, order?.to).toLowerCase()).toContain('do not turn');
   });
 });
+
+describe('parts named on the line of their work', () => {
+  const square = 'Ch 12.\nRow 1: Sc in 2nd ch from hook and in each ch across. (11)\nRow 2: Ch 1, turn, sc across. (11)';
+  test.each(['TRIM: Join B in 1st sc and work a row of sc all around; join.', 'STRAP: Ch 31. Sc in 2nd ch from hook and in each ch across. (30)', 'Collar: Join yarn at neck, sc across.'])(
+    '%s',
+    (line) => {
+      expect(instructions(`${square}\n${line}`).at(-1)).toBe(line);
+    },
+  );
+  test.each([
+    ['Finished size about 22 x 31', ''],
+    ['Bib 22" x 31"', ''],
+    ['Tie x 2', '*2'],
+    ['Tie (x 2)', '*2'],
+  ])('copies of "%s"', (heading, copies) => {
+    expect(parts(`${heading}\n${square}`)).toEqual([`${heading}${copies}`]);
+  });
+});

@@ -64,6 +64,13 @@ describe('home-made rows', () => {
     ['Rows 4-8: ch 1, turn, sc in blo across', 'row 4..8: ch 1; turn; back-loop sc ->end'],
     ['Rnd 2: ch 3, [dc in same st, dc in next st] around, sl st to join, fasten off.', 'round 2: ch 3; [<dc @same st; dc @next st> ->end; join; fasten-off'],
     ['Rnd 7: *ch 3, skip next 2 sts, sc in next st, rep from * around, ending ch 3, skip last 2 sts, sl st in first ch of beg ch-3.', 'round 7: *<ch 3; skip @next 2 sts; sc @next st> ->end ending with [ch 3; skip @last 2 sts]; join @first chain of (@this start-chain3)'],
+    ['Row 3: Rep row 2 with sea foam.', 'row 3: rows 2; yarn with sea foam'],
+    ['Row 3: Rep row 2 with rose quartz.', 'row 3: rows 2; yarn with rose quartz'],
+    ['With oatmeal, ch 21.', 'yarn with oatmeal; ch 21'],
+    ['Row 1: Sc in 2nd ch from hook and in each subsequent ch.', 'row 1: sc @nth2 chain from-hook & @each chain'],
+    ['Row 3: Ch 1, work in est st pattern to last 2 sts, sc2tog.', 'row 3: ch 1; even ->last 2 sts; sc2tog'],
+    ['Repeat row 2 until 9 sts remain.', 'rows 2 until 9 sts'],
+    ['Rep rows 2 and 3 until you have 24 sc.', 'rows 2,3 until 24 sts'],
     ['Rnd 3: 3 sc in next ch-2 sp (corner), sc in next 5 sts, repeat 3 more times', 'round 3: <3 sc @next space2; "(corner)"; sc @next 5 sts> x3 more'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);

@@ -109,6 +109,7 @@ function stepped(step: Step, text: string): string {
       const parts = [step.named === null ? numbers : `${step.named} row`];
       if (step.times) parts.push(`x${numbered(step.times)}`);
       if (step.rowsInAll) parts.push(`until ${numbered(step.rowsInAll)} rows`);
+      if (step.stitchesAtEnd) parts.push(`until ${numbered(step.stitchesAtEnd)} sts`);
       if (step.moreRows) parts.push(`for ${numbered(step.moreRows)} rows`);
       if (step.measure) parts.push(`to ${step.measure.mm ?? '?'} mm`);
       if (step.endingWith !== null) parts.push(`ending ${step.endingWith}`);
@@ -118,6 +119,7 @@ function stepped(step: Step, text: string): string {
     }
     case 'even': {
       const parts = ['even', step.stitch && stitch(step.stitch)];
+      if (step.until) parts.push(untilled(step.until));
       if (step.rows) parts.push(`${numbered(step.rows)} rows`);
       if (step.measure) parts.push(`to ${step.measure.mm ?? '?'} mm`);
       return parts.filter(Boolean).join(' ');

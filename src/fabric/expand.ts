@@ -267,7 +267,7 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
     toEnd ??
     passes *
       rowsWanted(step, { named: named.length, behind: then.length, done: known.last }, plan) -
-    then.length * Number(plan.numbers.length > 1);
+      then.length * Number(plan.numbers.length > 1);
   const n = cap(Math.max(0, wanted), plan);
   const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);
   return [...rows, ...then];

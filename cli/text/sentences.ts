@@ -152,6 +152,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'repeated around': 'Stitches told once, with no place, are repeated to the end.',
     },
   },
+  'gap of the join': {
+    tellsCustom: false,
+    readings: {
+      'worked first': 'The gap in which the round begins is not worked again at its end.',
+      'worked last': 'The gap in which the round begins is worked again at its end.',
+    },
+  },
   'around behind next': {
     tellsCustom: false,
     readings: {

@@ -3,6 +3,7 @@ import type { Place } from '../notation/index.ts';
 import { heightOf, stemOf } from '../notation/index.ts';
 import { bareEdge, COUNTED, groupAround, isCorner, SPACE } from './edge.ts';
 import {
+  countedSince,
   fact,
   type Hands,
   makeRing,
@@ -222,6 +223,7 @@ function takeGap(hands: Hands, least: number): Target {
   const behind = nextGroupGap(hands);
   const grouped = behind >= 0 && behind - hands.pos >= least;
   if (!grouped) return betweenStitches(hands);
+  if (behind >= edge.n && beganInGap(hands)) return lack(hands);
   // Where the round began in a gap, the group before it stays behind the last one.
   hands.passed = Math.max(hands.passed, behind - hands.pos);
   hands.pos = behind;
@@ -231,6 +233,24 @@ function takeGap(hands: Hands, least: number): Target {
     space: true,
     entry: behind,
   });
+}
+
+/**
+ * "Ch 5, dc in same place as join, *ch 6, dc between next 2 petals; rep from * around": the gap before the
+ * first petal is the one behind the last.
+ */
+function beganInGap(hands: Hands): boolean {
+  const { edge, first, rowFrom, repeats } = hands;
+  if (!edge.ring || edge.kind !== 'row' || first?.entry !== 0 || repeats === 0) return false;
+  if (countedSince(hands, rowFrom) < 2) return false;
+  const reading = ask(hands.readings, {
+    doubt: 'gap of the join',
+    custom: 'worked first',
+    alternatives: ['worked last'],
+    local: true,
+    ...placeOfStep(hands),
+  });
+  return reading === 'worked first';
 }
 
 /**

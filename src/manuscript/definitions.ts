@@ -125,6 +125,8 @@ const TELLS_MAKING =
 
 /** "5dc group. 5 dc in same sp", "dcf. Work dc around front of dc": a stop behind the name. */
 function isStopped(text: string, from: number, to: number): boolean {
+  const short = STOPPED_SHORT.exec(text.slice(from, Math.min(to, from + 80)));
+  if (short) return STITCH_NAME.test(short[1]!) || isNameOfStitch(short[2]!, '.');
   const stop = text.slice(from, Math.min(to, from + 24)).indexOf('.');
   if (stop < 2 || from + stop + 3 > to) return false;
   const name = text.slice(from, from + stop);
@@ -132,6 +134,10 @@ function isStopped(text: string, from: number, to: number): boolean {
     isNameOfStitch(name, '.') && TELLS_MAKING.test(text.slice(from + stop + 1, to).trimStart())
   );
 }
+
+/** "Crossed treble (abbreviated xtr). Skip dc, tr in next dc": a stop behind the bracket. */
+const STOPPED_SHORT =
+  /^([a-z][a-z -]{2,40}?) \((?:abbreviated(?: as)?|abbr\.?) ([^)]{1,12})\)\. (?=\p{Lu})/iu;
 
 /** A name that may stand alone, and what follows it. */
 function isNameOfStitch(name: string, sign: string): boolean {
@@ -241,12 +247,15 @@ export function listedDefinitions(text: string, from: number, to: number): reado
     const lead = groups?.lead ?? '';
     const name = (groups?.name ?? '').trim();
     const end = items[i + 1]?.index ?? line.length;
-    const isOwn = !PLAIN_NAME.test(name) && /^\s*[\d([]/.test(behindSign(line.slice(index, end)));
+    const isOwn = !PLAIN_NAME.test(name) && TELLS_OWN.test(behindSign(line.slice(index, end)));
     return isOwn ? [{ from: from + index + lead.length, to: from + end }] : [];
   });
 }
 
 const LISTED = /(?<lead>(?:^|[,;:.])\s*)(?<name>\p{L}[\p{L}\d -]{0,24}(?:\([^)=]{1,16}\)\s*)?)=/gu;
+
+/** "(dc, ch 1, dc) in one st", "tall picot (ch 3, sl st in first ch, ch 4)" */
+const TELLS_OWN = /^\s*(?:[\d([]|\p{L}[\p{L} -]{1,30}\([^)]*\d)/u;
 
 const behindSign = (item: string): string => item.slice(item.indexOf('=') + 1);
 

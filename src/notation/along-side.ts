@@ -13,13 +13,18 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   if (endsOfRows(r) || alongPiece(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k)) k++;
-  if (k === 5 || (ofChain && isOther(r, k - 1))) return false;
+  if (k === 5 || (ofChain && isOther(r, k - 1)) || isSpaceOfSide(r, k)) return false;
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
   const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
   if (to === 0) return false;
   r.at += to;
   return true;
 }
+
+/** "2 dc in next side sp": a space, told from those of the corners. */
+const isSpaceOfSide = (r: Reader, k: number): boolean =>
+  isWord(r, W.side, k) &&
+  (isWord(r, W.sp, k + 1) || isWord(r, W.chsp, k + 1) || isWord(r, W.ch, k + 1));
 
 /** "2 sc in every dc up cloth", "… down the blanket": along a side of the piece, by its name. */
 function alongPiece(r: Reader): boolean {

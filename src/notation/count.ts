@@ -279,7 +279,7 @@ function readUnit(r: Reader, draft: Draft): void {
   }
   if (isWord(r, W.total)) r.at++;
   // "(1xSC, 1x2SC)" tells the words before again, and counts nothing.
-  if ((isWord(r, W.x) || kindAt(r) === T.times) && kindAt(r, 1) !== T.number) r.at++;
+  if (isWord(r, W.x) || kindAt(r) === T.times) passTimes(r);
   if (kindAt(r) === T.dash && isWord(r, W.st, 1)) r.at++;
   if (isWord(r, W.more) || isWord(r, W.remaining)) {
     draft.unit = isWord(r, W.more) ? 'decrease' : null;
@@ -323,6 +323,14 @@ function readUnit(r: Reader, draft: Draft): void {
     draft.word = singular(spelled(r, r.at));
     r.at++;
   }
+}
+
+/** "(4 x corner)", "(8 x 1 ch sps)"; but "(1 x 2 sc)" tells the words before again. */
+function passTimes(r: Reader): void {
+  const start = r.at++;
+  if (kindAt(r) !== T.number) return;
+  const noun = readNoun(r);
+  r.at = noun?.kind === 'space' && noun.word !== 'ch' ? start + 1 : start;
 }
 
 /** "6 loops with 5 hdc each": the stitches in all. */
@@ -499,6 +507,7 @@ const TRAILS: SenseSet = new SenseSet([
   W.around,
   W.across,
   W.on,
+  W.ring,
   W.remaining,
   W.st,
   W.round,

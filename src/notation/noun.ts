@@ -115,13 +115,13 @@ function readAdjectives(r: Reader, draft: Draft): string {
 
 /** "each underarm ch", "4 neck sts": where they are, before their name. */
 const saysWhere = (r: Reader, sense: SenseId): boolean =>
-  (sense === 0 || sense === PROSE) &&
+  (sense === 0 || sense === PROSE || sense === W.side) &&
   kindAt(r) === T.word &&
-  (isWord(r, W.ch, 1) || isWord(r, W.st, 1) || isWord(r, W.sp, 1)) &&
+  (isWord(r, W.ch, 1) || isWord(r, W.st, 1) || isSpaceWord(wordAt(r, 1)) || isWord(r, W.chsp, 1)) &&
   (isNamedPart(r) || WHERE.test(spelled(r, r.at)));
 
 const WHERE =
-  /^(eyelet|lace|under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra)$/;
+  /^(eyelet|lace|under|arm|underarm|armhole|neck|sleeve|raglan|cuff|body|bridge|added|extra|edge|side)$/;
 
 /** "each of the hood sts": a part of the piece by any name. */
 const isNamedPart = (r: Reader): boolean =>

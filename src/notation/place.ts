@@ -356,6 +356,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   }
   if (sense === W.remaining && isWord(r, W.unworked, 1)) return leftUnworked(r, draft);
   if (belowAfter(r, draft)) return;
+  if (sense === W.in && draft.pick === 'first' && passInRound(r)) return;
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
     if (isWord(r, W.in)) inStartChain(r, draft);
@@ -363,6 +364,14 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "join in first sc made in the round" */
+function passInRound(r: Reader): boolean {
+  const k = isWord(r, W.the, 1) || spelled(r, r.at + 1) === 'this' ? 2 : 1;
+  if (!isWord(r, W.round, k) || !clauseEnds(r, k + 1)) return false;
+  r.at += k + 1;
+  return true;
 }
 
 /** "the chain farthest from your hook": the first of it. */

@@ -459,6 +459,49 @@ const opensRow = (step: Step | undefined): boolean =>
     step.kind === 'remark' ||
     step.kind === 'loop');
 
+/** "Sl st to centre of ch, ch 5, sc in next lp, …, repeat around": the way to the start is gone once. */
+const isMove = (steps: readonly Step[], at: number): boolean => {
+  const [step, next] = [steps[at], steps[at + 1]];
+  return step?.kind === 'work' && step.stitch.stem === 'ss' && next?.kind === 'chain';
+};
+
+/**
+ * "Ch 8, sc in ring, repeat 4 more times", "ch 5, sc in lp, ch 5, sc between 2 dc, repeat around": a chain
+ * too long for the turning chain of what it leads to is the first loop.
+ */
+function isLoop(steps: readonly Step[], at: number): boolean {
+  const chain = steps[at];
+  const n = chain?.kind === 'chain' ? (chain.n?.values[0] ?? 1) : 0;
+  const works = steps.slice(at + 1).filter((step) => step.kind === 'work');
+  const short = works.filter(({ stitch }) => stitch.stem === 'sc');
+  if (short.length === 0 || short[0] !== works[0]) return false;
+  return n >= (short.length === works.length ? SHORTEST_LOOP : SHORTEST_BESIDE_TALL);
+}
+
+/**
+ * Chains of a loop before a sc; where taller stitches follow, fewer may be the first of those
+ * (common practice).
+ */
+const SHORTEST_LOOP = 3;
+const SHORTEST_BESIDE_TALL = 5;
+
+/** "Ch 6, sc in next lp, ch 6, sc in next lp, repeat around": of steps said twice only the last are repeated. */
+function lastOfAlike(r: Reader, steps: readonly Step[], first: number): number {
+  const words = steps.slice(first).map((step) => wordsOfStep(r, step));
+  const n = words.length;
+  for (let half = 2; half <= n / 2; half++) {
+    if (n % half === 0 && words.every((word, i) => word === words[i % half]))
+      return first + n - half;
+  }
+  return first;
+}
+
+const wordsOfStep = (r: Reader, { from, to }: Step): string =>
+  r.text
+    .slice(r.base + from, r.base + to)
+    .toLowerCase()
+    .replace(/\s+/g, ' ');
+
 const isChain = (step: Step | undefined): boolean => step?.kind === 'chain';
 
 /** Makes the sentence before the order into a repeat: "Sc in next 8, 2 sc in next. Rep around". */
@@ -467,8 +510,13 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   const last = run.out.length;
   // A chain in the midst of a row is one of the steps: "… in next sp. Ch 1, sk 3 dc, … Repeat twice".
   const within = run.out.slice(0, first).some((step) => !opensRow(step));
-  while (first < last - 1 && opensRow(run.out[first]) && !(within && isChain(run.out[first])))
+  while (
+    first < last - 1 &&
+    (opensRow(run.out[first]) || isMove(run.out, first)) &&
+    !(isChain(run.out[first]) && (within || isLoop(run.out, first)))
+  )
     first++;
+  first = lastOfAlike(r, run.out, first);
   const steps = run.out.slice(first);
   firstOfEach(steps, run.out[first - 1]);
   const [head] = steps;

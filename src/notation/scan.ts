@@ -423,6 +423,8 @@ const hashes = (words: string): ReadonlySet<number> => new Set(words.split(' ').
 const NEVER_LAST = hashes(
   'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig prev nxt nx',
 );
+/** Words that ask for more: a stop behind one is a slip. */
+const DANGLING = hashes('in into make the');
 /** Short forms that may stand last in a sentence. */
 const MAY_BE_LAST = hashes(
   'ch chs st sts sp sps lp lps sc dc hdc tr dtr trc htr c bl bls m b rnd rnds rem k r tog patt',
@@ -488,9 +490,12 @@ function isAbbreviation(s: Scan, at: number): boolean {
   const { codes, end } = s;
   const { kind, to, word, hash: letters, count } = s.tokens;
   const last = count - 1;
-  if (kind[last] !== T.word || to[last] !== at - 1) return false;
+  if (kind[last] !== T.word) return false;
   const hash = letters[last] ?? 0;
-  const sure = NEVER_LAST.has(hash);
+  if (to[last] !== at - 1 && !DANGLING.has(hash)) return false;
+  // "sc in. next lp", "make . 3 dc": no sentence ends so, but "10 in." may.
+  const dangles = DANGLING.has(hash) && kind[last - 1] !== T.number;
+  const sure = dangles || NEVER_LAST.has(hash);
   if (!sure && !MAY_BE_LAST.has(hash)) return false;
   let i = at;
   while (i < end && classOf(codes[i]!) === BLANK) i++;

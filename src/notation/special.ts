@@ -1,7 +1,7 @@
 /** Definitions of special stitches: "Shell: 5 dc in same st.", "V-st = (dc, ch 1, dc) in next st". */
 
 import type { Span } from '../source/index.ts';
-import { mayBeStitch } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import { settleJoins } from './join.ts';
 import {
   fromOf,
@@ -31,13 +31,14 @@ export function readSpecial(
   skipMarks(r);
   const head = readHead(r);
   if (!head) return null;
-  longNameBehind(r);
+  const long = longNameBehind(r);
   const moves = speaksOfMoves(r);
   const steps = unwrapped(withoutTalk(settleJoins(r.run(r, 'text')), r));
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
   if (closesAny(steps)) return null;
-  const { key, name, aliases } = head;
+  const { key, name } = head;
+  const aliases = long === '' || long === key ? head.aliases : [...head.aliases, long];
   const made = moves ? [] : steps;
   return { key, name, aliases, steps: made, opaque, inline: false, from: 0, to: to - from };
 }
@@ -78,11 +79,21 @@ function namesSpecial(r: Reader): boolean {
   return false;
 }
 
-/** "BS = border stitch: sc through both loops": the name in full, before the making. */
-function longNameBehind(r: Reader): void {
+/**
+ * "BS = border stitch: sc through both loops", "TP = tall picot (ch 3, sl st in first ch, ch 4)": the name
+ * in full, before the making; it is returned where rows may use it too.
+ */
+function longNameBehind(r: Reader): string {
   let k = 0;
   while (k < 4 && kindAt(r, k) === T.word) k++;
-  if (k > 0 && kindAt(r, k) === T.colon) r.at += k + 1;
+  if (k === 0) return '';
+  if (kindAt(r, k) === T.colon) r.at += k + 1;
+  const open = r.at + k;
+  const close = r.kind[open] === T.open ? r.partner[open]! : -1;
+  if (close < open + 6 || (r.kind[close + 1] !== T.end && r.kind[close + 1] !== T.stop)) return '';
+  const name = keyOf(slice(r, fromOf(r, r.at), r.to[open - 1]!));
+  r.at = open;
+  return formOf(wordAt(r, -k)) === null || k > 1 ? name : '';
 }
 
 /** "Shell = 5 dc in same st. Multiple of 6 + 2.": another sentence says nothing of the stitch. */
@@ -167,9 +178,9 @@ function readHead(r: Reader): Head | null {
   if (!isName(name)) return null;
   const of = name.toLowerCase().indexOf(' of a ');
   const key = keyOf(of > 0 ? name.slice(0, of) : name);
-  const spellings = [...new Set(aliases.map(keyOf))].filter(
-    (alias) => alias !== key && alias !== '' && alias.length < 30,
-  );
+  const spellings = [
+    ...new Set(aliases.map((alias) => keyOf(alias.replace(ABBREVIATED, '')))),
+  ].filter((alias) => alias !== key && alias !== '' && alias.length < 30);
   return { key, name, aliases: spellings };
 }
 
@@ -181,6 +192,9 @@ function opensMaking(r: Reader, k: number): boolean {
 }
 
 const MAKES = wordsOf('skip sk miss work make insert yarn yo ch chain');
+
+/** "(abbreviated Xdc)", "(abbr. as sh)" */
+const ABBREVIATED = /^(?:abbreviated|abbrev\.?|abbr\.?|written|short)(?: (?:as|to|for))?:? /i;
 
 /** Whether the line ends before the token so far ahead. */
 const onNewLine = (r: Reader, k: number): boolean =>

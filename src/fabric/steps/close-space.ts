@@ -1,5 +1,6 @@
 /** "ch 2, hdc in first sc" at a round's end closes the last space and makes no counted stitch. */
 import {
+  heightOf,
   type Place,
   type RepeatStep,
   type Step,
@@ -26,10 +27,33 @@ export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): bool
     first || noun.kind === 'start-chain' || (place.pick === 'top' && noun.kind === 'chain');
   const before = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
   const closes = before?.class === 'chain' && hands.first !== null && noun.kind !== 'space';
+  if (noun.kind === 'ring') return closesRow(row.shape.steps, step) && makesLoop(hands, step);
   if (!closes || toStart) return closes;
   const loops = hands.edge.kind === 'row' && hands.edge.ring && hands.tookSpace;
   return loops && namesStitch(place) && closesRow(row.shape.steps, step);
 }
+
+/**
+ * "(Ch 8, sc in ring) 5 times, ch 4, tr in ring": with the height of its stitch this chain, which no other
+ * loop of the round has, is as long as theirs.
+ */
+function makesLoop({ nodes, bench, rowFrom }: Hands, { stitch }: WorkStep): boolean {
+  const stem = stitch.stem ? stemOf(stitch.stem, bench.terms) : null;
+  const runs: number[] = [];
+  for (let id = rowFrom, run = 0; id <= nodes.n; id++) {
+    const isChain = id < nodes.n && CHAINS.has(bench.kinds.kinds[nodes.kind[id] ?? 0]?.class ?? '');
+    if (isChain) run++;
+    else if (run > 0) {
+      runs.push(run);
+      run = 0;
+    }
+  }
+  const last = runs.pop();
+  if (!stem || last === undefined || runs.length < 2 || runs.includes(last)) return false;
+  return runs.every((run) => run === last + heightOf(stem));
+}
+
+const CHAINS: ReadonlySet<string> = new Set(['chain', 'start', 'low']);
 
 /** "…, ending with ch 3, tr in tr": what a round of loops ends in, and nothing else is worked behind it. */
 function closesRow(steps: readonly Step[], step: Step): boolean {

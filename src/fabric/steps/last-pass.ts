@@ -58,7 +58,10 @@ export function cutShort(
     if (worksAlike(step)) return stopsInPass(hands, step, row, rounds);
     return namesTheLast(next) && endsOtherwise(hands, step, row);
   }
-  return (madeBefore && closesRound(hands, step, row)) || stopsInPass(hands, step, row, rounds);
+  return (
+    (madeBefore && (closesRound(hands, step, row) || meetsOpening(hands, step, row, here))) ||
+    stopsInPass(hands, step, row, rounds)
+  );
 }
 
 /**
@@ -67,12 +70,10 @@ export function cutShort(
  */
 function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
   if (!hands.edge.ring || row.shape.join === null) return false;
-  const last = step.steps.findLastIndex((inner) => WORKS.has(inner.kind));
-  const before = step.steps.slice(0, last);
+  const { before, closing } = unclosed(hands, step.steps);
   const chain = before
     .flatMap((inner) => (inner.kind === 'repeat' ? inner.steps : inner))
     .findLast((inner) => inner.kind === 'chain');
-  const closing = step.steps[last];
   if (!chain || (closing?.kind !== 'work' && closing?.kind !== 'group')) return false;
   // Small gaps are as often left out: there the words are taken as they stand.
   const loops = (numberFor(hands, chain.n) ?? 1) >= 3 || before.length > 1;
@@ -84,6 +85,75 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
     ...spanAt(hands, step),
   });
   return reading === 'made' && tryOut(hands, () => row.walk(hands, before, row));
+}
+
+/**
+ * "Sc in same st, ch 9, sc in next dc, *5 sc in next sp, sc in next dc, ch 9, sc in next dc; rep from *
+ * around": the last pass comes to what the round began with, and that is its end.
+ */
+function meetsOpening(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+  if (!hands.edge.ring) return false;
+  const opening = here.steps
+    .slice(0, here.i)
+    .filter((one) => WORKS.has(one.kind) && !opensRow(one));
+  const n = opening.length;
+  if (n < 2 || !opening.some(({ kind }) => kind === 'chain')) return false;
+  const works = step.steps.filter(({ kind }) => WORKS.has(kind));
+  const tail = works.slice(-n);
+  if (tail.length < n || !tail.every((one, i) => isAlike(hands, one, opening[i]))) return false;
+  return tryOut(hands, () => row.walk(hands, works.slice(0, -n), row));
+}
+
+const opensRow = (step: Step): boolean =>
+  step.kind === 'chain'
+    ? step.n?.values[0] === 1
+    : step.kind === 'work' && step.stitch.stem === 'ss';
+
+function isAlike(hands: Hands, one: Step, other: Step | undefined): boolean {
+  const count = (step: Step): number => ('n' in step && numberFor(hands, step.n)) || 1;
+  if (one.kind !== other?.kind || count(one) !== count(other)) return false;
+  return (
+    one.kind === 'chain' ||
+    (one.kind === 'work' && other.kind === 'work' && one.stitch.stem === other.stitch.stem)
+  );
+}
+
+/**
+ * "*Ch 3, sc in next sp, ch 3, shell in next sp; rep from * around, ending with ch 3": the last pass stops
+ * at such a chain, and where what it takes until then is all that is left, no other is meant.
+ */
+export function stopsAtEnding(hands: Hands, step: RepeatStep, row: RowContext): boolean {
+  const { ending, steps } = step;
+  if (ending?.kind !== 'with' || !hands.edge.ring || hands.edge.open || hands.into) return false;
+  const end = ending.steps.filter(({ kind }) => WORKS.has(kind));
+  const pass = steps.filter(({ kind }) => WORKS.has(kind));
+  if (end.length === 0 || allTaken(hands, step)) return false;
+  for (let stop = pass.length - 1; stop > end.length; stop--) {
+    const from = stop - end.length;
+    if (!end.every((one, i) => isAlike(hands, one, pass[from + i]))) continue;
+    const start = mark(hands);
+    if (!tryOut(hands, () => row.walk(hands, [...pass.slice(0, from), ...end], row))) continue;
+    if (allTaken(hands, step)) return true;
+    restore(hands, start);
+  }
+  return false;
+}
+
+/** A pass without its last stitch, which may stand at the end of "(ch 5, sc in next lp) twice". */
+function unclosed(
+  hands: Hands,
+  steps: readonly Step[],
+): { readonly before: readonly Step[]; readonly closing: Step | undefined } {
+  const last = steps.findLastIndex((inner) => WORKS.has(inner.kind));
+  const before = steps.slice(0, Math.max(0, last));
+  const closing = steps[last];
+  const times = closing?.kind === 'repeat' && !closing.ending ? closing.times : null;
+  if (closing?.kind !== 'repeat' || times?.kind !== 'times' || times.more !== false)
+    return { before, closing };
+  const n = numberFor(hands, times.n) ?? 1;
+  const once = unclosed(hands, closing.steps);
+  const whole = Array.from({ length: Math.max(0, n - 1) }, () => closing.steps).flat();
+  return { before: [...before, ...whole, ...once.before], closing: once.closing };
 }
 
 /**
@@ -136,13 +206,22 @@ function worksAlike(step: RepeatStep): boolean {
   return differs;
 }
 
+/** Nothing is left; where spaces are worked, stitches beside the last one are passed. */
+const allTaken = (hands: Hands, step: RepeatStep): boolean =>
+  worksSpaces(step)
+    ? remainingSpaces(hands) === 0 && remaining(hands) <= Math.max(hands.passed, 1)
+    : remaining(hands) === 0;
+
 /** Stitches that are left, and the spaces where the pass works into them. */
-function placesLeft(hands: Hands, { steps }: RepeatStep): number {
-  const spaces = steps.some(
-    (step) => step.kind === 'work' && step.place?.nouns.some(({ kind }) => kind === 'space'),
+const placesLeft = (hands: Hands, step: RepeatStep): number =>
+  remaining(hands) + (worksSpaces(step) ? remainingSpaces(hands) : 0);
+
+const worksSpaces = ({ steps }: RepeatStep): boolean =>
+  steps.some(
+    (step) =>
+      (step.kind === 'work' || step.kind === 'group') &&
+      step.place?.nouns.some(({ kind }) => kind === 'space'),
   );
-  return remaining(hands) + (spaces ? remainingSpaces(hands) : 0);
-}
 
 const isShaping = (step: Step): boolean =>
   step.kind === 'work' &&

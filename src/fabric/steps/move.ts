@@ -63,7 +63,7 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     if (place) checkSize(hands, entry, noun, place);
     return standIn(hands, entry);
   }
-  if (nounOf(place).kind === 'chain' && edge.spaces > 0) {
+  if (nounOf(place?.of ?? place).kind === 'chain' && edge.spaces > 0) {
     // Along the chains of a loop towards its middle: the loop is where the work begins.
     const entry = seek(hands, (i) => isSpace(hands, i));
     return entry < 0 ? undefined : standIn(hands, entry);

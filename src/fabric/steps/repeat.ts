@@ -15,7 +15,7 @@ import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
-import { cutShort } from './last-pass.ts';
+import { cutShort, stopsAtEnding } from './last-pass.ts';
 import { shellBehindSkip } from './shell-behind-skip.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
@@ -163,6 +163,7 @@ interface Passes {
 
 /** As many passes as leave room for the ending and for what follows. */
 function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+  if (hands.standing && endsWithItsChain(hands, step)) hands.standing = false;
   const outerLimit = hands.limit;
   const told = step.times.kind === 'until' ? step.times.until : null;
   const until = throughLast(hands, told, here) ? null : beforeTopToo(hands, told, here);
@@ -187,6 +188,10 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   noteRest();
   const rounds = hands.edge.ring && usedBefore > 0 && usedBefore + remaining(hands) === passes.per;
   const full = mark(hands);
+  if (passes.count > 0 && here.top && stopsAtEnding(hands, step, row)) {
+    finish();
+    return true;
+  }
   const cut = passes.count > 0 && cutShort(hands, step, row, { here, madeBefore, rounds });
   const candidates = [...(cut ? [mark(hands)] : []), full, ...[...passes.before].reverse()];
   const again = (): void => {
@@ -198,6 +203,14 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   if (until?.kind === 'length') hands.edge = { ...hands.edge, open: true };
   else if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, tail });
   return true;
+}
+
+/** "Sl st to centre of next lp, *ch 7, sc in next lp; rep from * around, ending with ch 7, join": to there. */
+function endsWithItsChain(hands: Hands, { steps, ending }: RepeatStep): boolean {
+  const [chain] = steps;
+  const last = ending?.kind === 'with' ? ending.steps.at(-1) : undefined;
+  if (chain?.kind !== 'chain' || last?.kind !== 'chain' || !hands.edge.ring) return false;
+  return numberFor(hands, chain.n) === numberFor(hands, last.n);
 }
 
 /** Full passes until one does not fit. */

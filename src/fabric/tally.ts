@@ -441,6 +441,8 @@ function noteGapsCounted(hands: Hands, tally: RowTally, stated: StatedCount): bo
   const { stitches, chains, spaces } = tally;
   const isOfStitches = stated.unit === null || stated.unit === 'stitch';
   if (!isOfStitches || n === null || stitches === 0 || n === stitches) return false;
+  // "12 sts, including the ch 2": not the space that the chain leaves, but the chain.
+  if (excused(stated, n, stitches)) return false;
   const isByChains = n === stitches + chains;
   const isByGaps = n === stitches + spaceCount(tally) || withoutCorner(tally).includes(n);
   if (!isByChains && !isByGaps) return false;

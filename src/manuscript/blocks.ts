@@ -3,7 +3,7 @@
  * lines, each looked at once. An instruction begins with a label or a stitch command and runs to
  * the blank line or the next label; pasted text breaks this in the ways that are told below.
  */
-import { startsInstruction } from '../notation/index.ts';
+import { isColour, isKnownWord, startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chainInProse, worksIntoChain } from './chain-in-prose.ts';
@@ -105,7 +105,7 @@ function takeLine(scan: Scan, line: Span): number {
 function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
   const { text, open, options } = scan;
   if (options.titles === 'headings' || options.layout === 'written') return false;
-  if (isCaption(text, from, to)) return true;
+  if (isCaption(text, from, to) || isStripe(scan, from, to)) return true;
   const last = scan.blocks.at(-1);
   const row = open ?? last;
   if (row?.kind !== 'instruction' || to - from > 12 || text[to - 1] === ':') return false;
@@ -115,6 +115,28 @@ function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
   const below = startsBelow(scan, next);
   return below === null || below === 'label';
 }
+
+/** "Rows 9-12: coral" below "Rows 2-20: ch 1, turn, sc across": what colour rows are that were told. */
+function isStripe({ text, open, blocks }: Scan, from: number, to: number): boolean {
+  const code = text.charCodeAt(from) | 32;
+  if (code !== 114 || to - from > 36) return false;
+  const found = STRIPE.exec(text.slice(from, to));
+  const name = (found?.[2] ?? '').toLowerCase();
+  if (!found || (isKnownWord(name) && !isColour(name))) return false;
+  // A heading may stand between: "Colour sequence:"
+  const row =
+    open?.kind === 'instruction' ? open : blocks.findLast(({ kind }) => kind === 'instruction');
+  if (!row) return false;
+  const told = TO_THE_END.test(text.slice(row.from, row.from + 24));
+  return told || Number(found[1]) <= lastNumberIn(text, row.from, row.to);
+}
+
+/** "R2-end:", "Row 3 and beyond:", "Rows 2+:" */
+const TO_THE_END =
+  /^r[a-z]*[ .]?\d{1,3} ?(?:\+|(?:-|–|—|to|until|and) ?(?:the )?(?:end|up|on(?:wards)?|beyond)\b)/i;
+
+const STRIPE =
+  /^r(?:ows?|nds?|ounds?)?[ .]?(?:\d{1,3}\s?[-–—]\s?)?(\d{1,3}): (?:[A-Za-z]{3,12} )?([A-Za-z]{3,12})\.?$/i;
 
 function takeBlank(scan: Scan): void {
   const { open, text } = scan;

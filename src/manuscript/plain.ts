@@ -9,6 +9,8 @@ import { withoutTables } from './tables.ts';
 /** The pattern as read; the manuscript keeps and shows the text as written. */
 export function plainText(text: string): string {
   let plain = text.includes('|') ? withoutTables(text) : text;
+  if (plain.includes('_x00'))
+    plain = plain.replace(SHEET_BREAK, (whole) => '\n'.padEnd(whole.length));
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (plain.includes('lst') && /\dlst|\blst/.test(plain))
@@ -102,6 +104,9 @@ function withWholeWords(text: string): string {
 /** "1 relief dc – see above – around next dc": dashes that part a reference from the work. */
 const BETWEEN_DASHES =
   /(?<=\s)[-–—](?= ?(?:see|read|refer|remember)\b)([^-–—.;,()\n]{3,50})(?<=\s)[-–—](?=\s(?:in|into|around|over|on|to|from|next)\b)/gi;
+
+/** A spreadsheet's escape for a line end or another sign that is not printed. */
+const SHEET_BREAK = /_x00[01][\dA-F]_/gi;
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 

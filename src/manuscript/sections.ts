@@ -31,7 +31,7 @@ const NOTES =
   oneOf(`
     notes? | information | info | tips? | remarks? | hints? | before you (?:begin|start)
     | read (?:this )?first | good to know | please note | overview
-    | about(?: the| this)?(?: pattern)?
+    | about(?: the| this)?(?: pattern)? | how to (?:read|use|follow)(?: .{1,40})?
   `);
 
 const YOU_NEED = "you(?:'ll| will)? need";

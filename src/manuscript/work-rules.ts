@@ -339,6 +339,13 @@ const isBeforeRowOne = (text: string, from: number, to: number): boolean =>
   ) &&
   /^\s*(?:(?:row|rnd|round|r) ?1\b|1st (?:row|rnd|round)|1[.)] )/i.test(text.slice(to, to + 40));
 
+/**
+ * "Make a slip knot and chain 4 stitches.", "8 dc in mc" above "1. …": so begins a piece, and no
+ * material, though its list runs on into the work without a heading.
+ */
+const OPENS_PIECE =
+  /^(?:(?:(?:first|to start|to begin),? ?)?(?:make|tie|start with|begin with) (?:a|your) slip ?knot\b[^.\d]{0,40}\b(?:ch|chain)\b(?: of)? \d|\d{1,2} (?:sc|hdc|dc|tr) in(?:to)? (?:an? |the )?(?:mc|mr|magic|adjustable)\b)/i;
+
 /** Whether a line without label opens an instruction. */
 export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boolean {
   const { text, section, options } = scan;
@@ -358,6 +365,7 @@ export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boole
         /^(?:(?:to )?(?:begin|start)[:,]? )?(?:ch|chain) \d{2,3}(?: sts?| loosely)?[.,;]?$/i.test(
           text.slice(from, to),
         ));
+  if (options.titles === 'lines' && OPENS_PIECE.test(text.slice(from, from + 90))) return true;
   const leaves = options.titles === 'lines' && (scan.afterBlank || chain);
   return leaves && starts === 'command' && readsAsWork(text, from, to) >= SURE;
 }

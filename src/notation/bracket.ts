@@ -181,7 +181,7 @@ const isPassing = (step: Step | undefined): boolean =>
 
 function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
-  const end = talkBehindDash(r, b) ?? b.close;
+  const end = talkBehind(r, b) ?? b.close;
   const counts = end - b.start < 60 ? readCounts(r, end) : null;
   if (counts && r.at === end) {
     leave(r, b);
@@ -205,15 +205,43 @@ function closesRow(r: Reader, run: Run): boolean {
   return ends && r.counts.length === 0 && run.out.some(isWorked);
 }
 
-/** "(21 sts – remember that the ch 2 counts)": the dash behind which the bracket talks. */
-function talkBehindDash(r: Reader, b: Bracket): number | null {
+/** "(21 sts – remember that the ch 2 counts)", "(21 sts, ch 3 counts as dc)": where the bracket talks. */
+function talkBehind(r: Reader, b: Bracket): number | null {
   if (r.kind[b.start + 1] !== T.number) return null;
   for (let i = b.start + 2; i < b.close - 2; i++) {
-    if (r.kind[i] === T.dash && TALKS.has(spelled(r, i + 1))) return i;
-    if (r.kind[i] === T.comma || r.kind[i] === T.open) return null;
+    const kind = r.kind[i];
+    if (kind === T.dash && TALKS.has(spelled(r, i + 1))) return i;
+    const parts = kind === T.dash || kind === T.comma || kind === T.semicolon || kind === T.stop;
+    if (parts && (tellsOfChain(r, i + 1, b.close) || talks(r, i + 1, kind))) return i;
+    if (kind === T.comma || kind === T.open) return null;
   }
   return null;
 }
+
+/** Behind a full stop any talk; behind a comma what speaks to the reader. */
+const talks = (r: Reader, token: number, sign: number): boolean =>
+  sign !== T.dash &&
+  r.kind[token] === T.word &&
+  (sign === T.stop ? TALKS : SPEAKS).has(spelled(r, token));
+
+const SPEAKS = new Set('remember note dont you your this if'.split(' '));
+
+/** "ch 3 counts as a dc", "the beginning chain is your first dc" */
+function tellsOfChain(r: Reader, from: number, close: number): boolean {
+  let i = from;
+  while (i < from + 3 && r.kind[i] === T.word && r.word[i] !== W.ch && r.word[i] !== W.tch) i++;
+  if (r.word[i] !== W.ch && r.word[i] !== W.tch) return false;
+  for (i++; i < close && i < from + 7; i++) {
+    if (r.kind[i] === T.number || r.kind[i] === T.dash) continue;
+    return r.word[i] === W.count || r.word[i] === W.is || isNot(r, i);
+  }
+  return false;
+}
+
+const isNot = (r: Reader, token: number): boolean =>
+  r.word[token] === W.not ||
+  r.word[token] === W.dont ||
+  /^(?:does|never|stands)$/.test(spelled(r, token));
 
 const TALKS = new Set('remember note be do dont the this that you your if it make'.split(' '));
 

@@ -119,10 +119,14 @@ const LEADS: SenseSet = new SenseSet([
 
 /** "160 dc, counting the ch-3", "24 sts, not including ch 1". */
 function commaTrail(r: Reader, counts: StatedCount[], end: number): boolean {
-  if (kindAt(r) !== T.comma || !EXTENT.has(wordAt(r, 1))) return false;
+  if (!opensExtent(r, r.at)) return false;
   r.at++;
   return readTrail(r, counts, end);
 }
+
+/** Whether the comma at this token leads to what the count in front of it holds. */
+export const opensExtent = (r: Reader, token: number): boolean =>
+  r.kind[token] === T.comma && r.kind[token + 1] === T.word && EXTENT.has(r.word[token + 1] ?? 0);
 
 const EXTENT: SenseSet = new SenseSet([W.count, W.not, W.include, W.excluding]);
 

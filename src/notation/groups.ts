@@ -8,6 +8,7 @@ import { readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
+import { starInPlace } from './star-in-place.ts';
 import { T } from './tokens.ts';
 import type { Place, RepeatStep, Step } from './tree.ts';
 
@@ -126,6 +127,12 @@ export function placeFirst(r: Reader, run: Run): boolean {
     else if (isWord(r, W.in) && isWord(r, W.a, 1) && mayBeStitch(wordAt(r, 2))) r.at++;
   }
   if (kindAt(r) === T.colon) r.at++;
+  if (kindAt(r) === T.star) {
+    const starred = starInPlace(r, place, start);
+    if (starred) run.out.push(starred);
+    else r.at = start;
+    return starred !== null;
+  }
   const steps = kindAt(r) === T.open && !timesBehind(r) ? bracketSteps(r) : listSteps(r);
   if (!steps || steps.length === 0) {
     r.at = start;
@@ -133,6 +140,31 @@ export function placeFirst(r: Reader, run: Run): boolean {
   }
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
   return true;
+}
+
+/**
+ * "Work into ch-3 space (2 sc, ch 1, 2 sc)", "working into the ch-3 sps, *2 sc, ch 1*": the verb says no
+ * more. Where the steps have places of their own ("*3 sc in next sp; rep from *"), all of it only tells how.
+ */
+export function workPlaceFirst(r: Reader, run: Run): boolean {
+  if (!opensPlace(wordAt(r, 1))) return false;
+  const start = r.at++;
+  const place = readPlaceAfterPreposition(r);
+  const end = r.at;
+  const parted = kindAt(r) === T.comma;
+  const next = kindAt(r, parted ? 1 : 0);
+  const held = next === T.star || next === T.open || kindAt(r) === T.colon;
+  r.at = start + 1;
+  if (place?.nouns[0]?.kind === 'space' && held) {
+    if (placeFirst(r, run)) return true;
+    if (parted && next === T.star) {
+      r.at = end;
+      putWords(r, run, start, 'remark');
+      return true;
+    }
+  }
+  r.at = start;
+  return false;
 }
 
 /** "(2 dc, ch 2, 2 dc)" with nothing behind that says how often or where. */

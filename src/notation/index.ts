@@ -74,4 +74,5 @@ export {
   writeSpecial,
   writeWords,
 } from './write/index.ts';
+export { isColour } from './yarn-name.ts';
 export { yarnSaid, yarnsOfCopies, yarnsOfHeading } from './yarn-said.ts';

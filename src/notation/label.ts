@@ -209,7 +209,8 @@ function numberFirst(r: Reader, draft: LabelDraft): boolean {
   const read = readLabelNumbers(r, draft);
   if (read && kindAt(r) === T.stop && isRowWord(r, 1)) r.at++;
   const closes = read && isRowWord2(r) ? kindAt(r, 1) : T.end;
-  const sign = closes === T.colon || closes === T.stop || closes === T.dash;
+  const sign =
+    closes === T.colon || closes === T.stop || closes === T.dash || (read && worksBehind(r, draft));
   if (!sign && closes !== T.close && closes !== T.slash) {
     r.at = start;
     draft.numbers = [];
@@ -218,6 +219,14 @@ function numberFirst(r: Reader, draft: LabelDraft): boolean {
   draft.word = isWord(r, W.round) ? 'round' : 'row';
   r.at++;
   return true;
+}
+
+/** "2 row 6 inc (12)", "5-8 row sc around", "3 rows (sc, inc) x 6": no "3 rows of sc". */
+function worksBehind(r: Reader, { numbers }: LabelDraft): boolean {
+  if (r.at > FIRST + 4 || !isRowWord2(r)) return false;
+  if (numbers.length < 2 && /s$/i.test(spelled(r, r.at))) return false;
+  if (kindAt(r, 1) === T.number) return mayBeStitch(wordAt(r, 2)) || isWord(r, W.ch, 2);
+  return kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3));
 }
 
 const isRowWord2 = (r: Reader): boolean => isWord(r, W.row) || isWord(r, W.round);

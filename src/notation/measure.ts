@@ -67,6 +67,7 @@ export function readMeasure(r: Reader): Measure | null {
       const mm = kind === T.number ? readLength(r) : null;
       if (mm !== null) {
         secondUnit(r);
+        if (offFromAnother(r)) return { mm: null, since: null };
         acrossIt(r);
         return { mm, since: sinceOf(r, start) };
       }
@@ -82,6 +83,28 @@ export function readMeasure(r: Reader): Measure | null {
   r.at = start;
   return null;
 }
+
+/** "½ in less than desired length", "2 cm short of the size you want": the length itself is not said. */
+function offFromAnother(r: Reader): boolean {
+  if (!isOneOf(r, OFF) && !isWord(r, W.more)) return false;
+  if (!isOneOf(r, THAN, 1) && !isWord(r, W.of, 1)) return false;
+  let k = 2;
+  while (k < 9 && kindAt(r, k) === T.word && !isWord(r, W.end, k) && !isWord(r, W.ending, k)) {
+    if (
+      isWord(r, W.desired, k) ||
+      /^(size|width|length|height|want|needed)$/.test(spelled(r, r.at + k))
+    ) {
+      while (k < 9 && kindAt(r, k) === T.word && !isWord(r, W.ending, k)) k++;
+      r.at += k;
+      return true;
+    }
+    k++;
+  }
+  return false;
+}
+
+const OFF = wordsOf('less shorter short longer');
+const THAN = wordsOf('than');
 
 /** "4 in in diameter", "20 cm across": what of it is measured. */
 function acrossIt(r: Reader): void {

@@ -1,6 +1,6 @@
 /** Counts that no bracket marks: "- 28 sts", "= 12", "28 sc." at the end, "28 in all", "28 sc 28". */
 
-import { countItem, isPlainCount, readCounts } from './count.ts';
+import { countItem, isPlainCount, opensExtent, readCounts } from './count.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
@@ -104,7 +104,7 @@ export function plainCounts(r: Reader, run: Run): boolean {
       if (kinds[end - 1] !== T.number || close < 0 || !isNumbers(r, end, close)) break;
       end = close;
     }
-    if (kinds[end] === T.comma && !isCountComma(r, end)) break;
+    if ((kinds[end] === T.comma || kinds[end] === T.semicolon) && !isCountComma(r, end)) break;
     if (end > start + 1 && opensOrder(r, end)) break;
     if (end > start && onNewLine(r, end) && !unitBelow(r, end)) break;
     end++;
@@ -141,7 +141,8 @@ function isNumbers(r: Reader, open: number, close: number): boolean {
 }
 
 /** "16 dc, 8 ch-1 sps": a number goes on with the list; anything else ends it. */
-const isCountComma = (r: Reader, at: number): boolean => r.kind[at + 1] === T.number;
+const isCountComma = (r: Reader, at: number): boolean =>
+  r.kind[at + 1] === T.number || opensExtent(r, at);
 
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
@@ -187,13 +188,19 @@ const isLastItem = (r: Reader): boolean =>
   formOf(wordAt(r, 1))?.shape === 'one' &&
   (kindAt(r, 2) === T.stop || kindAt(r, 2) === T.end);
 
-/** "dc in each st across, 18 dc.": the row is full, and the number behind the comma is its count. */
+/**
+ * "dc in each st across, 18 dc.", "dc in each st; 18 dc; ch 3, turn": the row is full, and the number
+ * behind the sign is its count.
+ */
 function restatesRow(r: Reader, run: Run): boolean {
-  if (run.end !== 'text' || kindAt(r, -1) !== T.comma || kindAt(r) !== T.number) return false;
+  const parted = kindAt(r, -1) === T.semicolon;
+  if (run.end !== 'text' || kindAt(r) !== T.number) return false;
+  if (!parted && kindAt(r, -1) !== T.comma) return false;
   const last = run.out.at(-1);
   if (last?.kind !== 'work' || last.stitch.stem === null) return false;
   const until = last.until ?? last.place?.until ?? last.alsoIn.at(-1)?.until;
   if (until?.kind !== 'end' || formOf(wordAt(r, 1))?.stem !== last.stitch.stem) return false;
+  if (parted && kindAt(r, 2) === T.semicolon) return true;
   return kindAt(r, 2) === T.end || (kindAt(r, 2) === T.stop && kindAt(r, 3) === T.end);
 }
 

@@ -101,6 +101,8 @@ function tellsWhere(r: Reader): boolean {
 }
 
 const CHAINED = wordsOf('chained');
+const COLOUR = wordsOf('color colour stripe');
+const SEQUENCE = wordsOf('sequence order pattern scheme');
 
 const anotherOne = (r: Reader): boolean =>
   (isWord(r, W.another, 1) && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2)) ||
@@ -122,6 +124,13 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['colour', (r) => isWord(r, W.change, 1)],
   ['do', (r) => isWord(r, W.not, 1)],
   // "Fasten the eyes between rows 7 and 8"
+  // "in the following colour sequence:"
+  [
+    'in',
+    (r) =>
+      isOneOf(r, COLOUR, isWord(r, W.the, 1) ? 3 : 2) &&
+      isOneOf(r, SEQUENCE, isWord(r, W.the, 1) ? 4 : 3),
+  ],
   ['fasten', (r) => isWord(r, W.the, 1) || isProse(r, 1)],
   ['working', tellsHow],
   ['work', tellsLastOf],

@@ -4,7 +4,7 @@ import { readChain, startsChain } from './chain.ts';
 import { formOf, mayBeStitch, PROSE, phrasesOf, TOGETHER } from './dictionary.ts';
 import { readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
-import { placeFirst } from './groups.ts';
+import { placeFirst, workPlaceFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
 import { otherCraft } from './other-craft.ts';
 import { readPlaceAfterPreposition } from './place.ts';
@@ -340,6 +340,25 @@ function dependsOnBeneath(r: Reader, run: Run): boolean {
   return true;
 }
 
+/** "Work in 12 dc", "make *6 dc …", "working into the ch-3 sps, *…*": what the verb leads to is all. */
+function verbAlone(r: Reader, run: Run): boolean {
+  const sense = wordAt(r);
+  const work = sense === W.work;
+  if (work && worksIn(r)) {
+    r.at += 2;
+    return true;
+  }
+  if ((work || sense === W.working) && workPlaceFirst(r, run)) return true;
+  const k = isWord(r, W.a, 1) ? 2 : 1;
+  // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
+  const opens = work
+    ? opensWork(r, k)
+    : sense === W.repeat &&
+      (holdsWork(r, 1) || (kindAt(r, 1) === T.star && starRole(r, r.at + 1) === STAR.open));
+  if (opens) r.at += k;
+  return opens;
+}
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (dependsOnBeneath(r, run)) return;
@@ -398,20 +417,7 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
-  if (sense === W.work && worksIn(r)) {
-    r.at += 2;
-    return;
-  }
-  // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
-  if (
-    sense === W.work
-      ? opensWork(r, isWord(r, W.a, 1) ? 2 : 1)
-      : sense === W.repeat &&
-        (holdsWork(r, 1) || (kindAt(r, 1) === T.star && starRole(r, r.at + 1) === STAR.open))
-  ) {
-    r.at += isWord(r, W.a, 1) ? 2 : 1;
-    return;
-  }
+  if (verbAlone(r, run)) return;
   if (!opensOrder(sense) && mayBeStitch(sense)) {
     if (stitchStep(r, run)) return;
   } else {

@@ -403,7 +403,9 @@ function takeBelow(hands: Hands, place: Place, step: WorkStep, here: Here | null
     ...spanAt(hands, step),
   });
   const { pos, inner, used } = hands;
-  const target = takePlace(hands, { ...place, rowsBelow: 0 }, step);
+  // "Around next sc 2 rows below" names the stitch down there; above it may stand any.
+  const nouns = place.nouns.filter(({ kind }) => kind !== 'stem');
+  const target = takePlace(hands, { ...place, nouns, rowsBelow: 0 }, step);
   if (behind !== 'used') {
     hands.pos = pos;
     hands.inner = inner;

@@ -1,0 +1,111 @@
+/** Shapes of notation that blogs, forums and translated pages have; all texts invented, common practice. */
+import { describe, expect, it } from 'vitest';
+import { complaints, made, worked } from './worked.ts';
+
+describe('a place in front, with stars around what goes into it', () => {
+  const start = 'Rnd 1: (Sc, ch 3) 6 times in magic ring. Join with sl st to first sc. (6 sc)\n';
+  it.each([
+    'into each ch3 space *1sc, 3hdc, 1sc* around.',
+    'in each ch-3 space *1sc, 3hdc, 1sc*.',
+    'in ch-3 space *1sc, 3hdc, 1sc* repeat from * to * in every ch-3 space around.',
+    'Working into the ch-3 spaces, *1sc, 3hdc, 1sc* repeat from * to * around.',
+    'Work into ch3 space *1sc, 3hdc, 1sc*, repeat from * to * in every ch3 space around.',
+    'Work into ch-3 space: 1sc, 3hdc, 1sc. Repeat for each space around.',
+  ])('%s', (words) => {
+    const text = `${start}Rnd 2: ${words} Join with sl st to first sc. (30)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 30 proven']);
+    expect(complaints(text.replace('(30)', '(31)'))).toEqual(['2 count-mismatch']);
+  });
+
+  it('stars around stitches that have places of their own are a plain repeat', () => {
+    const text = `${start}Rnd 2: Working in the ch-3 spaces, *3 sc in next space, ch 1; repeat from * around. (18 sc)\n`;
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 18 proven']);
+  });
+});
+
+describe('a count between semicolons', () => {
+  it.each(['22 st', '22 sts', '22 hdc'])('%s', (count) => {
+    const text = `Chain 24.\nRow 1: hdc in 3rd ch from hook and in each ch across; ${count}; ch 2, turn.\nRow 2: hdc in each st across; ${count}; ch 2, turn.\n`;
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 22 proven', 'Row 2 22 proven']);
+    expect(complaints(text.replaceAll('22', '25'))).toContain('2 count-mismatch');
+  });
+});
+
+describe('rows whose number stands first', () => {
+  it('are known by the work behind them', () => {
+    const text =
+      'Fox eye\n1 row 6sc in magic ring = 6\n2 row 6inc = 12\n3 row (1sc, 1inc) * 6 = 18\n4-6 row 18sc\n7 row (1sc, 1dec) * 6 = 12\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 18, 18, 18, 18, 12]);
+    expect(complaints(text.replace('= 18', '= 17'))).toEqual(['4 count-mismatch']);
+  });
+});
+
+describe('talk in the bracket of a count', () => {
+  it.each([
+    '(24 dc, ch 3 counts as a dc)',
+    '(24 dc; the ch 3 counts as a stitch)',
+    '(24 dc, you should count the ch 3)',
+    '(24 dc. The ch 3 is your first dc)',
+    '(24 dc, including the chain 3)',
+  ])('%s', (count) => {
+    const text = `Rnd 1: Ch 3, 11 dc in magic ring, join to top of ch 3. (12 dc)\nRnd 2: Ch 3, dc in same st, 2 dc in each st around, join. ${count}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+    expect(complaints(text.replace('(24', '(26'))).toEqual(['2 count-mismatch']);
+  });
+
+  it('a total that is said to include the chain counts no space', () => {
+    const text =
+      'Rnd 1: Ch 4, sl st into the first ch to form a ring. Ch 2, 11 dc into the ring. Total of 12 stitches, including the chain 2. Join.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 11 proven']);
+  });
+});
+
+describe('a list of materials that runs on into the work', () => {
+  it('ends where a slip knot is made', () => {
+    const text =
+      'Tiny posy\nMaterials:\n- Cotton yarn\n- Hook (4 mm)\n- Make a slip knot and chain 4 stitches.\n- Slip stitch into the first chain to form a loop.\n- Chain 2 stitches, then work 11 double crochet stitches into the center of the loop. You should have a total of 12 stitches, including the chain 2.\n- Slip stitch into the top of the chain 2 to join the round.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, '')).toEqual([' 12 proven']);
+  });
+
+  it('ends where a ring is worked', () => {
+    const text =
+      'I used:\nDK yarn\n\nDimensions:\n6" from top to bottom\n\n 10 dc in mc\n1. Sl st, ch 2, 2 dc in each stitch around - 20 st\n';
+    expect(worked(text, '1')).toEqual(['1 20 proven']);
+  });
+});
+
+describe('lines beside the rows', () => {
+  const rows = 'Ch 11.\nRow 1: sc in 2nd ch from hook and in each ch across (10 sc)\n';
+  it('colours of rows that were told make no rows', () => {
+    const text = `${rows}Rows 2-8: ch 1, turn, sc in each sc across (10)\nColor sequence:\nRows 1-4: white\nRows 5-8: navy\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([10, 10, 10, 10, 10, 10, 10, 10]);
+  });
+
+  it('a row with an unknown word that was not told before is asked about', () => {
+    expect(complaints(`${rows}Row 2: grommel\n`)).toEqual(['3 unread']);
+  });
+
+  it('how to read the rounds is no round, and a spreadsheet’s line ends are none', () => {
+    const text =
+      'How to read the rounds:\n    Each round has a sequence. Example: sc, inc means repeat\n    that sequence sc, inc followed by sc, inc in next st over and over to the end of\n    that round.\n_x000D_\nR1: 6sc in magic circle (6)_x000D_\nR2: inc in every st (12)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12]);
+  });
+
+  it('a length short of the one desired is an open length', () => {
+    const text = `${rows}Row 2: ch 1, turn, sc across. (10)\nRow 3: Repeat row 2, until mat is ½ inch less than desired length.\nLast row: ch 1, turn, sl st across.\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+it('a stitch rows below may be of another name than the one above it', () => {
+  const text =
+    'Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across – 19 sc.\nRow 2: Ch 3 (counts as dc), turn, dc in next st and each st across – 19 dc.\nRow 3: Ch 1, turn, sc in first 3 dc, *fpdc around sc 2 rows below next dc, sc in next 3 dc; repeat from * across.\n';
+  expect(complaints(text)).toEqual([]);
+});

@@ -343,7 +343,9 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const silent = shape.idle && attempted.result.facts.length === 0 && task.asks.counts.length === 0;
   // A row that states a count and is nothing but talk was worked all the same, nobody knows how.
   const isTalk = hands.statedStitches > 0 && task.instruction.steps.every(isRemark);
-  const lost = (hands.unread || isTalk) && task.label !== '';
+  // "Continue increasing until you have 60 sc": nobody knows how, but what they end with is said.
+  const toldOnly = hands.partly && hands.statedStitches > 0;
+  const lost = toldOnly || ((hands.unread || isTalk) && task.label !== '');
   if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
   else goOn(run, task, attempted);
   if (silent && facts.length === 0) return;

@@ -7,6 +7,7 @@ import { doChain } from './steps/chain.ts';
 import { doGroup } from './steps/group.ts';
 import { beforeTogether, doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
+import { stopsBefore } from './steps/leave-last.ts';
 import { listAround } from './steps/list-around.ts';
 import { doOtherSide } from './steps/other-side.ts';
 import { doPiece } from './steps/piece.ts';
@@ -26,8 +27,9 @@ export function walk(
   at: { from: number; top: boolean } = { from: 0, top: false },
 ): void {
   for (let i = at.from; i < steps.length; i++) {
-    const step = steps[i];
-    if (!step) continue;
+    const written = steps[i];
+    if (!written) continue;
+    const step = stopsBefore(written, steps[i + 1]) ?? written;
     const here: Here = { steps, i, top: at.top };
     const around = sentenceAround(hands, steps, here) ?? listAround(hands, steps, here);
     if (around) return walk(hands, around, row, { from: i, top: at.top });

@@ -262,7 +262,7 @@ function take(scan: Scan, stretch: Stretch): void {
     opensStep(text, stretch.from) ||
     opensPart(text, stretch.from) ||
     (scan.open?.kind === 'instruction' && namesPart(text, at.from));
-  if (opens || opensItem(scan, at) || followsCounted(scan, at)) close(scan);
+  if (opens || opensItem(scan, at) || followsCounted(scan, at) || tellsRows(scan, at)) close(scan);
   if (opensStep(text, stretch.from) && takeStep(scan, at)) return;
   if (scan.section === 'comments') addProse(scan, at);
   else if (!takeCount(scan, at)) takeWords(scan, at, startsHere(scan, at));
@@ -343,6 +343,21 @@ function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): b
     !isLabelled(text, open.from, open.to)
   );
 }
+
+/** "Ch 1, sc in each st for the next 9 rounds." below a row that is told to its end: rows of their own. */
+function tellsRows({ text, open, options }: Scan, { from, to }: Stretch): boolean {
+  if (open?.kind !== 'instruction' || options.layout === 'written' || open.bare) return false;
+  if (!/[.)\]]/.test(text[open.to - 1] ?? '') || !MAY_TELL_ROWS.test(text.slice(from, from + 12)))
+    return false;
+  const words = text.slice(from, Math.min(to, from + 200));
+  return FOR_ROWS.test(words) || SHAPED_TO_COUNT.test(words);
+}
+
+const MAY_TELL_ROWS = /^(?:ch(?:ain)? ?\d|s\.?c\b|dc\b|hdc\b|\d|cont|keep )/i;
+const FOR_ROWS =
+  /^(?:ch|sc|dc|hdc|\d)[^.]*\bfor (?:the )?next \d{1,3} (?:rows|rounds|rnds)\b[^.,;]{0,20}[.)]?$/i;
+const SHAPED_TO_COUNT =
+  /^(?:continue|cont|keep)\b[^.;:]*\b(?:increas|decreas|inc\b|dec\b)[^.;:]*\buntil (?:you have|there are) \d/i;
 
 /** Inside a row or a paragraph only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {

@@ -30,6 +30,8 @@ export function plainText(text: string): string {
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
   if (plain.includes('(see ') || plain.includes('(See ')) plain = plain.replace(REFERENCE, blank);
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
+  if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
+  if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = withWholeWords(plain);
@@ -45,6 +47,18 @@ export function plainText(text: string): string {
 const LISTED_LABEL = /^[ \t]*\d{1,3}[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
 
 const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
+
+/** "9.7 sc, inc, …" in a list of rows: its number, and seven sc; told by the number of the row before. */
+const GLUED_NUMBER = /^[ \t]*\d{1,3}\.\d{1,3} ?(?:sc|hdc|dc|htr|tr|sl ?st|ch|inc|dec|blo|flo)\b/im;
+const GLUED_NUMBERS = new RegExp(GLUED_NUMBER, 'gim');
+
+function unglued(whole: string, at: number, text: string): string {
+  const before = text.slice(Math.max(0, at - 300), at).split('\n');
+  const above = before.findLast((line) => /^[ \t]*\d/.test(line)) ?? '';
+  const [, first, last] = /^[ \t]*(\d{1,3})(?: ?[-–] ?(\d{1,3}))?[.):]/.exec(above) ?? [];
+  const number = Number.parseInt(whole, 10);
+  return Number(last ?? first) === number - 1 ? whole.replace('.', ':') : whole;
+}
 
 /** "For Round 3: …", "In Rnd 2: …": the word before a row's label, told by the colon behind it. */
 const LED_LABEL =

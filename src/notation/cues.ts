@@ -43,7 +43,17 @@ const OF_LANGUAGE = new Set(['english', 'australian', 'aus'].map(hash));
 const TENSION = hash('tension');
 
 /** What a word may speak for, by its sense; all other words are passed over. */
-const SPEAKS = { us: 1, uk: 2, dc: 3, tr: 4, skip: 5, tension: 6, country: 7, spaced: 8 } as const;
+const SPEAKS = {
+  us: 1,
+  uk: 2,
+  dc: 3,
+  tr: 4,
+  skip: 5,
+  half: 6,
+  tension: 7,
+  country: 8,
+  spaced: 9,
+} as const;
 const MAY_SPEAK = new Uint8Array(1 << 12);
 for (let sense = 0; sense < MAY_SPEAK.length; sense++) {
   const stem = formOf(sense)?.stem ?? '';
@@ -53,6 +63,7 @@ for (let sense = 0; sense < MAY_SPEAK.length; sense++) {
 }
 MAY_SPEAK[W.skip] = SPEAKS.skip;
 MAY_SPEAK[W.letter_s] = SPEAKS.spaced;
+MAY_SPEAK[senseOfWord('half')] = SPEAKS.half;
 // Everyday words share one sense with many others: their letters tell.
 for (const word of [...COUNTRY_WORDS.US, ...COUNTRY_WORDS.UK])
   MAY_SPEAK[senseOfWord(word)] = SPEAKS.country;
@@ -95,7 +106,8 @@ export function gatherCues(text: string, { from, to }: Span, into: CueWords): vo
     const sense = tokens.word[i]!;
     if (sense < 0 || MAY_SPEAK[sense] === 0) continue;
     const list = spokenFor(tokens, i, { text, from, into });
-    if (list) list.push(from + tokens.from[i]!, from + tokens.to[i]!);
+    const last = MAY_SPEAK[sense] === SPEAKS.half ? i + 1 : i;
+    if (list) list.push(from + tokens.from[i]!, from + tokens.to[last]!);
   }
 }
 
@@ -113,13 +125,15 @@ function spokenFor(tokens: Tokens, i: number, { text, from, into }: Gathering): 
     case SPEAKS.uk:
       return into.uk;
     case SPEAKS.dc:
-      return standsInChain(tokens, i, 2) ? into.uk : null;
+      return standsInChain(tokens, i, 2) && !behindTallChain(tokens, i) ? into.uk : null;
     case SPEAKS.tr:
       return standsInChain(tokens, i, 4) ? into.uk : null;
     case SPEAKS.skip:
       return SKIPPED.has(wordOf(tokens, i, text, from)) && skipsStitches(tokens, i)
         ? into.weakUk
         : null;
+    case SPEAKS.half:
+      return /^tre/.test(wordOf(tokens, i + 1, text, from)) ? into.uk : null;
     case SPEAKS.spaced:
       return tokens.word[i + 1] === W.letter_c && standsInChain(tokens, i + 1, 2) ? into.us : null;
     default:
@@ -160,6 +174,18 @@ function standsInChain(tokens: Tokens, i: number, nth: number): boolean {
     if (tokens.kind[k] !== T.ordinal) continue;
     const chain = tokens.value[k + 1] === W.ch;
     return chain && tokens.value[k] === nth && fromHook(tokens, k + 2);
+  }
+  return false;
+}
+
+/** "Ch 3 (counts as a dc), 11 dc in 2nd ch from hook": the chain is as tall as the dc of US terms. */
+function behindTallChain({ kind, value }: Tokens, i: number): boolean {
+  let counts = false;
+  for (let k = i - 1; k > i - 14 && k >= FIRST; k--) {
+    if (kind[k] === T.colon || kind[k] === T.end) return false;
+    counts ||= kind[k] === T.word && value[k] === W.count;
+    const chain = kind[k] === T.number && value[k] === 3;
+    if (chain && (value[k - 1] === W.ch || value[k + 1] === W.ch)) return counts;
   }
   return false;
 }

@@ -208,7 +208,7 @@ export const SPELLINGS = {
   multiple: 'multiple multiples',
   desired: 'desired required any_length',
   plus: 'plus',
-  another: 'another',
+  another: 'another further',
   form: 'form forming create',
   etc: 'etc',
   part: 'part piece pieces parts',

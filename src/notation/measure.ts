@@ -114,9 +114,10 @@ function acrossIt(r: Reader): void {
 
 const DIAMETER = wordsOf('diameter square across wide');
 
-/** "until you reach the size you want", "until it is wide enough" */
+/** "until you reach the size you want", "until it is wide enough", "as tall as you like" */
 const tellsSize = (r: Reader): boolean =>
-  kindAt(r) === T.word && /^(size|width|height|depth|enough)$/.test(spelled(r, r.at));
+  kindAt(r) === T.word &&
+  /^(size|width|height|depth|enough|tall|big|large|deep|high)$/.test(spelled(r, r.at));
 
 /** "until ribbing (slightly stretched) measures": the reader stops on the closing bracket. */
 function passAside(r: Reader): boolean {

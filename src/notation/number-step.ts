@@ -9,8 +9,17 @@ import { readEven, readRowsOf } from './even.ts';
 import { isBareCount } from './letter-stitch.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
-import { clauseEnds, fromOf, isWord, kindAt, type Reader, wordAt } from './reader.ts';
-import { leftOver } from './remark.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
+import { leftOver, remarkClause } from './remark.ts';
 import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
@@ -37,6 +46,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (multipliedBracket(r, run)) return;
   const rows = sense === W.row || sense === W.round || sense === W.more ? readRowsOf(r) : null;
   if (rows) return putStep(r, run, rows);
+  if (liesApart(r)) return remarkClause(r, run);
   if (barePlainCount(r, run) || countBehindRound(r, run)) return;
   if (startsChain(r)) return putStep(r, run, readChain(r));
   if (turningChain(r, run)) return;
@@ -51,6 +61,12 @@ export function numberStep(r: Reader, run: Run): void {
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
 }
+
+/** "7 sc apart", "about 8 sts apart": how far eyes or legs lie from each other. */
+const liesApart = (r: Reader): boolean =>
+  isOneOf(r, APART, 2) && (isWord(r, W.st, 1) || mayBeStitch(wordAt(r, 1)));
+
+const APART = wordsOf('apart');
 
 /** "(sc, inc) repeat around 18 sc": with nothing between, a number with which the row ends counts it. */
 function countBehindRound(r: Reader, run: Run): boolean {

@@ -10,6 +10,7 @@ import {
   clauseEnds,
   eatThe,
   eatWord,
+  endsInS,
   fromOf,
   isWord,
   kindAt,
@@ -177,7 +178,10 @@ export function readUnworked(r: Reader): UnworkedStep | null {
       return { kind: 'unworked', n, from: fromOf(r, start), to: toOf(r) };
     }
     if (kindAt(r) === T.number) n = readNumbers(r);
-    else if (isWord(r, W.remaining) && clauseEnds(r, 1)) {
+    else if (isWord(r, W.last) && isOneStitch(r)) {
+      const at = fromOf(r, r.at++);
+      n = { from: at, to: toOf(r), values: [1] };
+    } else if (isWord(r, W.remaining) && clauseEnds(r, 1)) {
       r.at++;
       return { kind: 'unworked', n, from: fromOf(r, start), to: toOf(r) };
     } else if (kindAt(r) === T.word) r.at++;
@@ -186,6 +190,12 @@ export function readUnworked(r: Reader): UnworkedStep | null {
   r.at = start;
   return null;
 }
+
+/** "the last st", "last sc": one of them, though no number says so. */
+const isOneStitch = (r: Reader): boolean =>
+  kindAt(r, 1) === T.word &&
+  (isWord(r, W.st, 1) || mayBeStitch(wordAt(r, 1))) &&
+  !endsInS(r, r.at + 1);
 
 export function readTurn(r: Reader, not: boolean, start: number): TurnStep {
   r.at++;

@@ -77,6 +77,7 @@ function readOpened(r: Reader): Instruction {
   likeOther(steps, label, r);
   changedBehind(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
+  rowsAlone(steps, label, counts);
   countAlone(steps, label, counts);
   spreadIncreases(steps);
   spacesToldBehind(steps);
@@ -97,6 +98,15 @@ function readOpened(r: Reader): Instruction {
 const NO_ORDERS: readonly StandingOrder[] = [];
 const NO_COUNTS: readonly StatedCount[] = [];
 const NO_SLIPS: readonly Slip[] = [];
+
+/** "Rnds 9-11. 3 rnds (28)": nothing but how many there are, and what each ends with. */
+function rowsAlone(steps: Step[], label: RowLabel | null, counts: readonly StatedCount[]): void {
+  const [rows] = counts;
+  if (!label || label.numbers.length < 2 || rows?.unit !== 'row') return;
+  if (rows.n.values[0] !== label.numbers.length || steps.some((s) => s.kind !== 'remark')) return;
+  const { from, to } = rows;
+  steps.unshift({ kind: 'even', stitch: null, rows: null, measure: null, from, to });
+}
 
 /** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */
 function countsOfChain(

@@ -75,7 +75,18 @@ function isRow(r: Reader, label: RowLabel): boolean {
 const tellsWork = (r: Reader, { words, share: part, stitches }: Share): boolean =>
   words > 0 &&
   part >= 0.5 &&
-  (stitches > 0 || isEnding(r) || isWord(r, W.repeat) || isUnchanged(r) || isRing(r));
+  (stitches > 0 ||
+    isEnding(r) ||
+    isWord(r, W.repeat) ||
+    isUnchanged(r) ||
+    isRing(r) ||
+    isRowsAlone(r));
+
+/** "6-7. 2 rows" */
+const isRowsAlone = (r: Reader): boolean =>
+  kindAt(r) === T.number &&
+  (isWord(r, W.row, 1) || isWord(r, W.round, 1)) &&
+  (kindAt(r, 2) === T.end || kindAt(r, 2) === T.stop || kindAt(r, 2) === T.open);
 
 /** "1. MC (4)" */
 const isRing = (r: Reader): boolean => isWord(r, W.mr) || isWord(r, W.mc) || isWord(r, W.magic);
@@ -361,6 +372,8 @@ function commands(r: Reader, first: Step, steps: readonly Step[], rest: Share): 
       return first.stitch.foundation && first.n !== null;
     case 'even':
       return rest.share > 0.4;
+    case 'not-worked':
+      return true;
     default:
       return isWord(r, W.turn) && rest.words < 3;
   }

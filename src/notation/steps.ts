@@ -220,11 +220,12 @@ const KNIT = wordsOf('knit');
 const CHAINED = wordsOf('chained');
 const CAST = wordsOf('cast');
 
-/** "Cast on 4 ch": a translator's word for making them. */
+/** "Cast on 4 ch", "cast on 10 dc": a translator's word for making them. */
 const castsOn = (r: Reader): boolean =>
   isOneOf(r, CAST) &&
   isWord(r, W.on, 1) &&
-  (isWord(r, W.ch, 2) || (kindAt(r, 2) === T.number && isWord(r, W.ch, 3)));
+  (isWord(r, W.ch, 2) ||
+    (kindAt(r, 2) === T.number && (isWord(r, W.ch, 3) || mayBeStitch(wordAt(r, 3)))));
 
 /** "Increase by making 2 hdc in each st": what is told behind is the increase. */
 const tellsIncrease = (r: Reader): boolean =>

@@ -95,7 +95,7 @@ function numberTimes(
   if (eatWord(r, W.more)) more = true;
   if (!sign && !word && !more && !total && !bracketed) return null;
   const inAll = total || eatInAll(r);
-  const said = more ? true : inAll || sign ? false : plainMore;
+  const said = more ? true : inAll ? false : plainMore;
   return { kind: 'times', n, more: said, from: fromOf(r, start), to: toOf(r) };
 }
 

@@ -52,6 +52,8 @@ function announces(r: Reader, run: Run): boolean {
     k++;
   const told = isOneOf(r, TELLING, k) && kindAt(r, k + 1) === T.number;
   if (k < 2 || !told || !mayBeStitch(wordAt(r, k + 2))) return false;
+  // "inc in next st by working 2 sc in it": the place is told, and how it is made.
+  if (isWord(r, W.by, k - 1) && !isWord(r, W.every, 1)) return false;
   const start = r.at;
   r.at += k;
   putWords(r, run, start, 'remark');

@@ -98,11 +98,17 @@ function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null 
   const close = r.at;
   if (isWord(r, W.to) || isWord(r, W.up)) {
     const further = readUntil(r, place);
+    // "around until you reach the marked stitch": where the round began.
+    if (further?.kind === 'place' && MARKED.test(textOf(r, further))) return end(r, start);
     if (further) return { ...further, from: fromOf(r, start) };
     r.at = close;
   }
   return end(r, start);
 }
+
+const MARKED = /\bmark/i;
+
+const textOf = (r: Reader, { from, to }: Until): string => r.text.slice(r.base + from, r.base + to);
 
 /** "around the sole of the shoe", "around entire blanket": the piece by its name, to the clause's end. */
 function aroundPiece(r: Reader): boolean {
@@ -162,6 +168,8 @@ export function namesPlace(r: Reader): boolean {
     sense === W.any ||
     sense === W.last ||
     sense === W.skipped ||
+    // "across remaining 18 sc"
+    (sense === W.remaining && kindAt(r, k + 1) === T.number) ||
     // "around st 2 rows below"
     (sense === W.st && kindAt(r, k + 1) === T.number && isWord(r, W.row, k + 2)) ||
     sense === W.ch ||

@@ -124,6 +124,8 @@ opens((r) => readTurn(r, true, r.at), W.dnt);
 opens((r) => readNot(r), W.not, W.dont, W.without);
 opens((r) => done(joinByStitch(r)), W.join, W.close);
 opens((r) => joined(r), W.join, W.close);
+// "Ch 5 and loop to make a ring"
+opens((r) => (isWord(r, W.to, 1) && ringAhead(r) ? joined(r) : null), W.loop);
 opens((r) => joinedAgain(r), W.re);
 opens((r, run) => onAround(r, run), W.around, W.across);
 opens(
@@ -372,6 +374,13 @@ function joined(r: Reader): Step | null {
   return join ? settleTarget(join) : null;
 }
 
+/** "to form a ring", "to make a magic ring" */
+function ringAhead(r: Reader): boolean {
+  if (!isWord(r, W.form, 2) && !isWord(r, W.work, 2)) return false;
+  for (let k = 3; k < 7 && !clauseEnds(r, k); k++) if (isWord(r, W.ring, k)) return true;
+  return false;
+}
+
 /** "Re-join". */
 function joinedAgain(r: Reader): Step | null {
   if (kindAt(r, 1) !== T.dash || !isWord(r, W.join, 2)) return null;
@@ -513,7 +522,10 @@ function readCountsHere(r: Reader, run: Run): 'done' | null {
 
 /** "…to count as the first dc and work 15 more dc into the ring": there the chain is told of. */
 const worksBehind = (r: Reader, token: number): boolean =>
-  r.kind[token] === T.word && r.value[token] === W.and && r.value[token + 1] === W.work;
+  r.kind[token] === T.word &&
+  r.value[token] === W.and &&
+  (r.value[token + 1] === W.work ||
+    (r.value[token + 1] === W.afterwards && r.value[token + 2] === W.work));
 
 /** "With RS facing": the side is told; nothing is worked. */
 function withSide(r: Reader, run: Run): 'done' | null {

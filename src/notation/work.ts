@@ -70,9 +70,22 @@ export function readWork(r: Reader): WorkStep | null {
   draft.from = fromOf(r, start);
   fixLegs(draft);
   readBehind(r, draft);
+  passHow(r, draft);
   draft.to = toOf(r);
   return draft;
 }
+
+/** "inc 1 sc in next st by working 2 sc in one": how it is made, to the clause's end. */
+function passHow(r: Reader, { stitch }: Draft): void {
+  if (!isWord(r, W.by) || (stitch.shape !== 'increase' && stitch.shape !== 'together')) return;
+  const told =
+    isOneOf(r, MAKING, 1) ||
+    (kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2))) ||
+    (mayBeStitch(wordAt(r, 1)) && kindAt(r, 2) === T.number);
+  if (told) while (!clauseEnds(r)) r.at++;
+}
+
+const MAKING = wordsOf('working making doing crocheting putting placing');
 
 const SPREAD = wordsOf('distribute spread space place');
 
@@ -385,13 +398,20 @@ function readNumberBehind(r: Reader, draft: Draft): void {
   if (bracket) r.at++;
 }
 
-/** "increase 4 dc evenly spaced": the number is that of the increases. */
+/** "increase 4 dc evenly spaced", "inc 1 sc by …": the number is that of the increases. */
 const shapesOf = (r: Reader, { stitch }: Draft): boolean =>
   (stitch.shape === 'increase' || stitch.shape === 'together') &&
   stitch.stem === null &&
   kindAt(r) === T.number &&
   formOf(wordAt(r, 1))?.shape === 'one' &&
-  isWord(r, W.evenly, 2);
+  (isWord(r, W.evenly, 2) || beforeHow(r));
+
+/** "1 sc by working", "1 sc in each st by working": it is told behind how one is made. */
+function beforeHow(r: Reader): boolean {
+  if (valueAt(r) !== 1) return false;
+  for (let k = 2; k < 8 && kindAt(r, k) === T.word; k++) if (isWord(r, W.by, k)) return true;
+  return false;
+}
 
 /** Whether the number here belongs to what follows: "sc 2 dc", "sc 3 ch". */
 function takesNumber(r: Reader, sign: boolean): boolean {

@@ -136,6 +136,7 @@ export function readChange(r: Reader): Step | null {
     return null;
   }
   andHook(r);
+  atRow(r);
   // "in last st": where the colour changes makes no difference to the work.
   if (isWord(r, W.in) || isWord(r, W.at) || isWord(r, W.on)) readPlaceAfterPreposition(r);
   // "at end of row 12"
@@ -143,6 +144,15 @@ export function readChange(r: Reader): Step | null {
   if (numbered && kindAt(r) === T.number) r.at++;
   if (isWord(r, W.after) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 3;
   return { kind: 'yarn', yarn: yarn ?? '', act: 'change', from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "(pink) at R13", "from row 6 on": where the colour changes. */
+function atRow(r: Reader): void {
+  const close = kindAt(r) === T.open && kindAt(r, 1) === T.word && kindAt(r, 2) === T.close ? 3 : 0;
+  if (!isWord(r, W.at, close) && !isWord(r, W.on, close) && !isWord(r, W.from, close)) return;
+  const k = close + 1;
+  const row = isWord(r, W.row, k) || isWord(r, W.round, k) || isWord(r, W.r, k);
+  if (row && kindAt(r, k + 1) === T.number) r.at += k + 2;
 }
 
 /** "drop A", "pick up B", "carry A". */

@@ -8,7 +8,9 @@ import { togetherAlong } from './together.ts';
 /** "30 sc evenly around", "inc 4 evenly": the places are left to the maker. */
 export function workEvenly(hands: Hands, step: WorkStep): void {
   const n = numberFor(hands, step.n) ?? 1;
-  const have = remaining(hands);
+  const said = numberFor(hands, step.place?.n ?? null);
+  const left = remaining(hands);
+  const have = said === null ? left : Math.min(said, left);
   const { shape, legs } = step.stitch;
   if (hands.edge.kind === 'row' && (shape === 'increase' || shape === 'together')) {
     return shapeEvenly(hands, step, { n, have, legs: legs ?? 2 });

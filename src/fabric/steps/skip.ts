@@ -2,12 +2,13 @@
 import type { Noun, Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { NAMED } from '../edge.ts';
-import { atStart, type Hands, numberFor, spanAt } from '../hands.ts';
+import { atStart, type Hands, hasLeft, numberFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
+import { isSlip } from '../shape.ts';
 import { ofRest, toSkipped } from '../skipped.ts';
 import { isSpace, nextSpace, noteStray, seek, takeStitch } from '../take.ts';
 import { skipFromHook } from './from-hook.ts';
@@ -81,7 +82,7 @@ function alongChain(hands: Hands, place: Place): Place {
 
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   const place = alongChain(hands, atStart(hands) ? ofRest(hands, step.place) : step.place);
-  if (hands.into || skipFromHook(hands, step, here)) return;
+  if (hands.into || skipFromHook(hands, step, here) || endsSpiral(hands, here)) return;
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
   if (place.pick === 'first' && first !== null && numberFor(hands, place.n) === null) return;
@@ -116,6 +117,16 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   hands.last = last;
   hands.first = first;
   hands.skipped = { to: hands.pos, nodes: hands.nodes.n, n: numberFor(hands, place.n) ?? 1 };
+}
+
+/** "… around. Skip next st, sl st.": behind a full round they even its end, and are no part of it. */
+function endsSpiral(hands: Hands, { steps, i, top }: Here): boolean {
+  const next = steps[i + 1];
+  const joins = next?.kind === 'join' && next.place === null && next.yarn === null;
+  const slips = next?.kind === 'work' && isSlip(next) && !next.until && next.n === null;
+  if (!top || !(joins || slips) || !hands.edge.ring || hasLeft(hands) || atStart(hands))
+    return false;
+  return !steps.slice(i + 2).some(({ kind }) => kind === 'work' || kind === 'repeat');
 }
 
 /** "Sk next 5 unworked sts of Row 2": in mesh some count the chains of its gaps with them. */

@@ -32,7 +32,7 @@ describe('along the row', () => {
     ['missing 3 sts', 'skip @next 3 sts'],
     ['pass over 3', 'skip @next 3'],
     ['leave 3 sts unworked', 'unworked 3'],
-    ['leaving last st unworked', 'unworked'],
+    ['leaving last st unworked', 'unworked 1'],
     ['skip the tch', 'skip @this start-chain'],
     ['4 chain, miss 3, 1 double', 'ch 4; skip @next 3; 1 dc'],
     ['sk next ch-1 sp', 'skip @next space1'],

@@ -1,0 +1,156 @@
+/** Rounds told in the words of toys, hats, bags and slippers. */
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { complaints, made, worked } from './worked.ts';
+
+const disc = 'Rnd 1: 7 sc in magic ring. (7)\nRnd 2: 2 sc in each st around. (14)\n';
+
+describe('how often', () => {
+  it.each([
+    'sc in next st, 2 sc in next st, repeat x 6 (21)',
+    'sc in next st, 2 sc in next st, rep x 7 (21)',
+    '*sc in next st, 2 sc in next st, repeat from * x 6 (21)',
+  ])('%s', (words) => {
+    expect(complaints(`${disc}Rnd 3: ${words}\n`)).toEqual([]);
+    expect(worked(`${disc}Rnd 3: ${words}\n`, 'Rnd 3')).toEqual(['Rnd 3 21 proven']);
+  });
+
+  it('a number that fits neither is found', () => {
+    const text = `${disc}Rnd 3: sc in next st, 2 sc in next st, repeat x 4 (21)\n`;
+    expect(complaints(text)).toEqual(['3 stitches-left']);
+  });
+});
+
+describe('increases spread over some of the round', () => {
+  it.each([
+    'sc in next 5 sc, inc 3 evenly across remaining 9 sc (17)',
+    'inc 3 evenly across next 9 sc, sc in last 5 sc (17)',
+  ])('%s', (words) => {
+    expect(complaints(`${disc}Rnd 3: ${words}\n`)).toEqual([]);
+    expect(worked(`${disc}Rnd 3: ${words}\n`, 'Rnd 3')).toEqual(['Rnd 3 17 proven']);
+  });
+
+  it('a wrong count is found', () => {
+    const text = `${disc}Rnd 3: sc in next 5 sc, inc 3 evenly across remaining 9 sc (18)\n`;
+    expect(complaints(text)).toEqual(['3 count-mismatch']);
+  });
+});
+
+describe('an increase with how it is made', () => {
+  it.each([
+    'inc 1 sc in each st by working 2 sc in one (28)',
+    '*1 sc, inc 1 sc by sc 2 in one*, repeat around (21)',
+    '*inc in next st by working 2 sc in it, sc in next st; rep from * around (21)',
+  ])('%s', (words) => {
+    expect(complaints(`${disc}Rnd 3: ${words}\n`)).toEqual([]);
+  });
+});
+
+describe('stitches left at the end', () => {
+  it.each([
+    'sc in every st, leave last 4 sts unworked. (10)',
+    'sc in each st around, leaving last 4 sts unworked. (10)',
+    'sc around, leaving 4 sts unworked. (10)',
+    '*sc in next st, ch 1, sk next st; rep from * around, leaving last 4 sts unworked. (5 sc)',
+    'sc in each st, leave the last st unworked. (13)',
+  ])('%s', (words) => {
+    const text = `${disc}Row 3: Ch 1, turn, ${words}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3')[0]).toMatch(/proven$/);
+  });
+
+  it('a wrong number of them is found', () => {
+    const text = `${disc}Row 3: Ch 1, turn, sc in each st, leaving last 3 sts unworked. (10)\n`;
+    expect(complaints(text)).toEqual(['3 count-mismatch']);
+  });
+
+  it('rows told below the last one are rows of their own', () => {
+    const text = `${disc}Row 3: ch 1, turn, sc in every st, leave last 4 sts unworked.\nCh 1, turn, sc in every st for the next 6 rows.\nFasten off.\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text).at(-1)).toBe(10);
+    expect(made(text).length).toBeGreaterThan(3);
+  });
+});
+
+describe('rounds shaped on until a number is reached', () => {
+  it.each([
+    'Continue increasing in this way, adding 7 stitches per round, until you have 63 sc.',
+    'Continue to increase 7 sc in each round as before until you have 63 sc.',
+  ])('%s', (words) => {
+    const text = `${disc}Rnd 3: *2 sc in next st, sc in next st; rep from * around (21)\n${words}\nNext round: sc in each st around (63)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Next round')).toEqual(['Next round 63 proven']);
+  });
+});
+
+describe('a list of rows whose numbers were pasted to the work', () => {
+  const list = [
+    'Head',
+    '1. 7 sc in magic ring',
+    '2. 7 inc (14)',
+    '3.5 sc, 4 inc, 5 sc (18)',
+    '4.18 sc (18)',
+    '5-7. 3 rows (18)',
+    '8-9. 2 rows',
+    '10.(7 sc, dec) x 2 (16)',
+    '',
+  ].join('\n');
+
+  it('is read row by row', () => {
+    expect(complaints(list)).toEqual([]);
+    expect(made(list)).toEqual([7, 14, 18, 18, 18, 18, 18, 18, 18, 16]);
+  });
+
+  it('a wrong count in it is found', () => {
+    expect(complaints(list.replace('(16)', '(17)'))).toEqual(['8 count-mismatch']);
+  });
+
+  it('a size in millimetres is no row', () => {
+    expect(made('Use a 3.5 mm hook.\n1. 7 sc in magic ring (7)\n2. 7 inc (14)\n')).toEqual([7, 14]);
+  });
+});
+
+describe('what stands between the rounds', () => {
+  it('how far eyes lie apart is no work', () => {
+    const text = `${disc}Insert the eyes between round 1-2. 5sc apart.\nRnd 3: 14 sc (14)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 14 proven']);
+  });
+
+  it('the spiral is ended behind a full round', () => {
+    const rows = '3. (Sc in next st, 2 sc in next st) repeat around until you reach the marked stitch.';
+    for (const end of ['Skip next st, sl st. Remove stitch marker.', 'Skip next st, sl st in next st.']) {
+      const text = `1. 7 sc in magic ring\n2. 2 sc in each st around. Mark the first stitch.\n${rows} ${end}\n`;
+      expect(complaints(text)).toEqual([]);
+      expect(made(text)).toEqual([7, 14, 21]);
+    }
+  });
+
+  it('a change of colour tells where, and then the rows', () => {
+    const rows = 'R1: Ch 9, sc in 2nd ch from hook and in each ch across (8)\nR2: ch 1, turn, sc in each st (8)\n';
+    const text = `${rows}R3-R6: Change color (pink) at R3 and continue as R2\nR7: ch 1, turn, sc in each st (8)\n`;
+    expect(made(text)).toEqual([8, 8, 8, 8, 8, 8, 8]);
+  });
+});
+
+describe('beginnings', () => {
+  it.each([
+    'Ch 4 and loop to make a magic ring.\nRnd 1: 7 sc in ring. (7)',
+    'R1: in a magic ring cast on 7 sc, join with sl st (7)',
+    '5ch and join with slip stitch and make 3 ch counts as first treble and then do a further 6 treble into the circle (7)',
+  ])('%s', (words) => {
+    expect(complaints(`${words}\n`)).toEqual([]);
+    expect(made(`${words}\n`).at(-1)).toBe(7);
+  });
+
+  it('"half treble" is a word of UK terms, and dc on a ch 3 is none', () => {
+    const htr = 'Ch 4, join with ss.\nRound 1: 2ch, 9 half treble in ring, ss to top.\n';
+    expect(compile(htr).terms).toBe('UK');
+    const dc = 'Ch 2\nRound 1: Ch 3 (counts as a dc), 9 dc in 2nd ch from hook. Join.\n';
+    expect(compile(dc).terms).toBe('US');
+  });
+
+  it('"1 sc in last un-worked st"', () => {
+    expect(complaints(`${disc}Rnd 3: sc in next 13 sts, 2 sc in last un-worked st. (15)\n`)).toEqual([]);
+  });
+});

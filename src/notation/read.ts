@@ -105,7 +105,7 @@ function rowsAlone(steps: Step[], label: RowLabel | null, counts: readonly State
   if (!label || label.numbers.length < 2 || rows?.unit !== 'row') return;
   if (rows.n.values[0] !== label.numbers.length || steps.some((s) => s.kind !== 'remark')) return;
   const { from, to } = rows;
-  steps.unshift({ kind: 'even', stitch: null, rows: null, measure: null, from, to });
+  steps.unshift({ kind: 'even', stitch: null, rows: null, measure: null, until: null, from, to });
 }
 
 /** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */

@@ -57,7 +57,10 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   const isUncounted = task.asks.counts.length === 0;
   const isStray =
     isUncounted &&
-    (hands.tookSpace || isBackAtStart(hands) || (around.hasLabels && task.label === ''));
+    (hands.tookSpace ||
+      isBackAtStart(hands) ||
+      isSeveralRows(task) ||
+      (around.hasLabels && task.label === ''));
   const isSlip =
     talk === null &&
     !isStray &&
@@ -112,6 +115,13 @@ const isBackAtStart = ({ edge, rowEdge, at }: Hands): boolean =>
   edge !== rowEdge &&
   at?.kind === 'work' &&
   at.place?.nouns[0]?.kind === 'stem';
+
+/** "Sc in next 2 sc, turn, sc in each of 35 ch, turn, sc in next 36 sc, turn, …": a handle told as one. */
+const isSeveralRows = ({ instruction }: Task): boolean => {
+  const steps = [...allSteps(instruction.steps)];
+  const last = steps.findLastIndex(({ kind }) => kind === 'work' || kind === 'group');
+  return steps.filter((step, i) => i < last && step.kind === 'turn' && !step.not).length > 1;
+};
 
 /** The first misfit of a row whose words were all followed; `null`: none, or that is told already. */
 function causeOf(facts: readonly Fact[]): Fact | null {

@@ -12,7 +12,7 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
     return false;
   if (endsOfRows(r) || alongPiece(r)) return true;
   let k = 1;
-  while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k)) k++;
+  while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k) && !isShortEnd(r, k)) k++;
   if (k === 5 || (ofChain && isOther(r, k - 1)) || isSpaceOfSide(r, k)) return false;
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
   const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
@@ -55,6 +55,20 @@ const SIDES = /^(?:sides|edges)$/;
 /** "in end of the instep": not the end that a row or a chain has. */
 const isEndOf = (r: Reader, k: number): boolean =>
   isWord(r, W.end, k) && isWord(r, W.of, k + 1) && ofPiece(r, k + 1) > 0;
+
+/** Whether "across" leads on to "the long edge", "each short end": a side, and no way to the row's end. */
+export function namesSideByLength(r: Reader): boolean {
+  let k = 1;
+  while (k < 4 && kindAt(r, k) === T.word && !/^(?:short|long)(?:er)?$/.test(spelled(r, r.at + k)))
+    k++;
+  return isShortEnd(r, k + 1) || (k < 4 && isWord(r, W.side, k + 1));
+}
+
+/** "across short end", "along the long edge": a side of the piece, told by its length. */
+const isShortEnd = (r: Reader, k: number): boolean =>
+  k > 1 &&
+  /^(?:ends?|edges?)$/.test(spelled(r, r.at + k)) &&
+  /^(?:short|long|side)(?:er)?$/.test(spelled(r, r.at + k - 1));
 
 /** "across the ends of rows 4 to 9", "along the other ends of rows 4-9" */
 function endsOfRows(r: Reader): boolean {

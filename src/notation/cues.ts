@@ -168,6 +168,7 @@ const MISSED: ReadonlySet<number> = new Set([
 
 /** dc in the 2nd chain from the hook, tr in the 4th: heights as UK terms have them. */
 function standsInChain(tokens: Tokens, i: number, nth: number): boolean {
+  if (isSecondOfGroup(tokens, i)) return false;
   for (let k = i + 1; k < i + 4; k++) {
     // "[sc, 2 dc] in 2nd ch from hook": a group of several stitches has no one height.
     if (tokens.kind[k] === T.close) return false;
@@ -188,6 +189,13 @@ function behindTallChain({ kind, value }: Tokens, i: number): boolean {
     if (chain && (value[k - 1] === W.ch || value[k + 1] === W.ch)) return counts;
   }
   return false;
+}
+
+/** "1 sc and 1 dc in 2nd ch": what stands with another stitch in one chain has no height of its own. */
+function isSecondOfGroup({ kind, word }: Tokens, i: number): boolean {
+  const before = kind[i - 1] === T.number ? i - 2 : i - 1;
+  if (word[before] !== W.and && kind[before] !== T.comma && kind[before] !== T.plus) return false;
+  return formOf(Math.max(0, word[before - 1]!)) !== null;
 }
 
 const fromHook = (tokens: Tokens, at: number): boolean =>

@@ -83,7 +83,7 @@ export const SPELLINGS = {
   round: 'round rounds rnd rnds rd rds rn',
   r: 'r',
   work: 'work make crochet do making put wrk wk works',
-  working: 'working crocheting',
+  working: 'working going crocheting',
   repeat: 'repeat rep rpt prt reps repeats repeated repeating repaet',
   times: 'times time tms xs',
   once: 'once',

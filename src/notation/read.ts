@@ -1,5 +1,6 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 import type { Span } from '../source/index.ts';
+import { mayBeStitch } from './dictionary.ts';
 import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
@@ -9,6 +10,7 @@ import { loneValue } from './numbers.ts';
 import { isWorked } from './plain-count.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
+import { W } from './senses.ts';
 import { mendsOf, slipsOf } from './slips.ts';
 import { readRun } from './steps.ts';
 import { termWith } from './stitch-term.ts';
@@ -75,6 +77,7 @@ function readOpened(r: Reader): Instruction {
   ringFirst(steps, label, r);
   noteAlone(steps, label, r);
   likeOther(steps, label, r);
+  talkOfWork(steps, label, r);
   changedBehind(steps, label, r);
   const counts = countsOfChain(settleCounts(r.counts, steps), steps);
   rowsAlone(steps, label, counts);
@@ -252,6 +255,22 @@ function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
   const part = /^(?:work |same )?(?:as|like) (?:for )?(?:the )?([a-z' -]+\w)\.?$/i.exec(words)?.[1];
   if (!part || /\b(?:set|before|established|follows|usual)\b/i.test(part)) return;
   steps[0] = rowsOfPart(label.numbers, part, only);
+}
+
+/**
+ * A numbered row that was taken for nothing but talk, though stitches and their places are named in it:
+ * it was not understood, and would else be lost in silence.
+ */
+function talkOfWork(steps: Step[], label: RowLabel | null, r: Reader): void {
+  if (!label || label.numbers.length === 0 || steps.length === 0) return;
+  if (!steps.every(({ kind }) => kind === 'remark')) return;
+  for (let i = r.count - 1; i >= 0; i--) {
+    if (!mayBeStitch(r.word[i] ?? 0) || r.word[i + 1] !== W.in) continue;
+    steps.forEach(({ from, to }, at) => {
+      steps[at] = { kind: 'unread', from, to };
+    });
+    return;
+  }
 }
 
 /** "adding one more sc between the increases": what is put in, or left out, beside the row named. */

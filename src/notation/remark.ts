@@ -52,6 +52,8 @@ const tellsHow = (r: Reader): boolean => {
   const k = isWord(r, W.the, 1) ? 2 : 1;
   return (
     isWord(r, W.last, k) ||
+    // "3 sc in middle st, making the corner"
+    (isWord(r, W.corner, isWord(r, W.a, 1) ? 2 : k) && spelled(r, r.at) === 'making') ||
     // "working between trs on rnd 4, (tr, ch 2, tr) in …": the way, before the work.
     betweenOthers(r) ||
     // "working in dc, increase 4 evenly"
@@ -164,8 +166,10 @@ export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
   const leads = LEADS_TO_CHAIN.test(spelled(r, start)) || forPiece(r, run);
+  const begins = isOneOf(r, LEADS_TO_WORK);
   while (
     !(leads && chainHere(r)) &&
+    !(begins && workHere(r)) &&
     !ringHere(r) &&
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&
@@ -178,6 +182,15 @@ export function remarkClause(r: Reader, run: Run): void {
   }
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
+}
+
+/** "but begin working hdc in each sc around", "now start to work dc in each st": the work that begins. */
+const LEADS_TO_WORK = wordsOf('but begin beginning start starting');
+
+function workHere(r: Reader): boolean {
+  if (!mayBeStitch(wordAt(r)) || !isWord(r, W.in, 1)) return false;
+  const k = isWord(r, W.the, 2) ? 3 : 2;
+  return isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k);
 }
 
 /** "If you want it wider, ch 90": another way to do it, told to its full stop. */
@@ -324,7 +337,12 @@ export function leftOver(r: Reader, run: Run): void {
     // A stray sign is a slip of typing and says nothing.
     return;
   }
-  const aside = known || run.aside || isTitle(r, run, start) || isProseSentence(r, run, start);
+  const aside =
+    known ||
+    run.aside ||
+    isTitle(r, run, start) ||
+    isProseSentence(r, run, start) ||
+    leadsByDoing(r, start);
   putWords(r, run, start, aside ? 'remark' : 'unread');
 }
 
@@ -350,6 +368,13 @@ function isProseSentence(r: Reader, run: Run, start: number): boolean {
   if (!ends) run.aside = true;
   return true;
 }
+
+/** "Work directly into next round by doing 2 sc in …": the work stands behind. */
+const leadsByDoing = (r: Reader, start: number): boolean =>
+  r.at - start > 2 &&
+  kindAt(r) === T.number &&
+  spelled(r, r.at - 2) === 'by' &&
+  /^(?:doing|making|working|putting)$/.test(spelled(r, r.at - 1));
 
 /** Behind a full stop, or behind the count that closes the row. */
 const beginsSentence = (r: Reader, run: Run, start: number): boolean =>

@@ -10,7 +10,7 @@ export const LONG_WORDS = `
  around across space spaces cluster clusters shell shells bobble bobbles popcorn popcorns picot
  picots magic circle repeat repeats increase increases decrease decreases corner corners center
  centre turning beginning fasten front loops through between together remaining following previous
- times twice evenly alternate foundation joining every finish
+ times twice evenly initial alternate foundation joining every finish
 `;
 
 /** Words of four letters, of which two may have changed places or one is doubled. */
@@ -61,7 +61,7 @@ export const SCANNED_CHAIN = 'cn cb eh cli cii';
 export const PIECES = `
  in into next each of st sts stitch stitches sc dc hdc tr htr dtr ch sp sps space loop loops ring and
  from the to around across rep repeat turn join skip sk sl slst same last first row rnd round hook top
- with work end blo flo until then over crochet chain fasten off nxt ea first
+ with work end blo flo until then over crochet chain fasten off nxt ea first other side
 `;
 
 /** English words that are made of them. */
@@ -70,5 +70,5 @@ export const WHOLE_WORDS = `
  stitchwork scand scrow scend scoff trin trend trover chin spin spinto spinoff spring spend thein
  thesp tost repin repand turnaround turnround turnover turnoff turnskin skin skoff topstitch
  topstitches topspin topwork withstand workspace workaround worktop overstand overspin overspend
- overturn overskip overtop overwork offspring offend outwork ringwork
+ overturn inside topside offside ringside withother overskip overtop overwork offspring offend outwork ringwork
 `;

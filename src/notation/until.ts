@@ -1,4 +1,5 @@
 /** How far: "around", "across", "to end of row", "to last 3 sts", "until 2 sts remain", "to corner". */
+import { namesSideByLength } from './along-side.ts';
 import { formOf, PROSE, type SenseId } from './dictionary.ts';
 import { frontOf } from './loops.ts';
 import { readNoun } from './noun.ts';
@@ -15,6 +16,7 @@ import {
   type Reader,
   spelled,
   toOf,
+  valueAt,
   wordAt,
   wordsOf,
 } from './reader.ts';
@@ -41,7 +43,8 @@ export function readUntil(r: Reader, place: PlaceReader): Until | null {
 }
 
 const BUT = wordsOf('but except');
-const WAY = wordsOf('way');
+// "All the away around" is a slip of typing.
+const WAY = wordsOf('way away');
 const AFTERWARDS = wordsOf('afterwards afterward thereafter');
 
 const isWay = (r: Reader): boolean => isOneOf(r, WAY);
@@ -81,7 +84,7 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
 
 /** "around to last 3 sts" stops short; "across the row", "along the row" do not. */
 function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null {
-  if (namesPlace(r)) return null;
+  if (namesPlace(r) || namesSideByLength(r)) return null;
   const along = isWord(r, W.along);
   r.at++;
   const after = r.at;
@@ -146,6 +149,13 @@ const PIECE_WORDS: SenseSet = new SenseSet([
 
 const isSide = (r: Reader): boolean => isWord(r, W.side) || isWord(r, W.base) || isWord(r, W.ring);
 
+/** "Sc across ch 1, turn", "sc around ch 1.": a comma is missing before the chain of the next row. */
+function isNextChain(r: Reader, k: number): boolean {
+  if (k !== 1 || kindAt(r, 2) !== T.number || valueAt(r, 2) > 4) return false;
+  if (isWord(r, W.around) && kindAt(r, -2) === T.number) return false;
+  return clauseEnds(r, 3) || isWord(r, W.turn, 3) || isWord(r, W.join, 3) || isWord(r, W.and, 3);
+}
+
 /** "around next dc", "around the post", "around each": a place, not the way round. */
 export function namesPlace(r: Reader): boolean {
   const k = isWord(r, W.the, 1) ? 2 : 1;
@@ -172,7 +182,7 @@ export function namesPlace(r: Reader): boolean {
     (sense === W.remaining && kindAt(r, k + 1) === T.number) ||
     // "around st 2 rows below"
     (sense === W.st && kindAt(r, k + 1) === T.number && isWord(r, W.row, k + 2)) ||
-    sense === W.ch ||
+    (sense === W.ch && !isNextChain(r, k)) ||
     sense === W.chsp ||
     sense === W.beginning ||
     sense === W.both ||

@@ -100,7 +100,7 @@ const takesSeveralPlaces = (step: WorkStep): boolean =>
     (step.place.n?.values[0] ?? 1) > 1);
 
 function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here): void {
-  const asked = written && ofEach(eachToEnd(written, step));
+  const asked = written && ofEach(eachToEnd(amongSpaces(written, here), step));
   const place = asked && usedUp(hands) ? ofRest(hands, asked) : asked;
   const until =
     place?.until ?? (place === null ? (step.until ?? sideUntil(hands, step, here)) : null);
@@ -138,6 +138,16 @@ function alongNewChain(hands: Hands, step: WorkStep, place: Place): boolean {
   if (!bare || step.place?.of || passed < 1 || passed > 3) return false;
   hands.pos = passed;
   return true;
+}
+
+/** "Dc in 2nd st, dc in each sc and ch-1 sp": where spaces are places, the 2nd may be one. */
+function amongSpaces(place: Place, here: Here): Place {
+  if (place.pick !== 'nth' || place.of || nounOf(place).kind !== 'stitch') return place;
+  const behind = here.steps[here.i + 1];
+  const next = behind?.kind === 'repeat' ? behind.steps[0] : behind;
+  const nouns = next?.kind === 'work' && next.place?.pick === 'each' ? next.place.nouns : [];
+  const both = nouns.length > 1 && nouns.some(({ kind }) => kind === 'space');
+  return both ? { ...place, nouns, joinedBy: 'or' } : place;
 }
 
 /** The row beneath is worked to its end. */

@@ -1,6 +1,6 @@
 /** Unused loops of a chain, pairs that a round names, talk within a round, counts at a line's end. */
 import { describe, expect, it } from 'vitest';
-import { complaints, worked } from './worked.ts';
+import { complaints, conventions, worked } from './worked.ts';
 
 describe('unused loops of the foundation chain are its other side', () => {
   const text = (side: string, count: number): string =>
@@ -52,4 +52,41 @@ describe('pairs of a sc and a hdc', () => {
     expect(complaints(text(7, 12))).not.toEqual([]);
     expect(complaints(text(6, 14))).not.toEqual([]);
   });
+});
+
+describe('a comma is missing before the chain that turns', () => {
+  it.each(['sc across ch 1 turn', 'sc across ch 1, turn', 'sc around ch 1.'])('%s', (words) => {
+    const text = `US terms\n\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)\nRow 2: Ch 1, ${words}\nRow 3: Sc in each st across. (10 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 10 unstated', 'Row 3 10 proven']);
+  });
+});
+
+it('"dc in 2nd st" where the row goes on in stitches and spaces: the 2nd is the space', () => {
+  const text =
+    'US terms\n\nCh 14.\nRow 1: Sc in 2nd ch from hook, sc in each ch across, ch 1, turn. (13 sc)\nRow 2: Sc in 1st st, *ch 1, sk 1 st, sc in next st; rep from * across, ch 2, turn.\nRow 3: Dc in 2nd st, *dc in each sc and ch-1 sp* to end, ch 1, turn.\nRow 4: Rep Row 2.\nRow 5: Rep Row 3.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 3', 'Row 5')).toEqual(['Row 3 13 unstated', 'Row 5 13 unstated']);
+  expect(conventions(text)).toContain('start-chain 2: counts (custom)');
+});
+
+it('work that begins behind "but begin" is worked, and a row of talk about stitches is not lost', () => {
+  const row = (words: string): string =>
+    `US terms\n\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: ${words}\nRnd 3: Hdc in each hdc around. (6)\n`;
+  const begins = row('(Do not chain), but begin working hdc in each sc around');
+  expect(complaints(begins)).toEqual([]);
+  expect(worked(begins, 'Rnd 2')).toEqual(['Rnd 2 6 unstated']);
+  expect(complaints(row('because the sc in the ring lean over'))).toEqual(['4 unread']);
+});
+
+it('a handle told as one instruction with several turns is not held against its text', () => {
+  const text =
+    'US terms\n\nRnd 1: 30 sc in magic ring. (30 sc)\nRnd 2: Sc in each sc around. (30 sc)\nFor the handle:\nSc in next 4 sc, ch 20, skip next 6 sc, sc in next 2 sc, turn, skip next 2 sc, sc in each of 20 ch and next 2 sc, turn, sc in 3rd sc from hook and next 61 sc, turn, sc in next 35 sc. Fasten off.\n';
+  expect(complaints(text)).toEqual([]);
+});
+
+it('"1 sc and 1 dc in 2nd ch from hook" speaks for no terms of its own', () => {
+  const text =
+    'Ch 12.\nRow 1: 1 sc and 1 dc in 2nd ch from hook, *sk 1 ch, 1 sc and 1 dc in next ch; rep from * across.\nRow 2: Sc in each st.\n';
+  expect(complaints(text)).toEqual([]);
 });

@@ -122,7 +122,9 @@ function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
     tries++;
     restore(trial.hands, trial.start);
     const attempt = once(trial, beneath, new Map(chosen.map((e) => [e.asked.doubt, e.reading])));
-    if (weight(attempt.result) === 0) return { ...attempt, exceptions: chosen };
+    // No reading is better for leaving a count aside.
+    const isHeld = attempt.result.uncompared.length <= first.result.uncompared.length;
+    if (weight(attempt.result) === 0 && isHeld) return { ...attempt, exceptions: chosen };
     // A reading may bring up a new doubt, or need company: pairs are tried after all single ones.
     if (chosen.length === 1) queue.push(...flips(attempt.asked, chosen));
   }

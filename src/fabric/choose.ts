@@ -8,8 +8,11 @@ import type { Choices } from './readings.ts';
 const scoreOf = (run: PartRun): number => {
   if (run.isCut) return Number.POSITIVE_INFINITY;
   let score = 0;
-  for (const row of run.rows)
-    if (row.verdict === 'mismatch' || row.verdict === 'unread') score += 1000;
+  for (const row of run.rows) {
+    // No reading is better for leaving a count aside.
+    const isAside = row.stated.some(({ compared }) => !compared);
+    if (row.verdict === 'mismatch' || row.verdict === 'unread' || isAside) score += 1000;
+  }
   // A count that is met only otherwise speaks louder than a row that does not come out.
   for (const need of run.needs) score += need.local ? 1 : need.proven ? 3000 : 10;
   return score + unlike(run).length;

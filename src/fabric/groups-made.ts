@@ -56,7 +56,7 @@ const MEANT: ReadonlyMap<string, readonly ((group: Group) => boolean)[]> = new M
 /**
  * "8 petals", "12 V-sts", "4 corners" of groups that bear no such name where they are worked. What such
  * a word means is not known, so that it is confirmed where as many are there, and else not compared; but
- * a row of nothing but V-stitches has no others. Empty: not compared.
+ * a row of nothing but V-stitches, or of shells all alike, has no others. Empty: not compared.
  */
 export function groupsNamed(hands: Hands, word: string, stated: number | null): readonly number[] {
   const meant = MEANT.get(word);
@@ -64,6 +64,9 @@ export function groupsNamed(hands: Hands, word: string, stated: number | null): 
   const made = groupsOf(hands, false);
   if (word === 'v-st' && made.length > 1 && made.every(isV)) return [made.length];
   const parted = groupsOf(hands, true);
+  const isAlike = made.every(({ size }) => size === made[0]?.size);
+  if (word === 'shell' && made.length > 1 && isAlike && parted.every(isMany))
+    return [made.length, parted.length];
   const fits = meant.some(
     (is) => made.filter(is).length === stated || parted.filter(is).length === stated,
   );

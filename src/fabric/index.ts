@@ -5,6 +5,7 @@ export {
   type RowAccount,
   type TotalsAccount,
 } from './account.ts';
+export { type Amount, amountOf, isFixed, numberIn, passesOf, sumOf } from './amounts.ts';
 export { placeBelow } from './below.ts';
 export { type Beside, type ChartUse, firstUseOf, usesOf } from './chart-uses.ts';
 export type { Cloth, Convention, Fabric, RowRecord, Tally, Verdict } from './fabric.ts';

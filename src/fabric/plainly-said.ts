@@ -5,11 +5,18 @@
 import type { Place, Step, WorkStep } from '../notation/index.ts';
 import { allSteps } from './shape.ts';
 
-export function isPlainlySaid(steps: readonly Step[], wordsOf: (step: Step) => string): boolean {
+/** `isCount`: only the number of stitches is asked for, on which hangs nothing that lies beneath. */
+export function isPlainlySaid(
+  steps: readonly Step[],
+  wordsOf: (step: Step) => string,
+  isCount = false,
+): boolean {
+  const isPlainPlace = (place: Place): boolean => isCount || isAlongRow(place);
   // What is told behind the work does not change it.
   const behind = steps.findLastIndex(({ kind }) => !CLOSES.has(kind)) + 1;
   for (const step of allSteps(steps.slice(0, behind))) {
-    if (step.kind === 'work' ? !isPlainWork(step) : !PLAIN.has(step.kind)) return false;
+    if (step.kind === 'work' ? !isPlainWork(step, isPlainPlace) : !PLAIN.has(step.kind))
+      return false;
     if (step.kind === 'remark' && !HARMLESS.test(wordsOf(step))) return false;
     if ((step.kind === 'group' || step.kind === 'skip') && !isPlainPlace(step.place)) return false;
   }
@@ -45,10 +52,12 @@ const PLAIN: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
 
 /** What is done beside the row, told in few words without a number. */
 const HARMLESS =
-  /^\W*(?:(?:place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
+  /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
 
-const isPlainWork = ({ evenly, place, alsoIn }: WorkStep): boolean =>
-  !evenly && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
+const isPlainWork = (
+  { evenly, place, alsoIn }: WorkStep,
+  isPlainPlace: (place: Place) => boolean,
+): boolean => !evenly && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
 
 /** Work into a row named by its number leaves open what becomes of the edge. */
-const isPlainPlace = ({ row, until }: Place): boolean => row === null && until?.kind !== 'length';
+const isAlongRow = ({ row, until }: Place): boolean => row === null && until?.kind !== 'length';

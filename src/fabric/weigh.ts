@@ -7,6 +7,7 @@
  */
 import type { Instruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
+import { isFixed } from './amounts.ts';
 import { type Attempted, attemptRow, carriedName } from './attempt.ts';
 import type { RowRecord } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
@@ -184,17 +185,29 @@ function explains(
 /** Steps that may be walked in search of a slip. */
 const MOST_MOVES = 50_000;
 
-/** Its words are the plainest, and what they are worked into is known. */
-const isPlain = ({ instruction, base }: Task, { isKnown, text }: Around): boolean =>
-  isKnown && isPlainlySaid(instruction.steps, ({ from, to }) => text.slice(base + from, base + to));
+/** Its words are the plainest, and what they are worked into is known, or makes no difference. */
+function isPlain(
+  { instruction, asks, base }: Task,
+  { tally }: RowResult,
+  { isKnown, text }: Around,
+  sizeIndex: number,
+): boolean {
+  const wordsOf = ({ from, to }: Span): string => text.slice(base + from, base + to);
+  if (isKnown && isPlainlySaid(instruction.steps, wordsOf)) return true;
+  return (
+    isFixed(asks.steps, tally.stitches, sizeIndex) &&
+    isPlainlySaid(instruction.steps, wordsOf, true)
+  );
+}
 
 /** Only the count differs, by a slip, and the row behind does not stand on it. */
-function isOfCount(hands: Hands, task: Task, { facts, tally }: RowResult, around: Around): boolean {
+function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around): boolean {
+  const { facts, tally } = result;
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
   if (counts.length < misfits.length) return false;
   // The words take all that is there, no more and no less, and leave nothing to be read otherwise.
-  if (tally.stitches > 0 && isPlain(task, around)) return true;
+  if (tally.stitches > 0 && isPlain(task, result, around, hands.sizeIndex)) return true;
   if (isUpheld(hands, task, tally.stitches, around)) return false;
   return counts.every(({ value, computed }) => isCountSlip({ stated: value, made: computed }));
 }
@@ -212,7 +225,7 @@ function isUpheld(hands: Hands, task: Task, made: number, { behind, carried }: A
 /** One slip after the other; each tells whether the row comes out with it. */
 function* slips(
   { hands, task, before, setting }: AtHand,
-  { tally }: RowResult,
+  result: RowResult,
   around: Around,
 ): Generator<() => boolean> {
   const { part, ...given } = setting;
@@ -225,7 +238,7 @@ function* slips(
       }),
     );
   const { steps } = task.instruction;
-  const isFree = !isUpheld(hands, task, tally.stitches, around);
+  const isFree = !isUpheld(hands, task, result.tally.stitches, around);
   for (const counts of countSlips(task.asks.counts, hands.sizeIndex, isFree)) {
     yield () => comesOut(attemptRow(hands, withCounts(task, counts), before, setting).result);
   }
@@ -238,8 +251,11 @@ function* slips(
   if (!around.isSure) {
     for (const off of [1, -1, 2, -2]) yield () => onOther({ hands, task, before, setting }, off);
   }
-  if (isCounted && isPlain(task, around))
-    for (const other of anyNumber(steps, hands.sizeIndex)) yield () => quick(other, 'made');
+  if (isCounted && isPlain(task, result, around, hands.sizeIndex))
+    for (const other of anyNumber(steps, hands.sizeIndex)) {
+      yield () => quick(other, 'made');
+      if (before.statedInstead !== null) yield () => quick(other, 'stated');
+    }
   for (const other of numberSlips(steps, hands.sizeIndex)) {
     yield () => comesOut(attemptRow(hands, withSteps(task, other), before, setting).result);
   }

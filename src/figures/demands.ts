@@ -3,9 +3,9 @@
  * by which the count may move and a sentence that says why.
  */
 
+import { sumOf } from '../fabric/index.ts';
 import type { Manuscript } from '../manuscript/index.ts';
 import type { Step } from '../notation/index.ts';
-import { sumOf } from '../proof/index.ts';
 import { chartOver } from './chart-row.ts';
 import type { SizedRow } from './phases.ts';
 import type { Piece } from './pieces.ts';

@@ -36,7 +36,8 @@ export function sizesOf(
     const n = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
   }
-  return [''];
+  const n = sizesInCounts(text, blocks);
+  return n > 1 ? Array.from({ length: n }, (_, i) => `size ${i + 1}`) : [''];
 }
 
 /** Fewest lists of numbers that prove how many sizes there are, where a line of names seems to say otherwise. */
@@ -64,6 +65,31 @@ function asInNumbers(
   if (lists < ENOUGH_LISTS) return listed;
   return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
 }
+
+/**
+ * How many sizes the counts of a piece have where every list stands in brackets whole: "(30, 36, 42)
+ * fsc" and "hdc around. (30, 36, 42)". Told by rows enough whose counts grow from size to size, and by
+ * none that is otherwise; 1: nothing tells.
+ */
+function sizesInCounts(text: string, blocks: readonly Block[]): number {
+  let n = 1;
+  let lists = 0;
+  for (const block of blocks) {
+    if (block.kind !== 'instruction') continue;
+    const words = text.slice(block.from, Math.min(block.to, block.from + 2000));
+    for (const [, found = ''] of words.matchAll(BRACKET_LIST)) {
+      const numbers = found.split(/[,/;]/).map(Number);
+      const grows = numbers.every((value, i) => i === 0 || value >= (numbers[i - 1] ?? 0));
+      if (!grows || (n > 1 && numbers.length !== n)) return 1;
+      n = numbers.length;
+      lists++;
+    }
+  }
+  return lists >= ENOUGH_LISTS ? n : 1;
+}
+
+/** Three numbers or more in a bracket at the end of a line, and nothing else. */
+const BRACKET_LIST = /[([]\s?(\d{1,4}(?:\s?[,/;]\s?\d{1,4}){2,15})\s?[)\]][ .]*$/gm;
 
 /** A list, a mapping by name, or words such as "S (M, L)"; `null`: nothing that names sizes. */
 export function statedSizes(value: unknown): readonly string[] | null {

@@ -310,7 +310,9 @@ function chainLength(r: Reader): Numbers | null {
   const start = r.at;
   // "sc in each ch - 18": a dash that stands free parts the count from the work.
   const free = kindAt(r) === T.dash && !isGlued(r, -1) && !isGlued(r);
-  if (kindAt(r) === T.dash) r.at++;
+  // "in next chain,2 space": a comma typed for the dash.
+  const slipped = kindAt(r) === T.comma && kindAt(r, 1) === T.number && isSpaceWord(wordAt(r, 2));
+  if (kindAt(r) === T.dash || slipped) r.at++;
   const n = readOneNumber(r);
   if (free && !isSpaceWord(wordAt(r))) {
     r.at = start;

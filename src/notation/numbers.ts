@@ -208,7 +208,7 @@ function plainSizes(r: Reader, start: number): Values | null {
     more.push(valueAt(r, used - 1));
   }
   // "sc 5, 3 dc, 2 dc": the number belongs to the stitch that it touches.
-  if (separator === T.comma && isGlued(r, used - 1)) return null;
+  if (separator === T.comma && isGlued(r, used - 1) && kindAt(r, used) === T.word) return null;
   if (separator === T.comma && r.kind[start - 1] === T.word && isGlued(r, -2)) return null;
   r.at += used;
   return more;

@@ -177,7 +177,8 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   // "(1ch, 3 tr) 3 times. 1ch, join": a chain that leads on to the join.
   const leadsOn = item?.unit === 'chain' && close === T.comma;
   r.at = start;
-  if (!item || !ends || leadsOn) return false;
+  // "6 sc in ring. 1 ss, 1 ch [6]": slip stitches join, and nobody counts them.
+  if (!item || !ends || leadsOn || item.stem === 'ss') return false;
   if (!unit && !listed && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }

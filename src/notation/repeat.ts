@@ -48,7 +48,8 @@ export function readStar(r: Reader, run: Run): void {
     });
   } else if (role === STAR.times && kindAt(r) === T.number) sentenceTimes(r, run, start);
   else if (role === STAR.none && isNote(r, start, -1)) passNote(r, run);
-  else if (role !== STAR.close && role !== STAR.named) putWords(r, run, start, 'unread');
+  else if (role !== STAR.close && role !== STAR.named && role !== STAR.aside)
+    putWords(r, run, start, 'unread');
 }
 
 /** "*Do not tie off, continue to the first leg": told behind a star, to the full stop. */

@@ -9,7 +9,7 @@ import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 
-export const STAR = { none: 0, open: 1, close: 2, named: 3, times: 4, mark: 5 } as const;
+export const STAR = { none: 0, open: 1, close: 2, named: 3, times: 4, mark: 5, aside: 6 } as const;
 
 /** Roles by token; computed once, when the first star is met. */
 export function starRole(r: Reader, token: number): number {
@@ -30,7 +30,11 @@ function findStars(r: Reader): Uint8Array {
       if (isOpening(r, i)) open.delete(mark);
     } else if (multiplies(r, i)) roles[i] = STAR.times;
     else if (isFootnote(r, i) || isNote(r, i, stars.lastNamed)) roles[i] = STAR.none;
-    else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
+    else if (closesAside(r, i) > 0) {
+      roles[i] = STAR.aside;
+      i = closesAside(r, i);
+      roles[i] = STAR.aside;
+    } else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
     else placeStar(r, stars, i, mark);
   }
   return roles;
@@ -163,6 +167,24 @@ export function isNote(r: Reader, i: number, named: number): boolean {
   for (let k = i + 1; k < r.count; k++) if (r.kind[k] === T.star) return false;
   return true;
 }
+
+/**
+ * "*using colour B* ch 1, …": stars that set off words in which nothing is worked. The star that closes
+ * them, 0 where there is none.
+ */
+function closesAside(r: Reader, i: number): number {
+  if (r.value[i] !== 1 || !ASIDES.has(r.word[i + 1]!)) return 0;
+  for (let k = i + 2; k < i + 8; k++) {
+    if (r.kind[k] === T.star) return r.to[k - 1] === r.from[k] && !orders(r, k + 1) ? k : 0;
+    if (r.kind[k] !== T.word || mayBeStitch(r.word[k]!) || r.word[k] === W.ch) return 0;
+  }
+  return 0;
+}
+
+const ASIDES: ReadonlySet<number> = new Set([W.using, W.with]);
+
+const orders = (r: Reader, k: number): boolean =>
+  r.kind[k] === T.number || ENDS_REPEAT.has(r.word[k]!);
 
 const NOTES = /^(?:do|don['’]t|notes?|this|these|if|you|make|remember|optional)$/i;
 

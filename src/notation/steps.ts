@@ -534,7 +534,7 @@ function stepHere(r: Reader, run: Run): void {
     case T.number:
       return countBehindTurn(r, run) ? undefined : numberStep(r, run);
     case T.open:
-      return readBracket(r, run);
+      return sizedWork(r, run) ? undefined : readBracket(r, run);
     case T.star:
       return readStar(r, run);
     case T.pipe:
@@ -564,6 +564,16 @@ function stepHere(r: Reader, run: Run): void {
     default:
       r.at++;
   }
+}
+
+/** "(30, 36, 42) fsc", "(20, 24) sc in next ch": the numbers of all sizes stand in a bracket. */
+function sizedWork(r: Reader, run: Run): boolean {
+  if (r.known.sizes < 2 || kindAt(r, 1) !== T.number) return false;
+  const behind = (r.partner[r.at] ?? -1) + 1;
+  if (behind !== r.at + 2 * r.known.sizes + 1 || !mayBeStitch(r.word[behind]!)) return false;
+  const work = readWork(r);
+  if (work) workStep(r, run, work);
+  return work !== null;
 }
 
 /** "|inc, 2 sc| x 6": bars as brackets, known by the number behind the second. */

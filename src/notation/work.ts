@@ -119,7 +119,8 @@ const NO_PLACES: readonly Place[] = [];
 /** "5", "5x", "5 more", "another 5", "1 x" before a stitch; a slip for 1 is an l or I. */
 function leadingNumber(r: Reader): Numbers | null {
   eatWord(r, W.another);
-  if (kindAt(r) !== T.number) {
+  const sized = kindAt(r) === T.open && r.known.sizes > 1;
+  if (kindAt(r) !== T.number && !sized) {
     if (isWord(r, W.letter_l) && mayBeStitch(wordAt(r, 1)) && !isWord(r, W.letter_s, 1)) {
       const at = fromOf(r, r.at);
       r.at++;

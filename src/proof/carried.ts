@@ -3,9 +3,8 @@
  * words would put them, and a count that is told goes on as stated though more or fewer stitches were
  * made. What rows behind show of that, and no more, is no fault of their own: one cause is told once.
  */
-import { type Fact, MISFITS, type RowRecord } from '../fabric/index.ts';
+import { type Fact, isFixed, MISFITS, type RowRecord } from '../fabric/index.ts';
 import type { Numbers, Step } from '../notation/index.ts';
-import { sumOf } from './amounts.ts';
 
 /** A number that was made where another was stated. */
 interface Pair {
@@ -136,7 +135,7 @@ export function ownFacts(row: RowRecord, beneath: Beneath, words: Words): readon
     if (!MISFITS.has(fact.kind)) return true;
     // A stitch word that slipped tells more than what comes of it.
     if (isOfStems && fact.kind === 'count') return false;
-    if (isFixed(fact, row, words)) return true;
+    if (isOfWords(fact, row, words)) return true;
     // Nothing tells on how many stitches this row stands: the fault told may be all there is.
     if (carried.isSince && fact.kind !== 'remainder' && !meetsAnother(row)) return false;
     // A space that is not the one named: what the row makes in it follows.
@@ -170,14 +169,11 @@ const isOwnLength = (fact: Fact, { lengths }: Carried): boolean =>
   fact.kind === 'space-size' && !lengths.has(fact.named);
 
 /** A count that the row's words alone contradict, whatever lies beneath. */
-function isFixed(fact: Fact, { tally, sizeIndex }: RowRecord, { asked }: Words): boolean {
+function isOfWords(fact: Fact, { tally, sizeIndex }: RowRecord, { asked }: Words): boolean {
   if (fact.kind !== 'count') return false;
   // As many stitches as stated, of another name.
   if (fact.unit === 'stem' && fact.value === tally.stitches) return true;
-  if (fact.computed !== tally.stitches) return false;
-  const { made } = sumOf(asked, sizeIndex);
-  // A start chain that counts is one stitch more than the words tell.
-  return made !== null && (made === tally.stitches || made + 1 === tally.stitches);
+  return fact.computed === tally.stitches && isFixed(asked, tally.stitches, sizeIndex);
 }
 
 /**

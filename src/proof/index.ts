@@ -1,4 +1,3 @@
-export { sumOf } from './amounts.ts';
 export { withFixes } from './fixes/with-fixes.ts';
 export { type Faces, frontOf } from './front.ts';
 export { notChecked } from './not-checked.ts';

@@ -2,9 +2,15 @@
  * The facts of all rows, sorted out: one cause gives one fact a row, what follows from an earlier
  * fault is left out, and the same fact in several rows, copies and sizes is drawn together.
  */
-import { type Cloth, type Fact, type FactKind, MISFITS, type RowRecord } from '../fabric/index.ts';
+import {
+  type Cloth,
+  type Fact,
+  type FactKind,
+  isFixed,
+  MISFITS,
+  type RowRecord,
+} from '../fabric/index.ts';
 import { cover, type Span } from '../source/index.ts';
-import { sumOf } from './amounts.ts';
 import { carriedOn, NOTHING_CARRIED, ownFacts, type Words } from './carried.ts';
 import { askedBy, holds, type Scene, type Sighting, type Sightings, workedFrom } from './scene.ts';
 import { oddLists } from './text/sizes-lengths.ts';
@@ -127,11 +133,13 @@ function ofCloth(scene: Scene, cloth: Cloth, behindGap: ReadonlySet<string>): Si
       last = -1;
     }
     former = row;
+    let isOdd = false;
     for (let at = last + 1; at <= row.instruction; at++) {
-      if (odd.has(`${row.partIndex} ${at}`)) isSure = false;
+      isOdd ||= odd.has(`${row.partIndex} ${at}`);
     }
+    isSure &&= !isOdd;
     last = row.instruction;
-    const own = behindGap.has(row.id) ? ofItsWords(scene, row) : row;
+    const own = behindGap.has(row.id) || !isSure ? ofItsWords(scene, row) : row;
     const source = workedFrom(scene, row, cloth);
     const isTold = source !== null && source.from !== row.from && ofWords.has(source.from);
     const words: Words = {
@@ -140,7 +148,7 @@ function ofCloth(scene: Scene, cloth: Cloth, behindGap: ReadonlySet<string>): Si
       isTold,
     };
     const facts = ownFacts(own, { carried, before }, words);
-    const told = telling({ ...own, facts }, before, isSure).filter(
+    const told = telling({ ...own, facts }, before, isOdd).filter(
       (fact) => fact.kind !== 'limit' || fact.what !== 'stitches' || ofWords.size === 0,
     );
     for (const fact of told) all.push({ fact, row, before, cloth });
@@ -169,12 +177,12 @@ function sureAfter(row: RowRecord, before: boolean): boolean {
   return states && (row.verdict !== 'unread' || row.nodes.to > row.nodes.from);
 }
 
-/** The facts of a row that tell something: of its misfits only the cause, and none if unsure. */
-function telling(row: RowRecord, before: RowRecord | null, isSure: boolean): readonly Fact[] {
+/** The facts of a row that tell something: of its misfits only the cause, and none behind an odd list of sizes. */
+function telling(row: RowRecord, before: RowRecord | null, isOdd: boolean): readonly Fact[] {
   const others = row.facts.filter(({ kind }) => !MISFITS.has(kind));
   const misfits = row.facts.filter((fact) => MISFITS.has(fact.kind) && !follows(fact, before));
   if (misfits.length === 0) return others;
-  if (!isSure || others.some(({ kind }) => UNFOLLOWED.has(kind))) return others;
+  if (isOdd || others.some(({ kind }) => UNFOLLOWED.has(kind))) return others;
   const cause = CAUSES.find((kind) => misfits.some((fact) => fact.kind === kind));
   const [first, ...more] = misfits.filter((fact) => fact.kind === cause);
   if (!first) return others;
@@ -184,16 +192,15 @@ function telling(row: RowRecord, before: RowRecord | null, isSure: boolean): rea
 }
 
 /**
- * Behind a gap in the numbers a row is worked into a row that it was not written for: that it does not
- * come out there is no fault of its own. What its words alone fix it makes on any row.
+ * Behind a gap in the numbers, or a row of which nobody knows what it leaves, a row is worked into what it
+ * was not written for: that it does not come out there is no fault of its own. What its words alone fix it makes on any row.
  */
 function ofItsWords(scene: Scene, row: RowRecord): RowRecord {
   const { stitches } = row.tally;
-  const { made } = sumOf(askedBy(scene, row)?.instruction.steps ?? [], row.sizeIndex);
-  // A start chain that counts is one stitch more than the words tell.
-  const isFixed = made !== null && (made === stitches || made + 1 === stitches);
+  const steps = askedBy(scene, row)?.instruction.steps ?? [];
+  const fixed = isFixed(steps, stitches, row.sizeIndex);
   const isOwn = (fact: Fact): boolean =>
-    !MISFITS.has(fact.kind) || (isFixed && fact.kind === 'count' && fact.computed === stitches);
+    !MISFITS.has(fact.kind) || (fixed && fact.kind === 'count' && fact.computed === stitches);
   return { ...row, facts: row.facts.filter(isOwn) };
 }
 

@@ -1,9 +1,8 @@
 /** The arithmetic of a row as a sentence: "6 repeats of 3 + 2 make 30." */
-import type { Cloth, RowRecord } from '../fabric/index.ts';
+import { amountOf, type Cloth, passesOf, type RowRecord, sumOf } from '../fabric/index.ts';
 import type { PlacedInstruction } from '../manuscript/index.ts';
 import type { RepeatStep, StemId, Step } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
-import { amountOf, passesOf, sumOf } from './amounts.ts';
 import { holds, type Scene, type Sighting, workedFrom } from './scene.ts';
 
 /** A sum of more members than this is no help to anybody. */

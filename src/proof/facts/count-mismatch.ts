@@ -1,7 +1,7 @@
 /** The stated count is not what the words make. */
+import { sumOf } from '../../fabric/index.ts';
 import { countMismatch, type Finding, type Label, type Noun, noun } from '../../finding/index.ts';
 import { STEMS, type StatedCount, wordFor } from '../../notation/index.ts';
-import { sumOf } from '../amounts.ts';
 import { propose } from '../fixes/proposals.ts';
 import { countFixes } from '../fixes/row-fixes.ts';
 import { growth } from '../growth.ts';

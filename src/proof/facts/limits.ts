@@ -1,7 +1,6 @@
 /** Numbers beyond anything that hands could make. */
-import { MOST_STITCHES } from '../../fabric/index.ts';
+import { MOST_STITCHES, numberIn } from '../../fabric/index.ts';
 import { type Finding, repeatTooLarge, tooManyStitches } from '../../finding/index.ts';
-import { numberIn } from '../amounts.ts';
 import { firstWords, rowName } from '../names.ts';
 import { askedBy, type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 

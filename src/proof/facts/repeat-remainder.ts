@@ -1,8 +1,8 @@
 /** A repeat to the row's end does not come out even. */
+import { sumOf } from '../../fabric/index.ts';
 import { counted, type Finding, repeatRemainder } from '../../finding/index.ts';
 import type { RepeatStep } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
-import { sumOf } from '../amounts.ts';
 import { propose } from '../fixes/proposals.ts';
 import { dividingFixes, swapFixes } from '../fixes/row-fixes.ts';
 import { beneathLabels, beneathUnit, rowName } from '../names.ts';

@@ -1,8 +1,8 @@
 /** Changes that may make a row come out: its count, its repeats, a number inside a repeat. */
+import { amountOf, numberIn, passesOf, sumOf } from '../../fabric/index.ts';
 import type { Fix } from '../../finding/index.ts';
 import type { PlacedInstruction } from '../../manuscript/index.ts';
 import type { Numbers, RepeatStep, Step, WorkStep } from '../../notation/index.ts';
-import { amountOf, numberIn, passesOf, sumOf } from '../amounts.ts';
 import { askedBy, type Scene, type Sighting, workedFrom } from '../scene.ts';
 import { figureSpan, numberFix, together } from './numbers.ts';
 import { replacement } from './proposals.ts';

@@ -1,7 +1,7 @@
 /** Two chains over gaps in one round that look like a pair and are not equally long. */
+import { numberIn } from '../../fabric/index.ts';
 import { type Finding, handlesUnequal } from '../../finding/index.ts';
 import type { ChainStep, Instruction } from '../../notation/index.ts';
-import { numberIn } from '../amounts.ts';
 import type { Scene } from '../scene.ts';
 import { absolute, instructionsOf, rowIds } from './rows.ts';
 

@@ -2,10 +2,10 @@
  * Words with two readings where nothing in the part decides: no count is stated and no row's end
  * tells. Custom is silent only where makers are of two minds.
  */
+import { numberIn } from '../../fabric/index.ts';
 import { type Finding, timesTwoReadings, twoReadings } from '../../finding/index.ts';
 import type { Part } from '../../manuscript/index.ts';
 import type { RepeatStep } from '../../notation/index.ts';
-import { numberIn } from '../amounts.ts';
 import { doubtWords } from '../doubts.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { type Scene, wordsAt } from '../scene.ts';

@@ -28,5 +28,6 @@ describe('in four sizes', () => {
     ['Rows 6-8 (9, 11, 13): Ch 1, hdc across. (9 hdc)', 'row 6..13 last 8/9/11/13: ch 1; hdc ->end = 9 hdc'],
     ['Rep row 2 until 24 (30, 36, 42) rows.', 'rows 2 until 24/30/36/42 rows'],
     ['sc across—47 (51, 55, 59) sts', 'sc ->end = 47/51/55/59 stitch'],
+    ['Rnd 1: (47, 51, 55, 59) fsc, join (47, 51, 55, 59)', 'round 1: 47/51/55/59 foundation sc; join = 47/51/55/59'],
   ])('%s', (text, meaning) => expect(tree(text, { sizes: 4 })).toBe(meaning));
 });

@@ -118,3 +118,18 @@ it('"skip 1 st" behind a chain that counts may name the stitch that the chain st
   expect(complaints(text(16))).toEqual([]);
   expect(complaints(text(18))).not.toEqual([]);
 });
+
+it('numbers of all sizes stand in brackets whole, as rows enough of them show', () => {
+  const text = (n: number): string =>
+    `Rnd 1: (32, 40, 48) fsc, join. (32, 40, 48)\nRnd 2: *Using colour B* ch 1, sc in each st around, join. (32, ${n}, 48)\nRnd 3: Ch 2, *dc2tog; rep from * around, join. (16, 20, 24)\n`;
+  expect(complaints(text(40))).toEqual([]);
+  expect(complaints(text(44))).toEqual(['2 count-mismatch']);
+});
+
+it('a count that the plain words of its row contradict is wrong whatever lies beneath', () => {
+  const text = (n: number, times: number): string =>
+    `Rnd 1: 6 sc in magic ring. (6)\nRnd 2: frobnicate the ring. (12)\nRnd 3: (Sc in next st, inc) ${times} times. (${n})\nRnd 4: (2 sc, inc) 6 times. (24)\n`;
+  expect(complaints(text(18, 6)).filter((told) => !told.endsWith('unread'))).toEqual([]);
+  for (const [n, times] of [[25, 6], [18, 9], [18, 13]] as const)
+    expect(complaints(text(n, times))).toContain('3 count-mismatch');
+});

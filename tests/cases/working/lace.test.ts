@@ -289,6 +289,18 @@ it.each([
       'Repeat from * 4 more times; SL ST into 3rd of 3 CH. (24 DC; 6 ch-1 spaces)',
     ['Rnd 2 24 proven'],
   ],
+  [
+    'a round whose passes end with "(ch 5, sc in next lp) twice", the last sc of which is the join: 3 x 6 loops of 12',
+    ring(
+      LOOPS,
+      'Rnd 3: Sl st in next 2 ch, sc in same lp, *ch 5, 3-tr cluster in next lp, (ch 3, 3-tr cluster in same lp) twice, ' +
+        'ch 5, sc in next lp; rep from * around, joining last ch 5 with sl st in first sc.',
+      'Rnd 4: Sl st to center of next lp, sc in same lp, *ch 5, 2 tr in next lp, ch 3, 2 tr in next lp, (ch 5, sc in next lp) ' +
+        'twice; rep from * around, join. (12 lps)',
+      'Rnd 5: Sl st in next lp, ch 3, 4 dc in same lp, 5 dc in each lp around, join. (60 dc)',
+    ),
+    ['Rnd 4 18 proven', 'Rnd 5 60 proven'],
+  ],
   ...['FIRST MOTIF: Starting at center, ch 2.', 'DOILY … Starting at center, ch 2.', 'Doily—Starting at center, ch 2.'].map(
     (start) =>
       [
@@ -315,6 +327,17 @@ it('corners that cannot be told are not judged', () => {
   );
   expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 unchecked']);
   expect(complaints(text)).toEqual([]);
+});
+
+it.each([
+  [6, []],
+  [7, ['5 count-mismatch']],
+  [9, ['5 count-mismatch']],
+])('shells all alike are counted, and none of their makers counts slip stitches for that: %d', (n, told) => {
+  const text = ring(
+    `Rnd 1: 36 sc in ring, join. (36 sc)\n*sk 2 sts, 5 dc in next st, sk 2 sts, sl st in next st; rep from * to end. (${n} shells)`,
+  );
+  expect(complaints(text)).toEqual(told);
 });
 
 it('a wrong number of V-stitches is found, and one of petals is not compared', () => {

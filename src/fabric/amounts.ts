@@ -36,8 +36,9 @@ export function amountOf(step: Step, size: number): Amount {
     case 'rows-again':
     case 'unread':
     case 'not-worked':
-    case 'other-side':
       return OPEN;
+    case 'other-side':
+      return { used: null, made: 0 };
     default:
       return NOTHING;
   }
@@ -52,6 +53,15 @@ export function sumOf(steps: readonly Step[], size: number): Amount {
     made = made === null || amount.made === null ? null : made + amount.made;
   }
   return { used, made };
+}
+
+/**
+ * Whether the words alone fix how many stitches a row makes, whatever lies beneath: just those that it
+ * made. A start chain that counts is one more than the words tell.
+ */
+export function isFixed(steps: readonly Step[], stitches: number, size: number): boolean {
+  const { made } = sumOf(steps, size);
+  return made !== null && made > 0 && (made === stitches || made + 1 === stitches);
 }
 
 /** Passes of a repeat in all, where a number is written; "n times" after a star is n more by custom. */

@@ -20,6 +20,15 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'does not count': 'The ch # at the start of a {row} does not count as a stitch.',
     },
   },
+  'start-chain of a mesh': {
+    tellsCustom: true,
+    readings: {
+      'a space': 'The ch # at the start of a {row} is a space, as the others of its {row} are.',
+      'does not count':
+        'The ch # at the start of a {row} is neither a stitch nor a space of the mesh.',
+      counts: 'The ch # at the start of a {row} counts as a stitch with a space beside it.',
+    },
+  },
   'start-chain at the edge': {
     tellsCustom: true,
     readings: {

@@ -112,6 +112,11 @@ export function checkSize(
   const chains = numberFor(hands, noun.chains);
   const found = hands.edge.run[entry] ?? 0;
   if (chains === null || found === chains) return;
+  // "Ch 2, turn, sc in ch-1 sp": one of the two is as high as the stitch; makers name either number.
+  const first = (hands.edge.node[entry] ?? 0) - 1;
+  const low = hands.bench.kinds.kinds[hands.nodes.kind[first] ?? 0]?.class === 'low';
+  const whole = low ? (hands.startChains.get(first)?.n ?? 0) : 0;
+  if (found < chains && chains <= whole) return;
   fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
 }
 

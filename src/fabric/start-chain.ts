@@ -24,6 +24,8 @@ export interface StartReading {
   readonly because: Because;
   /** It is a space of its own, as the others of its row: the next row works into it. */
   readonly isSpace?: boolean;
+  /** One chain of it is as high as the stitch; the rest, `gap`, is a space as the others of its row. */
+  readonly isMesh?: boolean;
 }
 
 /** Which counted stitch a starting chain of `n` stands for when nothing is said (common practice). */
@@ -97,6 +99,7 @@ function settle(
   if (n === 1) return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
   if (row.shape.opensAsGroup === n)
     return { counts: false, stem: rowStem, gap: 0, because: 'words', isSpace: true };
+  if (opensMesh(n, rowStem, row.shape)) return inMesh(hands, step, { n, stem: rowStem });
   const custom = customFor(n, rowStem, row.shape);
   const reading = ask(hands.readings, {
     doubt: `start-chain ${n}`,
@@ -106,6 +109,35 @@ function settle(
     ...spanAt(hands, step),
   });
   return { counts: reading === 'counts', stem: rowStem, gap, because: 'custom' };
+}
+
+/** "Ch 2, turn, *sc in next ch-1 sp, ch 1*": a chain to turn with, and one that is a space as the others are. */
+const opensMesh = (
+  n: number,
+  stem: StemId,
+  { firstWork, join, goesRound, chainLengths }: RowShape,
+): boolean =>
+  n === 2 &&
+  stem === 'w0' &&
+  !join &&
+  !goesRound &&
+  chainLengths.has(1) &&
+  firstWork?.place?.nouns[0]?.kind === 'space';
+
+function inMesh(
+  hands: Hands,
+  step: ChainStep,
+  { n, stem }: { n: number; stem: StemId },
+): StartReading {
+  const reading = ask(hands.readings, {
+    doubt: `start-chain ${n} of a mesh`,
+    custom: 'a space',
+    alternatives: ['does not count', 'counts'],
+    local: false,
+    ...spanAt(hands, step),
+  });
+  const isSpace = reading === 'a space';
+  return { counts: reading === 'counts', stem, gap: 1, because: 'custom', isMesh: isSpace };
 }
 
 const namesTop = ({ join }: RowShape): boolean =>
@@ -159,6 +191,7 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
     const into = hands.into ?? hands.last;
     const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
     hands.startChains.set(low, { n, height: n });
+    if (reading.isMesh) makeChains(hands, reading.gap, origin);
     return;
   }
   const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');

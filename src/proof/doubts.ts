@@ -24,6 +24,11 @@ export function doubtWords(doubt: string, reading: string): string {
     const verb = reading === 'counts' ? 'counts' : 'does not count';
     return `the ch ${start[1]} at its start ${verb} as a stitch`;
   }
+  const mesh = /^start-chain (\d+) of a mesh$/.exec(doubt);
+  if (mesh) {
+    const what = reading === 'a space' ? 'is a space of the mesh' : `${reading} as a stitch`;
+    return `the ch ${mesh[1]} at its start ${what}`;
+  }
   const skipped = /^skipped chains (\d+)$/.exec(doubt);
   if (skipped) {
     if (reading === 'a loop') return `the ${skipped[1]} chains skipped at its start are a loop`;

@@ -69,12 +69,18 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   if (said + gap > 0) makeChains(hands, said || gap, originFor(hands, step));
 }
 
-/** Fewest chains passed before single crochet that hang as a loop: a turn and what is skipped need three. */
+/**
+ * Fewest chains passed before single crochet that hang as a loop: a turn and what is skipped need three,
+ * but three are just what a mesh of one chain passes: "sc in 4th ch, *ch 1, sk 1, sc in next ch".
+ */
 const LOOP = 4;
+const MESH = 3;
 
 /** "Sc in 9th ch from hook, *ch 5, sk 3, sc in next ch": the chains passed are the row's first loop. */
 function loopBefore(hands: Hands, step: WorkStep, passed: number): void {
-  if (passed < LOOP || hands.chainLengths.size === 0) return;
+  const { chainLengths } = hands;
+  const mesh = passed === MESH && chainLengths.has(1);
+  if (!mesh && (passed < LOOP || chainLengths.size === 0)) return;
   const reading = ask(hands.readings, {
     doubt: `skipped chains ${passed}`,
     custom: A_LOOP,
@@ -83,8 +89,15 @@ function loopBefore(hands: Hands, step: WorkStep, passed: number): void {
     ...spanAt(hands, step),
   });
   if (reading !== A_LOOP) return;
-  const wide = [...hands.chainLengths].filter((n) => n <= passed);
-  makeChains(hands, wide.length > 0 ? Math.max(...wide) : passed - 1, originFor(hands, step));
+  const wide = [...chainLengths].filter((n) => n <= passed);
+  const origin = originFor(hands, step);
+  if (mesh) {
+    const turn = { node: hands.edge.node[0] ?? -1, space: false, entry: -1 };
+    const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, turn);
+    hands.startChains.set(low, { n: passed, height: passed });
+    return makeChains(hands, 1, origin);
+  }
+  makeChains(hands, wide.length > 0 ? Math.max(...wide) : passed - 1, origin);
 }
 
 const A_LOOP = 'a loop';

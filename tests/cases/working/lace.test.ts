@@ -1,6 +1,6 @@
 /** Lace, squares and motifs: each piece is right. What its rows make, summed by hand, and no complaint. */
-import { expect, it } from 'vitest';
-import { complaints, worked } from './worked.ts';
+import { describe, expect, it } from 'vitest';
+import { complaints, made, worked } from './worked.ts';
 
 const ring = (...lines: readonly string[]): string =>
   `Sample (US terms)\n\nMake a magic ring.\n${lines.join('\n')}\n`;
@@ -355,4 +355,30 @@ it('a wrong number of a round with corners is found', () => {
     'Rnd 2: Ch 1, sc in each dc around, working 3 sc in each corner ch-2 sp, join. (25 sc)',
   );
   expect(complaints(text)).toEqual(['5 count-mismatch']);
+});
+
+/** Moss or linen stitch (common practice): the chain to turn with is as high as the stitch, and one more. */
+describe('a mesh of single crochet and one chain', () => {
+  const row1 = 'Ch 22.\nRow 1: sc in 4th ch from hook, *ch 1, skip next ch, sc in next ch; rep from * across.';
+  it.each([
+    ['Ch 2, turn.', '*sc in next ch-1 space, ch 1; rep from * across, sc in ch-2 space. Ch 2, turn.'],
+    ['Ch 2, turn.', 'Sc in first ch-1 space. *Ch 1, sc in the next ch-1 space* x 9. Ch 2 and turn.'],
+    ['Turn.', 'Ch 2, sc in first ch-1 sp, *ch 1, sk next sc, sc in next ch-1 sp; rep from * to end. Turn.'],
+    ['Turn.', 'Ch 2, *sc in next ch-1 sp, ch 1, sk next sc; rep from * across to last space, sc in turning chain space. Turn.'],
+  ])('%s %s', (turn, row) => {
+    const text = `${row1} ${turn}\nRow 2: ${row}\nRow 3: ${row}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([10, 10, 10]);
+  });
+
+  it('has the space of the skipped chains in its counts, or not, as they say', () => {
+    const row2 = 'Row 2: Ch 2, sc in first ch-1 sp, *ch 1, sk next sc, sc in next ch-1 sp; rep from * to end. Turn.';
+    expect(worked(`${row1} Turn. (10 sc, 10 ch-sps)\n${row2} (20 sts)\n`, 'Row 1', 'Row 2')).toEqual([
+      'Row 1 10 proven',
+      'Row 2 10 proven',
+    ]);
+    expect(worked(`${row1} Turn. (19 sts)\n`, 'Row 1')).toEqual(['Row 1 10 proven']);
+    expect(complaints(`${row1} Turn. (10 sc, 10 ch-sps)\n${row2} (23 sts)\n`)).toEqual(['3 count-mismatch']);
+    expect(complaints(`${row1} Turn. (10 sc, 12 ch-sps)\n`)).toEqual(['2 count-mismatch']);
+  });
 });

@@ -3,6 +3,7 @@
  * both. Bold signs, tags and entities give way to blanks or to the sign that they stand for.
  */
 import { isKnownWord } from '../notation/index.ts';
+import { LOOKALIKE, withoutLookalikes } from './lookalikes.ts';
 import { withoutStepNumbers } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
@@ -13,7 +14,8 @@ export function plainText(text: string): string {
     plain = plain.replace(SHEET_BREAK, (whole) => '\n'.padEnd(whole.length));
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
-  if (plain.includes('lst') && /\dlst|\blst/.test(plain))
+  if (LOOKALIKE.test(plain)) plain = withoutLookalikes(plain);
+  if ((plain.includes('lst') && /\dlst|\blst/.test(plain)) || plain.includes(' Ist '))
     plain = plain.replace(SCANNED_FIRST, '$11st');
   if (BROKEN_CHAIN.test(plain))
     plain = plain.replace(BROKEN_CHAINS, (whole) => whole.replace(/[\r\n]/g, ' '));
@@ -43,8 +45,8 @@ export function plainText(text: string): string {
   return plain;
 }
 
-/** "2. Round 2: …": the number of a web page's list before a row's own label. */
-const LISTED_LABEL = /^[ \t]*\d{1,3}[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
+/** "2. Round 2: …", "6-9. Rounds 6-9: …": the number of a web page's list before a row's own label. */
+const LISTED_LABEL = /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
 
 const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
 
@@ -166,9 +168,9 @@ const BREAKS = /^(?:br|p|li|ul|ol|div|h[1-6]|tr|hr)$/i;
 const tagGap = (whole: string, name: string): string =>
   (BREAKS.test(name) ? '\n' : ' ').padEnd(whole.length);
 
-/** "lst Row", "2lst rnd", "in lst dc": a scanner's l for a 1. */
+/** "lst Row", "2lst rnd", "in lst dc", "Ist leg": a scanner's l or I for a 1. */
 const SCANNED_FIRST =
-  /\b(\d?)lst(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|and)\b)/gi;
+  /\b(\d?)[lI]st(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|leg|arm|corner|and)\b)/gi;
 
 /** "Chain" with its number on the line below, as narrow columns break it. */
 const BROKEN_CHAIN = /^[ \t]*(?:ch|chain)[ \t]*\r?\n[ \t]*\d{1,3}(?![\d.):])/im;

@@ -8,11 +8,14 @@ import {
   eatThe,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
   spelled,
   toOf,
+  type Words,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
@@ -124,12 +127,17 @@ const rowsOf = (stitch: StitchTerm, rows: EvenStep['rows']) =>
 /** `undefined`: nothing of the kind here. */
 function opening(r: Reader): StitchTerm | null | undefined {
   let verbs = 0;
-  while (isWord(r, W.work) || isWord(r, W.continue) || isWord(r, W.working)) {
+  while (
+    isWord(r, W.work) ||
+    isWord(r, W.continue) ||
+    isWord(r, W.working) ||
+    (verbs === 0 && isOneOf(r, KNIT))
+  ) {
     r.at++;
     verbs++;
   }
   if (isWord(r, W.to) && isWord(r, W.work, 1)) r.at += 2;
-  if (verbs > 0 && kindAt(r) === T.number) return numberedRows(r);
+  if (verbs > 0 && (kindAt(r) === T.number || isWord(r, W.a))) return numberedRows(r);
   const stitch = readStitch(r);
   if (isWord(r, W.even) || isWord(r, W.straight) || isWord(r, W.unchanged)) {
     r.at++;
@@ -164,8 +172,14 @@ function numberedRows(r: Reader): null | undefined {
   return null;
 }
 
-/** "work 12 rows without increasing" */
-const unshaped = (r: Reader): boolean => isWord(r, W.without) && isShaping(r, 1);
+/** "work 12 rows without increasing", "knit a row without changes" */
+const unshaped = (r: Reader): boolean =>
+  isWord(r, W.without) && (isShaping(r, 1) || isWord(r, W.change, 1) || isOneOf(r, CHANGES, 1));
+
+const CHANGES = wordsOf('changes changing');
+
+/** A translator's word for working. */
+export const KNIT: Words = wordsOf('knit');
 
 /** "in pattern", "as established", "in this manner", "in the same way", "in sc". */
 function inPattern(r: Reader): boolean {
@@ -208,6 +222,11 @@ function rowsHere(r: Reader): EvenStep['rows'] {
   const start = r.at;
   if (isWord(r, W.for)) r.at++;
   eatThe(r);
+  const one = isWord(r, W.a) && (isWord(r, W.row, 1) || isWord(r, W.round, 1));
+  if (one) {
+    r.at += 2;
+    return { from: fromOf(r, r.at - 2), to: toOf(r), values: [1] };
+  }
   if (isWord(r, W.next) || isWord(r, W.another) || isWord(r, W.a)) r.at++;
   if (isWord(r, W.total) && isWord(r, W.of, 1)) r.at += 2;
   const n = readNumbers(r);

@@ -307,7 +307,9 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly State
   const running: { at: number; step: Step }[] = [];
   for (const { count, from } of seen) {
     const closes = from >= last && !isSuperseded(count, from, seen);
-    if (closes || isBeforeAgain(steps, from)) counts.push(count);
+    // "(3 rnds) 24 sc": how many rows the label names, told before their work.
+    const leads = count.unit === 'row' && !steps.slice(0, from).some(makes);
+    if (closes || leads || isBeforeAgain(steps, from)) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);

@@ -2,7 +2,7 @@
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import { formOf, mayBeStitch, PROSE, phrasesOf, TOGETHER } from './dictionary.ts';
-import { readEven } from './even.ts';
+import { KNIT, readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { placeFirst, workPlaceFirst } from './groups.ts';
 import { numberStep } from './number-step.ts';
@@ -216,7 +216,6 @@ const SIMPLY = wordsOf('simply just');
 const startsChainAhead = (r: Reader): boolean =>
   isWord(r, W.ch, 1) || (kindAt(r, 1) === T.number && isWord(r, W.ch, 2));
 
-const KNIT = wordsOf('knit');
 const CHAINED = wordsOf('chained');
 const CAST = wordsOf('cast');
 
@@ -370,6 +369,8 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  const knits = isOneOf(r, KNIT) ? readEven(r) : null;
+  if (knits) return putStep(r, run, knits);
   if (sense === 0 && castsOn(r)) {
     r.at += 2;
     return;

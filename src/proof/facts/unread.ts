@@ -38,12 +38,15 @@ function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {
   const words = text.slice(at.from, at.to).matchAll(/\b[a-z]{4,14}\b/gi);
   return [...words].flatMap((found) => {
     const word = found[0].toLowerCase();
-    const near = WORDS.has(word) ? null : nearestOf(word, [...WORDS], 1);
+    const near = WORDS.has(word) || OTHER_CRAFTS.has(word) ? null : nearestOf(word, [...WORDS], 1);
     if (near === null) return [];
     const from = at.from + found.index;
     return [replacement(text, { from, to: from + word.length }, near)];
   });
 }
+
+/** A knitter's words are no slips for a crocheter's. */
+const OTHER_CRAFTS = new Set(['knit', 'knits', 'purl', 'purls']);
 
 const WORDS: ReadonlySet<string> = new Set(
   Object.values(SPELLINGS)

@@ -90,3 +90,32 @@ it('"1 sc and 1 dc in 2nd ch from hook" speaks for no terms of its own', () => {
     'Ch 12.\nRow 1: 1 sc and 1 dc in 2nd ch from hook, *sk 1 ch, 1 sc and 1 dc in next ch; rep from * across.\nRow 2: Sc in each st.\n';
   expect(complaints(text)).toEqual([]);
 });
+
+describe('translated toys', () => {
+  it('"knit 3 rows without changes" goes on without shaping', () => {
+    const text = (last: number): string =>
+      `1st row: 6 sc in magic ring\n2nd row: inc in each st (12 sc)\n3-5 rows: knit 3 rows without changes (12 sc)\n6th row: knit a row without changes (${last} sc)\n`;
+    expect(complaints(text(12))).toEqual([]);
+    expect(worked(text(12), 'Row 6')).toEqual(['Row 6 12 proven']);
+    expect(complaints(text(13))).not.toEqual([]);
+  });
+  it('letters of another script that look like Latin ones are read as these', () => {
+    // The c, the i and the e are Cyrillic.
+    const text =
+      'Rnd 1: 6 s\u0441 in MR (6)\nRnd 2: 6 \u0456n\u0441 (12)\nRnd 3: 12 sc (12)\nRnd 4: 6 d\u0435\u0441 (6)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2', 'Rnd 4')).toEqual(['Rnd 2 12 proven', 'Rnd 4 6 proven']);
+  });
+  it('the numbers of a web page\'s list, "6-9." before "Rounds 6-9:", are none of the row above', () => {
+    const text =
+      '1. Round 1: 6 sc in MR (6).\n2. Round 2: 6 inc (12).\n  3-5. Rounds 3-5: 12 sc (3 rounds).\n3. Round 6: 6 dec (6).\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2', 'Rnd 6')).toEqual(['Rnd 2 12 proven', 'Rnd 6 6 proven']);
+  });
+  it('"(3 rnds)" before the work is held against the label, as behind it', () => {
+    const text = (n: number): string =>
+      `Rnd 1: 6 sc in MR (6)\nRnd 2: 6 inc (12)\nRnd 3-5. (${n} rnds) 12 sc (12)\n`;
+    expect(complaints(text(3))).toEqual([]);
+    expect(complaints(text(4))).toEqual(['3 range-mismatch']);
+  });
+});

@@ -52,7 +52,7 @@ describe('labels of many manners', () => {
     ['Row 5 (WS): - Decrease row - ch 1, sc across.', 'row 5 WS: ch 1; sc ->end'],
     ['Armhole row: Sl st in first 3 sts, hdc in each st across.', 'row "Armhole row": ss @first 3 sts; hdc @each st ->end'],
     ['Row: 6 inc (12)', 'row "Row": 6 inc = 12'],
-    ['7 – 12 rows / 6 rows / – 36 sc', 'row 7..12: "6 rows"; 36 sc'],
+    ['7 – 12 rows / 6 rows / – 36 sc', 'row 7..12: 36 sc = 6 row'],
     ['All sizes: Next round: Ch 2, hdc around.', '{All sizes} round "All sizes: Next round": ch 2; hdc ->end'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);

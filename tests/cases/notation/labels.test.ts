@@ -34,7 +34,7 @@ describe('the label of one row or of several', () => {
     ['4th and 5th rows: sc across', 'row 4,5: sc ->end'],
     ['Rnds 25 & 26: sc around', 'round 25,26: sc ->end'],
     ['6th, 7th, and 8th rows. Sc across.', 'row 6,7,8: sc ->end'],
-    ['11.-14. (4 rows) no change (56);', '# 11,12,13,14: "4 rows"; even = 56'],
+    ['11.-14. (4 rows) no change (56);', '# 11,12,13,14: even = 4 row, 56'],
     ['Rounds 12+: sc around', 'round 12 on: sc ->end'],
     ['Row 5–end: sc across', 'row 5 on: sc ->end'],
     ['Rows 4-x: sc across', 'row 4 on: sc ->end'],

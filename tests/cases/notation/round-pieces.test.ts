@@ -299,7 +299,7 @@ describe('rounds of doilies and scrubbies, in more words of their own', () => {
 describe('rounds of dragons and cacti, in more words of their own', () => {
   test.each([
     ['R8: (22 sc, sc2tog/dec) * 2 times, 1 ss, 1 ch [46]', '# 8: (<22 sc; sc2tog> x2; join; ch 1 = 46'],
-    ['Round 6-11: 6 rounds, each round 30 sc (30 stitches). Attach the eyes and then go on.', 'round 6..11: "6 rounds"; "each round"; 30 sc; "Attach the eyes and then go on" = 30 stitch'],
+    ['Round 6-11: 6 rounds, each round 30 sc (30 stitches). Attach the eyes and then go on.', 'round 6..11: "each round"; 30 sc; "Attach the eyes and then go on" = 6 row, 30 stitch'],
     ['Row 13: 9sc, FLO (inc, 2sc) x 6, then for both loops 3sc (36)', 'row 13: 9 sc; loop front; (<inc; 2 sc> x6; loop both; 3 sc = 36'],
     ['R1: 8 sc in the round, 1 ss, 1 ch [8]', '# 1: 8 sc; join; ch 1 = 8'],
     ['Round 2: (1 increase) repeat till end of the round (12 stitches).', 'round 2: (<1 inc> ->end = 12 stitch'],

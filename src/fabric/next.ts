@@ -63,7 +63,7 @@ export function takeNext(
     case 'picot':
       return takeNamed(hands);
     case 'stem':
-      return takeStem(hands, noun, at, place?.pick === 'any');
+      return takeStem(hands, noun, at, isOneOfKind(hands, place));
     default:
       return takeStitch(hands, gapsOf(hands, place, at));
   }
@@ -278,8 +278,11 @@ export function ringTarget(hands: Hands): Target {
 export function startChainEntry(hands: Hands): number | null {
   const { edge, nodes, bench } = hands;
   const entry = seek(hands, (i) => {
-    const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
-    return edge.run[i] === 0 && (kind?.class === 'start' || kind?.class === 'low');
+    const node = edge.node[i] ?? 0;
+    const kind = bench.kinds.kinds[nodes.kind[node] ?? 0];
+    // Chains passed in the first row that count as nothing: only a stated count shows that they are meant.
+    const low = kind?.class === 'low' && (hands.startChains.has(node) || hands.statedStitches > 0);
+    return edge.run[i] === 0 && (kind?.class === 'start' || low);
   });
   return entry < 0 ? null : entry;
 }
@@ -347,6 +350,10 @@ function behindGroup({ edge, nodes, pos, last }: Hands, to: number): boolean {
     if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== foot) return false;
   return true;
 }
+
+/** "In any dc" and, at a row's start, "in first sc": the first of its kind, whatever stands before it. */
+const isOneOfKind = ({ pos, first }: Hands, place: Place | null): boolean =>
+  place?.pick === 'any' || (place?.pick === 'first' && pos === 0 && first === null);
 
 /** "In next dc": the next stitch; where that is none of that name, noticed. */
 function takeStem(

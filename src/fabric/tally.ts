@@ -188,7 +188,11 @@ function besideGroups(
   if (row.stated.n.values.length === 0) return [];
   if (hands.inGroups > 0) return [row.exact - hands.inGroups];
   const written = row.counts.some(({ unit }) => unit === 'group') && row.exact === tally.stitches;
-  return written ? [standingAlone(hands)] : [];
+  if (!written) return [];
+  const alone = standingAlone(hands);
+  // "(5 3-dc groups, 1 dc + ch 3)": the start chain is told by itself.
+  const told = row.counts.some(({ unit, chains }) => unit === 'chain' && chains === null);
+  return told ? [alone, alone - 1] : [alone];
 }
 
 /** "(24 dc)" of a row that makes nothing but sc: every stitch has a name, and none has that one. */

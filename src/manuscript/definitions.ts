@@ -8,7 +8,7 @@ import type { Section } from './sections.ts';
 const SHAPE = new RegExp(
   [
     String.raw`^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*`,
-    String.raw`(?:[([]([^)\]]{1,24})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\())\s*(?=\S)`,
+    String.raw`(?:[([]([^)\]]{1,60})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\())\s*(?=\S)`,
   ].join(''),
   'i',
 );

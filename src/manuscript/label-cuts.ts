@@ -71,7 +71,7 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
 
 /** "Ch 20. Foundation Row (RS): …", "(24 sts) Next Row: …", "… ending with row 2. Last row - ch 1" */
 const NAMED_ROW =
-  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|Next|First|Last|Joining|(?:In|De)c(?:rease)?) (?:(?:\d{1,2} )?(?:[Rr]ow|[Rr]nd|[Rr]ound)s?)(?: \([^)]{1,20}\))?(?::| [–-] )/g;
+  /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|N(?:ext|EXT)|First|L(?:ast|AST)|Joining|(?:In|De)c(?:rease)?) (?:(?:\d{1,2} )?(?:[Rr](?:ow|nd|ound)s?|R(?:OW|ND|OUND)S?))(?: \([^)]{1,20}\))?(?::| [–-] )/g;
 
 const FOUNDATION = new RegExp(
   [
@@ -157,7 +157,7 @@ function lastInk(text: string, at: number, from: number): number {
 const LABEL_END = new RegExp(
   [
     String.raw`^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|incl(?:usive)?|rnds?|rounds?|rows?|rds?|rs|ws)\b)*`,
-    String.raw`\s*(?:[([][^)\]]{0,30}[)\]]\s*)?([:.)=|–—])`,
+    String.raw`\s*(?:[([][^)\]]{0,70}[)\]]\s*)?([:.)=|–—])`,
   ].join(''),
   'i',
 );
@@ -175,7 +175,7 @@ const REFERS = new RegExp(
 
 /** "(28) Rnd 4:" is a label; "rep Rnd 4:" refers to one, and so does "(Rnd 4)". */
 function isCut(text: string, { from: at, to }: Span, before: number): boolean {
-  const words = text.slice(to, to + 60);
+  const words = text.slice(to, to + 100);
   const tail = LABEL_END.exec(words) ?? DASHED.exec(words);
   if (!tail) return false;
   const sign = text[before] ?? '';

@@ -15,6 +15,7 @@ const SPECIALS = [
   `)}(?: instructions?)?(?: used)?`,
   'stitch(?:es)?(?: (?:used|needed|key|explanations?))?',
   'techniques?(?: used)?',
+  'special abbreviations?(?: used)?',
 ].join('|');
 
 const ABBREVIATIONS =

@@ -241,9 +241,9 @@ function startTo(text: string, from: number, to: number): number {
 const OTHER_WAY =
   /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternatively|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i;
 
-/** "ch 3, does NOT count as a stitch": said of all rows, and no work beside it. */
+/** "ch 3, does NOT count as a stitch", "Chain-3 at beginning of row counts as …": said of all rows, and no work. */
 const CHAIN_NOTE =
-  /^(?:ch|chain)[ -]?\d,? (?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))/i;
+  /^(?:ch|chain)[ -]?\d,? (?:(?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))|(?:at|in|of) (?:the )?(?:beg|start|each|every)[^.;]{0,40}\bcounts?\b)/i;
 
 /** "Each round will end with a sl st to the first sc": a sentence about all of them. */
 const ROUND_NOTE =

@@ -242,11 +242,20 @@ function groupsBehindComma(r: Reader, draft: Draft): boolean {
   const k = kindAt(r, 2) === T.dash ? 3 : 2;
   const named =
     formOf(wordAt(r, k)) !== null && isWord(r, W.group, k + 1) && endsInS(r, r.at + k + 1);
-  if (!named || kindAt(r, k + 2) !== T.close) return false;
+  const closed = kindAt(r, k + 2) === T.close || kindAt(r, k + 2) === T.comma;
+  if (!named || !closed) return false;
   r.at += k + 2;
   draft.unit = 'group';
   draft.word = 'group';
   return true;
+}
+
+/** "(6, ch-2 spaces)": the comma parts the number from what it counts. */
+function passCommaBefore(r: Reader): void {
+  if (kindAt(r) !== T.comma || !isWord(r, W.ch, 1)) return;
+  const k = kindAt(r, 2) === T.dash ? 3 : 2;
+  const spaces = isWord(r, W.sp, k + 1) || isWord(r, W.loop, k + 1);
+  if (kindAt(r, k) === T.number && spaces && kindAt(r, k + 2) === T.close) r.at++;
 }
 
 /** "13 sc-hdc groups", "8 dc/ch/dc groups": each group told by what it is made of. */
@@ -271,6 +280,7 @@ const CROSSED = wordsOf('crossed cross');
 
 function readUnit(r: Reader, draft: Draft): void {
   if (groupsBehindComma(r, draft) || listedGroup(r, draft)) return;
+  passCommaBefore(r);
   // "(1 decrease)": how the row shapes, not how many stitches it has.
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
     draft.unit = 'decrease';

@@ -37,7 +37,9 @@ export function readEven(r: Reader): EvenStep | RemarkStep | null {
   let measure: EvenStep['measure'] = null;
   let until: EvenStep['until'] = null;
   let term: StitchTerm | null = stitch;
-  if (term === null && isWord(r, W.even, -1)) term = evenOf(r);
+  // "work even in pattern"
+  if (isWord(r, W.even, -1) && isWord(r, W.pattern, 1)) inPattern(r);
+  else if (term === null && isWord(r, W.even, -1)) term = evenOf(r);
   for (let guard = 0; guard < 6; guard++) {
     const before = r.at;
     measure ??= readMeasure(r);

@@ -17,13 +17,16 @@ export function looseGroup(r: Reader, run: Run): void {
   const { out } = run;
   const last = out.at(-1);
   if (last?.kind !== 'work' || !last.place || last.alsoIn.length > 0) return;
-  const first = last.place.all ? firstOfAll(run) : (pairedBefore(r, run) ?? firstOfGroup(run));
+  const paired = last.place.all ? null : pairedBefore(r, run);
+  const first = last.place.all ? firstOfAll(run) : (paired ?? firstOfGroup(run));
   if (first < 0 || first >= out.length - 1) return;
+  // "Work 1 sc and 1 dc in next st": two, and no list of which the last alone goes there.
+  const isPair = paired !== null && !(paired > run.sentence && isPlaceless(out[paired - 1]));
   const { place } = last;
   const steps: Step[] = [...out.slice(first, -1), { ...last, place: null, to: last.nameTo }];
   const from = steps[0]?.from ?? last.from;
   out.length = first;
-  out.push({ kind: 'group', steps, place, loose: !place.all, from, to: last.to });
+  out.push({ kind: 'group', steps, place, loose: !place.all && !isPair, from, to: last.to });
 }
 
 /** "dc and tr in next st": the stitch that "and" joins to the last one; `null`: none. */

@@ -144,7 +144,9 @@ function sideWord(r: Reader): Side | null {
 /** "Row 4", "Rnds 7-12", "R4", "Edge round 1". */
 function numbered(r: Reader, draft: LabelDraft): boolean {
   const start = r.at;
-  if (isOneOf(r, PLACES) && isRowWord(r, 1) && kindAt(r, 2) === T.number) r.at++;
+  // "Border Rnd 1:", "Border-Rnd 1:"
+  const row = kindAt(r, 1) === T.dash ? 2 : 1;
+  if (isOneOf(r, PLACES) && isRowWord(r, row) && kindAt(r, row + 1) === T.number) r.at += row;
   r.at += chainAndRow(r);
   if (!isRowWord(r)) return false;
   draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);

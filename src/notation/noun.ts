@@ -321,7 +321,9 @@ function chainLength(r: Reader): Numbers | null {
   // "in next ch 2 sc": the number is the next stitch's.
   const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
   // "1 tr in each ch. 3 ch, turn", "to last ch. 1 dc in last ch": another sentence.
-  const isNext = isWord(r, W.ch) || (mayBeStitch(wordAt(r)) && stopBefore(r, start));
+  const sized = kindAt(r) === T.open && kindAt(r, 1) === T.number;
+  const isNext =
+    isWord(r, W.ch) || ((sized || mayBeStitch(wordAt(r))) && stopBefore(r, start));
   // "1 plain in the 3 chain 4 times"
   if (n && isNext) {
     r.at = start;
@@ -335,7 +337,7 @@ function chainLength(r: Reader): Numbers | null {
 }
 
 /** A full stop stands right before a token, which the scanner took for that of a short form. */
-const stopBefore = (r: Reader, token: number): boolean =>
+export const stopBefore = (r: Reader, token: number): boolean =>
   r.text.slice(r.base + (r.to[token - 1] ?? 0), r.base + (r.from[token] ?? 0)).includes('.');
 
 function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {

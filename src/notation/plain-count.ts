@@ -2,6 +2,7 @@
 
 import { countItem, isPlainCount, opensExtent, readCounts } from './count.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
+import { stopBefore } from './noun.ts';
 import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
@@ -157,8 +158,9 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   const listed = kindAt(r, 1) === T.open && onNewLine(r, r.at);
   // "…, 1 sc in last sc; 20 sc.": behind a semicolon, at the very end.
   const closes = kindAt(r, -1) === T.semicolon && run.out.at(-1)?.kind === 'work' && isLastItem(r);
-  const fresh =
-    listed || closes || (run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma);
+  // "… dc in last ch. 24 dc": the scanner took the stop for that of a short form.
+  const begins = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
+  const fresh = listed || closes || begins || stopBefore(r, r.at);
   const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));
   const unit = isPlainCount(r) || inAll;
   if (!fresh && !unit) return false;

@@ -1,6 +1,7 @@
 /** The edge that rows make at their ends: "each row end", "end of each row", "sides of rows". */
-import { endsInS, isWord, type Reader } from './reader.ts';
+import { endsInS, isWord, kindAt, type Reader } from './reader.ts';
 import { W } from './senses.ts';
+import { T } from './tokens.ts';
 
 /** Words from the reader on that name row ends by the noun: "row end", "rowends"; or 0. */
 export function rowEndWords(r: Reader, ahead = 0): number {
@@ -24,7 +25,10 @@ export function namesRowEnds(r: Reader, ahead: number): boolean {
 export function passSideOf(r: Reader): boolean {
   if (!isSideOf(r, 0)) return false;
   const k = isWord(r, W.the, 2) ? 3 : 2;
-  const counted = isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k);
+  // "sc in end of 6 rows" counts them too.
+  const numbered = kindAt(r, k) === T.number && isRow(r, k + 1);
+  const counted =
+    numbered || isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k);
   if (isWord(r, W.end) && !counted) return false;
   // "Side of rows" is all of it, "side of row" the end of one.
   if (!counted && isRow(r, k) && !endsInS(r, r.at + k)) return false;

@@ -215,7 +215,7 @@ function tail(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
-  if (colourOrder(r) || colourChange(r)) return;
+  if (orDesired(r) || colourOrder(r) || colourChange(r)) return;
   if (isWord(r, W.for) && isWord(r, W.pattern, 1)) {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
@@ -240,6 +240,13 @@ function tail(r: Reader, draft: Draft): void {
     return;
   }
   r.at = start;
+}
+
+/** "until piece is 36 in long or desired size, ending with row 4": the maker may choose. */
+function orDesired(r: Reader): boolean {
+  if (!isWord(r, W.or) || !isWord(r, W.desired, isWord(r, W.the, 1) ? 2 : 1)) return false;
+  while (kindAt(r) === T.word) r.at++;
+  return true;
 }
 
 /** "in the following colour sequence: 2 rows CB, 1 row CC": how many rows there are is said already. */

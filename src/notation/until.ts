@@ -84,6 +84,7 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
 
 /** "around to last 3 sts" stops short; "across the row", "along the row" do not. */
 function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null {
+  if (acrossChain(r)) return end(r, start);
   if (namesPlace(r) || namesSideByLength(r)) return null;
   const along = isWord(r, W.along);
   r.at++;
@@ -112,6 +113,16 @@ function aroundHere(r: Reader, start: number, place: PlaceReader): Until | null 
 const MARKED = /\bmark/i;
 
 const textOf = (r: Reader, { from, to }: Until): string => r.text.slice(r.base + from, r.base + to);
+
+/** "rep from * across ch", "sc across the foundation chain": to its end. */
+function acrossChain(r: Reader): boolean {
+  if (!isWord(r, W.across)) return false;
+  let k = isWord(r, W.the, 1) ? 2 : 1;
+  if (isWord(r, W.foundation, k) || isWord(r, W.beginning, k)) k++;
+  if (!isWord(r, W.ch, k) || !clauseEnds(r, k + 1)) return false;
+  r.at += k + 1;
+  return true;
+}
 
 /** "around the sole of the shoe", "around entire blanket": the piece by its name, to the clause's end. */
 function aroundPiece(r: Reader): boolean {

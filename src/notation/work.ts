@@ -506,7 +506,10 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       draft.alsoIn = [...draft.alsoIn, acrossFrom(r, draft.place, fromOf(r, start))];
       return;
     }
-    const joined = eatWord(r, W.and) || (kindAt(r) === T.comma && startsPlace(r, 1, true));
+    const joined =
+      passThen(r) ||
+      eatWord(r, W.and) ||
+      (kindAt(r) === T.comma && startsPlace(r, 1, true));
     if (!joined) {
       r.at = start;
       return;
@@ -527,6 +530,15 @@ function readAlsoIn(r: Reader, draft: Draft): void {
     place.from = fromOf(r, start);
     draft.alsoIn = [...draft.alsoIn, place];
   }
+}
+
+/** "sc in first sc, then in each ch-1 sp and sc across": the same stitch goes on. */
+function passThen(r: Reader): boolean {
+  let k = kindAt(r) === T.comma ? 1 : 0;
+  if (isWord(r, W.and, k)) k++;
+  if (!isWord(r, W.afterwards, k) || !startsPlace(r, k + 1, true)) return false;
+  r.at += k + 1;
+  return true;
 }
 
 /** "in 2nd ch from hook and across": in each chain to the end. */

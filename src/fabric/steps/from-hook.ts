@@ -53,7 +53,7 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   if (!step.countsAs && (passed < 2 || stem === 'slip')) return;
   if (!step.countsAs && stem === 'w0') return loopBefore(hands, step, passed);
   const counts = passedCount(hands, step, { passed, stem, height });
-  if (counts === 'do not count') return;
+  if (counts === 'do not count') return leaveTop(hands, step, passed);
   const said = step.countsAs?.chains ?? 0;
   // Mesh: the chains passed hold a space as wide as those that follow ("dc in 8th ch, *ch 2, …").
   const mesh = Math.floor((passed - height) / 2);
@@ -67,6 +67,14 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, under));
   for (let i = 0; i < n; i++) standFor(hands, step, { stem, chain: Math.max(0, base) });
   if (said + gap > 0) makeChains(hands, said || gap, originFor(hands, step));
+}
+
+/** Chains that count as nothing have a top all the same: "dc in top of turning ch" of the next row. */
+function leaveTop(hands: Hands, step: WorkStep, passed: number): void {
+  if (hands.edge.kind !== 'foundation' || hands.edge.ring || step.countsAs) return;
+  const node = hands.edge.node[Math.max(0, passed - 1)] ?? -1;
+  const foot = { node, space: false, entry: -1 };
+  make(hands, kindOf(hands.bench.kinds, 'low'), originFor(hands, step), foot);
 }
 
 /**

@@ -65,6 +65,23 @@ export function cutShort(
 }
 
 /**
+ * "*(Sc, ch 2, sc) in next dc, sk 2 dc; rep from * to last 4 dc, sk 2 dc, …": the skip behind the repeat is
+ * that of its last pass, which fills just what is left.
+ */
+export function leavesSkip(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
+  const next = here.steps.slice(here.i + 1).find(({ kind }) => WORKS.has(kind));
+  const last = step.steps.findLastIndex((inner) => WORKS.has(inner.kind));
+  const own = step.steps[last];
+  if (last < 1 || own?.kind !== 'skip' || next?.kind !== 'skip') return false;
+  if (numberFor(hands, own.place.n) !== numberFor(hands, next.place.n)) return false;
+  const start = mark(hands);
+  if (!tryOut(hands, () => row.walk(hands, step.steps.slice(0, last), row))) return false;
+  if (remaining(hands) === 0) return true;
+  restore(hands, start);
+  return false;
+}
+
+/**
  * "Sc in first sp, *ch 5, sc in next sp; rep from * around, join": the round is closed by a last ch 5,
  * and the join stands for the stitch after it.
  */

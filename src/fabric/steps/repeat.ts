@@ -15,7 +15,7 @@ import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
-import { cutShort, stopsAtEnding } from './last-pass.ts';
+import { cutShort, leavesSkip, stopsAtEnding } from './last-pass.ts';
 import { shellBehindSkip } from './shell-behind-skip.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
@@ -185,6 +185,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   const noteRest = (): void => {
     if (!tail && !step.ending) noteRemainder(hands, step, { ...passes, have, tail });
   };
+  const skips = passes.count > 0 && leavesSkip(hands, step, row, here);
   noteRest();
   const rounds = hands.edge.ring && usedBefore > 0 && usedBefore + remaining(hands) === passes.per;
   const full = mark(hands);
@@ -192,7 +193,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     finish();
     return true;
   }
-  const cut = passes.count > 0 && cutShort(hands, step, row, { here, madeBefore, rounds });
+  const cut = passes.count > 0 && !skips && cutShort(hands, step, row, { here, madeBefore, rounds });
   const candidates = [...(cut ? [mark(hands)] : []), full, ...[...passes.before].reverse()];
   const again = (): void => {
     restore(hands, passes.before[0] ?? full);

@@ -1,0 +1,93 @@
+/** More of the wordings of flat pieces: where a place, a count or a chain is told in passing. */
+import { describe, expect, it } from 'vitest';
+import { complaints, conventions, worked } from './worked.ts';
+
+describe('two stitches joined by "and" go into one place', () => {
+  const moss = (n: number): string => `Ch 21.
+Row 1: 1 sc and 1 dc in second ch from hook, skip 1 ch, *1 sc and 1 dc in next ch, skip next ch, rep from * to end. Ch 1, turn. (${n} sts)
+Row 2: Skip first st, *work 1 sc and 1 dc in next st, skip next st, rep from * to last st, sc in last st. Ch 1, turn.
+`;
+  it('whatever the count says, and say nothing of the terms', () => {
+    expect(complaints(moss(20))).toEqual([]);
+    expect(worked(moss(20), 'Row 1', 'Row 2')).toEqual(['Row 1 20 proven', 'Row 2 19 unstated']);
+    expect(complaints(moss(30))).toEqual(['2 count-mismatch']);
+  });
+});
+
+describe('"shell in first sc, shell in each sc" begins with the first sc there is', () => {
+  const mat = (n: number): string => `Shell: (sc, 2 dc) in st indicated
+
+Row 1: Ch 17, sc in 2nd ch from hook and in each ch across, turn – 16 sts.
+Row 2: Ch 1, Shell in first st, *sk next 2 sts, Shell in next st; rep from * across, turn – 6 Shells.
+Rows 3-8: Ch 1, Shell in first sc, Shell in each sc across, turn.
+Row 9: Ch 1, sc in each st across, turn – ${n} sts.
+`;
+  it('so the piece stays as wide as it was', () => {
+    expect(complaints(mat(18))).toEqual([]);
+    expect(worked(mat(18), 'Row 9')).toEqual(['Row 9 18 proven']);
+    expect(complaints(mat(19))).not.toEqual([]);
+  });
+});
+
+describe('a count behind a chain and its stop', () => {
+  const net = (n: number): string => `Sizes: S (M, L)
+Ch 18 (22, 26)
+Row 1: 1 dc in 4th ch from hook (3 missed ch count as 1 dc), 1 dc in next ch, (ch 2, sk next 2 ch, 1 dc in next 2 ch) 3, (4, 5) times, 1 dc in last ch. ${n} (12, 14) dc
+`;
+  it('is no length of that chain, and no more work', () => {
+    expect(complaints(net(10))).toEqual([]);
+    expect(worked(net(10), 'Row 1')).toEqual(['Row 1 14 proven']);
+    expect(complaints(net(11))).not.toEqual([]);
+  });
+});
+
+describe('the top of chains that were passed in the first row and count as nothing', () => {
+  const weave = (n: number): string => `Ch 16
+Row 1: Dc in the 4th ch from hook, and in each across. Turn. (13)
+Row 2: Ch 2, skip the first dc, [fpdc around each of next 3 sts, bpdc around each of the next 3 sts] to end, dc in the top of the turning ch. Turn. (${n})
+Row 3: Ch 2, skip the first dc, [bpdc around each of next 3 sts, fpdc around each of the next 3 sts] to end, dc in the top of the turning ch. Turn. (13)
+`;
+  it('may be worked into, where the counts show it', () => {
+    expect(complaints(weave(13))).toEqual([]);
+    expect(worked(weave(13), 'Row 2', 'Row 3')).toEqual(['Row 2 13 proven', 'Row 3 13 proven']);
+    expect(complaints(weave(14))).not.toEqual([]);
+  });
+});
+
+describe('what is said of every row at the head is no foundation', () => {
+  it('"Chain-3 at beginning of row counts as …"', () => {
+    const text = `Chain-3 at beginning of row counts as first double crochet unless otherwise stated.
+
+Row 1 (WS): With rose, ch 19, dc in 4th ch from hook and in each ch across, turn. (17 dc)
+Row 2: Ch 3, dc in each of next 2 dc, *ch 3, sk next 3 dc, dc in each of next 3 dc; rep from * across, ending with dc in each of last 2 sts, turn.
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 17 proven']);
+    expect(conventions(text)).toContain('start-chain 3: counts (note)');
+  });
+
+  it('post stitches explained below "Special abbreviations"', () => {
+    const text = `SPECIAL ABBREVIATIONS:
+BPdc (back post double crochet) = yarn over, insert hook from back to front to back around the post of indicated stitch and draw yarn through, [yarn over and draw through 2 loops on hook] twice.
+FPdc (front post double crochet) = yarn over, insert hook from front to back to front around the post of indicated stitch and draw yarn through, [yarn over and draw through 2 loops on hook] twice.
+Ch 13.
+Row 1: Dc in 4th ch from hook and in each ch across. (11)
+Row 2: Ch 3, turn, *FPdc around next st, BPdc around next st; rep from * to last 2 sts, FPdc around next st, dc in last st. (11)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 11 proven', 'Row 2 11 proven']);
+  });
+});
+
+describe('groups with a skip between them', () => {
+  const scarf = (groups: number): string => `Ch 18, 1sc in 2nd ch from hook, skip 1ch, *(1sc, ch2, 1sc) in next ch, skip 2ch, *rpt from * to * to last 6ch, (1sc, ch2, 1sc) in next ch, skip 2ch, (1sc, ch2, 1sc) in next ch, skip 1ch, 1sc in last ch. Turn. (5, ch2 spaces)
+Row 2 - ch3, 3dc in each ch2 space to end, 1dc in last sc. (${groups}, 3dc groups, 1dc + ch3)
+Row 3 - ch1, 1sc in base of ch1, skip 1dc, *(1sc, ch2, 1sc) in next dc, skip 2dc, *rpt from * to * to last 4dc and ch3, skip 2dc, (1sc, ch2, 1sc) in next dc, skip 1dc, 1sc in top of ch3. Turn. (5 ch2 spaces)
+`;
+  it('the skip told behind the repeat is that of its last pass', () => {
+    expect(complaints(scarf(5))).toEqual([]);
+    expect(worked(scarf(5), 'Row 2', 'Row 3')).toEqual(['Row 2 17 proven', 'Row 3 12 proven']);
+    expect(complaints(scarf(6))).not.toEqual([]);
+    expect(complaints(scarf(5).replace('last 4dc', 'last 3dc'))).not.toEqual([]);
+  });
+});

@@ -322,8 +322,7 @@ function chainLength(r: Reader): Numbers | null {
   const taken = n !== null && kindAt(r) === T.word && isGlued(r, -1);
   // "1 tr in each ch. 3 ch, turn", "to last ch. 1 dc in last ch": another sentence.
   const sized = kindAt(r) === T.open && kindAt(r, 1) === T.number;
-  const isNext =
-    isWord(r, W.ch) || ((sized || mayBeStitch(wordAt(r))) && stopBefore(r, start));
+  const isNext = isWord(r, W.ch) || ((sized || mayBeStitch(wordAt(r))) && stopBefore(r, start));
   // "1 plain in the 3 chain 4 times"
   if (n && isNext) {
     r.at = start;

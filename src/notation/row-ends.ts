@@ -27,8 +27,7 @@ export function passSideOf(r: Reader): boolean {
   const k = isWord(r, W.the, 2) ? 3 : 2;
   // "sc in end of 6 rows" counts them too.
   const numbered = kindAt(r, k) === T.number && isRow(r, k + 1);
-  const counted =
-    numbered || isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k);
+  const counted = numbered || isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k);
   if (isWord(r, W.end) && !counted) return false;
   // "Side of rows" is all of it, "side of row" the end of one.
   if (!counted && isRow(r, k) && !endsInS(r, r.at + k)) return false;

@@ -507,9 +507,7 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       return;
     }
     const joined =
-      passThen(r) ||
-      eatWord(r, W.and) ||
-      (kindAt(r) === T.comma && startsPlace(r, 1, true));
+      passThen(r) || eatWord(r, W.and) || (kindAt(r) === T.comma && startsPlace(r, 1, true));
     if (!joined) {
       r.at = start;
       return;

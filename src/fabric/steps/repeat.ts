@@ -193,7 +193,8 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     finish();
     return true;
   }
-  const cut = passes.count > 0 && !skips && cutShort(hands, step, row, { here, madeBefore, rounds });
+  const cut =
+    passes.count > 0 && !skips && cutShort(hands, step, row, { here, madeBefore, rounds });
   const candidates = [...(cut ? [mark(hands)] : []), full, ...[...passes.before].reverse()];
   const again = (): void => {
     restore(hands, passes.before[0] ?? full);

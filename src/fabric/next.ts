@@ -227,7 +227,9 @@ function takeGap(hands: Hands, least: number): Target {
   const { edge } = hands;
   const behind = nextGroupGap(hands);
   const grouped = behind >= 0 && behind - hands.pos >= least;
-  if (!grouped) return betweenStitches(hands);
+  // "2 sc in next sp" on a row of stitches: a space is what they call one. Few may be a loop of chain.
+  if (!grouped)
+    return least > 2 && edge.counted > FEW ? takeStitch(hands, 'passed') : betweenStitches(hands);
   if (behind >= edge.n && beganInGap(hands)) return lack(hands);
   // Where the round began in a gap, the group before it stays behind the last one.
   hands.passed = Math.max(hands.passed, behind - hands.pos);
@@ -239,6 +241,9 @@ function takeGap(hands: Hands, least: number): Target {
     entry: behind,
   });
 }
+
+/** Stitches of the smallest ring that is worked on, less one (common practice). */
+const FEW = 4;
 
 /**
  * "Ch 5, dc in same place as join, *ch 6, dc between next 2 petals; rep from * around": the gap before the

@@ -33,7 +33,16 @@ export interface Known {
   readonly bound: ReadonlyMap<string, string>;
   /** Pieces that rows before joined to this one. */
   readonly joined: readonly string[];
+  /** A chain was made before the row's first stitch: it leads to the piece that is named first. */
+  readonly bridged: boolean;
 }
+
+const MAKES_SECOND =
+  /\b(?:make|work|crochet)(?: (?:the|your|a))? (?:second|2nd|other|another) (leg|arm|foot|paw|ear|wing)\b/i;
+
+/** "Make the second leg": the word for the piece on the hook, of which there are two; '' if none is told. */
+export const madeTwice = (words: string): string =>
+  (MAKES_SECOND.exec(words)?.[1] ?? '').toLowerCase();
 
 export const wordsOf = (step: PieceStep): string => `${step.word} ${step.which ?? ''}`;
 
@@ -54,6 +63,8 @@ export function pieceMeant(step: PieceStep, known: Known): string | null {
   const exact = exactly(step, fits, free);
   if (exact && !bound.has(exact)) return exact;
   if (free[0] && step.which !== null) return free[0].key;
+  // "Ch 3, 14 sc around first leg": the chain leads to the one that waits.
+  if (isOwn && known.bridged && bound.size === 0 && step.which === 1) return 'twin';
   if (isOwn) return bound.has(known.own) && step.which !== null ? twin(isOwn, bound) : known.own;
   return free[0]?.key ?? null;
 }

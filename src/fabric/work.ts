@@ -15,7 +15,7 @@ import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands
 import { newHeights } from './heights.ts';
 import { newKindTable } from './kinds.ts';
 import { leftOpen } from './left-open.ts';
-import { keyOf } from './parked.ts';
+import { keyOf, madeTwice } from './parked.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
 import type { Choices } from './readings.ts';
 import { edgeFor } from './row.ts';
@@ -96,7 +96,7 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
       for (; instance <= copies && isAnother(hands, instance); instance++) {
         progress = startPart(hands, part, progress);
         hands.instance = instance;
-        takeUp(hands, part, { partIndex, progress });
+        takeUp(hands, part, { partIndex, progress, text: shop.manuscript.text });
         const run = workOnce(shop, hands, { part, partIndex, instance, progress, otherParts });
         rows.push(...run.rows);
         if (run.isCut) throw TOO_MANY;
@@ -145,8 +145,14 @@ function goesToNewChain({ instructions }: Part, { before }: Progress): boolean {
 }
 
 /** Which piece is on the hook: one that goes on, or this part's own. */
-function takeUp(hands: Hands, part: Part, at: { partIndex: number; progress: Progress }): void {
-  hands.partName = part.name.toLowerCase();
+function takeUp(
+  hands: Hands,
+  part: Part,
+  at: { partIndex: number; progress: Progress; text: string },
+): void {
+  const from = part.instructions[0]?.from ?? 0;
+  const words = at.text.slice(from, part.instructions.at(-1)?.to ?? from);
+  hands.partName = `${part.name.toLowerCase()} ${madeTwice(words)}`.trim();
   if (at.progress.before.row === null) hands.ownPiece = keyOf(at.partIndex, hands.instance);
 }
 

@@ -32,6 +32,7 @@ export function plainText(text: string): string {
   if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
   if (plain.includes('(see ') || plain.includes('(See ')) plain = plain.replace(REFERENCE, blank);
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
+  if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);

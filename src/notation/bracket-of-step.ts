@@ -1,5 +1,6 @@
 /** Brackets that say something of the step before them: how often, where, by which name it is known. */
 import { type Bracket, leave } from './bracket-span.ts';
+import { formOf } from './dictionary.ts';
 import { isPair } from './gloss.ts';
 import { readOneNumber } from './numbers.ts';
 import { readPlaceAfterPreposition } from './place.ts';
@@ -143,6 +144,25 @@ export function nameBracket(r: Reader, run: Run, b: Bracket): boolean {
     r.at = b.start;
     return false;
   }
+  leave(r, b);
+  putWords(r, run, b.start, 'remark');
+  return true;
+}
+
+/** "2 dc into next dc (inc.1),": what the stitches just told are, behind them. */
+export function shapingBracket(r: Reader, run: Run, b: Bracket): boolean {
+  const last = run.out.at(-1);
+  const shape = formOf(r.word[b.start + 1] ?? 0)?.shape;
+  if (!b.closed || last?.kind !== 'work' || last.to !== r.to[b.start - 1]) return false;
+  const two = last.n?.values[0] === 2 && last.stitch.shape === 'one' && last.place !== null;
+  if (shape === 'increase' ? !two : shape !== 'together' || last.stitch.shape !== 'together')
+    return false;
+  let k = b.start + 2;
+  if (r.kind[k] === T.stop) k++;
+  if (r.kind[k] === T.number && r.value[k] === 1) k++;
+  const behind = r.kind[b.close + 1];
+  const ends = behind === T.end || (behind !== undefined && behind >= T.comma && behind <= T.colon);
+  if (k !== b.close || !(ends || behind === T.star || behind === T.close)) return false;
   leave(r, b);
   putWords(r, run, b.start, 'remark');
   return true;

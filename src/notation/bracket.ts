@@ -8,6 +8,7 @@ import {
   isPassedByJoin,
   nameBracket,
   placeBracket,
+  shapingBracket,
   sideBracket,
   timesBracket,
   translates,
@@ -71,6 +72,7 @@ export function readBracket(r: Reader, run: Run): void {
     sideBracket(r, run, b) ||
     translates(r, run, b) ||
     nameBracket(r, run, b) ||
+    shapingBracket(r, run, b) ||
     loopBracket(r, run, b) ||
     aboutChain(r, run, b) ||
     countBracket(r, run, b)

@@ -21,7 +21,7 @@ import {
 } from './reader.ts';
 import { leftOver, remarkClause } from './remark.ts';
 import { sentenceTimes } from './repeat.ts';
-import type { Run } from './run.ts';
+import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { PLAIN_TERM } from './stitch-term.ts';
@@ -57,9 +57,25 @@ export function numberStep(r: Reader, run: Run): void {
   if (work) return workStep(r, run, work);
   if (numberedRows(r, run)) return;
   if (isPlainCount(r) && plainCounts(r, run)) return;
+  if (numbersPart(r)) return putNumber(r, run);
   if (startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
+}
+
+/** "Fasten off. 2. Arms (make 2)": the number of the part that comes next. */
+function numbersPart(r: Reader): boolean {
+  const before = kindAt(r, -1);
+  if (kindAt(r, 1) !== T.stop || (before !== T.stop && before !== T.close)) return false;
+  if (kindAt(r, 2) === T.end) return true;
+  const code = r.text.charCodeAt(r.base + fromOf(r, r.at + 2));
+  const name = kindAt(r, 2) === T.word && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2);
+  return name && code >= 65 && code <= 90;
+}
+
+function putNumber(r: Reader, run: Run): void {
+  const start = r.at++;
+  putWords(r, run, start, 'remark');
 }
 
 /** "7 sc apart", "about 8 sts apart": how far eyes or legs lie from each other. */

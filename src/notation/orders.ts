@@ -12,6 +12,7 @@ import {
   eatWord,
   endsInS,
   fromOf,
+  isGlued,
   isWord,
   kindAt,
   passWords,
@@ -109,6 +110,9 @@ function readSkip(r: Reader): SkipStep | null {
   const start = r.at;
   r.at++;
   if (isWord(r, W.over)) r.at++;
+  // "sk-2 sts", "sk-next st"
+  if (kindAt(r) === T.dash && isGlued(r) && (kindAt(r, 1) === T.number || isWord(r, W.next, 1)))
+    r.at++;
   // "skip (sk) 3 sc"
   if (kindAt(r) === T.open && isWord(r, W.skip, 1) && kindAt(r, 2) === T.close) r.at += 3;
   const toSpace = skipTo(r, start);
@@ -369,7 +373,7 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
       r.at++;
     } else if (mayBeStitch(sense) && !side) break;
     else if (mayBeStitch(sense) || sense === W.skip || (sense === W.ch && chains)) break;
-    else if (OTHER_SIDE_WORDS.has(sense) || /^(now|back|continue|long|starting)$/.test(word(r))) {
+    else if (OTHER_SIDE_WORDS.has(sense) || /^(now|back|continue|long|starting|across|down)$/.test(word(r))) {
       verb ||=
         sense === W.working ||
         sense === W.work ||

@@ -102,6 +102,12 @@ function tellsWhere(r: Reader): boolean {
   return chain;
 }
 
+/** "3 sc in last sc, making the corner": what the stitches before are. */
+function makesCorner(r: Reader): boolean {
+  const k = isWord(r, W.the, 1) || isWord(r, W.a, 1) ? 2 : 1;
+  return kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)) && clauseEnds(r, k + 1);
+}
+
 const CHAINED = wordsOf('chained');
 const COLOUR = wordsOf('color colour stripe');
 const SEQUENCE = wordsOf('sequence order pattern scheme');
@@ -136,7 +142,7 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['fasten', (r) => isWord(r, W.the, 1) || isProse(r, 1)],
   ['working', tellsHow],
   ['work', tellsLastOf],
-  ['making', tellsHow],
+  ['making', (r) => tellsHow(r) || makesCorner(r)],
   ['starting', tellsWhere],
   ['beginning', tellsWhere],
   ['beg', tellsWhere],

@@ -443,6 +443,7 @@ function wordStep(r: Reader, run: Run): void {
   if ((sense <= 0 || sense === W.each) && readSeparated(r, run)) return;
   if (run.out.length > 0 && timesTold(r) && sentenceTimes(r, run, r.at)) return;
   if (placeFirst(r, run) || passSameTime(r)) return;
+  if (inNextRound(r, run)) return;
   const any = startsAnywhere(r, run);
   if (any) return putStep(r, run, any);
   if (opensRemark(r)) return remarkClause(r, run);
@@ -457,6 +458,18 @@ function fillsCorners(r: Reader, run: Run): boolean {
   const close = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) : -1;
   const listed = kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2));
   return close > 0 ? r.word[close + 1] === W.in : listed && isWord(r, W.in, 3);
+}
+
+/** "In the next round, join the legs.": the words before what is done there. */
+function inNextRound(r: Reader, run: Run): boolean {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (!isWord(r, W.in) || !isWord(r, W.next, k)) return false;
+  if (!isWord(r, W.round, k + 1) && !isWord(r, W.row, k + 1)) return false;
+  if (kindAt(r, k + 2) !== T.comma) return false;
+  const start = r.at;
+  r.at += k + 2;
+  putWords(r, run, start, 'remark');
+  return true;
 }
 
 /** "In any ch-2 sp, ch 3, …": the yarn is taken up there. */

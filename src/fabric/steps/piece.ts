@@ -38,6 +38,7 @@ const knownTo = (hands: Hands): Known => ({
   ownName: hands.partName,
   bound: piecesOf(hands).bound,
   joined: hands.joined,
+  bridged: (hands.pieces?.bridges.length ?? 0) > 0,
 });
 
 function allPieces(hands: Hands, step: PieceStep, row: RowContext): void {
@@ -60,6 +61,8 @@ export function onOnePiece(here: Here): boolean {
 export function leadsToPiece(hands: Hands, here: Here): boolean {
   const next = here.steps.slice(here.i + 1).find((step) => step.kind !== 'remark');
   if (next?.kind !== 'piece') return false;
-  const key = next.which === 'both' ? null : pieceMeant(next, knownTo(hands));
+  const bridged = hands.nodes.n === hands.rowFrom;
+  const key =
+    next.which === 'both' ? null : pieceMeant(next, { ...knownTo(hands), bridged });
   return key !== null && key !== piecesOf(hands).at;
 }

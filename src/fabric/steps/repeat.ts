@@ -1,5 +1,5 @@
 /** Repeats: so many times, or to the end, or as often as the row holds. */
-import type { Ending, RepeatStep, Step } from '../../notation/index.ts';
+import type { Ending, Place, RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import {
   countedSince,
@@ -20,7 +20,7 @@ import { shellBehindSkip } from './shell-behind-skip.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
 export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: Here): boolean {
-  const step = shellBehindSkip(hands, told);
+  const step = lastOfEach(shellBehindSkip(hands, told));
   const turned = chainBehindEnding(step, here);
   if (turned) {
     row.walk(hands, turned, row, { from: here.i, top: here.top });
@@ -40,6 +40,23 @@ export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: 
   }
   return false;
 }
+
+/** "(Sc 3, 2 sc in each of last 3 sts) twice": the last of a pass are its next ones. */
+function lastOfEach(step: RepeatStep): RepeatStep {
+  const { times } = step;
+  if (times.kind !== 'times' || step.again || !step.steps.some(inLast)) return step;
+  const steps = step.steps.map((inner) =>
+    inLast(inner) ? { ...inner, place: { ...inner.place, pick: 'next' as const } } : inner,
+  );
+  return { ...step, steps };
+}
+
+const inLast = (step: Step): step is WorkStep & { place: Place } =>
+  step.kind === 'work' &&
+  step.place?.pick === 'last' &&
+  !step.place.of &&
+  step.place.row === null &&
+  (step.place.nouns[0]?.kind ?? 'stitch') === 'stitch';
 
 /** "…, ending with sc in last st, ch 1, turn": the chain is the next row's, and not of the ending. */
 function chainBehindEnding(step: RepeatStep, here: Here): readonly Step[] | null {

@@ -64,7 +64,8 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (closesSpace(hands, step, row)) return closeSpace(hands, step);
   const own = step.place !== null && isOwnChain(hands, step.place);
   if (own && step.place) workBack(hands, step.place);
-  const first = own && step.place?.pick === 'nth' ? { ...step.place, fromHook: true } : step.place;
+  const taken = step.place && onNewPiece(hands, step.place);
+  const first = own && step.place?.pick === 'nth' ? { ...step.place, fromHook: true } : taken;
   const places: (Place | null)[] = [first, ...step.alsoIn];
   const held = hands.loop;
   for (const place of takesSeveralPlaces(step) ? [first] : places) {
@@ -75,6 +76,12 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
     hands.loop = held;
   }
 }
+
+/** "Sc in last st of first leg": where a ring is taken up; round it the work goes on from there. */
+const onNewPiece = (hands: Hands, place: Place): Place =>
+  hands.pieces && hands.edge.ring && hands.pos === 0 && place.pick === 'last' && place.n === null
+    ? { ...place, pick: 'next' }
+    : place;
 
 /** "Sc in each ch to end, 24 sc. Ch 1, turn": with the row full, the number says what was made. */
 function restates(hands: Hands, step: WorkStep): boolean {

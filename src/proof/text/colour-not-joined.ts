@@ -36,13 +36,17 @@ const isWork = (step: Step): boolean =>
 /** The yarn is cut and nothing is worked after it. */
 function cutAtEnd({ steps }: Instruction): Step | null {
   const at = steps.findLastIndex((step) => step.kind === 'fasten-off' && !step.not);
-  return at >= 0 && !steps.slice(at + 1).some(isWork) ? (steps[at] ?? null) : null;
+  const behind = steps.slice(at + 1);
+  // "Fasten off. Make a second leg and do not fasten off": the yarn of the second goes on.
+  const goesOn = behind.some((step) => step.kind === 'fasten-off' || isWork(step));
+  return at >= 0 && !goesOn ? (steps[at] ?? null) : null;
 }
 
 /** Words that put a yarn on the hook, or that are not followed and might. */
 function takesYarn({ steps }: Instruction): boolean {
   for (const step of stepsIn(steps)) {
-    if (['join', 'yarn', 'ring', 'unread', 'not-worked', 'rows-again'].includes(step.kind))
+    // "Sc in first leg": another piece, with a yarn of its own, is brought in.
+    if (['join', 'yarn', 'ring', 'piece', 'unread', 'not-worked', 'rows-again'].includes(step.kind))
       return true;
     if (step.kind === 'work' && (step.stitch.foundation || isFromHook(step))) return true;
     // A chain longer than any turning chain starts a piece of its own.

@@ -38,7 +38,7 @@ export function unexplained(scene: Scene): Finding[] {
     const [{ row, step }] = uses as [Use, ...Use[]];
     const at = absolute(row.placed, nameSpan(step));
     const stitch = wordsAt(scene, at)
-      .replace(/^\d+\s+/, '')
+      .replace(/^\d+\s+|["“”]/g, '')
       .toLowerCase();
     if (isExplained(scene, stitch)) return [];
     const rows = [...new Set(uses.flatMap((use) => rowIds(scene, use.row)))];
@@ -77,6 +77,14 @@ function isExplained({ manuscript }: Scene, stitch: string): boolean {
     isExplainedInPassing(manuscript.text, stitch) ||
     new RegExp(`${name}\\w*(?:\\s+st(?:itch)?)?\\s*(?:[:=(]|is\\b|means\\b)`, 'i').test(
       manuscript.text,
-    )
+    ) ||
+    isNamedWhereMade(manuscript.text, name)
   );
 }
+
+/** "… 1 dc in same st (V-st created)": the name is given where it is made. */
+const isNamedWhereMade = (text: string, name: string): boolean =>
+  new RegExp(
+    `\\(["“”]?${name.replace(/[\s-]+st(?:itch)?$/, '')}["“”]?[\\s-]*(?:st|stitch)? (?:is )?(?:created|made|formed|completed?)\\b`,
+    'i',
+  ).test(text);

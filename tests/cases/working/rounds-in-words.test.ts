@@ -154,3 +154,56 @@ describe('beginnings', () => {
     expect(complaints(`${disc}Rnd 3: sc in next 13 sts, 2 sc in last un-worked st. (15)\n`)).toEqual([]);
   });
 });
+
+describe('two legs that are joined', () => {
+  const leg = 'Rnd 1: 7 sc in magic ring (7)\nRnd 2: 7 inc (14)\nRnds 3-5: 14 sc (14)\n';
+  const make =
+    'Fasten off the first leg. Make the second leg and do not cut the yarn. In the next round, join the legs.\n';
+  const body =
+    'Rnd 6: Ch 3, align both legs, 1 sc in the last stitch of the 1st leg, 13 sc around the 1st leg, 3 sc in the chains, 14 sc around the 2nd leg, 3 sc on the other side of the chains (34)\nRnd 7: 34 sc (34)\n';
+
+  it.each(['', 'Legs\n'])('of which only one is written out, below "%s"', (heading) => {
+    expect(complaints(heading + leg + make + body)).toEqual([]);
+    expect(worked(heading + leg + make + body, 'Rnd 6', 'Rnd 7')).toEqual([
+      'Rnd 6 34 proven',
+      'Rnd 7 34 proven',
+    ]);
+  });
+
+  it('a stitch too few around one of them is found', () => {
+    const text = leg + make + body.replace('14 sc around the 2nd', '13 sc around the 2nd');
+    expect(complaints(text)).toEqual(['5 stitches-left']);
+  });
+
+  it('"Fasten off. Make a second leg and do not fasten off": the yarn of the second goes on', () => {
+    const text = `Leg\n${leg}Fasten off. Make a second leg and do not fasten off.\nRnd 6: ch 2, sc in first leg and in next 13 sts around, sc in 2 ch, 14 sc around second leg, sc in 2 ch (32)\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+describe('names and signs of these pieces', () => {
+  it.each([
+    ['(sc 3, sc 2 in last three sts) twice', 18],
+    ['*1 sc into sc, 2 sc into sc (inc.1),* repeat from * to * to end', 18],
+    ['sc in blp of each sc around', 12],
+    ['*sc in next, sk-next st; rep from * around', 6],
+    ['sc in next 4 sc, 3 sc in next sc, making the corner, sc in each st to end', 14],
+    ['*2 sc in next sp, sc, rep from * around', 18],
+  ])('%s', (words, count) => {
+    const text = `Rnd 1: 6 sc in MR (6)\nRnd 2: 2 sc in each st (12)\nRnd 3: ${words} (${count})\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('the number of the next part is no part of the row before it', () => {
+    const text =
+      '1. The Head (Pink) Round 1: 6 sc in MR = (6) Round 2: 6 inc = (12) Leave a tail and fasten off. 2. Ears (Make 2) Round 1: 5 sc in MR (5) Round 2: sc around (5)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 5, 5]);
+  });
+
+  it('a name that is given where it is made needs no definition', () => {
+    const text =
+      'Rnd 1: 12 dc in ring. (12)\nRnd 2: *1 dc in next st, ch 1, 1 dc in same st (“V” ST created), ch 1. Sk next st. Repeat from * to end. (6 “V” stitches)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});

@@ -373,7 +373,10 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
       r.at++;
     } else if (mayBeStitch(sense) && !side) break;
     else if (mayBeStitch(sense) || sense === W.skip || (sense === W.ch && chains)) break;
-    else if (OTHER_SIDE_WORDS.has(sense) || /^(now|back|continue|long|starting|across|down)$/.test(word(r))) {
+    else if (
+      OTHER_SIDE_WORDS.has(sense) ||
+      /^(now|back|continue|long|starting|across|down)$/.test(word(r))
+    ) {
       verb ||=
         sense === W.working ||
         sense === W.work ||

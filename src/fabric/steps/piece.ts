@@ -62,7 +62,6 @@ export function leadsToPiece(hands: Hands, here: Here): boolean {
   const next = here.steps.slice(here.i + 1).find((step) => step.kind !== 'remark');
   if (next?.kind !== 'piece') return false;
   const bridged = hands.nodes.n === hands.rowFrom;
-  const key =
-    next.which === 'both' ? null : pieceMeant(next, { ...knownTo(hands), bridged });
+  const key = next.which === 'both' ? null : pieceMeant(next, { ...knownTo(hands), bridged });
   return key !== null && key !== piecesOf(hands).at;
 }

@@ -216,6 +216,7 @@ export function joinBehind(r: Reader, work: WorkStep): JoinDraft | null {
   ) {
     r.at += 2;
     eatThe(r);
+    if (everyRow(r)) r.at--;
     while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring)) {
       draft.ring ||= isWord(r, W.ring);
       r.at++;

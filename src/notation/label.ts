@@ -350,7 +350,9 @@ function bare(r: Reader, draft: LabelDraft): boolean {
   const kind = kindAt(r);
   // "11 thru 15 - Turn": a range told with a word needs no other sign than a dash.
   const range = draft.numbers.length > 1 && kindAt(r, -2) === T.word;
-  const dash = kind === T.dash && (range || (isGlued(r, -1) && startsHigh(r)));
+  const dash =
+    kind === T.dash &&
+    (range || (isGlued(r, -1) && startsHigh(r)) || (start === FIRST && isParted(r) && opensRow(r)));
   const closed =
     dash || kind === T.stop || kind === T.close || kind === T.colon || kind === T.equals;
   if (!closed || draft.numbers.some((n) => n < 1 || n > 999 || n !== Math.floor(n))) {
@@ -360,6 +362,23 @@ function bare(r: Reader, draft: LabelDraft): boolean {
   }
   return true;
 }
+
+/** A dash with a blank on either side: "2 – sc in next st". */
+const isParted = (r: Reader): boolean => !isGlued(r, -1) && !isGlued(r);
+
+/** "7 – Rep rnd 3", "3 – Going through back loops", "2 - 2 sc in each": work behind the dash; no "2 - 4 sc". */
+function opensRow(r: Reader): boolean {
+  const kind = kindAt(r, 1);
+  if (kind === T.open || kind === T.star) return true;
+  const sense = wordAt(r, 1);
+  if (kind === T.number) return mayBeStitch(wordAt(r, 2)) && isWord(r, W.in, 3);
+  if (kind !== T.word) return false;
+  if (mayBeStitch(sense) || OPENS_ROW.has(sense)) return true;
+  return isOneOf(r, GOING, 1) && (isWord(r, W.through, 2) || isWord(r, W.in, 2));
+}
+
+const OPENS_ROW: SenseSet = new SenseSet([W.repeat, W.ch, W.turn, W.skip, W.working, W.blo, W.flo]);
+const GOING = wordsOf('going');
 
 /** "1-Slip knot ring": a capital behind the hyphen; "3-dc cluster" has none. */
 function startsHigh(r: Reader): boolean {

@@ -417,12 +417,24 @@ const LENGTHS: SenseSet = new SenseSet([W.cm, W.mm, W.inch, W.metre]);
 
 /** "Motif. Ch 6, join": the name of the piece before its first row, up to three words and no number. */
 function isTitle(r: Reader, run: Run, start: number): boolean {
+  if (namesItsRow(r, run, start)) return true;
   if (run.out.length > 0 || start > FIRST || r.at > FIRST + 3) return false;
   if (kindAt(r) !== T.stop && kindAt(r) !== T.colon) return false;
   for (let i = FIRST; i < r.at; i++) {
     const sense = r.value[i] ?? 0;
     if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
   }
+  return true;
+}
+
+/** "Row 6: Beading row. *2 dc in next st …": what the row is, in words that order nothing. */
+function namesItsRow(r: Reader, run: Run, start: number): boolean {
+  const last = r.at - 1;
+  if (run.out.length > 0 || last === start || last > start + 2 || kindAt(r) !== T.stop)
+    return false;
+  if (r.word[last] !== W.row && r.word[last] !== W.round) return false;
+  for (let i = start; i < last; i++)
+    if (r.kind[i] !== T.word || mayBeStitch(r.word[i]!) || ORDERS.has(r.word[i]!)) return false;
   return true;
 }
 

@@ -166,12 +166,13 @@ const shortForm = (r: Reader, ahead: number): number =>
     ? 3
     : 0;
 
-/** "Rep", or "continue from *", "work from *". */
+/** "Rep", or "continue from *", "work from *", "continue * to *". */
 const isAgain = (r: Reader, k: number): boolean =>
   isWord(r, W.repeat, k) ||
   ((isWord(r, W.continue, k) || isWord(r, W.work, k)) &&
-    isWord(r, W.from, k + 1) &&
-    kindAt(r, k + 2) === T.star);
+    (isWord(r, W.from, k + 1)
+      ? kindAt(r, k + 2) === T.star
+      : kindAt(r, k + 1) === T.star && isWord(r, W.to, k + 2)));
 
 /** Whether "rep" stands here and speaks of stitches rather than of rows. */
 export function isRepeatOrder(r: Reader, ahead = 0): boolean {

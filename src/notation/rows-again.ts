@@ -25,7 +25,7 @@ import { readBareRows, readRowNumbers } from './row-numbers.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readTimes } from './times.ts';
-import { T } from './tokens.ts';
+import { FIRST, T } from './tokens.ts';
 import type { Numbers, RowsAgainStep } from './tree.ts';
 
 type Draft = { -readonly [K in keyof RowsAgainStep]: RowsAgainStep[K] };
@@ -76,6 +76,45 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
   draft.to = toOf(r);
   return draft;
 }
+
+/**
+ * "Repeat this for 7 more rows", "Keep doing this until you have 12 rows", "Repeat until it measures 20 cm":
+ * the row just made, though no word names it; how often is told in rows or by a length. `null`, with the
+ * reader where it was: nothing of the kind, and no beginning of a sentence.
+ */
+export function readThisAgain(r: Reader): RowsAgainStep | null {
+  const start = r.at;
+  if (r.depth > 0 || (start > FIRST && !OPENS.has(kindAt(r, -1)))) return null;
+  const repeats = isWord(r, W.repeat);
+  if (!repeats && !isWord(r, W.continue) && !isOneOf(r, GOING_ON)) return null;
+  r.at++;
+  while (kindAt(r) === T.word && isOneOf(r, THIS)) r.at++;
+  const draft = emptyDraft(fromOf(r, start));
+  draft.lastN = 1;
+  if (isWord(r, W.for)) readMoreRows(r, draft);
+  else if (isWord(r, W.to)) {
+    draft.measure = isOneOf(r, UNTIL) ? readMeasure(r) : null;
+    if (draft.measure === null) readUntilRows(r, draft);
+  }
+  const said = draft.moreRows ?? draft.rowsInAll ?? draft.measure;
+  if (said === null || draft.stitchesAtEnd !== null) {
+    r.at = start;
+    return null;
+  }
+  for (let before = -1; before !== r.at; ) {
+    before = r.at;
+    tail(r, draft);
+  }
+  draft.to = toOf(r);
+  return draft;
+}
+
+const OPENS: ReadonlySet<number> = new Set([T.stop, T.colon, T.dash, T.close]);
+const GOING_ON = wordsOf('keep do');
+const THIS = wordsOf(
+  'this that doing going working on in the same way manner like so step process crocheting',
+);
+const UNTIL = wordsOf('until till');
 
 /** "Rep", "As", "Same as", "Work as for", "Like the", "Alternate", "Continue to repeat". */
 function verb(r: Reader): boolean {
@@ -202,7 +241,7 @@ function tail(r: Reader, draft: Draft): void {
   // "… for pattern. Ending with row 5": a sentence of its own says how they end.
   const ends = kindAt(r) === T.stop && isWord(r, W.ending, 1);
   if (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.other || ends) r.at++;
-  if (rowsInAll(r)) return;
+  if (rowsInAll(r) || orUntil(r)) return;
   if (isWord(r, W.alternate)) {
     r.at++;
     return;
@@ -246,6 +285,16 @@ function tail(r: Reader, draft: Draft): void {
 function orDesired(r: Reader): boolean {
   if (!isWord(r, W.or) || !isWord(r, W.desired, isWord(r, W.the, 1) ? 2 : 1)) return false;
   while (kindAt(r) === T.word) r.at++;
+  return true;
+}
+
+/** ", or until you reach the handle": what else may end it, with no number and no work. */
+function orUntil(r: Reader): boolean {
+  if (!isWord(r, W.or) || !isOneOf(r, UNTIL, 1)) return false;
+  let k = 2;
+  while (kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k))) k++;
+  if (!clauseEnds(r, k)) return false;
+  r.at += k;
   return true;
 }
 

@@ -427,7 +427,7 @@ const NEVER_LAST = hashes(
 const DANGLING = hashes('in into make the');
 /** Short forms that may stand last in a sentence. */
 const MAY_BE_LAST = hashes(
-  'ch chs st sts sp sps lp lps sc dc hdc tr dtr trc htr c bl bls m b rnd rnds rem k r tog patt',
+  'ch chs st sts sp sps lp lps sc dc hdc tr dtr trc htr c bl bls m b rnd rnds rd rds rem k r tog patt',
 );
 
 /** "ss in 3rd ch. 18 tr": a row's count behind its last sentence, and no length of the chain. */

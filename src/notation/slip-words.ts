@@ -52,6 +52,7 @@ export const SCANNED: Readonly<Record<string, string>> = {
   croched: 'crochet',
   laste: 'last',
   sam: 'same',
+  seek: 'skip',
 };
 
 /** What a scanner makes of "ch" before a number. */
@@ -59,7 +60,7 @@ export const SCANNED_CHAIN = 'cn cb eh cli cii';
 
 /** Words that lost the blank between them. */
 export const PIECES = `
- in into next each of st sts stitch stitches sc dc hdc tr htr dtr ch sp sps space loop loops ring and
+ in into next each of st sts stitch stitches sc dc hdc edc esc ehdc trc tr htr dtr ch sp sps space loop loops ring and
  from the to around across rep repeat turn join skip sk sl slst same last first row rnd round hook top
  with work end blo flo until then over crochet chain fasten off nxt ea first other side
 `;

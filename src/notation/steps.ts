@@ -33,7 +33,7 @@ import {
   readStar,
   sentenceTimes,
 } from './repeat.ts';
-import { readRowsAgain } from './rows-again.ts';
+import { readRowsAgain, readThisAgain } from './rows-again.ts';
 import { endRun, endSentence, newRun, putWords, type Run } from './run.ts';
 import { forgetScan } from './scan.ts';
 import { SenseSet } from './sense-set.ts';
@@ -359,6 +359,13 @@ function verbAlone(r: Reader, run: Run): boolean {
   return opens;
 }
 
+/** "Repeat this for 7 more rows": a sentence of its own, in the row or below it. */
+function thisAgain(r: Reader, run: Run): boolean {
+  const rows = run.end === 'text' ? readThisAgain(r) : null;
+  if (rows) run.out.push(rows);
+  return rows !== null;
+}
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (dependsOnBeneath(r, run)) return;
@@ -423,7 +430,7 @@ function wordStep(r: Reader, run: Run): void {
   if (!opensOrder(sense) && mayBeStitch(sense)) {
     if (stitchStep(r, run)) return;
   } else {
-    if (changesRows(r, run) || readGoOn(r, run)) return;
+    if (changesRows(r, run) || thisAgain(r, run) || readGoOn(r, run)) return;
     if (isRepeatOrder(r)) return readLooseOrder(r, run);
     if (sense === W.from && readFromStar(r, run)) return;
     const step = readOrder(r, run);

@@ -109,3 +109,48 @@ it('a stitch rows below may be of another name than the one above it', () => {
     'Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across – 19 sc.\nRow 2: Ch 3 (counts as dc), turn, dc in next st and each st across – 19 dc.\nRow 3: Ch 1, turn, sc in first 3 dc, *fpdc around sc 2 rows below next dc, sc in next 3 dc; repeat from * across.\n';
   expect(complaints(text)).toEqual([]);
 });
+
+describe('rows numbered with a dash', () => {
+  const text =
+    'Mug sleeve\nChain 31, join with sl st to form a ring\n1 – sc in ea ch around (31)\n2 – sc in 1st st, 2sc in next st, sc in each remaining st around (32)\n3 – Going through back loops only, sc in each st around (32)\n4 – Rep rnd 2 (33)\n5 – Rep rnd 3 (33)\n6 - (10 sc, inc) 3 times (36)\n7 - 2 sc in first st, sc in each st around (37)\n';
+
+  it('are rows, and the count of a short one makes no copies', () => {
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([31, 32, 32, 33, 33, 36, 37]);
+    expect(complaints(text.replace('5 – Rep rnd 3 (33)', '5 – Rep rnd 3 (32)'))).toEqual([
+      '7 count-mismatch',
+    ]);
+  });
+
+  it('"2 - 3 sc" and what is bought are none', () => {
+    const bought = 'Mug sleeve\n1 - skein of cotton\n2 - stitch markers\n\nRnd 1: 6 sc in magic ring (6)\n';
+    expect(made(bought)).toEqual([6]);
+  });
+});
+
+describe('the row just made, worked again without being named', () => {
+  const rows = 'Ch 11.\nRow 1: sc in 2nd ch from hook and in each ch across. (10)\nRow 2: ch 1, turn, sc in each st across. (10)\n';
+  it.each([
+    ['Repeat this for 3 more rows.', 5],
+    ['Repeat for 3 more rows (or until it is wide enough).', 5],
+    ['Repeat until you have 6 rows.', 6],
+    ['Keep doing this until you have 6 rows.', 6],
+    ['Continue this for 3 rows, or until you reach the edge.', 5],
+  ])('%s', (words, all) => {
+    const text = `${rows}${words}\nLast row: ch 1, turn, sc in each st. (10)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual(Array(all + 1).fill(10));
+  });
+
+  it('"repeat to the end" speaks of stitches', () => {
+    const text = 'Rnd 1: 6 sc in magic ring (6)\nRnd 2: sc in next st, 2 sc in next st. Repeat to the end. (9)\n';
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 9 proven']);
+  });
+});
+
+it('short forms with a stop, glued words, a row’s name and "continue * to *" are read', () => {
+  const text =
+    'Rd 1: 6 edc in magic ring (6)\nRd 2: *2 edc in next edc, edcin next edc* Repeat from * to * around. (9)\nRd 3: Cuff row..edc in each st, sl st to join each round. (9)\nRd 4: *Edc in nx. st, sc in nx. 2 sts.*- continue * to * all around. (9)\nRds 5 - 8: Repeat Rds. 3 and 4 twice\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([6, 9, 9, 9, 9, 9, 9, 9]);
+});

@@ -96,6 +96,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   const turned = turnsBefore(before, shape, setting);
   const edge = before.ready ? hands.edge : edgeFor(hands, before, setting.beneath, turned);
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
+  if (hands.edge.kind === 'row') hands.loop = loopOf(setting.orders);
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
   hands.uncounted = uncountedBy(setting.orders);
@@ -121,6 +122,12 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     ...conclude(hands, task, { shape, row, available, turned, turns, before }),
     side,
   };
+}
+
+/** "Work in back loops throughout." */
+function loopOf(orders: readonly StandingOrder[]): Hands['loop'] {
+  const order = orders.findLast((o) => o.kind === 'loops');
+  return order?.kind === 'loops' && order.loop !== 'both' ? order.loop : null;
 }
 
 /** "Ch 3 does not count as a stitch": told of chains of a length. */

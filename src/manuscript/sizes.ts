@@ -88,8 +88,9 @@ function sizesInCounts(text: string, blocks: readonly Block[]): number {
   return lists >= ENOUGH_LISTS ? n : 1;
 }
 
-/** Three numbers or more in a bracket at the end of a line, and nothing else. */
-const BRACKET_LIST = /[([]\s?(\d{1,4}(?:\s?[,/;]\s?\d{1,4}){2,15})\s?[)\]][ .]*$/gm;
+/** Three numbers or more in a bracket at the end of a line, and what they count. */
+const BRACKET_LIST =
+  /[([]\s?(\d{1,4}(?:\s?[,/;]\s?\d{1,4}){2,15})(?: ?(?:sts?|[sdh]{1,2}c|tr))?\s?[)\]][ .]*$/gm;
 
 /** A list, a mapping by name, or words such as "S (M, L)"; `null`: nothing that names sizes. */
 export function statedSizes(value: unknown): readonly string[] | null {
@@ -120,6 +121,11 @@ const IN_LINE = new RegExp(
   String.raw`\bsizes\b(?:\s+(?:are|for|in|written|given|listed|as))*\s*[:=–-]?\s*(${LIST_SHAPE})|^\W*(?:size\s+)?(${LIST_SHAPE})\W*$`,
   'im',
 );
+/** "Follow sizing by order in parentheses – (small, medium, large)" */
+const IN_ORDER = new RegExp(
+  String.raw`\b(?:siz\w*|order|parenthes[ei]s|brackets?)\b[^()\n]{0,40}\((${SIZE}(?:\s*,\s*${SIZE}){1,${MOST - 1}})\)`,
+  'i',
+);
 /** A line with a bracket that is short enough to be nothing but names. */
 const HAS_LINE = /^[^()[\]\n]{1,60}[([][^()[\]\n]{1,300}[)\]][^\w\n]{0,40}$/m;
 /** "first size; changes for larger sizes in brackets": the numbers tell how many. */
@@ -137,6 +143,8 @@ function listedSizes(prose: string): readonly string[] | null {
   // A list that is no line of its own stands behind the word "sizes".
   const inLine = HAS_LINE.test(prose) || /sizes/i.test(prose) ? IN_LINE.exec(prose) : null;
   if (inLine) return namesIn(inLine[1] ?? inLine[4] ?? '');
+  const ordered = /siz/i.test(prose) ? IN_ORDER.exec(prose)?.[1] : undefined;
+  if (ordered) return namesIn(ordered);
   if (line) return null;
   const words = /\b(?:small|xs|newborn|preemie|baby)\s*[([][^)\]]{2,80}[)\]]/i.exec(prose)?.[0];
   return words ? namesIn(words) : null;

@@ -24,6 +24,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
     return true;
+  if (tellsOfJoins(r, start, close)) return true;
   if (isShorthand(r, start, close) || isGauge(r, start, close)) return true;
   if (tellsMaking(r, start, close) || tellsLoop(r, start, close)) return true;
   let works = false;
@@ -48,6 +49,21 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   }
   return !works;
 }
+
+/** "(join in this manner throughout pattern)", "(all rounds are joined this way)": how each is joined. */
+function tellsOfJoins(r: Reader, start: number, close: number): boolean {
+  if (close - start > 14) return false;
+  let joins = false;
+  let always = false;
+  for (let i = start + 1; i < close; i++) {
+    if (r.kind[i] !== T.word) return false;
+    joins ||= r.word[i] === W.join;
+    always ||= r.word[i] === W.throughout || isOneOf(r, ALWAYS, i - r.at);
+  }
+  return joins && always;
+}
+
+const ALWAYS = wordsOf('manner way always');
 
 /** "(increase happens on the odd rounds)": words alone, no number, sign or chain among them. */
 function isPlainTalk(r: Reader, start: number, close: number): boolean {

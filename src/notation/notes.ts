@@ -142,10 +142,9 @@ function turning(r: Reader, start: number, end: number): StandingOrder | null {
   if (turn < 0) return null;
   const negative = find(r, Math.max(start, turn - 3), turn, W.not, W.dont, W.without) >= 0;
   const each = find(r, turn, end, W.each, W.every, W.throughout, W.all) >= 0;
-  const unless = /^(unless|otherwise)$/;
   if (negative) {
     for (let i = turn; i < end; i++)
-      if (r.kind[i] === T.word && unless.test(spelled(r, i)))
+      if (r.kind[i] === T.word && UNLESS.test(spelled(r, i)))
         return { kind: 'turning', turn: false, ...span(r, start, end) };
     return { kind: 'turning', turn: false, ...span(r, start, end) };
   }
@@ -207,11 +206,16 @@ function joinPlace(r: Reader, join: number, end: number): Place | null {
   return null;
 }
 
+const UNLESS = /^(?:unless|otherwise)$/;
+
 /** "Work in back loops only throughout", "all sts are worked in BLO unless stated". */
 function loops(r: Reader, start: number, end: number): StandingOrder | null {
-  const each =
-    find(r, start, end, W.throughout, W.all, W.every) >= 0 ||
-    find(r, start, end, W.work, W.working) >= 0;
+  let each = find(r, start, end, W.throughout, W.all, W.every) >= 0;
+  for (let i = start; i < end; i++) {
+    each ||= r.kind[i] === T.word && UNLESS.test(spelled(r, i));
+    // "All of Rnd 4 is worked in back loops": of that one.
+    if ((r.word[i] === W.row || r.word[i] === W.round) && r.kind[i + 1] === T.number) return null;
+  }
   if (!each) return null;
   for (r.at = start; r.at < end; r.at++) {
     const loop = readLoop(r);

@@ -4,7 +4,7 @@
  * a number and a count.
  */
 
-import { formOf } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import {
   fromOf,
   isGlued,
@@ -41,8 +41,8 @@ export function readNumbers(r: Reader): Numbers | null {
   const n = valueAt(r) + units;
   r.at += units > 0 ? 3 : 1;
   if (kindAt(r) === T.open && saidTwice(r, n)) r.at += 3;
-  // "13, (14, 15, 16) times": a comma too many.
-  if (kindAt(r) === T.comma && kindAt(r, 1) === T.open && timesBehindSizes(r)) r.at++;
+  // "13, (14, 15, 16) times", "9,(10,11) dc": a comma too many.
+  if (kindAt(r) === T.comma && kindAt(r, 1) === T.open && sizesBehindComma(r)) r.at++;
   const more = bracketedSizes(r) ?? plainSizes(r, start);
   const values = more === null ? loneValue(n) : [n, ...more];
   return { from: fromOf(r, start), to: toOf(r), values };
@@ -63,13 +63,13 @@ function unitsInWords(r: Reader): number {
   return isFigure(spelled(r, r.at + 2)) ? 0 : valueAt(r, 2);
 }
 
-/** "(14, 15, 16) times", as many as there are sizes, with the reader on the comma in front. */
-function timesBehindSizes(r: Reader): boolean {
+/** "(14, 15, 16) times", "(10, 11) dc": as many as there are sizes, with the reader on the comma in front. */
+function sizesBehindComma(r: Reader): boolean {
   const close = r.partner[r.at + 1] ?? -1;
   const numbers = (close - r.at - 1) / 2;
   if (close < 0 || r.known.sizes < 2 || numbers !== r.known.sizes - 1) return false;
   if (kindAt(r, 2) !== T.number || kindAt(r, 3) !== T.comma) return false;
-  return isWord(r, W.times, close + 1 - r.at);
+  return isWord(r, W.times, close + 1 - r.at) || mayBeStitch(r.word[close + 1] ?? 0);
 }
 
 const isFigure = (word: string): boolean => /^\d/.test(word);

@@ -15,6 +15,7 @@ import { mendsOf, slipsOf } from './slips.ts';
 import { readRun } from './steps.ts';
 import { termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
+import { tellsPass } from './told-again.ts';
 import type {
   ChainStep,
   Instruction,
@@ -305,11 +306,15 @@ function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly State
   if (seen.length === 1 && only && only.from >= last) return [only.count];
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
+  const isPass = tellsPass(
+    seen.map(({ count }) => count),
+    steps,
+  );
   for (const { count, from } of seen) {
     const closes = from >= last && !isSuperseded(count, from, seen);
     // "(3 rnds) 24 sc": how many rows the label names, told before their work.
     const leads = count.unit === 'row' && !steps.slice(0, from).some(makes);
-    if (closes || leads || isBeforeAgain(steps, from)) counts.push(count);
+    if (!isPass && (closes || leads || isBeforeAgain(steps, from))) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);

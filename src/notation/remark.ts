@@ -186,6 +186,7 @@ export function remarkClause(r: Reader, run: Run): void {
     if (isChoice(r)) passSentence(r);
     else skipToken(r);
   }
+  if (NOTE.test(spelled(r, start)) && r.kind[start + 1] === T.colon) passSentence(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
 }
@@ -206,6 +207,9 @@ const isChoice = (r: Reader): boolean =>
   /^(want|like|prefer|wish|need|choose|desire|would|d|are|use|plan|find)$/.test(
     spelled(r, r.at + 2),
   );
+
+/** "Note: each stitch has a dc in its top, and a FPdc around it.": talk to its full stop. */
+const NOTE = /^(?:note|notes|tip|hint|important)$/;
 
 function passSentence(r: Reader): void {
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop) skipToken(r);

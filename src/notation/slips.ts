@@ -64,6 +64,8 @@ function isYarn(r: Reader, word: string): boolean {
 }
 
 /** "I s c in next st", "ch l, turn": a letter that stands where a scanner saw a 1. */
+const TOLD = wordsOf('increase decrease crochet skip work');
+
 function isScannedOne(r: Reader, token: number): boolean {
   if (r.to[token]! - r.from[token]! !== 1) return false;
   const code = r.text.charCodeAt(r.base + r.from[token]!);
@@ -73,7 +75,8 @@ function isScannedOne(r: Reader, token: number): boolean {
   if (r.word[token - 1] === W.ch) return closes;
   if (r.kind[token - 1] === T.number) return false;
   const spaced = next === W.letter_s || next === W.letter_d || next === W.letter_h;
-  // "I chain 4 here", "I sc around": somebody tells of herself.
+  // "I chain 4 here", "I decrease every 5th stitch": somebody tells of herself.
+  if (code === CAPITAL_I && isOneOf(r, TOLD, token + 1 - r.at)) return false;
   if (next === W.ch) return r.kind[token + 2] !== T.number;
   return spaced ? r.word[token + 2] === W.letter_c || code === CAPITAL_I : mayBeStitch(next);
 }

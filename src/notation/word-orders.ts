@@ -43,6 +43,7 @@ import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
+import { standingLoops } from './standing-loops.ts';
 import { T } from './tokens.ts';
 import type { Place, Step } from './tree.ts';
 import { readWork } from './work.ts';
@@ -170,6 +171,7 @@ opens(
 opens((r) => rotated(r), W.rotate);
 opens((r) => readLoopOrder(r), W.working, W.work);
 opens((r) => readChart(r), W.work, W.chart, W.continue, W.working, W.like, W.next);
+opens((r, run) => done(standingLoops(r, run)), W.work);
 opens((r) => readNot(r), W.work);
 opens((r) => readRowsOf(r), W.work);
 const ROWS = [

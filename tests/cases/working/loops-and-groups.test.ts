@@ -1,5 +1,6 @@
 /** Unused loops of a chain, pairs that a round names, talk within a round, counts at a line's end. */
 import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { complaints, conventions, worked } from './worked.ts';
 
 describe('unused loops of the foundation chain are its other side', () => {
@@ -117,5 +118,58 @@ describe('translated toys', () => {
       `Rnd 1: 6 sc in MR (6)\nRnd 2: 6 inc (12)\nRnd 3-5. (${n} rnds) 12 sc (12)\n`;
     expect(complaints(text(3))).toEqual([]);
     expect(complaints(text(4))).toEqual(['3 range-mismatch']);
+  });
+});
+
+it('"(4 dc, 1 FPdc)" behind a repeat of just these tells a pass again, and no round', () => {
+  const text =
+    'US terms\n\nRnd 1: 10 dc in magic ring. (10 dc)\nRnd 2: *2 dc in next st, FPdc around next st; rep from * around. (2 dc, 1 FPdc)\nRnd 3: Sc in each st around. (15 sc)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 15 unstated', 'Rnd 3 15 proven']);
+});
+
+it('"Note:" is talk to its full stop, whatever stitches it names', () => {
+  const text =
+    'US terms\n\nRnd 1: 12 dc in magic ring. (12)\nRnd 2: *Dc in next st, FPdc around same st; rep from * around. Note: each stitch has a dc in its top, and a FPdc worked around it. (24)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+});
+
+it('sizes told by their order in brackets, and counts that have their unit there', () => {
+  const text = (last: number): string =>
+    `Follow the sizes by their order in parentheses – (small, medium, large)\n\nRnd 1: Ch 2 (counts as dc) and then 9,(10,11) dc into ring, join. (10,11,12 dc)\nRnd 2: Ch 2, dc in same st, 2 dc in each st around, join. (20, 22, ${last} dc)\n`;
+  expect(complaints(text(24))).toEqual([]);
+  expect(worked(text(24), 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+  expect(complaints(text(25))).not.toEqual([]);
+});
+
+it('"(join in this manner throughout pattern)" is a remark behind the join', () => {
+  const text =
+    'US terms\n\nRnd 1: Ch 2 (counts as dc), 11 dc in magic ring (12 dc). Join with sl st in top of ch 2 (join in this manner throughout pattern).\nRnd 2: Ch 2, dc in same st, 2 dc in each dc around (24 dc). Join.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 12 proven', 'Rnd 2 24 proven']);
+});
+
+describe('loops that hold for all rows', () => {
+  const rows = (second: string): string =>
+    `Row 1: Sc in 2nd ch from hook and in each ch across, turn. (10)\nRow 2: ${second}, turn. (10)\n`;
+  const kinds = (text: string): unknown => {
+    const { fabric } = compile(text, { fixes: false });
+    const all = fabric?.kinds.kinds ?? [];
+    const { nodes } = fabric?.cloths[0] ?? {};
+    return Array.from({ length: 20 }, (_, i) => all[nodes?.kind[11 + i] ?? -1]);
+  };
+  const told = `US terms\n\nCh 11.\n${rows('Sc in back loop of each st')}`;
+  it.each([
+    `US terms\n\nCh 11. Work pattern in BACK loops.\n\n${rows('Sc in each st')}`,
+    `US terms. Work in back loops only unless stated.\n\nCh 11.\n${rows('Sc in each st')}`,
+    `US terms. All sts are worked in back loops.\n\nCh 11.\n${rows('Sc in each st')}`,
+  ])('%s', (text) => {
+    expect(complaints(text)).toEqual([]);
+    expect(kinds(text)).toEqual(kinds(told));
+  });
+  it('and those of one row, which hold for no other', () => {
+    const text = `US terms. All of Row 7 is worked in back loops.\n\nCh 11.\n${rows('Sc in each st')}`;
+    expect(kinds(text)).not.toEqual(kinds(told));
   });
 });

@@ -98,7 +98,8 @@ function placesIn(place: Place | null, size: number): number | null {
 
 function ofWork(step: WorkStep, size: number): Amount {
   const { stitch, place } = step;
-  if (stitch.special || step.evenly || step.until || step.alsoIn.length > 0) return OPEN;
+  if (stitch.special || step.evenly || step.until) return OPEN;
+  if (step.alsoIn.length > 0) return ofPlaces(step, size);
   if (stitch.foundation) return OPEN;
   const n = numberIn(step.n, size);
   const legs = stitch.legs ?? 2;
@@ -111,6 +112,18 @@ function ofWork(step: WorkStep, size: number): Amount {
   const many = numberIn(place.n, size) ?? 1;
   const inEach = many > 1 && !place.each && n === many ? 1 : (n ?? 1);
   return { used: places, made: made * each * inEach * many };
+}
+
+/** "Sc in 2nd ch from hook and in each of next 5 ch": the same in each place. */
+function ofPlaces(step: WorkStep, size: number): Amount {
+  let used: number | null = 0;
+  let made: number | null = 0;
+  for (const place of [step.place, ...step.alsoIn]) {
+    const one = ofWork({ ...step, place, alsoIn: [] }, size);
+    used = used === null || one.used === null ? null : used + one.used;
+    made = made === null || one.made === null ? null : made + one.made;
+  }
+  return { used, made };
 }
 
 function together(

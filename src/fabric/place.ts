@@ -84,6 +84,7 @@ function takeEarlier(hands: Hands, kind: string): Target {
 }
 
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {
+  checkOwnChain(hands, place);
   const stoodIn = hands.standing;
   hands.standing = false;
   if (!stoodIn && opensPass(hands, place)) return takeStitch(hands, 'passed');
@@ -100,6 +101,18 @@ function takeSame(hands: Hands, place: Place, at: { from: number; to: number }):
     return takeNext(hands, place, at);
   }
   return takeStitch(hands, 'passed');
+}
+
+/** "Ch 3, dc in base of ch 4": the chain with which this row began is of another length. */
+function checkOwnChain(hands: Hands, { of }: Place): void {
+  const named = of?.nouns[0]?.kind === 'start-chain' ? numberFor(hands, of.nouns[0].chains) : null;
+  const own = named === null ? undefined : hands.startChains.get(hands.rowFrom);
+  if (!of || named === null || !own || hands.nodes.n <= hands.rowFrom) return;
+  const kind = hands.bench.kinds.kinds[hands.nodes.kind[hands.rowFrom] ?? 0];
+  if (kind?.class !== 'start' && kind?.class !== 'low') return;
+  // "Ch 5 (counts as dc and ch 2), dc in base of ch 3": that of the stitch alone.
+  if (own.n === named || own.height === named) return;
+  fact(hands, { kind: 'space-size', named, found: own.n, ofStart: 'here', ...spanAt(hands, of) });
 }
 
 /** "Ch 2, turn, dc in base of ch 2 (inc), dc in each st around": a stitch more in the first place. */

@@ -17,7 +17,7 @@ export function isPlainlySaid(
   for (const step of allSteps(steps.slice(0, behind))) {
     if (step.kind === 'work' ? !isPlainWork(step, isPlainPlace) : !PLAIN.has(step.kind))
       return false;
-    if (step.kind === 'remark' && !HARMLESS.test(wordsOf(step))) return false;
+    if (step.kind === 'remark' && !isBeside(wordsOf(step))) return false;
     if ((step.kind === 'group' || step.kind === 'skip') && !isPlainPlace(step.place)) return false;
   }
   return true;
@@ -50,9 +50,16 @@ const PLAIN: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
   'remark',
 ]);
 
-/** What is done beside the row, told in few words without a number. */
+/** What is done beside the row, told in few words without a number; or what the row is called. */
+export const isBeside = (words: string): boolean => HARMLESS.test(words) || isName(words);
+
 const HARMLESS =
-  /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
+  /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|work(?:ing)? over (?:the )?(?:yarn )?(?:tail|end)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
+
+/** "(eyelet row)", "(right side)". */
+const isName = (words: string): boolean => /^\([a-z -]{1,24}\)$/i.test(words) && NAMES.test(words);
+
+const NAMES = /\b(?:row|round|rnd|side)\)$/i;
 
 const isPlainWork = (
   { evenly, place, alsoIn }: WorkStep,

@@ -36,9 +36,36 @@ export function* numberSlips(
   size: number,
   slips: Slips = near,
 ): Generator<readonly Step[]> {
+  const again = writtenOnce(steps);
+  for (const numbers of again)
+    for (const other of otherNumbers(numbers, { size, slips }))
+      yield everywhere(steps, numbers, other);
   yield* inList(steps, function* (step) {
     if (WORKED.has(step.kind)) yield* numbersIn(step, { size, slips });
   });
+}
+
+/** "*2 sc, inc; rep from * twice, 9 sc, rep from * twice": numbers of words that are worked in several places. */
+function writtenOnce(steps: readonly Step[]): readonly Numbers[] {
+  if (!steps.some((step) => step.kind === 'repeat' && step.again)) return [];
+  const seen = new Map<number, Numbers>();
+  const twice = new Map<number, Numbers>();
+  const look = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return;
+    if (isNumbers(value)) {
+      if (value.to > value.from) (seen.has(value.from) ? twice : seen).set(value.from, value);
+    } else for (const inner of Object.values(value)) look(inner);
+  };
+  look(steps);
+  return [...twice.values()];
+}
+
+function everywhere<T>(node: T, numbers: Numbers, other: Numbers): T {
+  if (typeof node !== 'object' || node === null) return node;
+  if (Array.isArray(node)) return node.map((one) => everywhere(one, numbers, other)) as T;
+  if (isNumbers(node)) return node.from === numbers.from ? (other as T) : node;
+  const entries = Object.entries(node).map(([key, one]) => [key, everywhere(one, numbers, other)]);
+  return Object.fromEntries(entries) as T;
 }
 
 /** The same with a written number changed to whatever it may be. */

@@ -83,7 +83,13 @@ function settle(
   if (row.shape.chainIsLeg && n > 1)
     return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
   const order = orderFor(row.orders, n);
-  if (order && (order.n === n || n <= 4)) return said(order.countsAs, 'note');
+  if (order && (order.n === n || n <= 4)) {
+    // "Beginning chain counts as a stitch", of pieces whose ch 1 before sc does not: their counts tell.
+    const loose = order.n === null && n === 1 && order.countsAs.counts && rowStem === 'w0';
+    return loose && !isCounted(hands, step)
+      ? { counts: false, stem: rowStem, gap: 0, because: 'custom' }
+      : said(order.countsAs, 'note');
+  }
   const gap = Math.max(0, n - Math.floor(heightOf(rowStem)));
   const joined = joinEvidence(row.shape);
   if (joined !== null && n > 1) {
@@ -139,6 +145,15 @@ function inMesh(
   const isSpace = reading === 'a space';
   return { counts: reading === 'counts', stem, gap: 1, because: 'custom', isMesh: isSpace };
 }
+
+const isCounted = (hands: Hands, step: ChainStep): boolean =>
+  ask(hands.readings, {
+    doubt: 'start-chain 1',
+    custom: 'counts',
+    alternatives: ['does not count'],
+    local: false,
+    ...spanAt(hands, step),
+  }) === 'counts';
 
 const namesTop = ({ join }: RowShape): boolean =>
   join?.place?.pick === 'top' && join.place.of?.nouns[0]?.kind === 'start-chain';

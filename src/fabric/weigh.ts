@@ -13,7 +13,7 @@ import type { RowRecord } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
 import { type Hands, numberFor, TOO_MANY } from './hands.ts';
 import { mark, restore } from './mark.ts';
-import { isPlainlySaid } from './plainly-said.ts';
+import { isBeside, isPlainlySaid } from './plainly-said.ts';
 import { type Before, type RowResult, resized, workRow } from './row.ts';
 import { allSteps } from './shape.ts';
 import { anyNumber, countSlips, isCountSlip, numberSlips, wordSlips } from './slips.ts';
@@ -144,7 +144,8 @@ function talkIn({ instruction, base }: Task, text: string): Span | null {
   for (const step of allSteps(instruction.steps)) {
     if (step.kind !== 'remark') continue;
     const span = { from: step.from + base, to: step.to + base };
-    if (SOUNDS_LIKE_WORK.test(text.slice(span.from, span.to))) return span;
+    const words = text.slice(span.from, span.to);
+    if (SOUNDS_LIKE_WORK.test(words) && !isBeside(words)) return span;
   }
   return null;
 }

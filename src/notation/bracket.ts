@@ -17,6 +17,7 @@ import { type Bracket, leave } from './bracket-span.ts';
 import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
+import { madeIntoCluster } from './held.ts';
 import { readLoopOrder } from './orders.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { isWorked } from './plain-count.ts';
@@ -287,6 +288,11 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   // "(Make it wider if you like. The pattern is a multiple of 4.)": talk alone.
   if (steps.length > 0 && steps.every(({ kind }) => kind === 'remark') && !isTimesSign(r, r.at))
     return putWords(r, run, b.start, 'remark');
+  const cluster = b.closed ? madeIntoCluster(r, steps, fromOf(r, b.start)) : null;
+  if (cluster) {
+    run.out.push(cluster);
+    return;
+  }
   const step = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
   const named = step.kind === 'group' ? withLegs(r, run, b, step) : null;
   if (named) {

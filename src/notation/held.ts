@@ -3,13 +3,13 @@
  * sp, thread over and draw through all loops on hook", and the same words behind the stitches.
  */
 
-import { mayBeStitch } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, spelled, toOf, wordAt } from './reader.ts';
 import { lastWork, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
-import type { Numbers, Place, WorkStep } from './tree.ts';
+import type { Numbers, Place, Step, WorkStep } from './tree.ts';
 import { readWork } from './work.ts';
 
 /** Whether such words stood here; the cluster is put down then. */
@@ -107,6 +107,18 @@ function loopsBehind(r: Reader): void {
   if (isWord(r, W.hook)) r.at++;
   if (isWord(r, W.at) && kindAt(r, 1) === T.number) r.at += 3;
   else if (kindAt(r) === T.word && /^(together|once)$/.test(spelled(r, r.at))) r.at++;
+}
+
+/** "(dc in next 3 dc) made into a cluster", "… a Cluster-dec": what the bracket holds is one stitch. */
+export function madeIntoCluster(r: Reader, steps: readonly Step[], from: number): WorkStep | null {
+  const works = steps.filter((step) => step.kind === 'work');
+  if (!isWord(r, W.made) || !isWord(r, W.in, 1) || works.length < steps.length) return null;
+  const k = isWord(r, W.a, 2) ? 3 : 2;
+  if (formOf(wordAt(r, k))?.shape !== 'cluster') return null;
+  r.at += k + 1;
+  const dec = kindAt(r) === T.dash && formOf(wordAt(r, 1))?.shape === 'together';
+  if (dec) r.at += 2;
+  return works.length > 0 ? clustered(works, from, toOf(r)) : null;
 }
 
 function clustered(works: readonly WorkStep[], from: number, to: number): WorkStep {

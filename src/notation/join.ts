@@ -20,7 +20,7 @@ import {
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
-import type { JoinStep, Noun, Place, Step, WorkStep } from './tree.ts';
+import type { JoinStep, Noun, Place, RepeatStep, Step, WorkStep } from './tree.ts';
 import { isColour, readYarnName } from './yarn-name.ts';
 
 export type JoinDraft = { -readonly [K in keyof JoinStep]: JoinStep[K] };
@@ -245,9 +245,22 @@ export function settleJoins(out: Step[]): Step[] {
       if (join) out[i] = join;
       break;
     }
+    if (step.kind === 'repeat') joinOfEnding(out, i, step);
     if (!LATER.has(step.kind)) break;
   }
   return out;
+}
+
+/** "…; rep from * around, end with a sl st in 4th ch of first ch 7": the join stands behind the repeat. */
+function joinOfEnding(out: Step[], at: number, repeat: RepeatStep): void {
+  const { ending } = repeat;
+  const last = ending?.kind === 'with' ? ending.steps.at(-1) : undefined;
+  const join = last?.kind === 'work' && last.place?.of ? asJoin(last, false) : null;
+  if (ending?.kind !== 'with' || !join) return;
+  const steps = ending.steps.slice(0, -1);
+  const to = steps.at(-1)?.to ?? ending.from;
+  const without = { ...repeat, to, ending: steps.length > 0 ? { ...ending, steps, to } : null };
+  out.splice(at, 1, without, join);
 }
 
 /** Steps that may stand behind the join. */

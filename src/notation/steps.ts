@@ -76,7 +76,8 @@ function oneStep(r: Reader, run: Run): void {
 function readList(r: Reader): Step[] {
   const run = newRun('list');
   let good = r.at;
-  let length = 0;
+  // A step with a place takes those before it into its group: what was good is kept apart.
+  let kept: readonly Step[] = [];
   let seen: Step | undefined;
   while (kindAt(r) !== T.end && !runEnds(r, run)) {
     const before = r.at;
@@ -87,10 +88,11 @@ function readList(r: Reader): Step[] {
     seen = last;
     if (isPlaceless(last) || endsPetal(r, last)) {
       good = r.at;
-      length = run.out.length;
-    } else if (last?.kind !== 'chain' || run.out.length > length + 1) break;
+      kept = run.out.slice();
+    } else if (last?.kind !== 'chain' || run.out.length > kept.length + 1) break;
   }
-  run.out.length = length;
+  run.out.length = 0;
+  run.out.push(...kept);
   r.at = good;
   return endRun(run);
 }

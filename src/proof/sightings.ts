@@ -179,7 +179,11 @@ function sureAfter(row: RowRecord, before: boolean): boolean {
 
 /** The facts of a row that tell something: of its misfits only the cause, and none behind an odd list of sizes. */
 function telling(row: RowRecord, before: RowRecord | null, isOdd: boolean): readonly Fact[] {
-  const others = row.facts.filter(({ kind }) => !MISFITS.has(kind));
+  // Where a row goes on in pieces that are not followed, nobody knows which spaces it names.
+  const joins = row.facts.some(({ kind }) => kind === 'not-worked');
+  const others = row.facts.filter(
+    ({ kind }) => !MISFITS.has(kind) && !(joins && kind === 'space-size'),
+  );
   const misfits = row.facts.filter((fact) => MISFITS.has(fact.kind) && !follows(fact, before));
   if (misfits.length === 0) return others;
   if (isOdd || others.some(({ kind }) => UNFOLLOWED.has(kind))) return others;

@@ -133,3 +133,38 @@ it('a count that the plain words of its row contradict is wrong whatever lies be
   for (const [n, times] of [[25, 6], [18, 9], [18, 13]] as const)
     expect(complaints(text(n, times))).toContain('3 count-mismatch');
 });
+
+it('a starting chain that its own row calls by another length is told, by its height alone it is not', () => {
+  const text = (n: number): string =>
+    `Rnd 1: 12 sc in ring, join. (12 sc)\nRnd 2: Ch 1, sc in same st as ch ${n}, sc in next 11 sts, join. (12 sc)\nRnd 3: Ch 4 (counts as dc and ch 1), dc in base of ch 3, dc in next 11 sts, join. (13 dc)\n`;
+  expect(complaints(text(1))).toEqual([]);
+  expect(complaints(text(4))).toEqual(['2 space-size']);
+});
+
+it('a number in words that are worked in several places is one slip', () => {
+  const text = (n: number): string =>
+    `Rnd 1: 40 sc in ring. (40)\nRnd 2: *Hdc in next ${n} sts, 2 hdc in next* repeat between * * 2 more times, hdc in next 14 sts. Repeat between * * 3 more times, hdc in next 14 sts. (46)\n`;
+  expect(complaints(text(1))).toEqual([]);
+  expect(complaints(text(5))).toEqual(['2 round-overrun']);
+});
+
+it('"beginning chain counts as a stitch" may leave out the ch 1 of single crochet', () => {
+  const text = (n: number): string =>
+    `Beginning chain counts as a stitch.\nRnd 1: Ch 2, 11 hdc in ring, join in top of ch 2. (12 hdc)\nRnd 2: Ch 1, sc in next ${n} sts, join. (12 sc)\n`;
+  expect(complaints(text(11))).toEqual([]);
+  expect(complaints(text(12))).toEqual([]);
+  expect(complaints(text(9))).not.toEqual([]);
+});
+
+it('spaces of a second motif that is joined to the first are not held against the rows above', () => {
+  const text =
+    'FIRST MOTIF: Ch 10, join with sl st to form ring. 1st rnd: Ch 4, 23 tr in ring, sl st to top of ch-4. 2nd rnd: Sc in same place, *ch 5, skip 1 tr, sc in next tr. Repeat from * around, ending with ch 2, dc in first sc. 3rd rnd: Sc in loop just formed, *ch 7, sc in next loop. Repeat from * around. Break off.\nSECOND MOTIF: Work as for First Motif until 2nd rnd is completed. 3rd rnd: Sc in loop just formed, ch 3, sl st in corresponding loop on First Motif, ch 3, sc in next ch-5 loop on Second Motif and complete rnd as for First Motif.\n';
+  expect(complaints(text)).toEqual([]);
+});
+
+it('what is told beside a row does not hide its number', () => {
+  const text = (n: number): string =>
+    `Ch 2.\nRow 1: 6 sc in first ch. Place stitch marker in first st to mark beginning of round\nRow 2: ${n} sc in each st (Count: 12 sts). Move marker up each time a round is completed\nRow 3: (eyelet row) Sc in next 5 sts, ch 1, sk next st, sc in next 6 sts. (${n + 9} sc)\n`;
+  expect(complaints(text(2))).toEqual([]);
+  expect(complaints(text(9))).toEqual(['3 count-mismatch', '4 count-mismatch']);
+});

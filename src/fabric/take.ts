@@ -325,8 +325,10 @@ export function nextGroup(hands: Hands): { from: number; to: number } | null {
   for (let i = hands.pos; i < hands.limit; ) {
     const end = groupEnd(edge, nodes, i);
     const isBegun = begun !== NOWHERE && firstAnchor(nodes, edge.node[i] ?? 0) === begun;
-    if (edge.type[i] === COUNTED && end - i > 1 && !isBegun) return { from: i, to: end };
-    i = Math.max(end, i + 1);
+    const counted = edge.type[i] === COUNTED;
+    if (counted && end - i > 1 && !isBegun) return { from: i, to: end };
+    // The slip stitch to where the round begins stands in the place of its first group, and is none of it.
+    i = counted ? Math.max(end, i + 1) : i + 1;
   }
   return null;
 }

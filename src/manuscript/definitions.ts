@@ -8,7 +8,7 @@ import type { Section } from './sections.ts';
 const SHAPE = new RegExp(
   [
     String.raw`^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*`,
-    String.raw`(?:[([]([^)\]]{1,60})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\())\s*(?=\S)`,
+    String.raw`(?:[([]([^)\]]{1,60})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\(|\s+[a-z]*\d))\s*(?=\S)`,
   ].join(''),
   'i',
 );
@@ -126,7 +126,7 @@ const TELLS_MAKING =
 /** "5dc group. 5 dc in same sp", "dcf. Work dc around front of dc": a stop behind the name. */
 function isStopped(text: string, from: number, to: number): boolean {
   const short = STOPPED_SHORT.exec(text.slice(from, Math.min(to, from + 80)));
-  if (short) return STITCH_NAME.test(short[1]!) || isNameOfStitch(short[2]!, '.');
+  if (short) return STITCH_NAME.test(short[1]!) || isNameOfStitch(short[2]!.toLowerCase(), '.');
   const stop = text.slice(from, Math.min(to, from + 24)).indexOf('.');
   if (stop < 2 || from + stop + 3 > to) return false;
   const name = text.slice(from, from + stop);
@@ -168,7 +168,8 @@ function mayBeNamed(text: string, from: number, to: number): boolean {
     const code = text.charCodeAt(at);
     if (isLetterCode(code) || isDigitCode(code)) continue;
     const sign = text[at] ?? '';
-    if (sign === '-' && (text[at - 1] === ' ' || text[at + 1] === '(')) return true;
+    const next = text[at + 1];
+    if (sign === '-' && (text[at - 1] === ' ' || next === '(' || next === ' ')) return true;
     if (!" -./'’".includes(sign)) return code > 127 || code < 32 || '([:='.includes(sign);
   }
   return false;

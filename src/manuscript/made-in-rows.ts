@@ -23,8 +23,17 @@ const MADE = new RegExp(
   'gi',
 );
 
-/** "(3 dc, ch 2, 3 dc) for a shell in next sp": the bracket before it is one. */
-const FOR_ONE = new RegExp(String.raw`(?<=[)\]]) (?:as|for) (?:an? |the )?()(${NAMES})\b`, 'gi');
+/** "(3 dc, ch 2, 3 dc) for a shell in next sp", "5 dc in next sp for shell": what stands before it is one. */
+const FOR_ONE = new RegExp(
+  String.raw`(?<=[\w)\]]),? (?:as|for|to (?:form|make)) (?:an? |the |first |1st |one )?()(${NAMES})(?: st(?:itch)?)?\b`,
+  'gi',
+);
+
+/** "3 dc in next sp (this is a shell)", "(called a fan)": so it is. */
+const THIS_IS = new RegExp(
+  String.raw`[([](?:this (?:is|makes|forms)|called|makes|forms|=) (?:an? |one |your |the )?()(${NAMES})(?: st(?:itch)?)?[)\]]`,
+  'gi',
+);
 
 /** "2 dc, ch 2, 2 dc (shell) in next dc": so is what stands before the name. */
 const SO_CALLED = new RegExp(
@@ -43,7 +52,7 @@ const HAS_NAME = new RegExp(NAMES, 'i');
 
 /** What the words in brackets end in, or hold: a text without it has none of them. */
 const ENDS_MADE =
-  /(?:made|completed|formed)[)\].,;]|[)\]] (?:as|for) (?:an? |the )?[a-z]|[([][^()[\]:=]{2,24}[:=]|[)\]] in /i;
+  /(?:made|completed|formed)[)\].,;]| (?:as|for|to (?:form|make)) (?:an? |the |first |1st |one )?[a-z]|[([](?:this|called|makes|forms|=) |[([][^()[\]:=]{2,24}[:=]|[)\]] in /i;
 
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(
@@ -58,7 +67,7 @@ export function madeInRows(
     const words = text.slice(block.from, block.to);
     if (!HAS_NAME.test(words)) continue;
     let tree: Instruction | null = null;
-    const all = [MADE, FOR_ONE, SO_CALLED].flatMap((shape) => [...words.matchAll(shape)]);
+    const all = [MADE, FOR_ONE, THIS_IS, SO_CALLED].flatMap((shape) => [...words.matchAll(shape)]);
     for (const made of all) {
       const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
       const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v[ -]?st$/, 'v st')}`;

@@ -158,7 +158,8 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) return false;
   if (isNextRound(text, open, from)) return false;
   if (options.layout === 'written' && options.titles === 'headings') return true;
-  if (goesOnAt(scan, from) || dangles(text, open.to)) return true;
+  if (goesOnAt(scan, from) || dangles(text, open.to) || closesBracket(text, open.to, from))
+    return true;
   return isTail(text, from) && !endsWithCount(text, open.from, open.to);
 }
 
@@ -179,9 +180,22 @@ const OPENS_ROW = /^[a-z]+\.?[\s\d,&–-]*(?:(?:to|and)\s*\d+\s*)?(?::|[–-]\s*
 
 const REFERRING = /[\s.,](?:rep|repeat|rpt|as|like|of)$/i;
 
-/** "… hdc in first ch, join to": no row ends with such a word. */
-const dangles = (text: string, to: number): boolean =>
-  DANGLING.test(text.slice(Math.max(0, to - 9), to));
+/** "… hdc in first ch, join to", "Slip" above "stitch", "(Beginning" above "cluster, ch 3": no row ends so. */
+function dangles(text: string, to: number): boolean {
+  const end = text.slice(Math.max(0, to - 30), to);
+  return DANGLING.test(end) || BROKEN_NAME.test(end);
+}
+
+/** "(this keeps your sides" above "even)": the bracket ends on this line. */
+function closesBracket(text: string, to: number, from: number): boolean {
+  const close = text.slice(from, from + 60).search(/[()\n]/);
+  if (close < 0 || text[from + close] !== ')') return false;
+  return /\([^()]{0,80}$/.test(text.slice(Math.max(0, to - 80), to));
+}
+
+/** The first word of a stitch's name, or a bracket with no more than that in it. */
+const BROKEN_NAME =
+  /(?:^|[\s,;:([])(?:slip|half|half double|double|treble|triple|single)$|[([](?:beg(?:inning)?|work|\d{1,2})$/i;
 
 const DANGLING = /(?:,|[\s,;](?:in|into|to|of|the|an?|and|from|with|over|next|each|from \*))$/i;
 

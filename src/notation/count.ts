@@ -86,16 +86,16 @@ function skipLead(r: Reader, end: number): void {
   }
 }
 
-/** "you will find that you make 13 dc", "you should end up with 20": words before a number; or 0. */
+/** "you will find that you make 13 dc", "there should be 8 lps": words before a number; or 0. */
 function passTalk(r: Reader): number {
-  if (!isWord(r, W.you)) return 0;
+  if (!isWord(r, W.you) && !isWord(r, W.there)) return 0;
   let k = 1;
   while (k < 9 && kindAt(r, k) === T.word && TALK.has(spelled(r, r.at + k))) k++;
   return k > 1 && kindAt(r, k) === T.number ? k : 0;
 }
 
 const TALK = new Set(
-  'will should would find see that then now you have has made make get be end ends up with finish'.split(
+  'will should would find see that then now you have has made make get be are end ends up with finish'.split(
     ' ',
   ),
 );
@@ -133,7 +133,7 @@ const EXTENT: SenseSet = new SenseSet([W.count, W.not, W.include, W.excluding]);
 /** One number with its unit. */
 export function countItem(r: Reader): StatedCount | null {
   const start = r.at;
-  if (isSizeOfGroup(r)) return null;
+  if (isSizeOfGroup(r) || isOneGroupMade(r)) return null;
   const chain = startChainItem(r);
   if (chain) return chain;
   const named = stitchFirst(r);
@@ -215,6 +215,17 @@ function isSizeOfGroup(r: Reader): boolean {
   return !endsInS(r, r.at + k + 1) && valueAt(r) > 1;
 }
 
+/** "(3 dc cluster formed)", "(2-tr cluster made)": one of them, and its legs. */
+function isOneGroupMade(r: Reader): boolean {
+  if (kindAt(r) !== T.number || kindAt(r, -1) !== T.open) return false;
+  const k = kindAt(r, 1) === T.dash ? 2 : 1;
+  const group = formOf(wordAt(r, k + 1));
+  if (formOf(wordAt(r, k))?.shape !== 'one' || group === null || group.shape === 'one')
+    return false;
+  const made = isWord(r, W.made, k + 2) || /^(?:formed|completed)$/.test(spelled(r, r.at + k + 2));
+  return made && !endsInS(r, r.at + k + 1);
+}
+
 const SHAPING = /^(?:inc|dec)reases?$/i;
 
 /** "(14 hdc, 1 hdc2tog)", "(2 inc, 10 sc)": told beside a count, it says how the row shapes. */
@@ -276,10 +287,24 @@ function listedGroup(r: Reader, draft: Draft): boolean {
   return true;
 }
 
+/** "(63, ch-2 spaces)": so many, with a comma between. */
+function spacesBehindComma(r: Reader, draft: Draft): boolean {
+  if (kindAt(r) !== T.comma || !(isWord(r, W.ch, 1) || isWord(r, W.chsp, 1))) return false;
+  const start = r.at++;
+  const noun = readNoun(r);
+  const k = kindAt(r) === T.stop ? 1 : 0;
+  if (noun?.kind !== 'space' || !noun.plural || kindAt(r, k) !== T.close) {
+    r.at = start;
+    return false;
+  }
+  applyNoun(draft, noun);
+  return true;
+}
+
 const CROSSED = wordsOf('crossed cross');
 
 function readUnit(r: Reader, draft: Draft): void {
-  if (groupsBehindComma(r, draft) || listedGroup(r, draft)) return;
+  if (groupsBehindComma(r, draft) || spacesBehindComma(r, draft) || listedGroup(r, draft)) return;
   passCommaBefore(r);
   // "(1 decrease)": how the row shapes, not how many stitches it has.
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
@@ -383,6 +408,8 @@ const isPlainGroup = (r: Reader): boolean =>
   (r.value[r.at] === 0 || (wordAt(r) === PROSE && kindAt(r, -2) === T.comma)) &&
   (kindAt(r, 1) === T.close ||
     isWord(r, W.between, 1) ||
+    (isWord(r, W.around, 1) && wordAt(r, 2) === W.the) ||
+    spelled(r, r.at + 1) === 'when' ||
     isCloseOfRow(r) ||
     (r.value[r.at] === 0 && kindAt(r, 1) === T.comma && kindAt(r, 2) === T.number)) &&
   /s$/i.test(spelled(r, r.at));
@@ -472,6 +499,10 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     // "20 tr with ch 1 between every tr"
     restOfClause(r, end);
     return true;
+  } else if (sense === PROSE && draft.unit !== null && spelled(r, r.at) === 'when') {
+    // "5 petals when you finish this round"
+    restOfClause(r, end);
+    return true;
   } else if (sense === W.for && draft.unit !== null && kindAt(r, 1) === T.word) {
     // "26 sts for hood"
     restOfClause(r, end);
@@ -521,6 +552,7 @@ const TRAILS: SenseSet = new SenseSet([
   W.around,
   W.across,
   W.on,
+  W.centre,
   W.ring,
   W.remaining,
   W.st,

@@ -4,7 +4,7 @@
  */
 
 import { mayBeStitch } from './dictionary.ts';
-import { readPlaceAfterPreposition } from './place.ts';
+import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
@@ -18,7 +18,7 @@ export function looseGroup(r: Reader, run: Run): void {
   const last = out.at(-1);
   if (last?.kind !== 'work' || !last.place || last.alsoIn.length > 0) return;
   const paired = last.place.all ? null : pairedBefore(r, run);
-  const first = last.place.all ? firstOfAll(run) : (paired ?? firstOfGroup(run));
+  const first = last.place.all ? firstOfAll(run) : (paired ?? firstOfPetal(run) ?? firstOfGroup(run));
   if (first < 0 || first >= out.length - 1) return;
   // "Work 1 sc and 1 dc in next st": two, and no list of which the last alone goes there.
   const isPair = paired !== null && !(paired > run.sentence && isPlaceless(out[paired - 1]));
@@ -84,6 +84,18 @@ function firstOfGroup(run: Run): number {
   return last.place.fromHook && !opensRow ? -1 : first;
 }
 
+/** "Ch 2, 4 dc, sl st in same ch-3 sp": the petal with which a round opens; `null`: none. */
+function firstOfPetal({ out }: Run): number | null {
+  const last = out.at(-1);
+  if (last?.kind !== 'work' || last.stitch.stem !== 'ss' || last.place?.pick !== 'same')
+    return null;
+  if (last.place.nouns[0]?.kind !== 'space' || out[0]?.kind !== 'chain') return null;
+  const between = out.slice(1, -1);
+  const petal =
+    between.length > 0 && between.every((step) => step.kind === 'work' && isPlaceless(step));
+  return petal ? 0 : null;
+}
+
 /** "10 sc, ch 5, 10 sc in each lp": nobody fills every space with half of that. */
 const isEachSpace = (place: Place): boolean =>
   place.pick === 'each' && place.n === null && place.nouns[0]?.kind === 'space';
@@ -116,6 +128,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
     putWords(r, run, start, 'remark');
     return true;
   }
+  placeOfAll(r, run, place);
   if (placeBehindAside(r, run, place, start)) return true;
   // ", in next sp" behind steps without a place closes a group.
   if (closesGroup(r, run, place, start)) return true;
@@ -168,6 +181,18 @@ export function workPlaceFirst(r: Reader, run: Run): boolean {
   }
   r.at = start;
   return false;
+}
+
+/** "*dc, ch 2, dc* in next sp and in each sp around": in all of them. */
+function placeOfAll(r: Reader, run: Run, place: Place): void {
+  const last = run.out.at(-1);
+  if (!last || !isOpenBracket(last) || place.pick !== 'next') return;
+  if (!isWord(r, W.and) || !(isWord(r, W.in, 1) || isWord(r, W.each, 1))) return;
+  const start = r.at++;
+  const all = isWord(r, W.each) ? readPlace(r) : readPlaceAfterPreposition(r);
+  if (all?.pick === 'each' && all.nouns[0]?.kind === place.nouns[0]?.kind)
+    Object.assign(place, all);
+  else r.at = start;
 }
 
 /** "(2 dc, ch 2, 2 dc)" with nothing behind that says how often or where. */

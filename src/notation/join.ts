@@ -5,6 +5,7 @@ import { readNoun } from './noun.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { copyOfPlace, startChainNoun } from './place-draft.ts';
 import {
+  clauseEnds,
   eatThe,
   eatWord,
   fromOf,
@@ -208,6 +209,11 @@ export function joinBehind(r: Reader, work: WorkStep): JoinDraft | null {
     to: 0,
   };
   if (kindAt(r) === T.comma && isWord(r, W.to, 1)) r.at++;
+  // "ch 6, sl st join"
+  if (isWord(r, W.join) && clauseEnds(r, 1)) {
+    r.at++;
+    return { ...draft, to: toOf(r) };
+  }
   const to = isWord(r, W.to) || isWord(r, W.and);
   if (
     to &&

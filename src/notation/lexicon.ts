@@ -78,7 +78,7 @@ export const SPELLINGS = {
   corner: 'corner corners cnr cnrs',
   point: 'point points tip tips petal petals leaf leaves section sections spoke spokes ray rays',
   group: 'group groups grouping groupings grp grps set sets pair pairs',
-  post: 'post posts stem',
+  post: 'post posts stem stems',
   row: 'row rows rw rws row_s',
   round: 'round rounds rnd rnds rd rds rn',
   r: 'r',

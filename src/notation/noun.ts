@@ -312,9 +312,11 @@ function chainLength(r: Reader): Numbers | null {
   const free = kindAt(r) === T.dash && !isGlued(r, -1) && !isGlued(r);
   // "in next chain,2 space": a comma typed for the dash.
   const slipped = kindAt(r) === T.comma && kindAt(r, 1) === T.number && isSpaceWord(wordAt(r, 2));
+  // "in next 3 ch–5 dc": so does a long one, with a stitch behind the number.
+  const long = kindAt(r) === T.dash && /[–—]/.test(r.text[r.base + (r.from[r.at] ?? 0)] ?? '');
   if (kindAt(r) === T.dash || slipped) r.at++;
   const n = readOneNumber(r);
-  if (free && !isSpaceWord(wordAt(r))) {
+  if ((free && !isSpaceWord(wordAt(r))) || (long && n !== null && mayBeStitch(wordAt(r)))) {
     r.at = start;
     return null;
   }

@@ -88,6 +88,8 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
   if (sense === W.any || sense === W.previous || sense === W.other || sense === W.another) {
     draft.pick = sense === W.any ? 'any' : sense === W.previous ? 'previous' : 'next';
     r.at++;
+    // "in any first sc of a pair"
+    if (draft.pick === 'any' && kindAt(r) === T.ordinal && valueAt(r) === 1) r.at++;
     numberOf(r, draft);
     return true;
   }

@@ -1,5 +1,6 @@
 /** Where a stitch goes: "in next 2 sts", "around post of dc 2 rows below", "to top of beg ch-3". */
 
+import { PROSE } from './dictionary.ts';
 import { layersAhead } from './layers.ts';
 import { readLoop, readPost } from './loops.ts';
 import { PLAIN_NOUN, readNoun } from './noun.ts';
@@ -332,7 +333,9 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);
   if (sense === W.just && isWord(r, W.made, 1)) return justMade(r, draft);
-  if (sense === W.made || sense === W.only || sense === W.indicated) {
+  const done =
+    kindAt(r) === T.word && (sense === 0 || sense === PROSE) && spelled(r, r.at) === 'done';
+  if (sense === W.made || sense === W.only || sense === W.indicated || done) {
     r.at++;
     return;
   }

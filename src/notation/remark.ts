@@ -113,6 +113,8 @@ const COLOUR = wordsOf('color colour stripe');
 const SEQUENCE = wordsOf('sequence order pattern scheme');
 
 const anotherOne = (r: Reader): boolean =>
+  // "Make 4. Beginning at center, ch 8.": so many of the piece.
+  (kindAt(r, 1) === T.number && kindAt(r, 2) === T.stop) ||
   (isWord(r, W.another, 1) && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2)) ||
   (kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3)));
 

@@ -27,7 +27,7 @@ import { W } from './senses.ts';
 import { AROUND, closeAround, isNote, markOf, STAR, starRole } from './star.ts';
 import { readTimes, toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
-import type { RepeatStep, Step, Times } from './tree.ts';
+import type { Place, RepeatStep, Step, Times } from './tree.ts';
 
 /** A star where a step may begin. */
 export function readStar(r: Reader, run: Run): void {
@@ -78,12 +78,37 @@ function openStar(r: Reader, run: Run): void {
   r.depth--;
   const from = fromOf(r, start);
   runningCounts(r, steps, counted);
+  const place = eachBehindPair(r, steps);
+  if (place) {
+    run.out.push({ kind: 'group', steps, place, loose: true, from, to: toOf(r) });
+    return;
+  }
   const order = orderBehindStar(r, r.counts.length > counted);
   // A star that nobody refers to: a mark that was left behind, or one for another piece.
   if (!order)
     run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
   else run.out.push(repeatOf(markOf(mark), unwrapped(steps), order, { from, to: toOf(r) }));
 }
+
+/** "*3 dc, ch 2, 3 dc* repeat from * to * in every lp around": where each pass goes. */
+function eachBehindPair(r: Reader, steps: readonly Step[]): Place | null {
+  if (kindAt(r) !== T.star || starRole(r, r.at) !== STAR.close || !steps.every(hasNoPlace))
+    return null;
+  const start = r.at++;
+  while (kindAt(r) === T.comma || kindAt(r) === T.stop) r.at++;
+  if (isWord(r, W.repeat)) {
+    r.at++;
+    eatMarks(r);
+    const every = isWord(r, W.each, 1) || isWord(r, W.every, 1) || isWord(r, W.all, 1);
+    const place = isWord(r, W.in) && every ? readPlaceAfterPreposition(r) : null;
+    if (place?.pick === 'each' && place.n === null && clauseEnds(r)) return place;
+  }
+  r.at = start;
+  return null;
+}
+
+const hasNoPlace = (step: Step): boolean =>
+  step.kind === 'chain' || (step.kind === 'work' && !step.place && !step.until);
 
 /** "*3 sc in each ch (33 sc), sc in next 2 sts; rep from *": a count in the midst of a pass is no total. */
 function runningCounts(r: Reader, steps: Step[], since: number): void {
@@ -555,11 +580,19 @@ function firstOfEach(steps: Step[], before: Step | undefined): void {
   steps[0] = { ...head, place: { ...head.place, pick: 'next', nouns } };
 }
 
+/** "Ch 4, dc, ch 1 11 times": a stitch and its chain, and nothing else behind the chain of the start. */
+function isPair({ out, sentence }: Run): boolean {
+  const steps = out.slice(sentence);
+  while (steps.length > 2 && opensRow(steps[0])) steps.shift();
+  const [stitch] = steps;
+  return steps.length === 2 && stitch?.kind === 'work' && !stitch.place && !stitch.until;
+}
+
 /** "2 sc, 1 inc x 7", "dc, ch 1 x 6": nobody writes "1 inc" seven times, so the list is meant. */
 function lastIsOne(run: Run): boolean {
   const last = run.out.at(-1);
   // "In next sp work dc, ch 1 six times": six chains would be a ch 6.
-  if (last?.kind === 'chain') return run.end === 'list' && run.out.length > 1;
+  if (last?.kind === 'chain') return (run.end === 'list' && run.out.length > 1) || isPair(run);
   const shaped = last?.kind === 'work' && !last.place && last.stitch.shape !== 'one';
   return shaped && !last.numberAfter && last.n?.values[0] === 1;
 }

@@ -112,3 +112,59 @@ it('a fan whose last stitch stands in the ring has no loop closed by it', () => 
   const text = ring('Row 1: Ch 4, (dc in ring, ch 1) 5 times, dc in ring, turn. (7 dc)');
   expect(worked(text, 'Row 1')).toEqual(['Row 1 7 proven']);
 });
+
+it('labels and stitches that are broken over lines', () => {
+  const text = `Ch 6
+join with a slip stitch to form a ring.
+Round
+1:
+Chain 3, 11 dc in ring,
+join to top of the beginning chain 3 (12 dc)
+Round
+2:
+Slip
+Stitch 1 time to the next stitch (this keeps the sides
+even).
+Chain 3, dc in same stitch, 2 dc in each dc around. Join (24 dc)
+Round
+3:
+Ch 1, sc in each dc around. Join (24 sc)
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 1', 'Rnd 2', 'Rnd 3')).toEqual([
+    'Rnd 1 12 proven',
+    'Rnd 2 24 proven',
+    'Rnd 3 24 proven',
+  ]);
+});
+
+it.each([
+  ['5 dc in next lp for a shell', 30],
+  ['in next lp work 3 dc, ch 2, 3 dc for shell', 36],
+  ['4 dc in next lp (this is a shell)', 24],
+])('a shell told where it is first worked: %s', (first, stitches) => {
+  const text = ring(
+    'Rnd 1: (Sc in ring, ch 5) 6 times, join. (6 lps)',
+    `Rnd 2: Sl st in next lp, ch 1, *${first}; rep from * around, join. (6 shells)`,
+    'Rnd 3: *Ch 6, sc in next shell; rep from * around, join. (6 ch-6 lps)',
+    'Rnd 4: Sl st in next lp, ch 1, *shell in next lp; rep from * around, join. (6 shells)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 4')).toEqual([`Rnd 4 ${stitches} proven`]);
+});
+
+it('stitches defined behind a glued dash, a name in brackets, or in a list with the name in full', () => {
+  const text = `Stitches used:
+Shell- dc2 ch2 dc2 (in one stitch)
+Crossed treble (abbreviated Xtr). Skip 1 st, tr in next st, tr in skipped st.
+
+Abbreviations: ch = chain; TP = Tall picot (ch 3, sl st in first ch, ch 4, sl st in same ch)
+
+Make a magic ring.
+Rnd 1: 12 sc in ring. (12 sc)
+Rnd 2: *Shell in next st, sk 1 st; rep from * around. (24 dc)
+Rnd 3: *Xtr; rep from * around. (24 tr)
+`;
+  expect(complaints(text).filter((one) => !one.includes('unused'))).toEqual([]);
+  expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 24 proven', 'Rnd 3 24 proven']);
+});

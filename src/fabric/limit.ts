@@ -107,7 +107,7 @@ export function ofEach(place: Place): Place {
   if (place.of?.pick === 'each')
     return { ...place, pick: 'each', each: true, until: place.of.until, n: null, of: null };
   // "In 1st 3 dc of next petal": the next three there are.
-  const begins = place.pick === 'first' && place.of?.pick === 'next' && !place.of.n;
+  const begins = place.pick === 'first' && place.n && place.of?.pick === 'next' && !place.of.n;
   return begins && nounOf(place.of).kind === 'group' ? { ...place, pick: 'next', of: null } : place;
 }
 

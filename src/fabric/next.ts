@@ -24,8 +24,8 @@ import {
   nextGroup,
   nextGroupGap,
   nextSpace,
+  noGroupAhead,
   noteStray,
-  onlyBegunAhead,
   passOver,
   returnFromAside,
   seek,
@@ -195,7 +195,7 @@ function takeGroup(hands: Hands, noun: AnyNoun, at: { from: number; to: number }
   });
   if (named >= 0) return takeStitchAt(hands, named);
   const group = nextGroup(hands);
-  if (!group) return onlyBegunAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
+  if (!group) return noGroupAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
   const middle = middleOf(hands, group);
   const target = isSpace(hands, middle) ? takeSpaceAt(hands, middle) : takeStitchAt(hands, middle);
   // A round may have begun there: the rest of the group is counted from its middle.

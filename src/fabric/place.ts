@@ -17,12 +17,14 @@ import { checkNamedChain } from './start-chain.ts';
 import {
   centreSpace,
   centreStitch,
+  endOfGroupStoodIn,
   isSpace,
   lack,
   middleOf,
   middleOfBegun,
   nextGroup,
   nextSpace,
+  noGroupAhead,
   seek,
   takeChain,
   takeOff,
@@ -49,6 +51,8 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
   if (hands.into) return takeOff(hands, hands.into);
   if (!place) return takeStitch(hands, gapsOf(hands, null, at));
   const noun = nounOf(place);
+  const within = stitchOfGroup(hands, place);
+  if (within) return within;
   if (!noun.skipped && isOfEarlierRow(hands, place)) return takeEarlier(hands, noun.kind);
   if (noun.skipped) return takeSkipped(hands, place, at);
   if (noun.kind === 'ring') return ringTarget(hands);
@@ -69,6 +73,26 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
     default:
       return takeNext(hands, place, at);
   }
+}
+
+/** "In 3rd dc of next shell", "in first dc of next group": that stitch of the group; `null`: none is meant. */
+function stitchOfGroup(hands: Hands, { pick, nth, of, nouns }: Place): Target | null {
+  const { edge } = hands;
+  if (pick !== 'nth' && pick !== 'first' && pick !== 'last') return null;
+  if (!of || of.n || nounOf(of).kind !== 'group') return null;
+  // "Sc in first dc of shell, ch 2, sc in last dc of same shell"
+  const end = pick === 'last' && of.pick !== 'next' ? endOfGroupStoodIn(hands) : -1;
+  if (end >= 0) return takeStitchAt(hands, end);
+  if (of.pick !== 'next') return null;
+  if (edge.kind !== 'row' || (nouns[0] && nouns[0].kind !== 'stem' && nouns[0].kind !== 'stitch'))
+    return null;
+  const group = nextGroup(hands);
+  if (!group && noGroupAhead(hands)) return lack(hands);
+  if (!group) return pick === 'first' ? takeStitch(hands, 'passed') : null;
+  const stitches: number[] = [];
+  for (let i = group.from; i < group.to; i++) if (edge.type[i] === COUNTED) stitches.push(i);
+  const entry = pick === 'last' ? stitches.at(-1) : stitches[pick === 'nth' ? (nth ?? 1) - 1 : 0];
+  return entry === undefined ? null : takeStitchAt(hands, entry);
 }
 
 /** "In next ch-2 sp of round 2", three rounds up: of a row that has others above it. */
@@ -312,7 +336,7 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);
   if (place.of === null && centreStitch(hands) === hands.pos) return takeStitch(hands, 'passed');
   const group = nextGroup(hands);
-  if (!group) return takeStitch(hands, 'passed');
+  if (!group) return noGroupAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
   const target = takeStitchAt(hands, middleOf(hands, group));
   return target;
 }

@@ -24,6 +24,7 @@ import type { Choices } from './readings.ts';
 import { allSteps, type RowShape, shapeOf } from './shape.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
+import { noGroupAhead } from './take.ts';
 import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
 import { walk } from './walk.ts';
@@ -393,6 +394,7 @@ function noteEnd(
   }
   // Where pieces meet, the stitch beside the join is often left to it.
   if (hands.pieces && left === 1 && agrees) return;
+  if (left <= hands.passed && noGroupAhead(hands)) return;
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && hands.skips.has(left) && (agrees || endsWithSpace(hands))) return;

@@ -302,27 +302,61 @@ export function nextGroupGap(hands: Hands): number {
   return -1;
 }
 
-/** Foot of the group in whose space the round began; its first half lies at the round's end. */
+/** Foot of the group in whose middle the round began; its first half lies at the round's end. */
 function footOfBegun({ edge, nodes, pos }: Hands): number {
-  const isBegun = edge.ring && pos > 0 && isCorner(edge, nodes, 0);
-  return isBegun ? firstAnchor(nodes, edge.node[1] ?? 0) : NOWHERE;
+  if (!edge.ring || pos === 0) return NOWHERE;
+  const first = isCorner(edge, nodes, 0) ? 1 : 0;
+  if (edge.type[first] !== COUNTED) return NOWHERE;
+  const foot = firstAnchor(nodes, edge.node[first] ?? 0);
+  const last = edge.type.subarray(0, edge.n).lastIndexOf(COUNTED);
+  if (firstAnchor(nodes, edge.node[last] ?? 0) !== foot) return NOWHERE;
+  // All of a first round stands in one ring: that makes it no group.
+  for (let i = first; i < last; i++)
+    if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== foot) return foot;
+  return NOWHERE;
 }
 
 /** Is nothing ahead but the first half of the group in which the round began? */
 export function onlyBegunAhead(hands: Hands): boolean {
-  const { edge, nodes, pos, limit } = hands;
+  const { edge, nodes, limit } = hands;
   const begun = footOfBegun(hands);
   if (begun === NOWHERE) return false;
-  for (let i = pos; i < limit; i++)
+  for (let i = behindGroupStoodIn(hands); i < limit; i++)
     if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== begun) return false;
   return true;
+}
+
+/** Behind "centre dc of shell" the rest of that shell is no group of its own: the entry behind it. */
+function behindGroupStoodIn({ edge, nodes, pos, last }: Hands): number {
+  const stands =
+    last !== null && !last.space && last.entry === pos - 1 && edge.type[pos] === COUNTED;
+  if (!stands || edge.kind !== 'row') return pos;
+  const end = groupEnd(edge, nodes, pos - 1);
+  return end > pos && end < edge.n ? end : pos;
+}
+
+/** Is no group ahead but the one stood in, and that in which the round began? */
+export function noGroupAhead(hands: Hands): boolean {
+  const { edge, pos, limit } = hands;
+  const behind = behindGroupStoodIn(hands);
+  if (onlyBegunAhead(hands)) return true;
+  if (behind === pos) return false;
+  for (let i = behind; i < limit; i++) if (edge.type[i] === COUNTED) return false;
+  return true;
+}
+
+/** Last entry of the group in whose midst the hands stand; -1: in none. */
+export function endOfGroupStoodIn({ edge, nodes, pos }: Hands): number {
+  if (pos === 0 || edge.kind !== 'row' || edge.type[pos - 1] !== COUNTED) return -1;
+  const end = groupEnd(edge, nodes, pos - 1);
+  return end > pos ? end - 1 : -1;
 }
 
 /** The next run of two or more stitches worked into one place; not the one in which the round began. */
 export function nextGroup(hands: Hands): { from: number; to: number } | null {
   const { edge, nodes } = hands;
   const begun = footOfBegun(hands);
-  for (let i = hands.pos; i < hands.limit; ) {
+  for (let i = behindGroupStoodIn(hands); i < hands.limit; ) {
     const end = groupEnd(edge, nodes, i);
     const isBegun = begun !== NOWHERE && firstAnchor(nodes, edge.node[i] ?? 0) === begun;
     const counted = edge.type[i] === COUNTED;
@@ -347,13 +381,15 @@ export function middleOf(hands: Hands, group: { from: number; to: number }): num
 
 /** "Skip 2 dc, 5 dc in centre dc of group": the middle of the group whose first stitches are passed; or -1. */
 export function middleOfBegun(hands: Hands): number {
-  const { edge, nodes, pos } = hands;
+  const { edge, nodes, pos, last } = hands;
   let from = pos;
   while (from > 0 && edge.type[from - 1] === COUNTED && groupEnd(edge, nodes, from - 1) > pos)
     from--;
   if (from === pos || edge.kind !== 'row' || edge.type[pos] !== COUNTED) return -1;
   const to = groupEnd(edge, nodes, from);
   if (to - from < 3) return -1;
+  // Stitches of it were worked already: another one is meant.
+  if (last && !last.space && last.entry >= from && last.entry < to) return -1;
   const middle = middleOf(hands, { from, to });
   return middle >= pos && edge.type[middle] === COUNTED ? middle : -1;
 }

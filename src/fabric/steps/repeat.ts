@@ -13,6 +13,7 @@ import {
 import { hasOthers, limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
+import { noGroupAhead } from '../take.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
 import { cutShort, leavesSkip, stopsAtEnding } from './last-pass.ts';
@@ -310,6 +311,7 @@ function noteRemainder(
 ): void {
   const left = remaining(hands);
   if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
+  if (left <= hands.passed && noGroupAhead(hands)) return;
   // "*Sk 1, dc in next, ch 2; rep from * around": what is skipped before the join is left for it.
   if (passes.tail && hands.edge.ring && !endsWithSkip(step) && isSkippedInPass(hands, step, left)) {
     hands.leave = true;

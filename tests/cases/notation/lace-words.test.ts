@@ -17,7 +17,6 @@ test.each([
   ['Ch 4, dc, ch 1 9 times', 'ch 4; <dc; ch 1> x9'],
   ['ch 6, sl st join', 'ch 6; join'],
   ['tr in each of next 3 ch–4 tr counting starting ch.', 'tr @next each 3 chain = 4 tr +start'],
-  ['Work into ch-5 space *1 sc, ch 1, 1 dc* repeat from * to * in every ch-5 space around.', '"Work into ch-5 space"; ?{1 sc; ch 1; 1 dc} @each space5 ->end'],
   ['*Cluster, ch 2, cluster* in next sp and in each sp around, join', '{cluster; ch 2; cluster} @each space ->end; join'],
   ['Ch 2, 4 dc, sl st in same ch-3 sp', '?{ch 2; 4 dc; ss} @same space3'],
   ['sc around stems of next 2 sc', 'sc @next 2 sc'],

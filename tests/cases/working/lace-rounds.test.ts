@@ -168,3 +168,32 @@ Rnd 3: *Xtr; rep from * around. (24 tr)
   expect(complaints(text).filter((one) => !one.includes('unused'))).toEqual([]);
   expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 24 proven', 'Rnd 3 24 proven']);
 });
+
+it.each([
+  ['in next shell', 6],
+  ['in centre dc of next shell', 6],
+  ['in center dc of next 5-dc group', 6],
+  ['in first dc of next shell', 6],
+  ['in 3rd dc of next shell', 6],
+  ['in first dc of next shell, ch 2, sc in last dc of same shell', 12],
+  ['in first dc of next shell, ch 2, sk 3 dc, sc in last dc of shell', 12],
+])('each of six solid shells once: sc %s', (place, stitches) => {
+  const text = ring(
+    'Rnd 1: (Sc in ring, ch 5) 6 times, join. (6 lps)',
+    'Rnd 2: Sl st in next lp, ch 1, *5 dc in next lp; rep from * around, join. (30 dc)',
+    `Rnd 3: *Ch 6, sc ${place}; rep from * around, join. (6 ch-6 lps)`,
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual([`Rnd 3 ${stitches} proven`]);
+  expect(complaints(text.replace('6 ch-6', '7 ch-6'))).toEqual(['6 count-mismatch']);
+});
+
+it('a first group whose place the opening slip stitch shares', () => {
+  const text = ring(
+    'Rnd 1: (Sc in ring, ch 5) 6 times, join. (6 lps)',
+    'Rnd 2: Sl st in next lp, ch 1, *(3 dc, ch 2, 3 dc) in next lp; rep from * around, join. (36 dc)',
+    'Rnd 3: *Ch 6, sc in next shell; rep from * around, join. (6 ch-6 lps)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 6 proven']);
+});

@@ -266,7 +266,9 @@ function passCommaBefore(r: Reader): void {
   if (kindAt(r) !== T.comma || !isWord(r, W.ch, 1)) return;
   const k = kindAt(r, 2) === T.dash ? 3 : 2;
   const spaces = isWord(r, W.sp, k + 1) || isWord(r, W.loop, k + 1);
-  if (kindAt(r, k) === T.number && spaces && kindAt(r, k + 2) === T.close) r.at++;
+  // "(63, ch-2 spaces.)"
+  const stop = kindAt(r, k + 2) === T.stop ? 1 : 0;
+  if (kindAt(r, k) === T.number && spaces && kindAt(r, k + 2 + stop) === T.close) r.at++;
 }
 
 /** "13 sc-hdc groups", "8 dc/ch/dc groups": each group told by what it is made of. */
@@ -287,24 +289,10 @@ function listedGroup(r: Reader, draft: Draft): boolean {
   return true;
 }
 
-/** "(63, ch-2 spaces)": so many, with a comma between. */
-function spacesBehindComma(r: Reader, draft: Draft): boolean {
-  if (kindAt(r) !== T.comma || !(isWord(r, W.ch, 1) || isWord(r, W.chsp, 1))) return false;
-  const start = r.at++;
-  const noun = readNoun(r);
-  const k = kindAt(r) === T.stop ? 1 : 0;
-  if (noun?.kind !== 'space' || !noun.plural || kindAt(r, k) !== T.close) {
-    r.at = start;
-    return false;
-  }
-  applyNoun(draft, noun);
-  return true;
-}
-
 const CROSSED = wordsOf('crossed cross');
 
 function readUnit(r: Reader, draft: Draft): void {
-  if (groupsBehindComma(r, draft) || spacesBehindComma(r, draft) || listedGroup(r, draft)) return;
+  if (groupsBehindComma(r, draft) || listedGroup(r, draft)) return;
   passCommaBefore(r);
   // "(1 decrease)": how the row shapes, not how many stitches it has.
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {

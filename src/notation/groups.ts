@@ -18,7 +18,9 @@ export function looseGroup(r: Reader, run: Run): void {
   const last = out.at(-1);
   if (last?.kind !== 'work' || !last.place || last.alsoIn.length > 0) return;
   const paired = last.place.all ? null : pairedBefore(r, run);
-  const first = last.place.all ? firstOfAll(run) : (paired ?? firstOfPetal(run) ?? firstOfGroup(run));
+  const first = last.place.all
+    ? firstOfAll(run)
+    : (paired ?? firstOfPetal(run) ?? firstOfGroup(run));
   if (first < 0 || first >= out.length - 1) return;
   // "Work 1 sc and 1 dc in next st": two, and no list of which the last alone goes there.
   const isPair = paired !== null && !(paired > run.sentence && isPlaceless(out[paired - 1]));

@@ -160,6 +160,19 @@ export function rotated(edge: Edge, start: number): Edge {
   return { ...edge, node: turn(edge.node), run: turn(edge.run), type: turn(edge.type) };
 }
 
+/** The same ring met the other way round, from its last entry. */
+export function turnedRing(edge: Edge): Edge {
+  const turn = <T extends Int32Array | Uint8Array>(column: T): T => column.slice().reverse() as T;
+  const { node, run, type, reversed } = edge;
+  return {
+    ...edge,
+    node: turn(node),
+    run: turn(run),
+    type: turn(type),
+    reversed: !reversed,
+  };
+}
+
 /** Entries [from, to) of an edge, in rows. */
 export function cutEdge(edge: Edge, from: number, to: number): Edge {
   const draft = newDraft(to - from);

@@ -4,7 +4,7 @@
  */
 import { isKnownWord } from '../notation/index.ts';
 import { LOOKALIKE, withoutLookalikes } from './lookalikes.ts';
-import { withoutStepNumbers } from './step-lists.ts';
+import { withoutLabelledSteps, withoutStepNumbers } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
@@ -35,6 +35,7 @@ export function plainText(text: string): string {
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
+  plain = withoutLabelledSteps(plain);
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = withWholeWords(plain);

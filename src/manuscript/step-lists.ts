@@ -36,6 +36,38 @@ export function withoutStepNumbers(text: string): string {
   return (plain + text.slice(done)).replace(LISTED, (whole) => ' '.repeat(whole.length));
 }
 
+/** "2. Round 1: …", a step of a list with a label of its own. */
+const LABELLED_STEP = /^[ \t]*\d{1,2}[.)][ \t]+(?:round|rnd|row)s? ?\d/im;
+const STEP = /^[ \t]*(\d{1,2})[.)][ \t]+(?=\S)/;
+
+/**
+ * "1. Chain: …", "2. Round 1: …", "3. Turning the corner: …": where one step has a label of its own, the
+ * numbers of its list are none of rows, and give way to blanks.
+ */
+export function withoutLabelledSteps(text: string): string {
+  if (!LABELLED_STEP.test(text)) return text;
+  const lines = text.split('\n');
+  const goesOn = new Set<number>();
+  for (let first = 0; first < lines.length; first++) {
+    if (STEP.exec(lines[first]!)?.[1] !== '1') continue;
+    const steps = [first];
+    for (let i = first + 1; i < lines.length; i++) {
+      const number = STEP.exec(lines[i]!)?.[1];
+      if (number === undefined && lines[i]!.trim() !== '') break;
+      if (number !== undefined && Number(number) !== steps.length + 1) break;
+      if (number !== undefined) steps.push(i);
+    }
+    const label = steps.findIndex((i) => LABELLED_STEP.test(lines[i]!));
+    if (label < 0) continue;
+    for (const [k, i] of steps.entries()) {
+      // Steps without a label go on with the row above them.
+      if (k > label && !LABELLED_STEP.test(lines[i]!)) goesOn.add(i);
+      lines[i] = lines[i]!.replace(STEP, (whole) => ' '.repeat(whole.length));
+    }
+  }
+  return lines.map((line, i) => (i === 0 ? '' : goesOn.has(i) ? ' ' : '\n') + line).join('');
+}
+
 /** Where "1.", "2." and so on stand, each at the start of its line. */
 function stepNumbers(text: string, from: number): { from: number; to: number }[] {
   const numbers: { from: number; to: number }[] = [];

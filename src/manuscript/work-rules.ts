@@ -348,7 +348,7 @@ const isInProse = (scan: Scan, from: number): boolean =>
 /** "Using MC, ch 5." above "Row 1 (RS): …": the piece begins, though its title was passed over. */
 const isBeforeRowOne = (text: string, from: number, to: number): boolean =>
   to - from < 60 &&
-  /^(?:(?:using|with) [^,.]{1,24}, ?)?(?:(?:to )?(?:begin|start)(?: with|[:,])? )?(?:a )?(?:(?:ch|chain)(?: of)? \d{1,3}|\d{1,3} ch)\b[^.]{0,24}\.?$/i.test(
+  /^(?:(?:using|with) [^,.]{1,24}, ?)?(?:(?:to )?(?:begin|start)(?: with|[:,])? )?(?:a )?(?:(?:ch|chain)(?: \((?:ch|chain)\))?(?: of)? \d{1,3}|\d{1,3} ch)\b[^.]{0,24}\.?$/i.test(
     text.slice(from, to),
   ) &&
   /^\s*(?:(?:row|rnd|round|r) ?1\b|1st (?:row|rnd|round)|1[.)] )/i.test(text.slice(to, to + 40));

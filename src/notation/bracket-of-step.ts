@@ -131,6 +131,27 @@ export function translates(r: Reader, run: Run, b: Bracket): boolean {
   return true;
 }
 
+/** "Tr (triple/treble crochet) in next st": the stitch before, by its other names. */
+export function renames(r: Reader, run: Run, b: Bracket): boolean {
+  const last = run.out.at(-1);
+  if (!b.closed || b.close - b.start > 7 || last?.kind !== 'work' || last.place) return false;
+  if (last.to !== r.to[b.start - 1] || last.stitch.stem === null) return false;
+  r.at = b.start + 1;
+  let same = kindAt(r) === T.word;
+  let names = 0;
+  for (; same && r.at < b.close; names++) {
+    if (names > 0 && kindAt(r) === T.slash) r.at++;
+    same = readStitch(r)?.stem === last.stitch.stem;
+  }
+  if (!same || names < 2 || r.at !== b.close) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  putWords(r, run, b.start, 'remark');
+  return true;
+}
+
 /** "2 dc, ch 2, 2 dc (shell) in next dc": what stands before is so called, and goes where the words behind say. */
 export function nameBracket(r: Reader, run: Run, b: Bracket): boolean {
   const last = run.out.at(-1);

@@ -8,6 +8,7 @@ import {
   isPassedByJoin,
   nameBracket,
   placeBracket,
+  renames,
   shapingBracket,
   sideBracket,
   timesBracket,
@@ -72,6 +73,7 @@ export function readBracket(r: Reader, run: Run): void {
     placeBracket(r, run, b) ||
     sideBracket(r, run, b) ||
     translates(r, run, b) ||
+    renames(r, run, b) ||
     nameBracket(r, run, b) ||
     shapingBracket(r, run, b) ||
     loopBracket(r, run, b) ||

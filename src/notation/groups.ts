@@ -3,6 +3,7 @@
  * 2 dc, ch 2, 2 dc". With brackets they are read in `bracket.ts`.
  */
 
+import { isAside } from './aside.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
@@ -11,6 +12,7 @@ import { W } from './senses.ts';
 import { starInPlace } from './star-in-place.ts';
 import { T } from './tokens.ts';
 import type { Place, RepeatStep, Step } from './tree.ts';
+import { readWork } from './work.ts';
 
 /** Folds the steps before the last work step into its place when they read as one group. */
 export function looseGroup(r: Reader, run: Run): void {
@@ -138,6 +140,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
     run.out.push({ kind: 'ring', from: fromOf(r, start), to: toOf(r) });
     return true;
   }
+  passAside(r);
   if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
   if (eatWord(r, W.work)) {
     if (kindAt(r) === T.comma) r.at++;
@@ -152,11 +155,30 @@ export function placeFirst(r: Reader, run: Run): boolean {
     return starred !== null;
   }
   const steps = kindAt(r) === T.open && !timesBehind(r) ? bracketSteps(r) : listSteps(r);
+  if (steps?.length === 0 && worksThere(r, run, place, start)) return true;
   if (!steps || steps.length === 0) {
     r.at = start;
     return false;
   }
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
+  return true;
+}
+
+/** "In the last chain (where the round began), work 2 sc": which one it is. */
+function passAside(r: Reader): void {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close > 0 && r.kind[close + 1] === T.comma && isAside(r, r.at, close)) r.at = close + 1;
+}
+
+/** "In the last chain, work 3 sc into that same chain": the place, named twice. */
+function worksThere(r: Reader, run: Run, place: Place, start: number): boolean {
+  if (kindAt(r) !== T.number || place.n !== null) return false;
+  const work = readWork(r);
+  const again = work?.place;
+  const same = again?.pick === 'same' || again?.pick === 'this';
+  if (!work || !again || !same || again.of || again.nouns[0]?.kind !== place.nouns[0]?.kind)
+    return false;
+  run.out.push({ ...work, place, from: fromOf(r, start), to: toOf(r) });
   return true;
 }
 

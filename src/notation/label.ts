@@ -281,6 +281,11 @@ function named(r: Reader, draft: LabelDraft): boolean {
   // "Chain: (ch) 8" gives the short form.
   const chain =
     isWord(r, W.ch) && kindAt(r, 2) !== T.open && (isWord(r, W.ch, 2) || isWord(r, W.ch, 3));
+  // "Chain: Start by making a slip knot and chaining 16."
+  if (isWord(r, W.ch) && kindAt(r, 1) === T.colon && isWord(r, W.beginning, 2)) {
+    r.at++;
+    return true;
+  }
   // "Starting chain: ch 24"
   if (isOneOf(r, FIRST_CHAIN) && isWord(r, W.ch, 1) && kindAt(r, 2) === T.colon) {
     r.at += 2;

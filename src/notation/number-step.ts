@@ -29,6 +29,7 @@ import { T } from './tokens.ts';
 import { plainWork, readWork } from './work.ts';
 
 export function numberStep(r: Reader, run: Run): void {
+  if (onceMore(r)) return;
   const start = r.at;
   const sense = wordAt(r, 1);
   if (
@@ -83,6 +84,17 @@ const liesApart = (r: Reader): boolean =>
   isOneOf(r, APART, 2) && (isWord(r, W.st, 1) || mayBeStitch(wordAt(r, 1)));
 
 const APART = wordsOf('apart');
+
+/** "One more time make another 3 dc in the ring": only that it is worked, as before. */
+function onceMore(r: Reader): boolean {
+  if (r.value[r.at] !== 1 || !isWord(r, W.more, 1) || !isWord(r, W.times, 2)) return false;
+  const k = kindAt(r, 3) === T.comma ? 4 : 3;
+  const verb = isWord(r, W.work, k);
+  const works = kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
+  if (!verb && !works) return false;
+  r.at += k;
+  return true;
+}
 
 /** "(sc, inc) repeat around 18 sc": with nothing between, a number with which the row ends counts it. */
 function countBehindRound(r: Reader, run: Run): boolean {

@@ -12,6 +12,7 @@ import {
   eatThe,
   eatWord,
   endsInS,
+  isOneOf,
   isWord,
   kindAt,
   MAX_DEPTH,
@@ -19,6 +20,7 @@ import {
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { namesRowEnds, passSideOf } from './row-ends.ts';
 import { W } from './senses.ts';
@@ -87,6 +89,8 @@ function readPlaceFrom(r: Reader, start: number): PlaceDraft | null {
 
 function placeHere(r: Reader, start: number): PlaceDraft | null {
   const draft = placeDraft(r, start);
+  // "in the very last ch"
+  if (isWord(r, W.the) && isOneOf(r, VERY, 1)) r.at += 2;
   if (r.at > start) {
     draft.all = isAll(r, start);
     if (isBetween(r)) return readBetween(r, draft);
@@ -115,6 +119,8 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   draft.to = toOf(r);
   return draft;
 }
+
+const VERY = wordsOf('very');
 
 /** "into the center of the ring": there is nothing else of it to work into. */
 function passCentreOfRing(r: Reader): void {

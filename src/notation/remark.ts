@@ -354,7 +354,8 @@ export function leftOver(r: Reader, run: Run): void {
     run.aside ||
     isTitle(r, run, start) ||
     isProseSentence(r, run, start) ||
-    leadsByDoing(r, start);
+    leadsByDoing(r, start) ||
+    isLead(r, run, start);
   putWords(r, run, start, aside ? 'remark' : 'unread');
 }
 
@@ -429,6 +430,17 @@ function isTitle(r: Reader, run: Run, start: number): boolean {
   for (let i = FIRST; i < r.at; i++) {
     const sense = r.value[i] ?? 0;
     if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
+  }
+  return true;
+}
+
+/** "Turning the second corner: in last ch …": what the clause behind the colon is for. */
+function isLead(r: Reader, run: Run, start: number): boolean {
+  if (kindAt(r) !== T.colon || r.at - start > 5 || r.at - start < 2) return false;
+  if (r.kind[start - 1] !== T.stop && start !== FIRST && run.out.length > 0) return false;
+  for (let i = start; i < r.at; i++) {
+    if (r.kind[i] !== T.word && r.kind[i] !== T.ordinal) return false;
+    if (mayBeStitch(r.word[i]!) || ORDERS.has(r.word[i]!)) return false;
   }
   return true;
 }

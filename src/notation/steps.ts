@@ -219,6 +219,7 @@ const startsChainAhead = (r: Reader): boolean =>
   isWord(r, W.ch, 1) || (kindAt(r, 1) === T.number && isWord(r, W.ch, 2));
 
 const CHAINED = wordsOf('chained');
+const AGAIN = wordsOf('again another');
 const CAST = wordsOf('cast');
 
 /** "Cast on 4 ch", "cast on 10 dc": a translator's word for making them. */
@@ -346,6 +347,11 @@ function dependsOnBeneath(r: Reader, run: Run): boolean {
 function verbAlone(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
   const work = sense === W.work;
+  // "Work again 3 dc in ring"
+  if (work && isOneOf(r, AGAIN, 1) && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3))) {
+    r.at += 2;
+    return true;
+  }
   if (work && worksIn(r)) {
     r.at += 2;
     return true;

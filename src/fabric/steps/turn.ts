@@ -1,8 +1,9 @@
 /** Turning: at a row's start and end the part sees to it; in the middle, work goes back. */
 import type { Step } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
-import { edgeOf } from '../edge.ts';
+import { edgeOf, turnedRing } from '../edge.ts';
 import type { Hands } from '../hands.ts';
+import { isSlip } from '../shape.ts';
 import { roundTheEnd } from '../take.ts';
 
 const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'skip'];
@@ -15,7 +16,21 @@ export function doTurn(hands: Hands, step: Step & { kind: 'turn' }, here: Here):
   if (!more) return;
   // "4 sc in last ch, turn, sc in next 20 ch": the work is turned about its end, and goes on round.
   if (hands.pos >= hands.edge.n && roundTheEnd(hands)) return;
+  if (hands.edge.ring && here.steps.slice(0, here.i).every(moves)) return goBack(hands);
   workOn(hands, true);
+}
+
+/** Slip stitches, and what makes no stitch: the round has not begun yet. */
+const moves = (step: Step): boolean => isSlip(step) || !WORKS.includes(step.kind);
+
+/** "Sl st in next st, turn, *dc in next st, …* around": the same round, met the other way. */
+function goBack(hands: Hands): void {
+  hands.edge = turnedRing(hands.edge);
+  hands.pos = 0;
+  hands.inner = 0;
+  hands.last = null;
+  hands.first = null;
+  hands.used = 0;
 }
 
 /** What was made so far becomes the edge for the rest of the instruction. */

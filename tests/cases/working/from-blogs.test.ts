@@ -154,3 +154,31 @@ it('short forms with a stop, glued words, a row’s name and "continue * to *" a
   expect(complaints(text)).toEqual([]);
   expect(made(text)).toEqual([6, 9, 9, 9, 9, 9, 9, 9]);
 });
+
+describe('steps of one round in a list of their own', () => {
+  const text =
+    'Step 1: Making the base\n  1. Chain: Start by making a slip knot and chaining 16 (or any even number). This is your starting chain.\n  2. Round 1: Sc in the second chain from the hook. Sc in each chain across until you reach the last chain.\n  3. Turning the Corner: In the very last chain, work 3 sc into that same chain. This turns your work.\n  4. The Other Side: Now, you will work sc stitches down the opposite side of your starting chain. Sc in the bottom loop of each chain across. You should have one stitch left.\n  5. Turning the Second Corner: In the last chain (where you began), work 2 sc.\n  6. Join: Sl st to the first sc you made in this round to join. (32)\n  7. Round 2: Ch 1. Sc in each st around. Join. (32)\n';
+
+  it('belong to the round above them, and their numbers are none of rows', () => {
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 32 proven', 'Rnd 2 32 proven']);
+  });
+
+  it('a wrong total is found', () => {
+    expect(complaints(text.replace('join. (32)', 'join. (35)'))).toContain('7 count-mismatch');
+  });
+});
+
+it('a round that is turned behind a slip stitch goes back over the same stitches', () => {
+  const text =
+    'Rnd 1: 6 sc in magic ring (6)\nRnd 2: 2 sc in each sc, join (12)\nRnd 3: sl st into next sc, turn, *Tr (triple/treble crochet) in 1st sc, then sl st in next* (repeat from *to* around), join. (6 tr)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 6 proven']);
+});
+
+it('"one more time make another", "work again" say no more than that it is worked', () => {
+  const text =
+    'Chain 4\nJoin with a slip stitch in the first chain to form a ring\nChain 3 (counts as the first double crochet)\nWork 2 more double crochets into the ring\nChain 2\nWork again 3 double crochets into the ring\nChain 2\nOne more time make another 3 double crochets in the ring\nChain 2\nJoin with a slip stitch to the top of the chain 3 (9 dc, 3 ch-2 sps)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, '')).toEqual([' 9 proven']);
+});

@@ -41,6 +41,8 @@ const PLAIN_NAME = new RegExp(
   'i',
 );
 
+const TRADE_SHORT = /^(?:[sdh]{1,2}c|tr|htr|dtr)\d?tog$/i;
+
 /** "Foundation ch and row 1: Ch 32. …" among the special stitches is the first row. */
 const NAMES_ROW =
   /\b(?:rows?|rnds?|rounds?) \d|^(?:foundation|set-?up|base|starting|beginning) (?:ch|chain|row|rnd|round)\b|^to (?:begin|start)\b/i;
@@ -73,7 +75,9 @@ export function opensDefinition(text: string, from: number, to: number, section:
     LEADS_WORK.test(text.slice(from + found[0].length, to))
   )
     return false;
-  if (PLAIN_NAME.test(name.trim()) || name.split(/\s+/).length > 6) return false;
+  // "Decrease (sc2tog) – insert hook into a st" tells what everybody knows.
+  if (PLAIN_NAME.test(name.trim()) || TRADE_SHORT.test(short.trim())) return false;
+  if (name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;
   if ((sign !== ':' && sign !== '=' && sign !== '-') || NO_STITCH.test(name)) return false;
   const behind = from + found[0].length;

@@ -97,7 +97,7 @@ const CAPITALS = /[.)]\s{1,3}\p{Lu}{4,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/gu
 const PART = oneOf(`
   Handles? | Straps? | Body | Sides? | Brim | Crown | Cuff | Edging | Border | Trim | Flap | Lid
   | Base | Bottom | Top | Ties? | Ears? | Arms? | Legs? | Head | Tail | Sole | Heel | Toe | Thumb
-  | Leaf | Leaves | Stem | Petals? | Button | Loop | Finishing | Belt | Collar | Pockets? | Neckband
+  | Leaf | Leaves | Stem | Petals? | Button | (?:Hanging )?[Ll]oop | Finish(?:ing)? | Belt | Collar | Pockets? | Neckband
   | Sleeves? | Fringe | Ruffle | Hood
 `);
 /** Written with a capital, or all in capitals. */

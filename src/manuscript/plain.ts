@@ -33,6 +33,13 @@ export function plainText(text: string): string {
   if (plain.includes('(see ') || plain.includes('(See ')) plain = plain.replace(REFERENCE, blank);
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
+  if (plain.includes('U.'))
+    plain = plain.replace(COUNTRY, (whole, land: string) => `U${land}`.padEnd(whole.length));
+  if (plain.includes('cin ') || plain.includes('trin '))
+    plain = plain.replace(
+      / ((?:[sdh]|hd|ed|es)c|h?tr)in(?= (?:next|same|each|the|first|last)\b)/g,
+      '$1 in',
+    );
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
   plain = withoutLabelledSteps(plain);
@@ -51,6 +58,9 @@ export function plainText(text: string): string {
 const LISTED_LABEL = /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
 
 const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
+
+/** "U.K. terms", "U.S.A. terminology" */
+const COUNTRY = /\bU\. ?([KS])(?:\. ?A)?\b\.?(?= )/g;
 
 /** "9.7 sc, inc, …" in a list of rows: its number, and seven sc; told by the number of the row before. */
 const GLUED_NUMBER = /^[ \t]*\d{1,3}\.\d{1,3} ?(?:sc|hdc|dc|htr|tr|sl ?st|ch|inc|dec|blo|flo)\b/im;

@@ -11,6 +11,7 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   if (isFootnote(r, start + 1)) return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (first === W.about || ASIDES.has(first) || namesOnly(r, start, close)) return true;
+  if (first === W.centre && tellsMiddle(r, start, close)) return true;
   // "(make 7 dc, decrease) around" is worked.
   const makes = r.kind[start + 2] === T.number && mayBeStitch(r.word[start + 3] ?? 0);
   if (!makes && r.kind[start + 1] === T.word && isOneOf(r, ASIDE_WORDS, start + 1 - r.at))
@@ -64,6 +65,14 @@ function tellsOfJoins(r: Reader, start: number, close: number): boolean {
 }
 
 const ALWAYS = wordsOf('manner way always');
+
+/** "(middle st of 3 tr group from previous row)": which place the words before mean. */
+function tellsMiddle(r: Reader, start: number, close: number): boolean {
+  if (r.word[start + 2] !== W.of && r.word[start + 3] !== W.of) return false;
+  for (let i = start + 1; i < close; i++)
+    if (r.kind[i] !== T.word && r.kind[i] !== T.number) return false;
+  return true;
+}
 
 /** "(increase happens on the odd rounds)": words alone, no number, sign or chain among them. */
 function isPlainTalk(r: Reader, start: number, close: number): boolean {

@@ -48,6 +48,7 @@ export function readJoin(r: Reader): JoinDraft | null {
   eatThe(r);
   endOfRound(r);
   while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
+  if (isWord(r, W.a) && isOneOf(r, NEW, 1)) r.at++;
   draft.yarn = yarnBehind(r);
   readWith(r, draft);
   if (!readRing(r, draft)) readTarget(r, draft);
@@ -99,6 +100,10 @@ const NEW = wordsOf('new');
 /** "join B …", "join new yarn with …". */
 function yarnBehind(r: Reader): string | null {
   const start = r.at;
+  if (isOneOf(r, NEW) && isWord(r, W.color, 1) && isOneOf(r, ABOVE, 2)) {
+    r.at += 2;
+    return 'yarn';
+  }
   if (isOneOf(r, NEW)) r.at++;
   const name = readYarnName(r);
   if (name !== null && !(wordAt(r) === 0 || isWord(r, W.or))) return name;
@@ -185,9 +190,16 @@ function readTarget(r: Reader, draft: JoinDraft): void {
     } else r.at = start;
     return;
   }
+  // "directly above a tr of Rnd 2": somewhere on the round, for its start.
+  if (isOneOf(r, ABOVE)) {
+    while (!clauseEnds(r)) r.at++;
+    return;
+  }
   draft.place = readPlaceAfterPreposition(r);
   if (!draft.place && (isWord(r, W.same) || isWord(r, W.top))) draft.place = readPlace(r);
 }
+
+const ABOVE = wordsOf('directly above');
 
 /** "join the end of the round with a sl st" */
 function endOfRound(r: Reader): void {

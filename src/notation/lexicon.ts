@@ -72,7 +72,7 @@ export const SPELLINGS = {
   bar: 'bar bars',
   ring: 'ring rings circle rng circl',
   magic: 'magic magical adjustable magick amigurumi sliding',
-  mr: 'mr mcr mlr ar ka magicring magicloop magiccircle',
+  mr: 'mr dmr mcr mlr ar ka magicring magicloop magiccircle',
   mc: 'mc',
   ml: 'ml',
   corner: 'corner corners cnr cnrs',

@@ -4,7 +4,7 @@ import { readBoxes } from './boxes.ts';
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import { countItem, isPlainCount } from './count.ts';
-import { mayBeStitch } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
 import { isBareCount } from './letter-stitch.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
@@ -59,6 +59,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (numberedRows(r, run)) return;
   if (isPlainCount(r) && plainCounts(r, run)) return;
   if (numbersPart(r)) return putNumber(r, run);
+  if (bareStitches(r, run)) return;
   if (startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
@@ -72,6 +73,36 @@ function numbersPart(r: Reader): boolean {
   const code = r.text.charCodeAt(r.base + fromOf(r, r.at + 2));
   const name = kindAt(r, 2) === T.word && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2);
   return name && code >= 65 && code <= 90;
+}
+
+/** "3, inc, 6, inc (20)": a number alone among increases is one of plain stitches. */
+function bareStitches(r: Reader, run: Run): boolean {
+  const opens = run.out.length === 0 && run.end === 'text';
+  if (!(opens || isListEnd(r, -1)) || !isListEnd(r, 1) || !shapesBeside(r)) return false;
+  const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
+  const work = plainWork(PLAIN_TERM, n);
+  work.n = n;
+  r.at++;
+  run.out.push(work);
+  return true;
+}
+
+/** A comma, a bracket or a star; or the count behind. */
+function isListEnd(r: Reader, k: number): boolean {
+  const kind = kindAt(r, k);
+  if (kind === T.comma || kind === T.star) return true;
+  if (k < 0) return kind === T.open;
+  return kind === T.close || (kind === T.open && kindAt(r, k + 1) === T.number);
+}
+
+/** "inc, 5", "5, dec": an increase or a decrease with nothing said of it, next in the list. */
+function shapesBeside(r: Reader): boolean {
+  return isShape(r, 2) || isShape(r, -2);
+}
+
+function isShape(r: Reader, k: number): boolean {
+  const shape = kindAt(r, k) === T.word ? formOf(wordAt(r, k))?.shape : undefined;
+  return shape === 'increase' || shape === 'together';
 }
 
 function putNumber(r: Reader, run: Run): void {

@@ -290,7 +290,7 @@ export function readsAsWork(text: string, from: number, to: number): number {
 /** Work without label: a stitch command in front, or mostly notation. */
 function unlabelled(r: Reader): 'command' | 'likely' | null {
   const all = share(r);
-  if (all.words === 0) return null;
+  if (all.words === 0 || (LEADS.has(wordAt(r)) && namesHook(r))) return null;
   const mayBeLikely = all.stitches > 0 && all.share >= 0.6;
   // Prose is known by its first clause; the rest of it is not read. "With larger hook" leads on.
   const most = namesCentre(r) ? 4 : LEADS.has(wordAt(r)) ? 2 : 1;
@@ -315,6 +315,22 @@ function leadOf(r: Reader, steps: readonly Step[], all: Share): Step | undefined
 function namesCentre(r: Reader): boolean {
   for (let k = 1; k < 9 && kindAt(r, k) !== T.end; k++) if (isWord(r, W.centre, k)) return true;
   return false;
+}
+
+/** "Using your 5 mm (H) crochet hook": what is worked with, and no work. */
+function namesHook(r: Reader): boolean {
+  let named = false;
+  for (let k = 1; kindAt(r, k) !== T.end; k++) {
+    named ||= k < 12 && isWord(r, W.hook, k);
+    if (
+      (named && mayBeStitch(wordAt(r, k))) ||
+      isWord(r, W.ch, k) ||
+      isWord(r, W.each, k) ||
+      isWord(r, W.row, k)
+    )
+      return false;
+  }
+  return named;
 }
 
 /** "FIRST MOTIF: Starting at center, ch 2.": the piece begins, under its name. */

@@ -313,12 +313,26 @@ function nameWithDash(r: Reader, run: Run): boolean {
   if (run.out.length > 0 || r.at !== FIRST || run.end !== 'text') return false;
   let k = 0;
   while (k < 3 && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)) && !isWord(r, W.ch, k)) k++;
+  if (k > 0 && kindAt(r, k) === T.colon) return nameWithColon(r, run, k);
   if (k === 0 || kindAt(r, k) !== T.dash) return false;
   // "Doily—Starting at center": a long dash parts words without blanks; a hyphen joins them.
   const isLong = /[–—]/.test(r.text[r.base + fromOf(r, r.at + k)] ?? '');
   if (!isLong && (isGlued(r, k) || isGlued(r, k - 1))) return false;
   const code = r.text.charCodeAt(r.base + (r.from[r.at] ?? 0));
   if (code < 65 || code > 90) return false;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  r.at++;
+  return true;
+}
+
+/** "Finish: sl st in next 3 sts", "Hanging loop: ch 6, …": what is worked, by its name. */
+function nameWithColon(r: Reader, run: Run, k: number): boolean {
+  const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
+  const at = kindAt(r, k + 1) === T.number ? k + 2 : k + 1;
+  const works = mayBeStitch(wordAt(r, at)) || isWord(r, W.ch, at);
+  if (code < 65 || code > 90 || !works) return false;
   const start = r.at;
   r.at += k;
   putWords(r, run, start, 'remark');

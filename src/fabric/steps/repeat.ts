@@ -246,7 +246,12 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     const start = near ? mark(hands) : null;
     const { pos, inner, used, missing, edge, standing, loose } = hands;
     const facts = hands.facts.length;
+    const made = count === 0 && isRingOfAny(hands) ? countedSince(hands, hands.rowFrom) : -1;
     onePass(hands, step, row, false);
+    if (made >= 0 && hands.edge.kind === 'into') {
+      fillRing(hands, step, row, countedSince(hands, hands.rowFrom) - made);
+      break;
+    }
     const moved =
       hands.pos !== pos || hands.inner !== inner || (standing && !hands.standing && count === 0);
     // Several passes along a chain end with it; one that took a whole side may take the other too.
@@ -269,6 +274,22 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     if (hands.edge.n === 0) break;
   }
   return { count, per, before };
+}
+
+/** A ring holds any number of stitches. */
+const isRingOfAny = ({ edge, foundation }: Hands): boolean =>
+  edge.kind === 'into' || (edge.kind === 'foundation' && edge.ring && foundation?.joined === true);
+
+/**
+ * "*1 tr into ring, ch 1; rep from * to end (8 tr)": a ring has no end, so that only the count tells
+ * how often; it proves nothing then.
+ */
+function fillRing(hands: Hands, step: RepeatStep, row: RowContext, per: number): void {
+  const missing = hands.statedStitches - countedSince(hands, hands.rowFrom);
+  if (per <= 0 || (hands.statedStitches >= 0 && (missing <= 0 || missing % per !== 0))) return;
+  hands.loose = true;
+  if (hands.statedStitches < 0) hands.edge = { ...hands.edge, open: true };
+  for (let pass = missing / per; pass > 0; pass--) onePass(hands, step, row, false);
 }
 
 const lacksPlace = (hands: Hands, from: number): boolean =>

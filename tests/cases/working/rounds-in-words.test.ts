@@ -207,3 +207,64 @@ describe('names and signs of these pieces', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('lists of toys in numbers alone', () => {
+  const toy =
+    'R1: 6 sc in MR (6)\nR2: INC around. (12)\nR3: (1, INC) around (18)\nR4: 1, INC, 2, INC, 3, INC, 2, INC, 3, INC, 2 (23)\nR5: INC, 22 (24)\nR6: *2, dec* x 6 (18)\n';
+
+  it('are stitches between the increases', () => {
+    expect(complaints(toy)).toEqual([]);
+    expect(made(toy)).toEqual([6, 12, 18, 23, 24, 18]);
+  });
+
+  it('a wrong number among them is found', () => {
+    expect(complaints(toy.replace('1, INC, 2, INC, 3', '1, INC, 3, INC, 3'))).toEqual([
+      '4 round-overrun',
+    ]);
+  });
+});
+
+describe('a ring that is filled', () => {
+  it.each([
+    'Ch 4, join.\nrnd 1: 4 ch (counts as 1 tr & 1 ch) *1 tr into ring, 1 ch rep from * to end, ss into 3rd ch. (8 tr & 8 1-ch sps)',
+    'Make a magic ring.\nrnd 1: ch 1, *sc in ring, ch 3; rep from * around, join. (6 sc, 6 ch-3 sps)',
+  ])('"to end" is as often as the count says, which proves nothing', (text) => {
+    expect(complaints(text)).toEqual([]);
+    expect(compile(text, { fixes: false }).rows[0]?.verdict).toBe('unchecked');
+  });
+});
+
+describe('what is told beside the rows', () => {
+  it('a decrease that everybody knows keeps its two stitches', () => {
+    const text =
+      'Stitch explanation;\nDecrease (sc2tog) – Insert hook into a st\nand draw up a loop. Insert hook into next st\nand draw up a loop.\nHEAD:\n1. row: magic ring and 7 sc into it.\n2. row: 2sc in each st around (14)\n3. row: (sc in each of next 5 sts, sc2tog)*2 (12)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 12 proven']);
+  });
+
+  it('the hook is no row', () => {
+    const text =
+      'Using your 5 mm (H) crochet hook (or size required for gauge):\nRnd 1: In a DMR (see notes) work 7 sc. [7 sc]\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([7]);
+  });
+
+  it('"U.K terminology used" states the terms', () => {
+    expect(compile('U.K terminology used\nrnd 1: 3 ch, 9 tr in ring. (10)\n').terms).toBe('UK');
+  });
+
+  it.each(['Finish: sl st into next 3 st, tie off', 'Hanging loop: ch 6, skip next sc and sl st in second sc.'])(
+    '%s',
+    (line) => {
+      expect(complaints(`${disc}Rnd 3: sc in each st.\n${line}\n`)).toEqual([]);
+    },
+  );
+
+  it.each([
+    'Join a new colour directly above a sc of Rnd 1. 1 ch, sc in each st (14)',
+    'ch 1, sc in same st, scin next 13 sts (14)',
+    'sl st in next st (middle st of 2 sc group from previous round), ch 1, sc in same st and in each st around (14)',
+  ])('%s', (words) => {
+    expect(complaints(`${disc}Rnd 3: ${words}\n`)).toEqual([]);
+  });
+});

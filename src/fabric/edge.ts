@@ -50,6 +50,9 @@ export const bareEdge = (kind: 'into' | 'none', node: number = NOWHERE): Edge =>
   open: kind === 'none',
 });
 
+/** The edge of a piece to which yarn is joined where nobody knows its places: "at underarm", "at left shoulder". */
+export const unknownEdge = (): Edge => ({ ...bareEdge('none'), ring: false, kind: 'row' });
+
 /** Chain `k` (from 0) of the space at `entry`, as this row meets it. */
 export function chainAt(edge: Edge, entry: number, k: number): number {
   const first = edge.node[entry] ?? NOWHERE;

@@ -545,7 +545,7 @@ export const entries: readonly Entry[] = [
   },
   {
     code: 'two-readings',
-    severity: 'warning',
+    severity: 'note',
     title: '"{words}" can be read in two ways: {first}, or {second}.',
     advice:
       'Say which is meant, once, among the notes: "Ch 2 does not count as a stitch throughout".',

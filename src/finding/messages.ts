@@ -554,7 +554,7 @@ export const tooManyStitches: Message<{
   stitches: number;
 }> = message('too-many-stitches');
 
-/** warning: "{words}" can be read in two ways: {first}, or {second}. */
+/** note: "{words}" can be read in two ways: {first}, or {second}. */
 export const twoReadings: Message<{
   first: string;
   second: string;

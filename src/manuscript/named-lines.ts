@@ -59,10 +59,13 @@ export function takeNamed(scan: Scan, at: Stretch, starts: Starts): boolean {
 const LONGEST_NAME = 60;
 
 function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
-  const { text, section } = scan;
+  const { text, open } = scan;
+  // "Special stitches: Lhdc, Lsc" opens a list of one paragraph, whose lines may explain them.
+  const isListed = open?.section === 'specials' && open.kind !== 'instruction' && !scan.afterBlank;
+  const section = isListed ? open.section : scan.section;
   const named = section === 'comments' ? -1 : afterFor(text, from, to);
   if (named > 0) {
-    openDefinition(scan, { from: named, to });
+    openDefinition(scan, { from: named, to }, section);
     return true;
   }
   if (namesDefinitionBelow(text, { from, to, next }, section)) {
@@ -73,19 +76,19 @@ function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
   let at = afterSpecialsLead(text, from, to);
   if (!opensDefinition(text, at, to, at > from ? 'specials' : section)) return false;
   for (let next = nextDefinition(text, at, to); next > 0; next = nextDefinition(text, at, to)) {
-    openBlock(scan, 'definition', { from: at, to: next });
+    openBlock(scan, 'definition', { from: at, to: next }, section);
     at = next;
   }
-  openDefinition(scan, { from: at, to });
+  openDefinition(scan, { from: at, to }, section);
   return true;
 }
 
 /** What is said of the start chain behind a definition is a note on the rows. */
-function openDefinition(scan: Scan, { from, to }: Span): void {
+function openDefinition(scan: Scan, { from, to }: Span, section: Section): void {
   const { text } = scan;
   const remark = chainRemark(text, from, to);
   const end = remark < 0 ? to : remark;
-  openBlock(scan, 'definition', { from, to: end });
+  openBlock(scan, 'definition', { from, to: end }, section);
   if (remark > 0) openBlock(scan, 'prose', { from: remark, to }, 'specials');
 }
 

@@ -393,7 +393,8 @@ function groupOf(r: Reader): void {
 const isPlainGroup = (r: Reader): boolean =>
   kindAt(r) === T.word &&
   // "(10 sc, 2 handles)": an everyday word is counted too, behind a count.
-  (r.value[r.at] === 0 || (wordAt(r) === PROSE && kindAt(r, -2) === T.comma)) &&
+  (r.value[r.at] === 0 ||
+    (kindAt(r, -2) === T.comma && (wordAt(r) === PROSE || isWord(r, W.post)))) &&
   (kindAt(r, 1) === T.close ||
     isWord(r, W.between, 1) ||
     (isWord(r, W.around, 1) && wordAt(r, 2) === W.the) ||

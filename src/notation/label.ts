@@ -335,8 +335,8 @@ function closesSoon(r: Reader): boolean {
     // "All rounds are right-side rounds" has only a hyphen.
     const hyphen = kind === T.dash && isGlued(r, k) && isGlued(r, k - 1);
     if ((kind === T.colon || kind === T.dash || kind === T.equals) && !hyphen) return true;
-    // "Last row, sl st in each st"
-    if (kind === T.comma) return k === 0 && isWord(r, W.last, -2);
+    // "Last row, sl st in each st", "Next row, sc in each st"
+    if (kind === T.comma) return k === 0 && (isWord(r, W.last, -2) || isWord(r, W.next, -2));
     if (kind === T.stop) return k === 0;
     if (kind === T.open) {
       const close = r.partner[r.at + k] ?? -1;

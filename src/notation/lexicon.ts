@@ -98,7 +98,7 @@ export const SPELLINGS = {
   fasten: 'fasten finish break bind tie cut fastened',
   off: 'off',
   fo: 'fo',
-  skip: 'skip sk miss skp skips misses skipping missing missed ski',
+  skip: 'skip sk miss skp skips misses skipping missing missed ski mis',
   pass: 'pass passing',
   leave: 'leave leaving',
   unworked: 'unworked',

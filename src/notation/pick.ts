@@ -11,6 +11,7 @@ import {
   isWord,
   kindAt,
   type Reader,
+  spelled,
   valueAt,
   wordAt,
   wordsOf,
@@ -166,9 +167,20 @@ function numberPick(r: Reader, draft: PlaceDraft): boolean {
   return true;
 }
 
+/** "in 5th (the last one) chain from hook": said of it before it is named. */
+function passAside(r: Reader): void {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || close - r.at > 5) return;
+  for (let i = r.at + 1; i < close; i++)
+    if (r.kind[i] !== T.word && spelled(r, i) !== 'one') return;
+  const behind = close + 1 - r.at;
+  if (isWord(r, W.ch, behind) || isWord(r, W.st, behind)) r.at = close + 1;
+}
+
 function ordinalPick(r: Reader, draft: PlaceDraft): boolean {
   const nth = valueAt(r);
   r.at++;
+  passAside(r);
   if (nth === 1) {
     draft.pick = 'first';
     numberOf(r, draft);

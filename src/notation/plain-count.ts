@@ -147,7 +147,7 @@ const isCountComma = (r: Reader, at: number): boolean =>
 
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
-  if (restatesRow(r, run)) return plainCounts(r, run);
+  if (restatesRow(r, run) || countsParted(r, run)) return plainCounts(r, run);
   // "2 sc in next st": work, by far the most frequent case.
   const more = (isWord(r, W.and, 2) || isWord(r, W.form, 2)) && kindAt(r, 3) === T.number;
   if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2) && !more) {
@@ -205,6 +205,15 @@ function restatesRow(r: Reader, run: Run): boolean {
   if (until?.kind !== 'end' || formOf(wordAt(r, 1))?.stem !== last.stitch.stem) return false;
   if (parted && kindAt(r, 2) === T.semicolon) return true;
   return kindAt(r, 2) === T.end || (kindAt(r, 2) === T.stop && kindAt(r, 3) === T.end);
+}
+
+/** "… ch 3, turn. 29 sc with ch 1 between.": told of the row, as its last sentence. */
+function countsParted(r: Reader, run: Run): boolean {
+  if (!isWord(r, W.with, 2) || !isWord(r, W.ch, 3) || !mayBeStitch(wordAt(r, 1))) return false;
+  if (kindAt(r, 4) !== T.number || !isWord(r, W.between, 5)) return false;
+  const ends = kindAt(r, 6) === T.end || (kindAt(r, 6) === T.stop && kindAt(r, 7) === T.end);
+  const begins = run.sentence === run.out.length && kindAt(r, -1) === T.stop;
+  return ends && begins && run.end === 'text' && run.out.some(isWorked);
 }
 
 const ORDERS: SenseSet = new SenseSet([W.repeat, W.fasten, W.turn, W.join, W.work, W.ch]);

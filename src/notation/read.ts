@@ -5,6 +5,7 @@ import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
 import { settleListTimes, settleNames } from './list-times.ts';
+import { settleListedGroups } from './listed-groups.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
 import { loneValue } from './numbers.ts';
 import { isWorked } from './plain-count.ts';
@@ -88,7 +89,10 @@ function readOpened(r: Reader): Instruction {
   cornersToldBehind(steps);
   endsInLast(steps, r);
   const settled = settleJoins(
-    settleListTimes(settleNames(settleLoopsOfRow(steps, label), counts), counts),
+    settleListTimes(
+      settleNames(settleLoopsOfRow(settleListedGroups(steps), label), counts),
+      counts,
+    ),
   );
   const orders = r.orders.length === 0 ? NO_ORDERS : r.orders;
   const slips = r.slips.length === 0 ? NO_SLIPS : r.slips;

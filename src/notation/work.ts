@@ -70,9 +70,17 @@ export function readWork(r: Reader): WorkStep | null {
   draft.from = fromOf(r, start);
   fixLegs(draft);
   readBehind(r, draft);
+  draft.place = countedFromHook(draft.place);
   passHow(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** "sc in 2 ch from hook": the second of them. */
+function countedFromHook(place: Place | null): Place | null {
+  const n = place?.n?.values;
+  const isTold = place?.fromHook && place.pick === 'next' && !place.each && n?.length === 1;
+  return place && isTold ? { ...place, pick: 'nth', nth: n[0] ?? null, n: null } : place;
 }
 
 /** "inc 1 sc in next st by working 2 sc in one": how it is made, to the clause's end. */

@@ -28,7 +28,8 @@ export function doChain(hands: Hands, step: ChainStep, row: RowContext, here: He
     // "Ch 2, 10 dc in magic ring": the chain is no foundation, the ring is.
     const intoRing =
       !closesFirst(here) && (row.shape.usesRing || (here.top && startsInRing(hands, step, row)));
-    if (!intoRing && row.beginsLater) return beginWithChain(hands, step, row);
+    if (!intoRing && (row.beginsLater || turnsOnly(hands, step, row)))
+      return beginWithChain(hands, step, row);
     if (!intoRing) return makeFoundationChain(hands, step);
     hands.edge = bareEdge('into', makeRing(hands));
   }
@@ -123,6 +124,12 @@ const closesFirst = (here: Here): boolean =>
 /** Nothing has been made that could be worked into, or the yarn was cut and not joined again. */
 const startsPiece = (hands: Hands): boolean =>
   hands.edge.kind === 'none' && hands.into === null && atStart(hands);
+
+/** "Ch 1, sc in each st around" where nothing lies beneath: no row is worked into one chain. */
+const turnsOnly = (hands: Hands, step: ChainStep, { shape }: RowContext): boolean =>
+  numberFor(hands, step.n) === 1 &&
+  shape.firstWork?.place?.pick === 'each' &&
+  shape.firstWork.place.nouns[0]?.kind !== 'chain';
 
 /**
  * A longer chain in an order of its own, while a chain lies there that nothing was worked into: the

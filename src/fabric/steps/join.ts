@@ -1,7 +1,7 @@
 /** Joins: a round that is closed, a chain made into a ring, yarn attached to finished work. */
 import type { JoinStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { foundationEdge, rotated, SPACE } from '../edge.ts';
+import { foundationEdge, rotated, SPACE, unknownEdge } from '../edge.ts';
 import {
   atStart,
   type Hands,
@@ -24,6 +24,13 @@ const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
 export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here): void {
   if (atJoin(hands)) return joinPiece(hands, step);
   if (joinsChain(hands)) return closeChain(hands, row);
+  if (joinsElsewhere(hands, step)) {
+    takeYarnNamed(hands, step.yarn);
+    hands.fastened = false;
+    hands.edge = unknownEdge();
+    hands.pos = hands.limit = 0;
+    return beginWithStitch(hands, step);
+  }
   const onSkipped = step.place !== null && nounOf(step.place).skipped;
   if (atStart(hands) && (hands.edge.kind !== 'none' || onSkipped)) return attach(hands, step);
   row.round = true;
@@ -34,6 +41,14 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
     workOn(hands, false);
   }
 }
+
+/** "Attach yarn at left shoulder" where a part begins: on an edge of pieces that are finished. */
+const joinsElsewhere = (hands: Hands, step: JoinStep): boolean =>
+  step.yarn !== null &&
+  hands.edge.kind === 'none' &&
+  hands.into === null &&
+  atStart(hands) &&
+  !(step.place !== null && nounOf(step.place).skipped);
 
 /** "Join to first leg": the stitch stays free for the work that follows, unless it is joined with it. */
 function joinPiece(hands: Hands, step: JoinStep): void {

@@ -333,6 +333,8 @@ function noteRemainder(
   const left = remaining(hands);
   if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
   if (left <= hands.passed && noGroupAhead(hands)) return;
+  // The passes divide, and what stands behind them does not fit: the row's end tells what is left.
+  if (passes.tail && passes.have === passes.count * passes.per) return;
   // "*Sk 1, dc in next, ch 2; rep from * around": what is skipped before the join is left for it.
   if (passes.tail && hands.edge.ring && !endsWithSkip(step) && isSkippedInPass(hands, step, left)) {
     hands.leave = true;

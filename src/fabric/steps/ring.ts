@@ -19,8 +19,8 @@ const MOST_IN_RING = 10;
 export function worksIntoRing(hands: Hands, step: WorkStep): boolean {
   const { edge, foundation } = hands;
   if (edge.kind === 'into') return true;
-  // "Rnd 1: 6 sc (6)": with nothing to work into, a ring is understood.
-  if (edge.kind === 'none') return understood(hands, step);
+  // "Rnd 1: 6 sc (6)": with nothing to work into, a ring is understood; not behind stitches that had places.
+  if (edge.kind === 'none') return hands.first === null && understood(hands, step);
   if (edge.kind !== 'foundation' || !edge.ring || !foundation?.joined) return false;
   const small = foundation.to - foundation.from <= MOST_IN_RING;
   const reading = ask(hands.readings, {

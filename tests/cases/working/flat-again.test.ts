@@ -91,3 +91,83 @@ Row 3 - ch1, 1sc in base of ch1, skip 1dc, *(1sc, ch2, 1sc) in next dc, skip 2dc
     expect(complaints(scarf(5).replace('last 4dc', 'last 3dc'))).not.toEqual([]);
   });
 });
+
+describe('yarn joined on an edge that nobody knows', () => {
+  const band = (place: string, row: string): string => `Ch 12
+Row 1: Sc in 2nd ch from hook and in each ch across. (11 sc)
+Row 2: Ch 1, turn, sc in each sc across. Fasten off. (11 sc)
+
+NECKBAND
+${place}
+Row 1: Ch 1, ${row}. (28 sc)
+Row 2: Ch 1, turn, sc in each sc. (28 sc)
+`;
+  it.each([
+    ['Attach yarn at left shoulder.', 'sc in each st around neck'],
+    ['With RS facing, join yarn at lower left corner.', 'sc evenly along side'],
+    ['Join yarn at underarm.', 'sc in each st around'],
+    ['Begin at the top of the opening.', 'sc in each st around'],
+  ])('%s', (place, row) => {
+    const text = band(place, row);
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 28 proven']);
+    expect(complaints(text.replace('each sc. (28', 'each sc. (27'))).not.toEqual([]);
+  });
+});
+
+describe('a list of stitches before the first place of its row', () => {
+  const cloth = (n: number): string => `Chain 20
+R1: 1 sc, 2 dc into the 2nd ch from the hook, miss 2 ch *work 1 sc, 2 dc in next ch, miss 2 ch and rep from * across the row to the last 4 chs, 1 sc, 2 dc in next ch, miss 2 chs, 1 sc in last ch. Turn (19 sts)
+R2: Ch 1, 1 sc, 2 dc into 1st st, mis 2 st, *work 1 sc, 2 dc into next st, miss 2 st and rep from * across until the last 3 sts. Miss 2 sts, 1 sc into last st. Turn (${n} sts)
+`;
+  it('goes into it, and so does the same list in the rest of the row', () => {
+    expect(complaints(cloth(19))).toEqual([]);
+    expect(worked(cloth(19), 'R1', 'R2')).toEqual(['R1 19 proven', 'R2 19 proven']);
+    expect(complaints(cloth(18))).not.toEqual([]);
+  });
+
+  it('and a bracket may stand inside the place', () => {
+    const text = `Row 1: ch 5, (tr, ch 1, tr, ch 1, 2 tr) all in 5th (the last one) chain from hook.
+Row 2: ch 4 (counts as tr here and in each following row), turn; tr in same space, 2 tr in next tr, ch 1, tr in next tr, ch 1, 2 tr in each of next 2 tr. (9 tr)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 9 proven']);
+  });
+});
+
+describe('what stands behind a repeat that divides', () => {
+  it('"29 sc with ch 1 between" is told of the row', () => {
+    const text = (n: number): string => `Ch 17.
+Row 1: Sc in 2nd ch from hook and in each ch across. (16 sc)
+Row 2: Ch 1, turn, sc in first sc, sk 1 sc, sc in next sc, * ch 1, sk 1 sc, sc in next sc, repeat from * to last sc, sc in last sc, turn. ${n} sc with ch 1 between.
+`;
+    expect(complaints(text(9))).toEqual([]);
+    expect(worked(text(9), 'Row 2')).toEqual(['Row 2 9 proven']);
+    expect(complaints(text(8))).not.toEqual([]);
+  });
+
+  it('is what does not fit, and not the repeat', () => {
+    const text = `Ch 17.
+Row 1: Sc in 2nd ch from hook and in each ch across. (16 sc)
+Row 2: Ch 1, turn, sc in first 2 sc, * ch 1, sk 1, 1 sc in next st, repeat from * across, sc in next 3 sts, ch 2.
+`;
+    expect(complaints(text)).toEqual(['3 stitches-left']);
+  });
+});
+
+describe('stitches listed behind the name of their section', () => {
+  it('are explained in the lines below', () => {
+    const text = `Special Stitches: Lhdc, Lsc
+Lhdc - Long half double crochet: Yo, insert hook in back loop of next st and in free loop of row below. Yo and pull through all loops.
+Lsc - Long single crochet: Insert hook in both loops and in free loop of row below.
+Coaster:
+Ch 19.
+Row 1: Sc in 2nd ch from hook and in each ch across; ch 2, turn (18 sc)
+Row 2: Hdc in back loop only of each sc across, ch 2, turn.
+Row 3: Lhdc in each st across, ch 2, turn. (18)
+Row 4: Lsc in each st across. (18)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3', 'Row 4')).toEqual(['Row 3 18 proven', 'Row 4 18 proven']);
+  });
+});

@@ -155,6 +155,7 @@ function takeCorner(hands: Hands, noun: AnyNoun, at: { from: number; to: number 
   leadsAlongSides(hands, at);
   if (hands.edge.spaces > 0) return takeNextSpace(hands, { ...noun, corner: true }, at);
   const entry = seek(hands, (i) => isCornerStitch(hands, i));
+  if (entry < 0 && hands.edge.ring && !hands.partly) lacksCorners(hands, at);
   return entry < 0 ? takeStitch(hands, 'passed') : takeStitchAt(hands, entry);
 }
 
@@ -172,6 +173,14 @@ export function leadsAlongSides(hands: Hands, at: { from: number; to: number }):
   hands.loose = true;
   fact(hands, { kind: 'not-worked', what: 'along the sides', ...spanAt(hands, at) });
   return true;
+}
+
+/** "4 sc in each corner" of a round that has none: which stitches are meant is not told. */
+function lacksCorners(hands: Hands, at: { from: number; to: number }): void {
+  for (let i = 0; i < hands.edge.n; i++) if (isCornerStitch(hands, i)) return;
+  hands.partly = true;
+  hands.loose = true;
+  fact(hands, { kind: 'not-worked', what: 'in corners', ...spanAt(hands, at) });
 }
 
 /** The middle of three stitches in one place, or of five and so on. */

@@ -90,7 +90,7 @@ export function pastStart(hands: Hands): boolean {
   const { edge, history } = hands;
   const [round, part] = history.slice(-2);
   const spent = edge.kind === 'row' && !edge.ring && hands.pos >= edge.n && hands.limit >= edge.n;
-  if (!spent || hands.skippedEdge || !round?.ring || !part || part.ring) return false;
+  if (!spent || edge === hands.skippedEdge || !round?.ring || !part || part.ring) return false;
   const runs = runsOf(hands, round);
   const rest = runs.length === 1 ? (runs[0] ?? []) : [];
   if (rest.length === 0 || countedIn(hands, part) >= rest.length) return false;

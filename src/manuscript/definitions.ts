@@ -45,7 +45,7 @@ const TRADE_SHORT = /^(?:[sdh]{1,2}c|tr|htr|dtr)\d?tog$/i;
 
 /** "Foundation ch and row 1: Ch 32. …" among the special stitches is the first row. */
 const NAMES_ROW =
-  /\b(?:rows?|rnds?|rounds?) \d|^(?:foundation|set-?up|base|starting|beginning) (?:ch|chain|row|rnd|round)\b|^to (?:begin|start)\b/i;
+  /\b(?:rows?|rnds?|rounds?) \d|^(?:foundation|set-?up|base|starting|beginning) (?:ch|chain|row|rnd|round)\b|^(?:foundation|start|set-?up)$|^to (?:begin|start)\b/i;
 
 /** "MB: make bobble - 4 dc in next st, …": a short form, and how it is made. */
 const SHORT_NAME = /^[A-Za-z][A-Za-z0-9-]{0,5}$/;

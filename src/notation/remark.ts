@@ -34,6 +34,7 @@ const OPENERS = (
   'begin optional option tip hint important using set don is are will should so because but however ' +
   'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
   'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
+  "you're you'll you've youre youll we're we'll we've i'm i've i'll " +
   'otherwise thats its my mine placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
 ).split(' ');
 
@@ -41,7 +42,7 @@ const OPENERS = (
 export function opensRemark(r: Reader): boolean {
   // Asked of many words, of which few open any: no string is made for the others.
   if (kindAt(r) !== T.word || !isOneOf(r, MAY_OPEN)) return false;
-  return RULES.get(spelled(r, r.at))?.(r) ?? false;
+  return RULES.get(spelled(r, r.at).replace('’', "'"))?.(r) ?? false;
 }
 
 const isProse = (r: Reader, ahead: number): boolean =>
@@ -118,6 +119,12 @@ const anotherOne = (r: Reader): boolean =>
   (isWord(r, W.another, 1) && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2)) ||
   (kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3)));
 
+/** "*Make 1st corner, ch 6, …": what the loop is to be. */
+const aCorner = (r: Reader): boolean =>
+  (kindAt(r, 1) === T.ordinal || isWord(r, W.a, 1) || isWord(r, W.first_word, 1)) &&
+  isWord(r, W.corner, 2) &&
+  clauseEnds(r, 3);
+
 type Rule = (r: Reader) => boolean;
 const always: Rule = () => true;
 
@@ -129,7 +136,10 @@ const leadsYarn: Rule = (r) =>
 const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ...OPENERS.map((word): [string, Rule] => [word, always]),
   // "Make one more": another of these.
-  ['make', (r) => /^(sure|note|it|them)$/.test(spelled(r, r.at + 1)) || anotherOne(r)],
+  [
+    'make',
+    (r) => /^(sure|note|it|them)$/.test(spelled(r, r.at + 1)) || anotherOne(r) || aCorner(r),
+  ],
   ['color', (r) => isWord(r, W.change, 1)],
   ['colour', (r) => isWord(r, W.change, 1)],
   ['do', (r) => isWord(r, W.not, 1)],
@@ -173,7 +183,7 @@ const MAY_OPEN = wordsOf([...RULES.keys()].join(' '));
 export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;
   run.aside = true;
-  const leads = LEADS_TO_CHAIN.test(spelled(r, start)) || forPiece(r, run);
+  const leads = LEADS_TO_CHAIN.test(spelled(r, start)) || toBegin(r) || forPiece(r, run);
   const begins = isOneOf(r, LEADS_TO_WORK);
   while (
     !(leads && chainHere(r)) &&
@@ -221,7 +231,7 @@ function passSentence(r: Reader): void {
 function tellsWork(r: Reader, start: number): boolean {
   // "sc in 2nd ch from hok and in next 20 sts": no remark tells of the next 20 stitches.
   if (spelled(r, start) === 'from') return worksNext(r, start);
-  if (!/^(we|you|i|to|now|so)$/.test(spelled(r, start))) return false;
+  if (!/^(?:(?:we|you|i)(?:['’]?(?:re|ll|ve|m))?|to|now|so)$/.test(spelled(r, start))) return false;
   let stitches = false;
   for (let i = start; i < r.at; i++) {
     const sense = r.word[i] ?? 0;
@@ -264,6 +274,10 @@ const TALLIES: SenseSet = new SenseSet([
 /** "Using a 4 mm hook make 75 ch", "with main colour ch 40": the remark ends where the chain begins. */
 const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)|holding|taking)$/;
 
+/** "To begin ch 65 and join": as "begin with" does. */
+const toBegin = (r: Reader): boolean =>
+  isWord(r, W.to) && /^(?:begin|start)$/.test(spelled(r, r.at + 1));
+
 /** "For the cuff make a chain of 44 stitches": the piece before its chain; no size, and no other way. */
 function forPiece(r: Reader, run: Run): boolean {
   if (run.out.length > 0 || r.at !== FIRST || !isWord(r, W.for)) return false;
@@ -291,6 +305,7 @@ function chainHere(r: Reader): boolean {
     clauseEnds(r, k + 1) ||
     kindAt(r, k + 1) === T.open ||
     isWord(r, W.st, k + 1) ||
+    (isWord(r, W.and, k + 1) && (isWord(r, W.join, k + 2) || isWord(r, W.turn, k + 2))) ||
     /^loos/.test(spelled(r, r.at + k + 1));
   return isWord(r, W.ch) && kindAt(r, k) === T.number && ends;
 }

@@ -63,7 +63,7 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 function isRow(r: Reader, label: RowLabel): boolean {
   // "R3: = R2" has both signs.
   const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
-  const lettered = closed && /^r\d+(?:[-–—]\d+)?$/i.test(label.text);
+  const lettered = closed && /^r\d+(?:[-–—]r?\d+)?$/i.test(label.text);
   const begins = /^(?:foundation|set-?up) (?:row|rnd|round)/i.test(label.text);
   const sure = lettered || (label.word !== '' && (label.numbers.length > 0 || begins));
   if (sure && labelReads(r, label.text)) return true;
@@ -339,7 +339,7 @@ function atCentre(r: Reader, { from }: Step, chain: Step): boolean {
   return /\b(?:start|begin)[a-z]* (?:at|in|from) (?:the )?cent(?:er|re)\b/i.test(words);
 }
 
-const LEADS: SenseSet = new SenseSet([W.using, W.with, W.beginning, W.for]);
+const LEADS: SenseSet = new SenseSet([W.using, W.with, W.beginning, W.for, W.to]);
 
 /** More than any turning chain has. */
 const isFoundation = (step: Step | undefined): boolean =>

@@ -119,8 +119,12 @@ function eatArticle(r: Reader): boolean {
   if (!isWord(r, W.a) && !isWord(r, W.the)) return false;
   if (isWord(r, W.a) && clauseEnds(r, 1)) return false;
   r.at++;
+  // "work a final 1 dc", "a last sc in first st"
+  if (isOneOf(r, FINAL) && (kindAt(r, 1) === T.number || mayBeStitch(wordAt(r, 1)))) r.at++;
   return true;
 }
+
+const FINAL = wordsOf('final last extra');
 
 const NO_PLACES: readonly Place[] = [];
 

@@ -173,3 +173,39 @@ describe('loops that hold for all rows', () => {
     expect(kinds(text)).not.toEqual(kinds(told));
   });
 });
+
+it('rows that turn within a round work back past its start, whatever rows follow', () => {
+  const text =
+    'US terms\n\nRnd 1: 14 sc in MR (14)\nRnd 2: 2 sc in each sc (28)\nRow 3: Sc in next 4 sts, turn.\nRow 4: Sc in next 22 sts, turn.\nRow 5: Sc in next 15 sts, turn.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 4')).toEqual(['Row 4 22 unstated']);
+});
+
+it('"in each corner" of a round without corners is not every stitch', () => {
+  const text =
+    'US terms\n\nRnd 1: 7 sc in MR (7)\nRnd 2: 2 sc in each sc (14)\nRnd 3: 4 sc in each corner.\n';
+  expect(worked(text, 'Rnd 3')[0]).toContain('unchecked');
+});
+
+it('"Foundation: make 4ch and join" begins the piece, also below a list of abbreviations', () => {
+  const text =
+    'UK terms\n\nAbbreviations\nCh = chain\nTr = treble\nFoundation: Make 4ch and join into a ring with a ss\nRound 1: 3ch (counts as 1tr), 11tr into ring, and work a final 1tr into ring, join to 3rd ch. (13 tr)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 13 proven']);
+});
+
+it('"R4-R9:" is a label, and talk that begins with "you\'re" is talk unless it tells of stitches', () => {
+  const text =
+    "US terms\n\nR1: Ch 2, 6 hdc in 2nd ch from hook. (6)\nR2: 2 hdc in each st around. (12)\nR3-R5: Now, you're going to work without a break. Hdc in each st. (12)\n";
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'R5')).toEqual(['R5 12 proven']);
+  expect(complaints(text.replace('work without a break', 'work 5 hdc in it'))).not.toEqual([]);
+});
+
+it.each(['To Begin Ch 20 and join with a sl st.', 'To begin: Ch 20 and join.', 'To begin, ch 20, join.'])(
+  '%s opens the piece, on the line of its first round',
+  (begin) => {
+    const text = `US terms\n\n${begin} Rnd 1 - ch 1, hdc in same st as join and around. (20)\nRnd 2 - ch 1, fphdc in first st and around. (20)\n`;
+    expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 20 proven', 'Rnd 2 20 proven']);
+  },
+);

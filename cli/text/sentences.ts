@@ -161,6 +161,12 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'repeated around': 'Stitches told once, with no place, are repeated to the end.',
     },
   },
+  'behind petals': {
+    tellsCustom: true,
+    readings: {
+      'one for each petal': 'Behind petals there is one place for each of them.',
+    },
+  },
   'gap of the join': {
     tellsCustom: false,
     readings: {

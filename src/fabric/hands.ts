@@ -152,6 +152,11 @@ export interface Hands {
   rowEdge: Edge;
   /** Where the hands stand on each piece, in a row that brings several together. */
   pieces: Pieces | null;
+  /** The row goes back to places of an earlier one: what does not come out proves nothing. */
+  overlaid: boolean;
+  /** How many places of earlier rows, by row and name, this row has taken; and which there are. */
+  earlier: ReadonlyMap<string, number>;
+  earlierPlaces: Map<string, readonly number[]>;
   /** The last place of the edge may be worked or left: both occur (the far end of a chain). */
   optionalLast: boolean;
 }
@@ -191,6 +196,8 @@ export interface Worked {
 
 const NO_SKIPS: ReadonlySet<number> = new Set();
 const NOTHING_SKIPPED: Hands['skipped'] = { to: -1, nodes: -1, n: 0 };
+
+const NONE_TAKEN: ReadonlyMap<string, number> = new Map();
 
 export const NO_LENGTHS: ReadonlySet<number> = new Set();
 
@@ -262,6 +269,9 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     partName: '',
     rowEdge: bareEdge('none'),
     pieces: null,
+    overlaid: false,
+    earlier: NONE_TAKEN,
+    earlierPlaces: new Map(),
     optionalLast: false,
   };
 }
@@ -312,6 +322,9 @@ export function beginRow(
   hands.settled = new Map();
   hands.rowEdge = edge;
   hands.pieces = null;
+  hands.overlaid = false;
+  hands.earlier = NONE_TAKEN;
+  if (hands.earlierPlaces.size > 0) hands.earlierPlaces = new Map();
   hands.optionalLast = false;
 }
 

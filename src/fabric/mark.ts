@@ -46,6 +46,8 @@ export interface Mark
     | 'lackAt'
     | 'pieces'
     | 'optionalLast'
+    | 'overlaid'
+    | 'earlier'
     | 'skipped'
     | 'partSkip'
   > {
@@ -95,6 +97,8 @@ export const mark = (hands: Hands): Mark => ({
   lackAt: hands.lackAt,
   pieces: hands.pieces,
   optionalLast: hands.optionalLast,
+  overlaid: hands.overlaid,
+  earlier: hands.earlier,
   skipped: hands.skipped,
   partSkip: hands.partSkip,
   nodeCount: hands.nodes.n,
@@ -142,6 +146,8 @@ export function restore(hands: Hands, to: Mark): void {
   hands.lackAt = to.lackAt;
   hands.pieces = to.pieces;
   hands.optionalLast = to.optionalLast;
+  hands.overlaid = to.overlaid;
+  hands.earlier = to.earlier;
   hands.skipped = to.skipped;
   hands.partSkip = to.partSkip;
   hands.facts = to.facts;

@@ -387,7 +387,9 @@ function takeStem(
   const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
   if (later < 0 && hands.namedOnly) return lack(hands);
   // "Join in any dc": the first there is.
-  const seeks = later >= 0 && (hands.namedOnly || any || behindGroup(hands, later));
+  // Between stitches that an earlier row's round made stand those that this round is to go into.
+  const named = hands.namedOnly || any || hands.overlaid;
+  const seeks = later >= 0 && (named || behindGroup(hands, later));
   const reading = ask(hands.readings, {
     doubt: 'noun',
     custom: seeks ? 'seek' : 'next',

@@ -1,5 +1,6 @@
 /** From the words for a place to the place itself, however it is picked. */
 import { type Place, stemOf } from '../notation/index.ts';
+import { earlierRow, leftHereAndThere, takeEarlier } from './earlier-row.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, hasLeft, numberFor, spanAt, type Target } from './hands.ts';
 import {
@@ -53,7 +54,9 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
   const noun = nounOf(place);
   const within = stitchOfGroup(hands, place);
   if (within) return within;
-  if (!noun.skipped && isOfEarlierRow(hands, place)) return takeEarlier(hands, noun.kind);
+  const earlier = earlierRow(hands, place);
+  if (earlier && (!noun.skipped || leftHereAndThere(hands, place, earlier)))
+    return takeEarlier(hands, place, earlier);
   if (noun.skipped) return takeSkipped(hands, place, at);
   if (noun.kind === 'ring') return ringTarget(hands);
   switch (place.pick) {
@@ -93,18 +96,6 @@ function stitchOfGroup(hands: Hands, { pick, nth, of, nouns }: Place): Target | 
   for (let i = group.from; i < group.to; i++) if (edge.type[i] === COUNTED) stitches.push(i);
   const entry = pick === 'last' ? stitches.at(-1) : stitches[pick === 'nth' ? (nth ?? 1) - 1 : 0];
   return entry === undefined ? null : takeStitchAt(hands, entry);
-}
-
-/** "In next ch-2 sp of round 2", three rounds up: of a row that has others above it. */
-function isOfEarlierRow({ history }: Hands, place: Place): boolean {
-  const row = place.row ?? place.of?.row ?? null;
-  return row !== null && history.at(-1)?.number !== row && history.some((w) => w.number === row);
-}
-
-/** Which of that row's places are free, and what they cover of the row beneath, is not followed. */
-function takeEarlier(hands: Hands, kind: string): Target {
-  hands.loose = true;
-  return takeOff(hands, { node: -1, space: kind === 'space', entry: -1 });
 }
 
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {

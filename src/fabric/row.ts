@@ -1,8 +1,9 @@
 /** One row: the edge is prepared, the steps are worked, the sum is drawn. */
-import type { StandingOrder, StatedCount } from '../notation/index.ts';
+import type { StandingOrder, StatedCount, Step } from '../notation/index.ts';
 import { type ChartDone, type Charts, toldBy } from './charts.ts';
 import type { RowContext } from './context.ts';
 import { worksCornerBlocks } from './corner-blocks.ts';
+import { behindPetals } from './earlier-row.ts';
 import { COUNTED, type Edge, edgeOf, NAMED, queued, rotated } from './edge.ts';
 import type { RowRecord, Verdict } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
@@ -101,6 +102,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   hands.statedStitches = statedStitches(hands, task.asks.counts);
   hands.chainLengths = shape.chainLengths;
   hands.uncounted = uncountedBy(setting.orders);
+  if (shape.behind) goBehind(hands, shape.behind);
   hands.cornerBlocks = !hands.edge.ring && worksCornerBlocks(shape.steps);
   const side = sideOf(task, before, turned);
   const row: RowContext = {
@@ -129,6 +131,17 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
 function loopOf(orders: readonly StandingOrder[]): Hands['loop'] {
   const order = orders.findLast((o) => o.kind === 'loops');
   return order?.kind === 'loops' && order.loop !== 'both' ? order.loop : null;
+}
+
+/** Where the row beneath has no petals it is not known what lies behind them. */
+function goBehind(hands: Hands, step: Step): void {
+  const edge = behindPetals(hands, step);
+  if (!edge) {
+    hands.loose ||= hands.edge.kind === 'row';
+    return;
+  }
+  hands.edge = edge;
+  hands.limit = edge.n;
 }
 
 /** "Ch 3 does not count as a stitch": told of chains of a length. */
@@ -297,12 +310,14 @@ function conclude(
     noteEnd(hands, shape, { agrees, turns: end.turns });
   }
   noteRowTotal(hands, task);
+  if (hands.overlaid) hands.facts = hands.facts.filter(({ kind }) => kind !== 'noun');
   if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
   // What lies beneath is not known: neither how long its spaces are, nor how its stitches are called.
   if (open || end.before.guessed)
     hands.facts = hands.facts.filter(({ kind }) => kind !== 'space-size' && kind !== 'noun');
   if (end.before.guessed && namesGaps(shape)) leaveOpen(hands);
   if (end.before.groups) leaveWalkOpen(hands);
+  if (hands.overlaid) leaveOpen(hands);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
   const uncertain = open || hands.loose;
@@ -383,6 +398,8 @@ function noteEnd(
   }
   if (hands.aside) return;
   const left = remaining(hands);
+  // Only places of earlier rows were worked: those of the row beneath stay behind them.
+  if (hands.earlier.size > 0 && (hands.used <= 1 || left <= hands.passed)) return;
   if (hands.leaveSaid !== null && hands.leaveSaid !== left && !hands.tookSpace) {
     return fact(hands, {
       kind: 'left',

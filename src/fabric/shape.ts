@@ -29,6 +29,8 @@ export interface RowShape {
   readonly onlySlips: boolean;
   /** "around" or "in ring" occurs. */
   readonly goesRound: boolean;
+  /** "Working behind petals". */
+  readonly behind: Step | null;
   /** Works nothing at all: a foundation, a fastening off, a remark. */
   readonly idle: boolean;
   readonly usesRing: boolean;
@@ -121,6 +123,7 @@ function readShape(steps: readonly Step[]): RowShape {
     ),
     onlySlips: works.length > 0 && works.every((work) => work.stitch.stem === 'ss'),
     goesRound: all.some((step) => saysAround(step)),
+    behind: all.find((step) => step.kind === 'remark' && step.behind === true) ?? null,
     idle: !all.some(isWorky),
     usesRing:
       nouns.some((noun) => noun.kind === 'ring') || all.some((step) => step.kind === 'ring'),

@@ -1,6 +1,7 @@
 /** Works a list of steps in order; each construct has its file in `steps/`. */
 import { PLAIN_TERM, type Step } from '../notation/index.ts';
 import type { Here, RowContext } from './context.ts';
+import { toRow } from './earlier-row.ts';
 import { fact, type Hands, numberFor, spanAt, TOO_MANY, takeYarnNamed } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
@@ -80,6 +81,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
       return doWork(hands, evenStep(step), row, here);
     case 'loop':
       hands.loop = step.loop === 'both' ? null : step.loop;
+      if (step.row !== null && !toRow(hands, step.row)) hands.loose = true;
       return;
     case 'unworked':
       hands.leave = true;

@@ -280,7 +280,7 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     r.at = start;
     return null;
   }
-  ofRowBefore(r);
+  const row = ofRowBefore(r);
   // "working in back of chain"
   if (loop === 'third' && isWord(r, W.ch)) r.at++;
   // "in 3rd loop of hdc,"
@@ -293,20 +293,39 @@ export function readLoopOrder(r: Reader): LoopStep | null {
   if (isWord(r, W.for) && isWord(r, W.these, 1) && isWord(r, W.round, 2)) {
     r.at += isWord(r, W.only, 3) ? 4 : 3;
   }
-  return { kind: 'loop', loop, from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'loop', loop, row, from: fromOf(r, start), to: toOf(r) };
 }
 
-/** "in front loops of previous row", "in BLO of rnd 3": the row beneath. */
-function ofRowBefore(r: Reader): void {
+/** "working in unused front loops of rnd 2": those that the rows above left. */
+export function readLoopsOfRow(r: Reader): LoopStep | null {
+  const start = r.at;
+  passWords(r, BEFORE_LOOP);
+  const left = isWord(r, W.unworked) || isWord(r, W.skipped) || isWord(r, W.remaining);
+  if (left) r.at++;
+  const step = left ? readLoopOrder(r) : null;
+  if (step && step.row !== null) return { ...step, from: fromOf(r, start) };
+  r.at = start;
+  return null;
+}
+
+/** "in front loops of previous row", "in BLO of rnd 3": the number of the row where it is told. */
+function ofRowBefore(r: Reader): number | null {
   let k = isWord(r, W.of) ? 1 : 0;
-  if (k === 0 && !isWord(r, W.of, -1) && !isWord(r, W.the, -1)) return;
+  if (k === 0 && !isWord(r, W.of, -1) && !isWord(r, W.the, -1)) return null;
+  // "flo of the sts of rnd 1", "front loops of sc's from round 1"
+  const sts = mayBeStitch(wordAt(r, k)) || isWord(r, W.st, k);
+  const possessive = sts && kindAt(r, k + 1) === T.word && spelled(r, r.at + k + 1) === 's' ? 1 : 0;
+  const from = k + 1 + possessive;
+  if (sts && (isWord(r, W.of, from) || isWord(r, W.from, from))) k = from + 1;
   if (isWord(r, W.the, k)) k++;
   const named = isWord(r, W.previous, k) || isWord(r, W.last, k);
   if (named) k++;
-  if (!isWord(r, W.round, k) && !isWord(r, W.row, k)) return;
+  if (!isWord(r, W.round, k) && !isWord(r, W.row, k)) return null;
   k++;
-  if (!named && kindAt(r, k) !== T.number) return;
-  r.at += kindAt(r, k) === T.number && !named ? k + 1 : k;
+  if (!named && kindAt(r, k) !== T.number) return null;
+  const number = kindAt(r, k) === T.number && !named;
+  r.at += number ? k + 1 : k;
+  return number ? r.value[r.at - 1]! : null;
 }
 
 /** "working all sts for this round in 3rd loop" */

@@ -72,11 +72,20 @@ function isPreposition(r: Reader, ahead: number): boolean {
     sense === W.through ||
     sense === W.across ||
     sense === W.at ||
+    isBehind(r, ahead) ||
     // "sc up next 4 sc", "sc down next 4 sc"
     ((sense === W.up || sense === W.along) &&
       (isWord(r, W.next, ahead + 1) || namesRowEnds(r, ahead + 1)))
   );
 }
+
+/** "sl st behind next petal" */
+const isBehind = (r: Reader, ahead: number): boolean =>
+  kindAt(r, ahead) === T.word &&
+  (isWord(r, W.next, ahead + 1) || isWord(r, W.each, ahead + 1)) &&
+  isOneOf(r, BEHIND, ahead);
+
+const BEHIND = wordsOf('behind');
 
 function readPlaceFrom(r: Reader, start: number): PlaceDraft | null {
   // Places within places ("3rd ch of top of …") are nested as brackets are, and limited with them.

@@ -50,6 +50,10 @@ export function putWords(r: Reader, run: Run, start: number, kind: 'remark' | 'u
   const from = fromOf(r, start);
   const to = toOf(r);
   const last = run.out.at(-1);
+  if (kind === 'remark' && to - from < LONGEST_BEHIND && saysBehind(r, from, to)) {
+    run.out.push({ kind, behind: true, from, to });
+    return;
+  }
   if (last && last.kind === kind && run.out.length > run.sentence) {
     run.out[run.out.length - 1] = { kind, from: last.from, to };
   } else run.out.push({ kind, from, to });
@@ -60,3 +64,11 @@ export function lastWork(run: Run): WorkStep | null {
   const last = run.out.at(-1);
   return last?.kind === 'work' ? last : null;
 }
+
+const LONGEST_BEHIND = 70;
+
+/** "working behind petals", "(in back of flower)", "keeping ch behind petal" */
+const saysBehind = (r: Reader, from: number, to: number): boolean =>
+  BEHIND.test(r.text.slice(r.base + from, r.base + to));
+
+const BEHIND = /\b(?:behind|back of) (?:the )?(?:\w+ ){0,2}(?:petals?|flower|rose|leaves)\b/i;

@@ -315,6 +315,8 @@ export interface UnworkedStep extends Span {
 /** "BLO:", "working in back loops only": holds for what follows in the instruction. */
 export interface LoopStep extends Span {
   readonly kind: 'loop';
+  /** "front loops of rnd 3": the row whose loops they are; `null`: of the row beneath. */
+  readonly row: number | null;
   readonly loop: Loop;
 }
 
@@ -397,6 +399,8 @@ export interface EvenStep extends Span {
 /** "place marker", "stuff", "attach eyes", "see photo", "mark it": understood, changes nothing. */
 export interface RemarkStep extends Span {
   readonly kind: 'remark';
+  /** "Working behind petals": the row goes behind those of the row beneath. */
+  readonly behind?: true;
 }
 
 /**

@@ -17,6 +17,7 @@ import { layersAhead, readLayers } from './layers.ts';
 import { readMeasure } from './measure.ts';
 import {
   readLoopOrder,
+  readLoopsOfRow,
   readNot,
   readOtherSide,
   readRing,
@@ -154,6 +155,7 @@ opens(
 );
 opens((r) => (isWord(r, W.knot, 1) ? readRing(r) : null), senseOfWord('sl'), senseOfWord('slip'));
 opens((r) => invisibleJoin(r), senseOfWord('invisible'));
+opens((r) => readLoopsOfRow(r), W.working, W.work, W.in);
 opens(
   (r, run) => otherSide(r, run),
   W.working,

@@ -312,7 +312,7 @@ const start: fc.Arbitrary<readonly Step[]> = fc.constantFrom<readonly Step[]>(
   [chain(numbers(1)), { ...NOWHERE, kind: 'turn', not: false }],
   [{ ...NOWHERE, kind: 'yarn', yarn: 'B', act: 'with' }],
   [{ ...NOWHERE, kind: 'ring' }, chain(numbers(1))],
-  [{ ...NOWHERE, kind: 'loop', loop: 'back' }],
+  [{ ...NOWHERE, kind: 'loop', loop: 'back', row: null }],
   [join({ yarn: 'A', with: stitch({ stem: 'ss' }), place: place({ pick: 'any' }) })],
   [join({ yarn: 'B', with: stitch({ stem: 'sc' }), place: place({ pick: 'any' }) })],
 );

@@ -176,7 +176,7 @@ interface Passes {
   /** Places that one pass takes. */
   readonly per: number;
   /** States before the last passes, newest last. */
-  readonly before: readonly Mark[];
+  readonly before: Mark[];
 }
 
 /** As many passes as leave room for the ending and for what follows. */
@@ -188,10 +188,12 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   hands.limit = Math.min(hands.limit, limitOf(hands, until), beforeClosed(hands, step));
   const have = remaining(hands);
   const usedBefore = hands.used;
-  const madeBefore = countedSince(hands, hands.rowFrom) > 0;
+  const madeBefore = countedSince(hands, hands.rowFrom);
   const named = worksIntoNamed(hands, step);
   hands.namedOnly = named;
   const passes = workPasses(hands, step, row);
+  if (cameRound(hands, passes, { usedBefore, made: madeBefore }))
+    restore(hands, passes.before.pop()!);
   // Those of another name behind the last of them are passed as those between are.
   if (named) hands.pos = Math.max(hands.pos, hands.limit);
   hands.namedOnly = false;
@@ -212,7 +214,9 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
     return true;
   }
   const cut =
-    passes.count > 0 && !skips && cutShort(hands, step, row, { here, madeBefore, rounds });
+    passes.count > 0 &&
+    !skips &&
+    cutShort(hands, step, row, { here, madeBefore: madeBefore > 0, rounds });
   const candidates = [...(cut ? [mark(hands)] : []), full, ...[...passes.before].reverse()];
   const again = (): void => {
     restore(hands, passes.before[0] ?? full);
@@ -233,6 +237,21 @@ function endsWithItsChain(hands: Hands, { steps, ending }: RepeatStep): boolean 
   return numberFor(hands, chain.n) === numberFor(hands, last.n);
 }
 
+/**
+ * "Ch 4, dc in same place, *ch 7, 2 dc over next dc of rnd 2; rep from * around": where only places of an
+ * earlier row are worked, the last of them is the one over which the round began.
+ */
+function cameRound(
+  hands: Hands,
+  { before, count }: Passes,
+  { usedBefore, made }: { readonly usedBefore: number; readonly made: number },
+): boolean {
+  const last = before.at(-1);
+  if (!last || count < 2 || made === 0 || hands.used !== usedBefore || hands.tookSpace)
+    return false;
+  return hands.earlier.size > 0 && countedSince(hands, last.nodeCount) === made;
+}
+
 /** Full passes until one does not fit. */
 function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
   const before: Mark[] = [];
@@ -242,9 +261,9 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
   const most = hands.bench.limit.most;
   while (count < most) {
     // Far from the end nothing can go wrong: marks are kept for the last passes only.
-    const near = count === 0 || hands.limit - hands.pos < 5 * entries + 5;
+    const near = entries === 0 || hands.limit - hands.pos < 5 * entries + 5;
     const start = near ? mark(hands) : null;
-    const { pos, inner, used, missing, edge, standing, loose } = hands;
+    const { pos, inner, used, missing, edge, standing, loose, earlier } = hands;
     const facts = hands.facts.length;
     const made = count === 0 && isRingOfAny(hands) ? countedSince(hands, hands.rowFrom) : -1;
     onePass(hands, step, row, false);
@@ -253,7 +272,10 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
       break;
     }
     const moved =
-      hands.pos !== pos || hands.inner !== inner || (standing && !hands.standing && count === 0);
+      hands.pos !== pos ||
+      hands.inner !== inner ||
+      hands.earlier !== earlier ||
+      (standing && !hands.standing && count === 0);
     // Several passes along a chain end with it; one that took a whole side may take the other too.
     const wraps = count > 1 && edge.kind === 'foundation' && hands.edge !== edge;
     if (start && (hands.missing > missing || !moved || wraps || lacksPlace(hands, facts))) {

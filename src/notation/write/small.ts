@@ -34,7 +34,9 @@ export function writeLoop(step: LoopStep): string {
     third: 'in 3rd loops only',
     both: 'through both loops',
   } as const;
-  return `working ${words[step.loop]}`;
+  if (step.row === null) return `working ${words[step.loop]}`;
+  const loops = words[step.loop].replace(/ only$/, '');
+  return `working ${loops} of rnd ${step.row}`;
 }
 
 export function writeOtherSide(step: OtherSideStep, voice: Voice): string {

@@ -94,7 +94,7 @@ function stepped(step: Step, text: string): string {
     case 'unworked':
       return `unworked${step.n ? ` ${numbered(step.n)}` : ''}`;
     case 'loop':
-      return `loop ${step.loop}`;
+      return `loop ${step.loop}${step.row === null ? '' : ` of ${step.row}`}`;
     case 'boxes': {
       const until = step.until ? ` ${untilled(step.until)}` : '';
       return `${step.n ? numbered(step.n) : '?'} ${step.box}-box${until}`;

@@ -233,7 +233,7 @@ it.each([
       'Rnd 3: Ch 1, from the back, sl st around the post of the first dc on rnd 1, directly below; ch 5 to count as the first dc and the first ' +
       'ch 2, (bpdc around the next dc on rnd 1, ch 2) 7 times; join with a sl st in 3rd ch of beg ch 5. (8 ch-2 sps)\n' +
       'Rnd 4: (Ch 1, 5 dc in the next ch 2 sp, ch 1, sl st in the next dc) 8 times: join with a sl st in the joining sl st. (40 dc)',
-    ['Rnd 2 24 proven', 'Rnd 3 8 unchecked', 'Rnd 4 40 proven'],
+    ['Rnd 2 24 proven', 'Rnd 3 8 proven', 'Rnd 4 40 proven'],
   ],
   [
     'a square whose counts stand behind semicolons, and dashes that say where a corner lies',

@@ -167,6 +167,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'one for each petal': 'Behind petals there is one place for each of them.',
     },
   },
+  'list before "around"': {
+    tellsCustom: true,
+    readings: {
+      'repeated around': 'Stitches told before "inc around" are repeated with it.',
+      once: 'Stitches told before the one that goes around are worked once.',
+    },
+  },
   'gap of the join': {
     tellsCustom: false,
     readings: {

@@ -62,8 +62,9 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
     if (guard === 0 && kindAt(r) === T.number && !chainsBehind(r)) return null;
     if (sense === W.count) {
       r.at++;
-      // "(Count: 28 sts)" states a count.
+      // "(Count: 28 sts)" states a count, and "count your stitches" asks for one.
       if (kindAt(r) === T.colon || kindAt(r) === T.number) return null;
+      if (kindAt(r) === T.word && /^(?:your|the|all)$/.test(spelled(r, r.at))) return null;
       while (eatWord(r, W.as) || eatWord(r, W.for));
       return said;
     }

@@ -26,6 +26,7 @@ import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { PLAIN_TERM } from './stitch-term.ts';
 import { T } from './tokens.ts';
+import { toldNumber } from './told-count.ts';
 import { plainWork, readWork } from './work.ts';
 
 export function numberStep(r: Reader, run: Run): void {
@@ -60,7 +61,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (isPlainCount(r) && plainCounts(r, run)) return;
   if (numbersPart(r)) return putNumber(r, run);
   if (bareStitches(r, run)) return;
-  if (startsRound(r, run)) return;
+  if (toldNumber(r, run) || startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
 }

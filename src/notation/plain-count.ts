@@ -3,7 +3,7 @@
 import { countItem, isPlainCount, opensExtent, readCounts } from './count.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { stopBefore } from './noun.ts';
-import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -278,5 +278,15 @@ export function plainCountAhead(r: Reader, run: Run): boolean {
     r.at--;
     return false;
   }
-  return plainCounts(r, run);
+  return !leavesFew(r) && plainCounts(r, run);
+}
+
+/** "You should have one stitch left": what is still to be worked, and no count of the row. */
+function leavesFew(r: Reader): boolean {
+  let k = 0;
+  while (k < 8 && kindAt(r, k) === T.word) k++;
+  if (kindAt(r, k) !== T.number || valueAt(r, k) > 3) return false;
+  for (k++; !clauseEnds(r, k); k++)
+    if (/^(?:left|unworked|remaining)$/.test(spelled(r, r.at + k))) return true;
+  return false;
 }

@@ -41,6 +41,7 @@ import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { STAR, starRole } from './star.ts';
 import { FIRST, T } from './tokens.ts';
+import { toldCount } from './told-count.ts';
 import { doubles, toldShaping } from './told-shaping.ts';
 import type { Step, WorkStep } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
@@ -390,7 +391,7 @@ function thisAgain(r: Reader, run: Run): boolean {
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
-  if (dependsOnBeneath(r, run)) return;
+  if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
   if (purpose(r, run) || nameWithDash(r, run)) return;
   if ((sense === W.each || sense === W.you) && saying(r, run)) return;
   if (run.out.length === 0 && sense <= 0 && yarnAlone(r, run)) return;

@@ -17,6 +17,8 @@ export function listAround(
   if (!here.top || hands.edge.kind !== 'row') return null;
   if (!isItem(steps[here.i]) || steps.slice(0, here.i).some(isItem)) return null;
   const behind = steps.findLastIndex(isItem) + 1;
+  const around = itemAround(steps[behind]);
+  if (around) return listWithAround(hands, steps, [here.i, behind], around);
   const list = steps.slice(here.i, behind);
   if (!list.every((step): step is WorkStep => isItem(step) || step.kind === 'remark')) return null;
   if (steps.some(({ kind }) => OTHER.has(kind))) return null;
@@ -56,6 +58,45 @@ export function listAround(
     return [...steps.slice(0, here.i), told, plainAround(first), ...steps.slice(behind)];
   }
   return [...steps.slice(0, here.i), repeatOf(list, first), ...steps.slice(behind)];
+}
+
+/** "inc around", "sc 2 around": the step as one of its list, without the words that go round; `null`: none of the kind. */
+function itemAround(step: Step | undefined): WorkStep | null {
+  if (step?.kind !== 'work') return null;
+  const until = step.until ?? step.place?.until;
+  if (until?.kind !== 'end') return null;
+  const place = step.place ? { ...step.place, until: null } : null;
+  const item = { ...step, until: null, place };
+  return isItem(item) ? item : null;
+}
+
+/**
+ * "Sc 2, inc around": all of it goes round, though no bracket says so; nobody increases in all the
+ * stitches behind the first two. "Inc, sc around" is as likely to mean one increase: the count tells.
+ */
+function listWithAround(
+  hands: Hands,
+  steps: readonly Step[],
+  [from, to]: readonly [number, number],
+  around: WorkStep,
+): readonly Step[] | null {
+  const list = [...steps.slice(from, to), around];
+  const [first] = list;
+  if (first?.kind !== 'work' || !list.every((step) => isItem(step) || step.kind === 'remark'))
+    return null;
+  if (steps.some(({ kind }) => OTHER.has(kind))) return null;
+  const sure = shapes(around) && (around.n === null || around.n.values[0] === 1);
+  if (!sure && (hands.statedStitches < 0 || !hands.edge.ring || !list.some(shapes))) return null;
+  const [custom, other] = sure ? ['repeated around', 'once'] : ['once', 'repeated around'];
+  const reading = ask(hands.readings, {
+    doubt: 'list before "around"',
+    custom: custom ?? '',
+    alternatives: [other ?? ''],
+    local: true,
+    ...spanAt(hands, first),
+  });
+  if (reading === 'once') return null;
+  return [...steps.slice(0, from), repeatOf(list as WorkStep[], first), ...steps.slice(to + 1)];
 }
 
 /** Places that one pass of the list takes, where a bare "2 sc" takes `bare`. */

@@ -182,3 +182,54 @@ it('"one more time make another", "work again" say no more than that it is worke
   expect(complaints(text)).toEqual([]);
   expect(worked(text, '')).toEqual([' 9 proven']);
 });
+
+describe('a count that a sentence tells', () => {
+  it.each([
+    'You should have 18 stitches now.',
+    'At the end of this round you will have 18 stitches.',
+    'At the end of round 3 you have 18 sts.',
+    'There should be 18 of them.',
+    'Count your stitches: 18.',
+    'Still 18 stitches!',
+    'So you end up with 18 sts.',
+    'This gives you 18 sts.',
+    'Your total is 18.',
+    '18 stitches at this point.',
+    'That makes 18 stitches.',
+  ])('%s', (told) => {
+    const text = `Rnd 1: 6 sc in magic ring (6)\nRnd 2: inc around (12)\nRound 3: (sc, inc) around. ${told}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 18 proven']);
+    expect(complaints(text.replace(/18/g, '19'))).toEqual(['3 count-mismatch']);
+  });
+
+  it.each([
+    'You should have 1 stitch left.',
+    'Count your stitches.',
+    'You will have 2 loops on your hook.',
+    'This is the end of round 3.',
+    'You will be working in 12 stitches.',
+  ])('%s counts none', (told) => {
+    const text = `Rnd 1: 6 sc in magic ring (6)\nRnd 2: inc around (12)\nRound 3: (sc, inc) around. ${told}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 18 unstated']);
+  });
+});
+
+describe('a list before "inc around"', () => {
+  const start = 'R1: 6 sc in mr (6)\nR2: inc around (12)\n';
+  it.each([
+    ['sc 1, inc around', 18],
+    ['sc, inc around', 18],
+    ['2 sc, inc around', 16],
+    ['sc in next 2 sts, inc in next st around', 16],
+    ['sc in 3, inc in 1 around', 15],
+    ['sc, dec around', 8],
+    ['inc, sc around', 18],
+    ['inc, sc 2 around', 16],
+    ['inc, sc around', 13],
+  ])('%s makes %i', (list, n) => {
+    expect(complaints(`${start}R3: ${list} (${n})\n`)).toEqual([]);
+    expect(complaints(`${start}R3: ${list} (${n + 3})\n`)).toEqual(['3 count-mismatch']);
+  });
+});

@@ -34,6 +34,13 @@ export interface Bench {
   readonly limit: { stitches: number; moves: number; readonly most: number };
 }
 
+/** A starting chain: all its chains, those of its stitch, and whether its own words tell these apart. */
+export interface StartChain {
+  readonly n: number;
+  readonly height: number;
+  readonly isTold: boolean;
+}
+
 export interface Hands {
   readonly bench: Bench;
   readonly sizeIndex: number;
@@ -126,7 +133,7 @@ export interface Hands {
   /** Rows worked so far in this size, all parts. */
   readonly history: Worked[];
   /** Starting chains that stand for a stitch, by node: how many chains, and which is its top. */
-  readonly startChains: Map<number, { readonly n: number; readonly height: number }>;
+  readonly startChains: Map<number, StartChain>;
   /** Which copy of the part is at work, from 1. */
   instance: number;
   /** The edge to come back to after working along a chain just made. */

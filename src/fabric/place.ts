@@ -126,7 +126,7 @@ function checkOwnChain(hands: Hands, { of }: Place): void {
   const kind = hands.bench.kinds.kinds[hands.nodes.kind[hands.rowFrom] ?? 0];
   if (kind?.class !== 'start' && kind?.class !== 'low') return;
   // "Ch 5 (counts as dc and ch 2), dc in base of ch 3": that of the stitch alone.
-  if (own.n === named || own.height === named) return;
+  if (own.n === named || (own.isTold && own.height === named)) return;
   fact(hands, { kind: 'space-size', named, found: own.n, ofStart: 'here', ...spanAt(hands, of) });
 }
 

@@ -12,12 +12,14 @@ export function isPlainlySaid(
   isCount = false,
 ): boolean {
   const isPlainPlace = (place: Place): boolean => isCount || isAlongRow(place);
+  const isHarmless = (words: string): boolean =>
+    isBeside(words) || (isCount && !CHANGES.test(words));
   // What is told behind the work does not change it.
   const behind = steps.findLastIndex(({ kind }) => !CLOSES.has(kind)) + 1;
   for (const step of allSteps(steps.slice(0, behind))) {
     if (step.kind === 'work' ? !isPlainWork(step, isPlainPlace) : !PLAIN.has(step.kind))
       return false;
-    if (step.kind === 'remark' && !isBeside(wordsOf(step))) return false;
+    if (step.kind === 'remark' && !isHarmless(wordsOf(step))) return false;
     if ((step.kind === 'group' || step.kind === 'skip') && !isPlainPlace(step.place)) return false;
   }
   return true;
@@ -55,6 +57,10 @@ export const isBeside = (words: string): boolean => HARMLESS.test(words) || isNa
 
 const HARMLESS =
   /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|work(?:ing)? over (?:the )?(?:yarn )?(?:tail|end)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
+
+/** Talk with such words in it may make more stitches of it, or fewer. */
+const CHANGES =
+  /\b(?:each|every|others?|skip\w*|sk|miss\w*|inc\w*|dec\w*|twice|thrice|times|rep\w*|instead|except|omit\w*|more|less|fewer|add\w*|extra|between|both|evenly|only)\b|\d(?!\d*(?:st|nd|rd|th)\b)/i;
 
 /** "(eyelet row)", "(right side)". */
 const isName = (words: string): boolean => /^\([a-z -]{1,24}\)$/i.test(words) && NAMES.test(words);

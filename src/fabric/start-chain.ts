@@ -205,14 +205,15 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
     if (reading.isSpace || (n >= 3 && reading.stem === 'w0')) return makeChains(hands, n, origin);
     const into = hands.into ?? hands.last;
     const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
-    hands.startChains.set(low, { n, height: n });
+    hands.startChains.set(low, { n, height: n, isTold: false });
     if (reading.isMesh) makeChains(hands, reading.gap, origin);
     return;
   }
   const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');
   hands.standing = false;
   const node = make(hands, kindOf(hands.bench.kinds, 'start', reading.stem), origin, into);
-  hands.startChains.set(node, { n, height: n - reading.gap });
+  const isTold = reading.because === 'words' && reading.gap > 0;
+  hands.startChains.set(node, { n, height: n - reading.gap, isTold });
   makeChains(hands, reading.gap, origin);
 }
 
@@ -227,8 +228,9 @@ export function checkNamedChain(
   const chain = hands.startChains.get(node);
   const kind = hands.bench.kinds.kinds[hands.nodes.kind[node] ?? 0];
   if (!chain || node >= hands.nodes.n || (kind?.class !== 'start' && kind?.class !== 'low')) return;
-  const { n, height } = chain;
-  if (said.of !== null && said.of !== n) {
+  const { n, height, isTold } = chain;
+  // "Top of ch 3" of a ch 4 that is a dc and a ch 1: the chain of the stitch alone.
+  if (said.of !== null && said.of !== n && !(isTold && said.of === height)) {
     const ofStart = node < hands.rowFrom ? 'beneath' : 'here';
     fact(hands, { kind: 'space-size', named: said.of, found: n, ofStart, ...at });
   } else if (said.nth !== null && said.nth !== height && kind.class === 'start') {

@@ -176,7 +176,22 @@ function stemMeanings(
   const all = namesStems(counts) === 'one' ? [tally.stitches] : [];
   // Alone, "14 dc" of 13 dc and a dc2tog leaves a stitch out of account; beside others it may not.
   const bare = counts.length > 1 ? plainOf(tally, stem, plain) : [];
-  return [...new Set([exact, ...beside, ...all, ...bare])];
+  return [
+    ...new Set([...ofSeveral(hands, stated, { exact, counts }), exact, ...beside, ...all, ...bare]),
+  ];
+}
+
+/** "8 sc, 4 fpsc": stitches of one name told in several counts, which are all of them together. */
+function ofSeveral(
+  hands: Hands,
+  stated: StatedCount,
+  row: { readonly exact: number; readonly counts: readonly StatedCount[] },
+): number[] {
+  const others = row.counts.filter(
+    (count) => count !== stated && count.unit === 'stem' && count.stem === stated.stem,
+  );
+  const rest = others.reduce((sum, { n }) => sum + (numberFor(hands, n) ?? 0), 0);
+  return others.length > 0 && row.exact > rest ? [row.exact - rest] : [];
 }
 
 /** "(9 V-sts, 2 dc)": those beside the V-sts, be these worked by their name or written out. */

@@ -163,7 +163,7 @@ export function isSplitLabel(text: string, { from, to }: Span, next: number): bo
   return /^\s*\d{1,3}(?:\s*[:.)–—-]|\s+\S)/.test(text.slice(next, next + 16));
 }
 
-const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.\s]*$/;
+const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.;\s]*$/;
 /** "… turn. 41 (45, 49) hdc.": the count is a sentence of its own. */
 const COUNT_SENTENCE =
   /[.:]\s+\d{1,3}(?:\s?[([][\d,;:\s-]{1,24}[)\]])?\s?(?:sts?|stitches|[a-z]{0,2}[dst][cr])[.\s]*$/i;

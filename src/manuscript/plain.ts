@@ -17,8 +17,8 @@ export function plainText(text: string): string {
   if (LOOKALIKE.test(plain)) plain = withoutLookalikes(plain);
   if ((plain.includes('lst') && /\dlst|\blst/.test(plain)) || plain.includes(' Ist '))
     plain = plain.replace(SCANNED_FIRST, '$11st');
-  if (BROKEN_CHAIN.test(plain))
-    plain = plain.replace(BROKEN_CHAINS, (whole) => whole.replace(/[\r\n]/g, ' '));
+  if (BROKEN_CHAIN.test(plain)) plain = plain.replace(BROKEN_CHAINS, onOneLine);
+  if (BROKEN_NAME.test(plain)) plain = plain.replace(BROKEN_NAMES, onOneLine);
   if (plain.includes('on which'))
     plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
   if (plain.includes('s1 st') || plain.includes('S1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
@@ -43,7 +43,7 @@ export function plainText(text: string): string {
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
   plain = withoutLabelledSteps(plain);
-  if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, blank);
+  if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, inkless);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = withWholeWords(plain);
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
@@ -55,7 +55,8 @@ export function plainText(text: string): string {
 }
 
 /** "2. Round 2: …", "6-9. Rounds 6-9: …": the number of a web page's list before a row's own label. */
-const LISTED_LABEL = /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)][ \t]+(?=(?:round|rnd|row)s? ?\d)/im;
+const LISTED_LABEL =
+  /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)](?:[ \t]+|[ \t]*\r?\n[ \t]*)(?=(?:round|rnd|row)s? ?\d)/im;
 
 const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
 
@@ -79,7 +80,17 @@ const LED_LABEL =
   /^[ \t]*(?:[-–•*][ \t]+)?(?:(?:for|in)[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d[\d \t–-]{0,8}:)|optional[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d{1,3}[ \t]*[:–-]))/im;
 const LED_LABELS = new RegExp(LED_LABEL, 'gim');
 
+/** "Beginning" above "cluster in ring": a narrow column breaks within the name of a stitch. */
+const BROKEN_NAME =
+  /\b(?:beginning|starting)[ \t]*\r?\n[ \t]*(?=(?:cluster|popcorn|shell|puff|bobble|chain)\b)/i;
+const BROKEN_NAMES = new RegExp(BROKEN_NAME, 'gi');
+
+const onOneLine = (whole: string): string => whole.replace(/[\r\n]/g, ' ');
+
 const blank = (whole: string): string => ' '.repeat(whole.length);
+
+/** The same with its line ends. */
+const inkless = (whole: string): string => whole.replace(/[^\r\n]/g, ' ');
 
 /** "join (see Pattern Notes) in 3rd ch", "beg cl (see Special Stitches) in same sp": where to look it up. */
 const REFERENCE =

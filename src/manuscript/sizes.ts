@@ -129,8 +129,11 @@ const IN_ORDER = new RegExp(
 /** A line with a bracket that is short enough to be nothing but names. */
 const HAS_LINE = /^[^()[\]\n]{1,60}[([][^()[\]\n]{1,300}[)\]][^\w\n]{0,40}$/m;
 /** "first size; changes for larger sizes in brackets": the numbers tell how many. */
-const IN_BRACKETS =
-  /\b(?:(?:larger|other|bigger|next|second)\s+sizes?|changes)\b[^.\n]{0,60}\b(?:brackets?|parenthes[ei]s|\(\s*\))/i;
+const IN_BRACKETS = new RegExp(
+  String.raw`\b(?:(?:larger|other|bigger|next|second)\s+sizes?|changes)\b[^.\n]{0,60}\b(?:brackets?|parenthes[ei]s|\(\s*\))|` +
+    String.raw`\b(?:counts?|numbers?|figures?)\s+(?:given\s+)?in\s+(?:the\s+)?(?:brackets|parenthes[ei]s)`,
+  'i',
+);
 
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {
@@ -191,7 +194,8 @@ const namesSizes = (line: string): boolean =>
   (SIZES_LINE.test(line) || ALTERNATING.test(line.replace(/^\W*sizes?\b\W*/i, '')));
 
 /** "Ch 41 (45).": two sizes, where brackets are said to hold the other one. */
-const CHAIN_PAIR = /^\W*(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;
+const CHAIN_PAIR =
+  /^\W*(?:(?:row|rnd|round)\s?\d\s?[:.-]\s?)?(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;
 
 /** A quick look before the careful one: few rows have lists of numbers. */
 const HAS_LIST = /[([]\s?\d{1,4}\s?[,;:]\s?\d|\d-\d{1,3}-\d/;

@@ -5,9 +5,15 @@
 /** A list that begins with 1: without one there are no steps. */
 const LIST = /^[ \t]*1[.)][ \t]+\S/m;
 
-/** A row's label with a line of its own, or with what the row is of: "Round 1 of Double Crochets". */
+/**
+ * A row's label with a line of its own, or with what the row is of: "Round 1 of Double Crochets", "Round 2:
+ * Opening the Corners".
+ */
 const ALONE =
-  /^[ \t]*(?:[Rr]ounds?|ROUND|[Rr]nds?|RND|[Rr]ows?|ROW) ?\d{1,3}(?:[:.]?| (?:of|-|–|—) [^\d\n:]{2,44}?)[ \t]*\r?$/gm;
+  /^[ \t]*(?:[Rr]ounds?|ROUND|[Rr]nds?|RND|[Rr]ows?|ROW) ?\d{1,3}(?:[:.]?| (?:of|-|–|—) [^\d\n:]{2,44}?|: [A-Z][^\d\n:;,.*([]{4,60}?)[ \t]*\r?$/gm;
+
+/** A name of a row holds no orders: "Round 2: Sc in each st around" works. */
+const ORDERS = /\b(?:ch|chain|sc|dc|hdc|tr|htr|inc|dec|join|turn|repeat|rep|work|each|next)\b/i;
 
 const BEHIND_NUMBER = /^\s*\S+ ?\d+[:.]?/;
 
@@ -21,7 +27,7 @@ export function withoutStepNumbers(text: string): string {
   for (let found = ALONE.exec(text); found; found = ALONE.exec(text)) {
     const end = found.index + found[0].length;
     const numbers = stepNumbers(text, end);
-    if (numbers.length === 0) continue;
+    if (numbers.length === 0 || (found[0].includes(': ') && ORDERS.test(found[0]))) continue;
     const name = found.index + (BEHIND_NUMBER.exec(found[0])?.[0].length ?? 0);
     plain += text.slice(done, name) + ' '.repeat(end - name);
     done = end;
@@ -68,18 +74,27 @@ export function withoutLabelledSteps(text: string): string {
   return lines.map((line, i) => (i === 0 ? '' : goesOn.has(i) ? ' ' : '\n') + line).join('');
 }
 
-/** Where "1.", "2." and so on stand, each at the start of its line. */
+/** "First Corner: ch 3 …": what the step is called. */
+const TITLE = /^(?!Row|Rnd|Round|Note)[A-Z][a-z]+(?: [A-Za-z]+){0,3}: +(?=\S)/;
+
+/** Where "1.", "2." and so on stand, each at the start of its line, with the name of the step. */
 function stepNumbers(text: string, from: number): { from: number; to: number }[] {
   const numbers: { from: number; to: number }[] = [];
   let at = text.indexOf('\n', from) + 1;
+  let isTold = false;
   while (at > 0 && at < text.length) {
     const next = text.indexOf('\n', at);
     const to = next < 0 ? text.length : next;
     const line = text.slice(at, Math.min(to, at + 80));
     const step = /^[ \t]*(\d{1,2})[.)][ \t]/.exec(line);
     if (step && Number(step[1]) === numbers.length + 1) {
-      numbers.push({ from: at, to: at + step[0].length });
-    } else if (line.trim() !== '') break;
+      const title = TITLE.exec(line.slice(step[0].length))?.[0].length ?? 0;
+      numbers.push({ from: at, to: at + step[0].length + title });
+    } else if (line.trim() !== '') {
+      // "We work into the corners now." above the first step.
+      if (numbers.length > 0 || isTold || !/^[ \t]*[A-Z][^\d]*\.\s*$/.test(line)) break;
+      isTold = true;
+    }
     at = next < 0 ? 0 : next + 1;
   }
   return numbers;

@@ -195,7 +195,10 @@ function plainSizes(r: Reader, start: number): Values | null {
   if (sizes < 2) return null;
   const separator = kindAt(r);
   if (separator !== T.dash && separator !== T.slash && separator !== T.comma) return null;
-  if (separator === T.comma && sizes < 3) return null;
+  // "(40, 82)" of two sizes: nothing else stands in the bracket.
+  const isAll =
+    r.kind[start - 1] === T.open && kindAt(r, 1) === T.number && kindAt(r, 2) === T.close;
+  if (separator === T.comma && sizes < 3 && !isAll) return null;
   const more: Values = [];
   let used = 0;
   while (more.length < sizes - 1) {

@@ -7,6 +7,7 @@ import { readLabel } from './label.ts';
 import { settleListTimes, settleNames } from './list-times.ts';
 import { settleListedGroups } from './listed-groups.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
+import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
 import { isWorked } from './plain-count.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
@@ -232,11 +233,26 @@ function countAlone(
 function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
   const first = steps[0];
   const next = steps[1];
-  if (label?.numbers[0] !== 1 || first?.kind !== 'remark' || r.known.yarns.has('MC')) return;
+  if (label?.numbers[0] !== 1) return;
+  if (first?.kind === 'work') return intoKnot(steps, first, r);
+  if (first?.kind !== 'remark' || r.known.yarns.has('MC')) return;
   if (next?.kind !== 'chain' && next?.kind !== 'work') return;
   if (r.text.slice(r.base + first.from, r.base + first.to).toUpperCase() !== 'MC') return;
   steps[0] = { kind: 'ring', from: first.from, to: first.to };
 }
+
+/** "6 sc in the slip knot", "in slip loop", and "in the slip stitch" of a translator: the ring. */
+function intoKnot(steps: Step[], first: WorkStep, r: Reader): void {
+  const { place, n } = first;
+  if (place?.pick !== 'this' || place.of || place.nouns[0]?.kind !== 'join') return;
+  if ((n?.values[0] ?? 1) < FEWEST_IN_RING) return;
+  steps[0] = { ...first, place: { ...place, nouns: [{ ...PLAIN_NOUN, kind: 'ring' }] } };
+  const next = steps[1];
+  const words = next?.kind === 'remark' ? r.text.slice(r.base + next.from, r.base + next.to) : '';
+  if (/^(?:knot|loop)$/i.test(words)) steps.splice(1, 1);
+}
+
+const FEWEST_IN_RING = 3;
 
 /** "US terms. Ch 3 counts as dc throughout.": a sentence about chains makes none. */
 function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {

@@ -37,11 +37,21 @@ export function readStitch(r: Reader): StitchTerm | null {
     passGloss(r, form.stem);
   }
   const named = before === PLAIN_TERM ? form : merged(before, form);
-  const term = clauseEnds(r) ? named : withSuffixes(r, named);
+  const term = clauseEnds(r) ? named : withSuffixes(r, ofLegs(r, named));
   if (kindAt(r) === T.slash) skipOtherName(r, term);
   // "five single crochet stitches"
   if (form.shape === 'one' && term.shape === 'one' && wordAt(r) === W.st) r.at++;
   return term;
+}
+
+/** "cluster of 3dc": how many legs of which stitch are closed in it. */
+function ofLegs(r: Reader, term: StitchTerm): StitchTerm {
+  if (term.shape !== 'cluster' || term.stem !== null || wordAt(r) !== W.of) return term;
+  const leg = kindAt(r, 1) === T.number ? formOf(wordAt(r, 2)) : null;
+  if (leg?.shape !== 'one' || leg.stem === null) return term;
+  const legs = valueAt(r, 1);
+  r.at += 3;
+  return termWith(term, { stem: leg.stem, legs });
 }
 
 /** Words before a name that are none themselves: "back loop", "front post", and the old "long". */

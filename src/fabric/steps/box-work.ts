@@ -57,7 +57,11 @@ export const onlySlips = (hands: Hands): boolean => firstMade(hands) === hands.n
 export function startPost(hands: Hands, box: Box, { mesh, origin }: BoxWork): void {
   const into = hands.last ?? takeStitch(hands, 'passed');
   const node = make(hands, kindOf(hands.bench.kinds, 'start', mesh.post), origin, into);
-  hands.startChains.set(node, { n: startChains(mesh, box), height: chainsOfPost(mesh) });
+  hands.startChains.set(node, {
+    n: startChains(mesh, box),
+    height: chainsOfPost(mesh),
+    isTold: false,
+  });
 }
 
 export function stitchInto(

@@ -102,7 +102,7 @@ function loopBefore(hands: Hands, step: WorkStep, passed: number): void {
   if (mesh) {
     const turn = { node: hands.edge.node[0] ?? -1, space: false, entry: -1 };
     const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, turn);
-    hands.startChains.set(low, { n: passed, height: passed });
+    hands.startChains.set(low, { n: passed, height: passed, isTold: false });
     return makeChains(hands, 1, origin);
   }
   makeChains(hands, wide.length > 0 ? Math.max(...wide) : passed - 1, origin);

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../src/index.ts';
-import { complaints } from './worked.ts';
+import { complaints, made } from './worked.ts';
 
 const notes = (text: string): string[] =>
   compile(text, { fixes: false }).findings.map(({ code, severity }) => `${severity} ${code}`);
@@ -167,4 +167,44 @@ it('what is told beside a row does not hide its number', () => {
     `Ch 2.\nRow 1: 6 sc in first ch. Place stitch marker in first st to mark beginning of round\nRow 2: ${n} sc in each st (Count: 12 sts). Move marker up each time a round is completed\nRow 3: (eyelet row) Sc in next 5 sts, ch 1, sk next st, sc in next 6 sts. (${n + 9} sc)\n`;
   expect(complaints(text(2))).toEqual([]);
   expect(complaints(text(9))).toEqual(['3 count-mismatch', '4 count-mismatch']);
+});
+
+it('stitches of one name in several counts, "6 bpsc, 6 fpsc", are all of them together: 6 + 6, then 6 x (2 + 1 + 1)', () => {
+  const text = (n: number): string =>
+    `Rnd 1: 12 sc in ring, join. Stitch count: 12 sc\nRnd 2: Standing bpsc around any sc, *ch2, fpsc around next st, ch2, bpsc around next st*, repeat ** 6 times, omit last bpsc. Join. Stitch count: 6 bpsc, ${n} fpsc, 12 ch2 spaces\n`;
+  expect(complaints(text(6))).toEqual([]);
+  expect(complaints(text(7))).toHaveLength(1);
+});
+
+it('steps under the name of a round are its own: 6 x 3', () => {
+  const text =
+    'Round 1: Making the Centre and the Sides\n\nWe make the middle ring here.\n\n  1. Start the Ring: Make a magic ring.\n  2. First Group: ch 3 (counts as dc). Work 2 dc into the ring.\n  3. Repeat: Ch 2. Work [3 dc into the ring, ch 2] 5 times.\n  4. Finish: Join the round with a sl st to the top of the beginning ch 3. (18 dc)\n\nRound 2: Opening the Corners\n\n  1. Move on: sl st into the next 2 dc and into the ch-2 space.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)[0]).toBe(18);
+});
+
+it('two sizes whose counts stand in one bracket', () => {
+  const text = (n: number): string =>
+    `Scarf - follow the first counts.\nLoop - follow the stitch counts in parentheses.\n\nRow 1: Ch 31 (61), hdc in 2nd ch from hook and in each ch across, turn. (30, ${n})\nRow 2: Ch 1, sc in each st across. (30, 60)\n`;
+  expect(complaints(text(60))).toEqual([]);
+  expect(complaints(text(62))).toEqual(['4 count-mismatch']);
+});
+
+it('a list number on a line of its own, and a name that breaks between two lines', () => {
+  const text =
+    '1. Rnd 1: Magic ring, ch 4 (counts as tr), 15 tr. Join in the fourth\nchain\n2.\nRnd 2: Ch 1, 2 sc in each st around, join. (32)\nRnd 3: (Beginning\ncluster, ch 2) in same st.\n';
+  expect(complaints(text).filter((told) => !/special/.test(told))).toEqual([]);
+});
+
+it('a part under a line that ends with a count and a semicolon begins anew', () => {
+  const text =
+    'Arms\n1st row: 6 single crochets in the ring (= 6);\n2nd row: increase x 6 (= 12);\nLegs\nMake 2.\n1st row: 7 single crochets in the slip stitch (= 7);\n';
+  expect(complaints(text)).toEqual([]);
+});
+
+it('"top of ch 3" of a ch 4 that its own words call a dc and a ch 1', () => {
+  const text = (told: string): string =>
+    `Rnd 1: 12 dc in ring, join.\nRnd 2: Ch 4${told}, dc in next dc, *ch 1, dc in next dc; rep from * around, ch 1, join in top of beg ch 3. (12 dc)\n`;
+  expect(complaints(text(' (counts as dc, ch 1)'))).toEqual([]);
+  expect(complaints(text(''))).toEqual(['2 space-size']);
 });

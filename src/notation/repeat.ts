@@ -617,10 +617,7 @@ export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
     (r.kind[start] === T.star && kindAt(r) !== T.comma) ||
     lastIsOne(run);
   const saved = run.sentence;
-  // "dc, ch 1 11 times": nobody makes a chain of one eleven times, but the dc with it.
-  const isPair = run.out.at(-1)?.kind === 'chain' && run.out.at(-2)?.kind === 'work';
-  const pair = isPair && run.out.length - 2 >= saved ? 2 : 1;
-  if (!whole && run.out.length > 0) run.sentence = run.out.length - pair;
+  if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;
   wrapSentence(r, run, order, '');
   run.sentence = Math.min(saved, run.out.length);
   return true;

@@ -492,7 +492,8 @@ function noteRowTotal(hands: Hands, task: Task): void {
     if (stated.unit !== 'row') continue;
     const value = numberFor(hands, stated.n);
     const rows = range.to - range.from + 1;
-    if (value !== null && value !== rows) {
+    // "Rows 2-88 … (88 rows)": those before them among them.
+    if (value !== null && value !== rows && value !== range.to) {
       fact(hands, { kind: 'row-total', stated: value, range: rows, ...spanAt(hands, stated) });
     }
   }

@@ -58,7 +58,8 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   const isUncounted = task.asks.counts.length === 0;
   const isStray =
     isUncounted &&
-    (hands.tookSpace ||
+    (spansUnsaid(task.instruction, cause, hands.sizeIndex) ||
+      hands.tookSpace ||
       isBackAtStart(hands) ||
       isSeveralRows(task) ||
       (around.hasLabels && task.label === ''));
@@ -116,6 +117,17 @@ const isBackAtStart = ({ edge, rowEdge, at }: Hands): boolean =>
   edge !== rowEdge &&
   at?.kind === 'work' &&
   at.place?.nouns[0]?.kind === 'stem';
+
+/** "2 sc, ch 2, 2 sc" over six: a buttonhole, whose chain spans what it does not say it skips. */
+function spansUnsaid({ steps }: Instruction, cause: Fact, size: number): boolean {
+  if (cause.kind !== 'left' || [...allSteps(steps)].some(({ kind }) => kind === 'skip')) return false;
+  let chains = 0;
+  steps.forEach((step, i) => {
+    const between = steps[i - 1]?.kind === 'work' && steps[i + 1]?.kind === 'work';
+    if (step.kind === 'chain' && between) chains += step.n?.values[size] ?? step.n?.values[0] ?? 0;
+  });
+  return chains > 1 && chains === cause.left;
+}
 
 /** "Sc in next 2 sc, turn, sc in each of 35 ch, turn, sc in next 36 sc, turn, …": a handle told as one. */
 const isSeveralRows = ({ instruction }: Task): boolean => {

@@ -19,7 +19,7 @@ import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
 import { madeIntoCluster } from './held.ts';
-import { readLoopOrder } from './orders.ts';
+import { readLoopOrder, readUnworked } from './orders.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { isWorked } from './plain-count.ts';
 import {
@@ -77,6 +77,7 @@ export function readBracket(r: Reader, run: Run): void {
     nameBracket(r, run, b) ||
     shapingBracket(r, run, b) ||
     loopBracket(r, run, b) ||
+    leaveBracket(r, run, b) ||
     aboutChain(r, run, b) ||
     countBracket(r, run, b)
   )
@@ -120,6 +121,21 @@ function loopBracket(r: Reader, run: Run, b: Bracket): boolean {
   }
   leave(r, b);
   run.out.push({ ...loop, from: fromOf(r, b.start), to: toOf(r) });
+  return true;
+}
+
+/** "sc in next 20, (leave remaining 24 unworked)" */
+function leaveBracket(r: Reader, run: Run, b: Bracket): boolean {
+  if (!b.closed || r.word[b.start + 1] !== W.leave) return false;
+  r.at = b.start + 1;
+  const step = readUnworked(r);
+  if (step && kindAt(r) === T.stop) r.at++;
+  if (!step || r.at !== b.close) {
+    r.at = b.start;
+    return false;
+  }
+  leave(r, b);
+  run.out.push({ ...step, from: fromOf(r, b.start), to: toOf(r) });
   return true;
 }
 

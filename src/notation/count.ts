@@ -312,6 +312,10 @@ function readUnit(r: Reader, draft: Draft): void {
     draft.unit = isWord(r, W.more) ? 'decrease' : null;
     r.at++;
   }
+  // "(88 treble rows)": rows, by the stitch that they are of.
+  if (formOf(wordAt(r))?.shape === 'one' && kindAt(r, 2) === T.close && endsInS(r, r.at + 1)) {
+    if (isWord(r, W.row, 1) || isWord(r, W.round, 1)) r.at++;
+  }
   if (isWord(r, W.row) || isWord(r, W.round)) {
     draft.unit = 'row';
     r.at++;

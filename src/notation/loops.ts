@@ -58,6 +58,12 @@ function loopHere(r: Reader): Loop | null {
     r.at++;
     return sense === W.blo ? 'back' : 'front';
   }
+  // "in ridge of each st": what lies behind its two loops.
+  const ridge = isBump(r, 0) && spelled(r, r.at) !== 'bar' && isWord(r, W.of, 1);
+  if (ridge && (isWord(r, W.each, 2) || isWord(r, W.next, 2))) {
+    r.at++;
+    return 'third';
+  }
   // "the bottom bump of each ch", "backbump"
   if (sense <= 0 && kindAt(r) === T.word && /^backbumps?$/.test(spelled(r, r.at))) {
     r.at++;

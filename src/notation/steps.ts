@@ -276,6 +276,16 @@ function saying(r: Reader, run: Run): boolean {
   return true;
 }
 
+/** "You will make a sc in each st around": what is to be done, told as what will be. */
+function willWork(r: Reader, run: Run): boolean {
+  if (spelled(r, r.at + 1) !== 'will' || run.out.some(({ kind }) => kind === 'work')) return false;
+  const verb = /^(?:make|work|crochet|do)$/.test(spelled(r, r.at + 2)) ? 3 : 2;
+  const k = isWord(r, W.a, verb) || kindAt(r, verb) === T.number ? verb + 1 : verb;
+  if (!mayBeStitch(wordAt(r, k)) || !isWord(r, W.in, k + 1) || !isWord(r, W.each, k + 2)) return false;
+  r.at += verb;
+  return true;
+}
+
 /** "Rows 4-5: CC2, as rows 2-3": the colour, with nothing said of it. */
 function yarnAlone(r: Reader, run: Run): boolean {
   if (!/^(?:cc|mc)\d?$/i.test(spelled(r, r.at))) return false;
@@ -431,6 +441,7 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  if (sense === W.you && willWork(r, run)) return;
   // "I chained 33": what somebody did is what is to be done.
   if (sense === W.you && isOneOf(r, CHAINED, 1) && kindAt(r, 2) === T.number) {
     r.at++;

@@ -303,7 +303,6 @@ function countedUntil(r: Reader, draft: Draft): void {
   }
 }
 
-/** "Sc dec next 2 sts tog", "sc next 2 sts together", "sc 2 sts together": they become one. */
 /** "cluster over next 4 dc": of so many stitches one is made, though no number of legs is said. */
 function clusterOver(r: Reader, draft: Draft, behind: number): void {
   const { stitch, place } = draft;
@@ -315,7 +314,21 @@ function clusterOver(r: Reader, draft: Draft, behind: number): void {
   draft.stitch = { ...stitch, shape: 'together', stem, legs };
 }
 
+/** "sc first two sc tog": the stitches' name and "tog" were read as the noun of a decrease. */
+function namedTogether(draft: Draft): void {
+  const { stitch, place } = draft;
+  const noun = place?.nouns[0];
+  if (!place || noun?.word !== 'dec' || place.nouns.length > 1 || draft.n !== null) return;
+  const [legs] = place.n?.values ?? [];
+  const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
+  if (!plain || place.each || typeof legs !== 'number' || legs < 2 || legs > 9) return;
+  draft.stitch = termWith(stitch, { shape: 'together', legs });
+  draft.place = { ...place, nouns: [{ ...noun, word: '' }] };
+}
+
+/** "Sc dec next 2 sts tog", "sc next 2 sts together", "sc 2 sts together": they become one. */
 function drawnTogether(r: Reader, draft: Draft): void {
+  namedTogether(draft);
   if (wordAt(r) !== TOGETHER) return;
   const { stitch, place } = draft;
   const bare = place === null && draft.numberAfter;

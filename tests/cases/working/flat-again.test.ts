@@ -171,3 +171,52 @@ Row 4: Lsc in each st across. (18)
     expect(worked(text, 'Row 3', 'Row 4')).toEqual(['Row 3 18 proven', 'Row 4 18 proven']);
   });
 });
+
+describe('what brackets and plain words say of a row', () => {
+  it('"(leave remaining 3 unworked)" is work', () => {
+    const text = (n: number): string => `Ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across. (12 sc)
+Row 2: Ch 1, turn, sc in next 9 sc, (leave remaining ${n} unworked) (9 sc)
+`;
+    expect(complaints(text(3))).toEqual([]);
+    expect(worked(text(3), 'Row 2')).toEqual(['Row 2 9 proven']);
+    expect(complaints(text(4))).not.toEqual([]);
+  });
+
+  it('"sc first two sc tog" draws them together', () => {
+    const text = `Ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across. (12 sc)
+Row 2: Ch 1, turn, sc first two sc tog (dec), sc in each sc to last 2 sc, sc last two sc tog. (10 sc)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 10 proven']);
+  });
+
+  it('a chain may span what a buttonhole does not say it skips', () => {
+    const text = (n: number): string => `Ch 7.
+Row 1: Sc in 2nd ch from hook and in each ch across. (6 sc)
+Row 2: Ch 1, turn, 2 sc, ch ${n}, 2 sc.
+`;
+    expect(complaints(text(2))).toEqual([]);
+  });
+
+  it('"(20 treble rows)" counts rows, those before them among them', () => {
+    const text = (n: number): string => `Ch 12.
+Row 1: Tr in 5th ch from hook and in each ch across.
+Rows 2-20: Ch 4, turn, tr in each st across. (${n} treble rows)
+`;
+    expect(complaints(text(19))).toEqual([]);
+    expect(complaints(text(20))).toEqual([]);
+    expect(complaints(text(17))).toEqual(['3 range-mismatch']);
+  });
+
+  it('"You will make a sc in each st" tells the work', () => {
+    const text = `Ch 12.
+Row 1: Sc in 2nd ch from hook and in each ch across. (11 sc)
+Row 2: Turn. You will make a sc in each st across. (11 sc)
+Row 3: Ch 1, turn, hdc in ridge of each st across. (11 hdc)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 11 proven', 'Row 3 11 proven']);
+  });
+});

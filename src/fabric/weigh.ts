@@ -120,7 +120,8 @@ const isBackAtStart = ({ edge, rowEdge, at }: Hands): boolean =>
 
 /** "2 sc, ch 2, 2 sc" over six: a buttonhole, whose chain spans what it does not say it skips. */
 function spansUnsaid({ steps }: Instruction, cause: Fact, size: number): boolean {
-  if (cause.kind !== 'left' || [...allSteps(steps)].some(({ kind }) => kind === 'skip')) return false;
+  if (cause.kind !== 'left' || [...allSteps(steps)].some(({ kind }) => kind === 'skip'))
+    return false;
   let chains = 0;
   steps.forEach((step, i) => {
     const between = steps[i - 1]?.kind === 'work' && steps[i + 1]?.kind === 'work';

@@ -281,7 +281,8 @@ function willWork(r: Reader, run: Run): boolean {
   if (spelled(r, r.at + 1) !== 'will' || run.out.some(({ kind }) => kind === 'work')) return false;
   const verb = /^(?:make|work|crochet|do)$/.test(spelled(r, r.at + 2)) ? 3 : 2;
   const k = isWord(r, W.a, verb) || kindAt(r, verb) === T.number ? verb + 1 : verb;
-  if (!mayBeStitch(wordAt(r, k)) || !isWord(r, W.in, k + 1) || !isWord(r, W.each, k + 2)) return false;
+  if (!mayBeStitch(wordAt(r, k)) || !isWord(r, W.in, k + 1) || !isWord(r, W.each, k + 2))
+    return false;
   r.at += verb;
   return true;
 }

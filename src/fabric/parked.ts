@@ -35,6 +35,8 @@ export interface Known {
   readonly joined: readonly string[];
   /** A chain was made before the row's first stitch: it leads to the piece that is named first. */
   readonly bridged: boolean;
+  /** Stitches of this row lie on the piece on the hook already: a piece that is named now is another. */
+  readonly begun: boolean;
 }
 
 const MAKES_SECOND =
@@ -61,6 +63,8 @@ export function pieceMeant(step: PieceStep, known: Known): string | null {
   const others = free.filter(({ key }) => key !== known.own);
   if (step.how === 'join' || step.which === 'other') return others[0]?.key ?? twin(isOwn, bound);
   const exact = exactly(step, fits, free);
+  const isAnother = known.begun && bound.size === 0 && exact === known.own;
+  if (isAnother && others[0]) return others[0].key;
   if (exact && !bound.has(exact)) return exact;
   if (free[0] && step.which !== null) return free[0].key;
   // "Ch 3, 14 sc around first leg": the chain leads to the one that waits.

@@ -124,6 +124,7 @@ function takeTitle(scan: Scan, { from, to, next }: Stretch, starts: Starts): boo
     afterBlank: () => scan.afterBlank || (counted && beforeWork()),
     beforeText: () => next < text.length && !/^[ \t]*[\r\n]/.test(text.slice(next, next + 4)),
     beforeWork,
+    beforeCopies: () => isAboveCopies(scan, next),
   };
   if (!isTitle(line, context)) return false;
   const section = sectionNamed(line);
@@ -144,7 +145,12 @@ function isAboveWork(scan: Scan, next: number): boolean {
   if (!below) return false;
   const starts = startOf(scan, below.from, below.to);
   if (starts === 'label' || starts === 'command') return true;
-  return copiesLine(scan.text.slice(below.from, below.to)) !== null;
+  return isAboveCopies(scan, next);
+}
+
+function isAboveCopies(scan: Scan, next: number): boolean {
+  const below = lineBelow(scan, next);
+  return !!below && copiesLine(scan.text.slice(below.from, below.to)) !== null;
 }
 
 /** How the next line with words begins; `null` for prose and at the end. */

@@ -33,6 +33,7 @@ export function plainText(text: string): string {
   if (plain.includes('(see ') || plain.includes('(See ')) plain = plain.replace(REFERENCE, blank);
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
+  if (plain.includes('*:')) plain = plain.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank);
   if (plain.includes('U.'))
     plain = plain.replace(COUNTRY, (whole, land: string) => `U${land}`.padEnd(whole.length));
   if (plain.includes('cin ') || plain.includes('trin '))

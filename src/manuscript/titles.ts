@@ -9,6 +9,8 @@ export interface TitleContext {
   readonly beforeText: () => boolean;
   /** Whether the next line with words opens an instruction. */
   readonly beforeWork: () => boolean;
+  /** Whether the next line says only how many are made: "Make 4." */
+  readonly beforeCopies: () => boolean;
 }
 
 const COPIES = new RegExp(
@@ -40,6 +42,7 @@ export function isTitle(line: string, context: TitleContext): boolean {
   const capitals = /^[^\p{Ll}]+$/u.test(line);
   if (/[.,;]\s*$/.test(line) && !(capitals && line.endsWith('.'))) return false;
   if (!/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line)) return false;
+  if (/^\p{Lu}[\p{L} ]{1,20}$/u.test(line) && context.beforeCopies()) return true;
   if (!context.afterBlank() && !context.beforeWork()) return false;
   if (capitals) return true;
   if (/:\s*$/.test(line)) return line.split(/\s+/).length <= 5;

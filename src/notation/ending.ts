@@ -14,7 +14,7 @@ import {
 import { W } from './senses.ts';
 import { markOf } from './star.ts';
 import { T } from './tokens.ts';
-import type { Ending } from './tree.ts';
+import type { Ending, Step } from './tree.ts';
 
 /** The ending behind a repeat's order, or `null`, which leaves the reader where it was. */
 export function readEnding(r: Reader): Ending | null {
@@ -59,8 +59,15 @@ function endingHere(r: Reader): Ending | null {
     if (!isWord(r, W.in)) r.at++;
   }
   const steps = r.run(r, 'ending');
-  if (steps.length === 0) return null;
+  if (steps.length === 0 || (!last && isJoin(steps))) return null;
   return { kind: 'with', steps, last, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "…, ending with sl st in turning chain": the round's join, and no part of the last pass. */
+function isJoin([step, more]: readonly Step[]): boolean {
+  if (more || step?.kind !== 'work' || step.stitch.stem !== 'ss' || !step.place) return false;
+  const { nouns, of } = step.place;
+  return nouns[0]?.kind === 'start-chain' || of?.nouns[0]?.kind === 'start-chain';
 }
 
 function omission(r: Reader, start: number): Ending | null {

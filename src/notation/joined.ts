@@ -26,7 +26,7 @@ const ORDINALS: Readonly<Record<string, PieceStep['which']>> = {
   both: 'both',
 };
 
-const PREPOSITION = String.raw`(?:(in|into|of|on|onto|to|from|with|through|across|along|around|round|over)\s+)?(?:(?:the|your)\s+)?`;
+const PREPOSITION = String.raw`(?:(in|into|of|on|onto|to|from|with|through|across|along|around|round|over|by)\s+)?(?:(?:the|your)\s+)?`;
 const PIECES =
   'legs?|arms?|ears?|foot|feet|paws?|wings?|toes?|horns?|fingers?|pieces?|panels?|straps?|sleeves?|motifs?|squares?|hexagons?';
 const ORDINAL = '(?:first|second|third|fourth|other|left|right|1st|2nd|3rd|4th|both|two)';
@@ -84,8 +84,11 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): readonly
   return read;
 }
 
-/** "Do not cut, continue to the first leg": what comes next, and no piece that is worked into. */
-const GOES_ON = /\b(?:continue|go on|move on|proceed)\s*$/i;
+/**
+ * "Do not cut, continue to the first leg": what comes next, and no piece that is worked into; in the
+ * midst of a row, "(continue by second leg)" leads on to it.
+ */
+const GOES_ON = /(?<!\()\b(?:continue|go on|move on|proceed)\s*$/i;
 
 /** Only a piece with a word before it is worked into: "of first leg", "to the other arm". */
 const isSaid = (piece: PieceStep & { readonly said: boolean }): boolean => piece.said;
@@ -94,7 +97,7 @@ function pieceOf(found: RegExpExecArray): PieceStep & { readonly said: boolean }
   const groups = found.slice(1).filter((group) => group !== undefined);
   const words = groups.map((group) => group.toLowerCase());
   const preposition =
-    /^(?:in|into|of|on|onto|to|from|with|through|across|along|around|round|over)$/;
+    /^(?:in|into|of|on|onto|to|from|with|through|across|along|around|round|over|by)$/;
   const before = words.find((word) => preposition.test(word)) ?? '';
   const which = words.map((word) => ORDINALS[word] ?? (Number(word) || null)).find(Boolean) ?? null;
   const word = words.find((w) => w !== before && ORDINALS[w] === undefined && /^[a-z]/.test(w));

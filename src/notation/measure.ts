@@ -117,7 +117,8 @@ const DIAMETER = wordsOf('diameter square across wide');
 /** "until you reach the size you want", "until it is wide enough", "as tall as you like" */
 const tellsSize = (r: Reader): boolean =>
   kindAt(r) === T.word &&
-  /^(size|width|height|depth|enough|tall|big|large|deep|high)$/.test(spelled(r, r.at));
+  (/^(size|width|height|depth|enough)$/.test(spelled(r, r.at)) ||
+    (isWord(r, W.as, -1) && /^(tall|big|large|deep|high|wide)$/.test(spelled(r, r.at))));
 
 /** "until ribbing (slightly stretched) measures": the reader stops on the closing bracket. */
 function passAside(r: Reader): boolean {

@@ -328,6 +328,19 @@ function joinable(r: Reader, draft: PlaceDraft, again: boolean): boolean {
 /** A stem noun after "or" is a place; after "and" it may be work: only a clause end settles it. */
 const clauseLike = (r: Reader): boolean => r.value[r.at - 1] === W.or;
 
+/** "3 skipped dc behind ch-3 sp", "… in front of the ch 3": on which side of it they are worked. */
+function behindSpace(r: Reader): boolean {
+  if (kindAt(r) !== T.word) return false;
+  const front = isWord(r, W.front, 1) && isWord(r, W.of, 2) && isWord(r, W.in);
+  if (!front && spelled(r, r.at) !== 'behind') return false;
+  const start = r.at;
+  r.at += front ? 3 : 1;
+  eatThe(r);
+  if (readNoun(r)?.kind === 'space') return true;
+  r.at = start;
+  return false;
+}
+
 /** All that may stand behind the noun. */
 function readAfter(r: Reader, draft: PlaceDraft): void {
   for (let guard = 0; guard < 8; guard++) {
@@ -348,6 +361,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);
   if (sense === W.just && isWord(r, W.made, 1)) return justMade(r, draft);
+  if (behindSpace(r)) return;
   const done =
     kindAt(r) === T.word && (sense === 0 || sense === PROSE) && spelled(r, r.at) === 'done';
   if (sense === W.made || sense === W.only || sense === W.indicated || done) {

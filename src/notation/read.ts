@@ -9,6 +9,7 @@ import { settleListedGroups } from './listed-groups.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
+import { placeWith } from './place-draft.ts';
 import { isWorked } from './plain-count.ts';
 import { openReader, type Reader, type SeenCount } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
@@ -86,6 +87,7 @@ function readOpened(r: Reader): Instruction {
   rowsAlone(steps, label, counts);
   countAlone(steps, label, counts);
   spreadIncreases(steps);
+  startsInBracket(steps);
   spacesToldBehind(steps);
   cornersToldBehind(steps);
   endsInLast(steps, r);
@@ -150,6 +152,21 @@ function spreadIncreases(steps: Step[]): void {
     const stitch = termWith(inc.stitch, { stem: inc.stitch.stem ?? all.stitch.stem });
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }
+}
+
+/** "(Ch 3, dc), 2 dc in each st around": what the bracket holds together is in one place, the first. */
+function startsInBracket(steps: Step[]): void {
+  const [start, next] = steps;
+  if (start?.kind !== 'repeat' || start.times.kind !== 'missing' || start.ending) return;
+  if (start.order.to > start.order.from || next?.kind !== 'work') return;
+  const [chain, ...works] = start.steps;
+  const n = chain?.kind === 'chain' ? (chain.n?.values[0] ?? 0) : 0;
+  if (n < 2 || n > 4 || works.length === 0) return;
+  if (!works.every((step) => step.kind === 'work' && !step.place && !step.until)) return;
+  const at = { from: start.to, to: start.to };
+  const place = placeWith(at, { pick: 'first', nouns: [{ ...PLAIN_NOUN, ...at }] });
+  const { from, to } = start;
+  steps[0] = { kind: 'group', steps: start.steps, place, loose: false, from, to };
 }
 
 /** "1 sc in each sc, inc 3 sc evenly": into each means to the end. */

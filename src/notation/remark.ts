@@ -198,7 +198,7 @@ export function remarkClause(r: Reader, run: Run): void {
     if (isChoice(r)) passSentence(r);
     else skipToken(r);
   }
-  if (NOTE.test(spelled(r, start)) && r.kind[start + 1] === T.colon) passSentence(r);
+  if (NOTE.test(spelled(r, start)) && r.kind[start + 1] === T.colon) passNote(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
 }
@@ -222,6 +222,11 @@ const isChoice = (r: Reader): boolean =>
 
 /** "Note: each stitch has a dc in its top, and a FPdc around it.": talk to its full stop. */
 const NOTE = /^(?:note|notes|tip|hint|important)$/;
+
+/** "Note: pm on 1st sc (12)": up to the count that ends the row. */
+function passNote(r: Reader): void {
+  while (kindAt(r) !== T.end && kindAt(r) !== T.stop && !countBracketHere(r)) skipToken(r);
+}
 
 function passSentence(r: Reader): void {
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop) skipToken(r);

@@ -109,7 +109,10 @@ function isAbbreviation(r: Reader): boolean {
   let k = kindAt(r) === T.open ? 1 : 0;
   const from = k;
   while (k < 5 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number)) k++;
-  if (kindAt(r, k) === T.open) k = (r.partner[r.at + k] ?? k) + 1 - r.at;
+  if (kindAt(r, k) === T.open) {
+    if (isNameInBrackets(r, k)) return true;
+    k = (r.partner[r.at + k] ?? k) + 1 - r.at;
+  }
   const sign = kindAt(r, k);
   if (k === from || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
   // "DOILY … Starting at center, ch 8": the piece begins behind its name.
@@ -127,6 +130,15 @@ function isAbbreviation(r: Reader): boolean {
   // "sm = solid mesh (3 dc)": an equals sign right behind a name or its number explains it.
   if (sign === T.equals && k <= 3 && kindAt(r, k - 1) === T.word) return true;
   return named && (sign === T.equals || fullName(r, k + 1) || k <= 2) && !workBehind(r, k + 1);
+}
+
+/** "Sc (single crochet) or UK (double crochet)", "Ch (chain)": a name, and the name in full. */
+function isNameInBrackets(r: Reader, k: number): boolean {
+  const close = r.partner[r.at + k] ?? -1;
+  if (close < 0 || k > 2 || !isName(r)) return false;
+  for (let i = r.at + k + 1; i < close; i++) if (r.kind[i] !== T.word) return false;
+  const behind = r.kind[close + 1];
+  return behind === T.end || (r.word[close + 1] === W.or && r.kind[close + 3] === T.open);
 }
 
 /** "fpdc. Work dc around the front post": a name, a stop, and how it is made. */

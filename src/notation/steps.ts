@@ -264,7 +264,11 @@ function asFollows(r: Reader): boolean {
 function saying(r: Reader, run: Run): boolean {
   const before = r.kind[r.at - 1];
   if (before !== T.stop && before !== T.semicolon) return false;
-  if (
+  // "Rnd 6 will be on the outside when the cuff is turned down."
+  const ofRow = (isWord(r, W.round) || isWord(r, W.row)) && kindAt(r, 1) === T.number;
+  if (ofRow) {
+    if (!/^(will|should|may)$/.test(spelled(r, r.at + 2))) return false;
+  } else if (
     !(isWord(r, W.each)
       ? explains(r)
       : isWord(r, W.you) && /^(may|can|could|might)$/.test(spelled(r, r.at + 1)))
@@ -404,7 +408,8 @@ function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
   if (purpose(r, run) || nameWithDash(r, run)) return;
-  if ((sense === W.each || sense === W.you) && saying(r, run)) return;
+  const says = sense === W.each || sense === W.you || sense === W.round || sense === W.row;
+  if (says && saying(r, run)) return;
   if (run.out.length === 0 && sense <= 0 && yarnAlone(r, run)) return;
   if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;

@@ -87,6 +87,8 @@ function numberTimes(
   if (kindAt(r) !== T.number) return null;
   const n = readNumbers(r);
   if (!n) return null;
+  // "nineteen/twenty times": the maker may choose.
+  if (kindAt(r) === T.slash && kindAt(r, 1) === T.number && isWord(r, W.times, 2)) r.at += 2;
   let more = eatWord(r, W.more);
   const word = isWord(r, W.times) || kindAt(r) === T.times || (isWord(r, W.x) && !sign);
   if (word) r.at++;

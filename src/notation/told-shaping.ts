@@ -42,6 +42,7 @@ export const toldShaping = (r: Reader, run: Run): boolean =>
   announces(r, run) ||
   evenlyBy(r, run) ||
   everyNth(r, run) ||
+  afterEveryNth(r, run) ||
   (run.out.length > 0 && isOneOf(r, VERBS) && placesOpen(r, run));
 
 /** "Increase every 2nd st, working 1 sc in next st, 2 sc in next": what is announced is told behind. */
@@ -111,6 +112,37 @@ function everyNth(r: Reader, run: Run): boolean {
   const order = { from: fromOf(r, start), to: span.to };
   if (stem) run.out.pop();
   run.out.push(repeatOf('', steps, { times, ending: null, order }, span));
+  return true;
+}
+
+/** "Decrease after every 6th st": so many stitches before each, all the way round. */
+function afterEveryNth(r: Reader, run: Run): boolean {
+  if (!isWord(r, W.after, 1) || !isWord(r, W.every, 2)) return false;
+  const told = kindAt(r, 3) === T.ordinal || kindAt(r, 3) === T.number;
+  const n = told ? valueAt(r, 3) : 0;
+  const end = isWord(r, W.st, 4) || mayBeStitch(wordAt(r, 4)) ? 5 : 4;
+  const round = isWord(r, W.around, end) || isWord(r, W.across, end) ? end + 1 : end;
+  if (n < 2 || !(clauseEnds(r, round) || kindAt(r, round) === T.open)) return false;
+  const start = r.at;
+  // "Inc after every 5th st" may be in the fifth or behind it.
+  if (formOf(wordAt(r))?.shape === 'increase') {
+    r.at += round;
+    putWords(r, run, start, 'unread');
+    return true;
+  }
+  const name = readStitch(r);
+  if (!name) return false;
+  const at = { from: fromOf(r, start), to: toOf(r) };
+  r.at = start + round;
+  const span = { from: at.from, to: toOf(r) };
+  const plain = plainWork(termOf({ stem: name.stem }), { from: at.from, to: at.from });
+  const between: WorkStep = { ...plain, n: { values: [n], from: span.to, to: span.to } };
+  const until = { kind: 'end' as const, word: 'around', from: span.to, to: span.to };
+  const times = { kind: 'until' as const, until, from: span.to, to: span.to };
+  const order = { from: at.from, to: span.to };
+  run.out.push(
+    repeatOf('', [between, plainWork(name, at)], { times, ending: null, order }, span),
+  );
   return true;
 }
 

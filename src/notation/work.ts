@@ -524,11 +524,14 @@ function readAlsoIn(r: Reader, draft: Draft): void {
     const start = r.at;
     const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);
     if (listed) r.at++;
-    const counted = kindAt(r, 2) === T.dash || kindAt(r, 2) === T.equals;
+    const sign = kindAt(r, 2);
+    const counted = sign === T.dash || sign === T.equals || sign === T.open;
     const ends = clauseEnds(r, 2) || counted;
-    if (isWord(r, W.and) && isWord(r, W.across, 1) && ends && draft.place?.fromHook) {
+    const first = draft.place;
+    const along = first?.fromHook || isNthChain(first);
+    if (isWord(r, W.and) && isWord(r, W.across, 1) && ends && first && along) {
       r.at += 2;
-      draft.alsoIn = [...draft.alsoIn, acrossFrom(r, draft.place, fromOf(r, start))];
+      draft.alsoIn = [...draft.alsoIn, acrossFrom(r, first, fromOf(r, start))];
       return;
     }
     const joined =
@@ -563,6 +566,10 @@ function passThen(r: Reader): boolean {
   r.at += k + 1;
   return true;
 }
+
+/** "in 2nd ch": counted from the hook, though that is not said. */
+const isNthChain = (place: Place | null): boolean =>
+  place?.pick === 'nth' && place.nth === 2 && place.nouns[0]?.kind === 'chain' && !place.of;
 
 /** "in 2nd ch from hook and across": in each chain to the end. */
 function acrossFrom(r: Reader, first: Place, from: number): Place {

@@ -137,6 +137,8 @@ const turnsOnly = (hands: Hands, step: ChainStep, { shape }: RowContext): boolea
  */
 const startsAgain = (hands: Hands, step: ChainStep, row: RowContext): boolean =>
   (row.shape.idle || row.shape.firstWork?.place?.fromHook === true) &&
+  // "Ch 2. Rnd 1: ch 3 (counts as dc), 11 dc in 2nd ch from hook": beside the stitches in the first chain.
+  !(step.countsAs?.counts === true && !row.shape.idle) &&
   hands.edge.kind === 'foundation' &&
   !hands.edge.ring &&
   hands.first === null &&

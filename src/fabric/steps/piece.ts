@@ -39,6 +39,7 @@ const knownTo = (hands: Hands): Known => ({
   bound: piecesOf(hands).bound,
   joined: hands.joined,
   bridged: (hands.pieces?.bridges.length ?? 0) > 0,
+  begun: hands.used > 0,
 });
 
 function allPieces(hands: Hands, step: PieceStep, row: RowContext): void {

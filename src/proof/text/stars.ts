@@ -47,6 +47,8 @@ function isOther(words: string, at: number, label: number): boolean {
   // "inc * 6 (12)"
   if (/[a-z]\s?$/i.test(before) && /^\s?\d+\s*(?:[([{,;.=–-]|$)/.test(words.slice(at + 1, at + 8)))
     return true;
+  // "Foundation ring*: ch 3": a footnote.
+  if (/[a-z]\*?$/i.test(before) && /^\*?:/.test(after)) return true;
   if (/\d$/.test(before) && /^\d/.test(after)) return true;
   if (/\d\s$/.test(before) && /^\s\d/.test(after)) return true;
   return (

@@ -268,3 +268,84 @@ describe('what is told beside the rows', () => {
     expect(complaints(`${disc}Rnd 3: ${words}\n`)).toEqual([]);
   });
 });
+
+describe('lists and endings of rounds', () => {
+  it('"inc, sc around" is the whole list', () => {
+    const text =
+      'Row 1: Magic ring, 6 sc (6)\nRow 2: inc around (12)\nRow 3: inc, sc around (18)\nRow 4: sc, dec around (12)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 18, 12]);
+  });
+
+  it('"ending with sl st in turning chain" is the join', () => {
+    const text =
+      'Ch 4, join.\nRound 1: Ch 3 (counts as first dc here & throughout), 11 dc in ring. Join. (12)\nRound 2: Ch 3, *2 dc in next space, 1 dc in next space*, continue from * to * ending with sl st in turning chain. (18)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([12, 18]);
+  });
+
+  it.each([
+    ['Decrease after every 5th stitch. (12)', 12],
+    ['Decrease after every 5 sts (i.e. do 6th & 7th sts together) (12)', 12],
+  ])('%s', (words, n) => {
+    const text = `${disc}Rnd 3: ${words}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text).at(-1)).toBe(n);
+  });
+
+  it('"inc after every 5th st" is left: in the fifth, or behind it?', () => {
+    expect(complaints(`${disc}Rnd 3: inc after every 6th st (16)\n`)).toEqual(['3 unread']);
+  });
+});
+
+describe('how a round of toys or bags begins', () => {
+  it('"(Ch 3, dc), 2 dc in each st" holds both in the first', () => {
+    const text =
+      'Rnd 1: Ch 4, work 9dc in 4th ch from hook, join. (10dc)\nRnd 2: (Ch3, dc), work 2dc in each st around, join. (20dc)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('a ch 3 that counts stands beside the stitches in the first chain', () => {
+    const text =
+      'Chain 2\nRound 1: Chain 3 (this counts as 1st dc). Make 9 dcs in 2nd chain from hook (to finish with 10 stitches).\nRound 2: do 2 dcs in every stitch (20 stitches).\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([10, 20]);
+  });
+
+  it.each(['sc in 2nd ch and across', 'sc in 2nd ch from hook and across'])('%s (4)', (words) => {
+    expect(complaints(`Row 1: Ch 5, ${words} (4)\n`)).toEqual([]);
+  });
+});
+
+describe('what stands about the rounds', () => {
+  it('"Make 4." tells of the part above it', () => {
+    const text =
+      'Head\n1st row: 6 sc in ring (6);\n2nd row: 6 inc (12), slip st, cut the yarn.\nLegs\nMake 4.\n1st row: 5 sc in ring (5);\n2nd row: 5 sc (5)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(compile(text, { fixes: false }).rows).toHaveLength(2 + 4 * 2);
+  });
+
+  it('a count behind a note is the row\'s', () => {
+    expect(worked('Rnd 1: 6 sc in ring.\nRnd 2: 6 inc – Note: pm on 1st sc (12)\n', 'Rnd 2')).toEqual([
+      'Rnd 2 12 proven',
+    ]);
+  });
+
+  it.each([
+    'Foundation ring*: ch 3, sl st to join;\nRnd 1: ch 1, 6 sc in ring (6)',
+    'Sc (single crochet) or UK (double crochet)\nRnd 1: 6 sc in magic ring (6)',
+    'Rnd 1: 6 sc in magic ring. Rnd 1 will be on the inside when it is turned down. (6)',
+    'Rnd 1: 6 sc in magic ring (6) Turn bootie right side out.',
+    'Rnd 1: Ch 6. Being careful not to twist chain, join to first chain to form large ring. Ch 1, sc in each ch. (6)',
+  ])('%s', (text) => {
+    expect(complaints(`${text}\n`)).toEqual([]);
+    expect(made(`${text}\n`)).toEqual([6]);
+  });
+
+  it('"(continue by second leg)" leads on to it, with the first half worked', () => {
+    const text =
+      'Legs (make two)\nStart with grey\n1) Magic ring, 6 sc (6)\n2) 6 inc (12)\n3-5) sc in each st around (12)\nCut the yarn.\n\nBody\nContinue with blue\n6) inc, 5 sc, 2 ch, (continue by second leg) 5 sc, 2 inc, 5 sc, 2 sc in the chains, 5 sc, inc (32)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, '6')).toEqual(['6 30 proven']);
+  });
+});

@@ -140,9 +140,7 @@ function afterEveryNth(r: Reader, run: Run): boolean {
   const until = { kind: 'end' as const, word: 'around', from: span.to, to: span.to };
   const times = { kind: 'until' as const, until, from: span.to, to: span.to };
   const order = { from: at.from, to: span.to };
-  run.out.push(
-    repeatOf('', [between, plainWork(name, at)], { times, ending: null, order }, span),
-  );
+  run.out.push(repeatOf('', [between, plainWork(name, at)], { times, ending: null, order }, span));
   return true;
 }
 

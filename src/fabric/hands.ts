@@ -159,6 +159,8 @@ export interface Hands {
   rowEdge: Edge;
   /** Where the hands stand on each piece, in a row that brings several together. */
   pieces: Pieces | null;
+  /** A stitch was sought by its name, and others were passed on the way. */
+  sought: boolean;
   /** The row goes back to places of an earlier one: what does not come out proves nothing. */
   overlaid: boolean;
   /** How many places of earlier rows, by row and name, this row has taken; and which there are. */
@@ -276,6 +278,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     partName: '',
     rowEdge: bareEdge('none'),
     pieces: null,
+    sought: false,
     overlaid: false,
     earlier: NONE_TAKEN,
     earlierPlaces: new Map(),
@@ -329,6 +332,7 @@ export function beginRow(
   hands.settled = new Map();
   hands.rowEdge = edge;
   hands.pieces = null;
+  hands.sought = false;
   hands.overlaid = false;
   hands.earlier = NONE_TAKEN;
   if (hands.earlierPlaces.size > 0) hands.earlierPlaces = new Map();

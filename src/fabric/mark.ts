@@ -47,6 +47,7 @@ export interface Mark
     | 'pieces'
     | 'optionalLast'
     | 'overlaid'
+    | 'sought'
     | 'earlier'
     | 'skipped'
     | 'partSkip'
@@ -98,6 +99,7 @@ export const mark = (hands: Hands): Mark => ({
   pieces: hands.pieces,
   optionalLast: hands.optionalLast,
   overlaid: hands.overlaid,
+  sought: hands.sought,
   earlier: hands.earlier,
   skipped: hands.skipped,
   partSkip: hands.partSkip,
@@ -147,6 +149,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.pieces = to.pieces;
   hands.optionalLast = to.optionalLast;
   hands.overlaid = to.overlaid;
+  hands.sought = to.sought;
   hands.earlier = to.earlier;
   hands.skipped = to.skipped;
   hands.partSkip = to.partSkip;

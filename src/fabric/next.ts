@@ -397,7 +397,10 @@ function takeStem(
     local: true,
     ...spanAt(hands, at),
   });
-  if (reading === 'seek' && later >= 0) return takeStitchAt(hands, later);
+  if (reading === 'seek' && later >= 0) {
+    hands.sought = true;
+    return takeStitchAt(hands, later);
+  }
   fact(hands, { kind: 'noun', named: wanted, found, ...spanAt(hands, at) });
   return takeStitch(hands, 'passed');
 }

@@ -411,7 +411,7 @@ function noteEnd(
   }
   // Where pieces meet, the stitch beside the join is often left to it.
   if (hands.pieces && left === 1 && agrees) return;
-  if (left <= hands.passed && noGroupAhead(hands)) return;
+  if (left <= hands.passed && (hands.sought || noGroupAhead(hands))) return;
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && hands.skips.has(left) && (agrees || endsWithSpace(hands))) return;

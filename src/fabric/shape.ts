@@ -176,6 +176,8 @@ function opensAsGroup(all: readonly Step[], works: readonly WorkStep[]): number 
 const sameNumber = (a: Step | undefined, b: ChainStep): boolean =>
   a?.kind === 'chain' && a.n?.values[0] === b.n?.values[0];
 
+const CLUSTER = /\bcl(?:uster)?\b/;
+
 const DRAWN_IN: ReadonlySet<string> = new Set(['together', 'cluster']);
 
 /** "Ch 3, dc2tog in same sp, *ch 3, dc3tog in next sp": the chain and two legs are the first of them. */
@@ -186,13 +188,15 @@ function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolea
     return false;
   const { shape, legs, stem, special } = first.stitch;
   // "Ch 4, cluster in same sp, *ch 3, cluster in next sp": the chain is part of the first.
-  const named =
-    shape === 'cluster' || (shape === 'special' && /\bcl(?:uster)?\b/.test(special ?? ''));
+  const named = shape === 'cluster' || (shape === 'special' && CLUSTER.test(special ?? ''));
   if (named && first.place?.pick === 'same' && worksAnother(works, first)) return true;
   if (!DRAWN_IN.has(shape) || legs === null || first.place?.pick === 'next') return false;
-  return works.some(
-    ({ stitch }) => DRAWN_IN.has(stitch.shape) && stitch.stem === stem && stitch.legs === legs + 1,
-  );
+  // "Ch 3, 2 dc in same sp keeping last loop of each on hook, …, *ch 4, cluster in same sp"
+  const isFirstOf = ({ stitch }: WorkStep): boolean =>
+    DRAWN_IN.has(stitch.shape)
+      ? stitch.stem === stem && stitch.legs === legs + 1
+      : stitch.shape === 'special' && CLUSTER.test(stitch.special ?? '');
+  return works.some(isFirstOf);
 }
 
 /** Is a stitch of the same name worked in another place of the row? */

@@ -311,6 +311,11 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
     run.out.push(cluster);
     return;
   }
+  // "(ch 3, sc in next lp. rep rnd, join": a bracket typed for a star.
+  if (!b.closed && steps.some((one) => one.kind === 'repeat' && one.times.kind !== 'missing')) {
+    run.out.push(...steps);
+    return;
+  }
   const step = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
   const named = step.kind === 'group' ? withLegs(r, run, b, step) : null;
   if (named) {

@@ -53,6 +53,15 @@ function endingHere(r: Reader): Ending | null {
     const from = fromOf(r, r.at);
     r.at += 2;
     const words = { kind: 'remark', from, to: toOf(r) } as const;
+    // "…, ending to correspond, ch 6, join": the last pass ends in that chain.
+    const behind = r.at;
+    if (kindAt(r) === T.comma && isWord(r, W.ch, 1)) {
+      r.at++;
+      const steps = r.run(r, 'ending');
+      if (steps.length === 1 && steps[0]?.kind === 'chain')
+        return { kind: 'with', steps, last, from: fromOf(r, start), to: toOf(r) };
+    }
+    r.at = behind;
     return { kind: 'with', steps: [words], last, from: fromOf(r, start), to: toOf(r) };
   }
   if (isWord(r, W.with) || isWord(r, W.by) || isWord(r, W.in)) {

@@ -36,7 +36,7 @@ export function readSpecial(
   const steps = unwrapped(withoutTalk(settleJoins(r.run(r, 'text')), r));
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
-  if (closesAny(steps)) return null;
+  if (closesAny(steps) || CLOSES_ANY.test(text.slice(from, to))) return null;
   const { key, name } = head;
   const aliases = long === '' || long === key ? head.aliases : [...head.aliases, long];
   const made = moves ? [] : steps;
@@ -62,6 +62,9 @@ export function readSpecialAgain(
  * "Cluster: keeping last loop of each st on hook work 1 dc in each st, …": how it is closed, over as many
  * stitches as its use names. The trade's own word says the same.
  */
+const CLOSES_ANY =
+  /\b(?:keep|hold|leav)ing (?:back )?(?:the )?last loop of each [^.,]{0,40}\bin each st(?:itch)?\b/i;
+
 const closesAny = ([only, ...more]: readonly Step[]): boolean =>
   only?.kind === 'work' &&
   more.length === 0 &&

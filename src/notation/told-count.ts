@@ -68,6 +68,8 @@ function sentenceEnd(r: Reader): number {
   for (let i = r.at; i < r.at + 22; i++) {
     const kind = r.kind[i];
     if (kind === T.end || kind === T.stop || kind === T.close || kind === T.semicolon) return i;
+    // "Stitch count: 6 sc, 12 ch-2 sps": a list, which is read as one.
+    if (kind === T.comma && r.kind[i + 1] === T.number) return -1;
     if (kind === T.comma && !isTalk(r, i + 1)) return i;
     if (kind === T.open || kind === T.star) return -1;
   }

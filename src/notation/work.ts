@@ -306,10 +306,12 @@ function countedUntil(r: Reader, draft: Draft): void {
 /** "cluster over next 4 dc": of so many stitches one is made, though no number of legs is said. */
 function clusterOver(r: Reader, draft: Draft, behind: number): void {
   const { stitch, place } = draft;
-  if (stitch.shape !== 'cluster' || stitch.legs !== null || place?.pick !== 'next') return;
+  if (stitch.shape !== 'cluster' || place?.pick !== 'next') return;
   if (r.word[behind] !== W.over && r.word[behind] !== W.across) return;
   const [legs] = place.n?.values ?? [];
   if (typeof legs !== 'number' || legs < 2 || legs > 9) return;
+  // "2-tr cluster across next 2 lps": a leg in each of them.
+  if (stitch.legs !== null && stitch.legs !== legs) return;
   const stem = stitch.stem ?? place.nouns[0]?.stem ?? null;
   draft.stitch = { ...stitch, shape: 'together', stem, legs };
 }

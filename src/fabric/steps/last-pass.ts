@@ -7,6 +7,7 @@ import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../hands.ts';
 import { mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
+import { noGroupAhead } from '../take.ts';
 
 const SHORT = 'as far as it goes';
 
@@ -227,7 +228,9 @@ function worksAlike(step: RepeatStep): boolean {
 const allTaken = (hands: Hands, step: RepeatStep): boolean =>
   worksSpaces(step)
     ? remainingSpaces(hands) === 0 && remaining(hands) <= Math.max(hands.passed, 1)
-    : remaining(hands) === 0;
+    : remaining(hands) === 0 ||
+      // The first half of the shell in which the round began lies at its end.
+      (remaining(hands) <= hands.passed && noGroupAhead(hands));
 
 /** Stitches that are left, and the spaces where the pass works into them. */
 const placesLeft = (hands: Hands, step: RepeatStep): number =>

@@ -1,6 +1,14 @@
 /** Repeats: so many times, or to the end, or as often as the row holds. */
-import type { Ending, Place, RepeatStep, Step, WorkStep } from '../../notation/index.ts';
+import {
+  type Ending,
+  type Place,
+  type RepeatStep,
+  type Step,
+  stemOf,
+  type WorkStep,
+} from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
+import { COUNTED } from '../edge.ts';
 import {
   countedSince,
   fact,
@@ -13,7 +21,7 @@ import {
 import { hasOthers, limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
-import { noGroupAhead } from '../take.ts';
+import { noGroupAhead, passOver, seek } from '../take.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
 import { cutShort, leavesSkip, stopsAtEnding } from './last-pass.ts';
@@ -182,6 +190,7 @@ interface Passes {
 /** As many passes as leave room for the ending and for what follows. */
 function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
   if (hands.standing && endsWithItsChain(hands, step)) hands.standing = false;
+  passToNamed(hands, step);
   const outerLimit = hands.limit;
   const told = step.times.kind === 'until' ? step.times.until : null;
   const until = throughLast(hands, told, here) ? null : beforeTopToo(hands, told, here);
@@ -227,6 +236,27 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   if (until?.kind === 'length') hands.edge = { ...hands.edge, open: true };
   else if (tail && !hands.into) noteRemainder(hands, step, { ...passes, have, tail });
   return true;
+}
+
+/**
+ * "Ch 3, tr in each tr with ch 1 between" from the middle of a shell: its other stitches and the space
+ * behind it are passed, as the stitches that are named lie behind them.
+ */
+function passToNamed(hands: Hands, { steps, times }: RepeatStep): void {
+  const until = times.kind === 'until' ? times.until : null;
+  if (until?.kind !== 'place' || until.place.nouns[0]?.kind !== 'space') return;
+  const [first] = steps;
+  const noun = first?.kind === 'work' ? first.place?.nouns[0] : null;
+  const stem = noun?.kind === 'stem' && noun.stem ? stemOf(noun.stem, hands.bench.terms) : null;
+  const { edge, nodes, bench } = hands;
+  if (stem === null || edge.kind !== 'row') return;
+  const at = seek(
+    hands,
+    (i) =>
+      edge.type[i] === COUNTED &&
+      bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0]?.stem === stem,
+  );
+  if (at > hands.pos) passOver(hands, at);
 }
 
 /** "Sl st to centre of next lp, *ch 7, sc in next lp; rep from * around, ending with ch 7, join": to there. */
@@ -354,7 +384,7 @@ function noteRemainder(
 ): void {
   const left = remaining(hands);
   if (left === 0 || hands.edge.open || hands.leave || passes.per <= 1) return;
-  if (left <= hands.passed && noGroupAhead(hands)) return;
+  if (left <= hands.passed && (hands.sought || noGroupAhead(hands))) return;
   // The passes divide, and what stands behind them does not fit: the row's end tells what is left.
   if (passes.tail && passes.have === passes.count * passes.per) return;
   // "*Sk 1, dc in next, ch 2; rep from * around": what is skipped before the join is left for it.

@@ -197,3 +197,51 @@ it('a first group whose place the opening slip stitch shares', () => {
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 6 proven']);
 });
+
+const LEAFLET = `US terms
+Ch 8, join to form a ring, ch 3, 19 dc in ring, join in 3rd st of ch.
+2nd Rnd: Ch 7, skip 1 dc, dc in next dc, * ch 4, skip 1 dc, dc in next dc, repeat from * all around, ch 4, join in 3rd st of ch.
+3rd Rnd: Ch 3, * 5 dc in next loop, dc in next dc, repeat from * all around ending with 5 dc in last loop, join in 3rd st of ch. (60 dc)
+4th Rnd: Ch 3 and working in dc, increase 4 dc evenly spaced, join (64 dc).
+5th Rnd: Ch 3, 2 dc in same space, ch 3, 3 dc in same space, * ch 6, skip 7 dc, 5 trc in next dc, ch 6, skip 7 dc, 3 dc, ch 3, 3 dc (shell) in next dc, repeat from * all around ending with ch 6, skip 7 dc, 5 trc in next dc, ch 6, join. (24 dc, 20 trc)
+6th Rnd: Sl st to center of shell, ch 3, 2 dc, ch 3, 3 dc in same space, * ch 6, 2 trc in each of the next 5 trc, ch 6, shell in next shell, repeat from * all around ending to correspond, ch 6, join. (24 dc, 40 trc)
+7th Rnd: Sl st to center of shell, ch 3, 2 dc, ch 3, 3 dc in same space, * ch 6, 1 trc in each trc with ch 1 between each trc, ch 6, shell in next shell, repeat from * all around ending to correspond, join. (24 dc, 40 trc)
+`;
+
+it('a pineapple doily as leaflets print it: 4 shells of 6 and 4 pineapples', () => {
+  expect(complaints(LEAFLET)).toEqual([]);
+  expect(worked(LEAFLET, 'Rnd 5', 'Rnd 6', 'Rnd 7')).toEqual([
+    'Rnd 5 44 proven',
+    'Rnd 6 64 proven',
+    'Rnd 7 64 proven',
+  ]);
+  expect(spaces(LEAFLET, 'Rnd 6')).toEqual(['4 ch-3', '8 ch-6']);
+  expect(spaces(LEAFLET, 'Rnd 7')).toEqual(['36 ch-1', '4 ch-3', '8 ch-6']);
+  expect(complaints(LEAFLET.replace('(24 dc, 20 trc)', '(24 dc, 24 trc)'))).toEqual([
+    '6 count-mismatch',
+  ]);
+});
+
+it('a bracket typed for a star, clusters over two loops, and a first cluster told by its making', () => {
+  const text = ring(
+    'Rnd 1: Ch 1, 24 sc in ring, join. (24 sc)',
+    'Rnd 2: Sc in same st, (ch 3, sk 1 sc, sc in next sc. Rep rnd, join. (12 ch-3 lps)',
+    'Rnd 3: Sl st in next lp, ch 4, tr in next lp, *ch 7, 2-tr cluster across next two lps; rep from * around, ch 7, join. (6 ch-7 lps)',
+    'Rnd 4: Sl st to ch-7 lp, ch 3, 2 dc in same sp keeping last loop of each dc on hook, thread over and work off all loops at one time, ' +
+      '*ch 4, cluster st in same sp (cluster st: 3 dc in same sp keeping last loop of each dc on hook, thread over and work off all loops), rep from * twice, ' +
+      '*ch 5, 4 cluster sts with ch 4 between each cluster st in next lp, rep from * around, ch 5, join. (24 clusters)',
+  );
+  expect(complaints(text)).toEqual(['5 unbalanced-bracket']);
+  expect(worked(text, 'Rnd 2', 'Rnd 4')).toEqual(['Rnd 2 12 proven', 'Rnd 4 24 proven']);
+  expect(spaces(text, 'Rnd 3')).toEqual(['6 ch-7']);
+});
+
+it('stitches sought by their names in every pass, and those beside them passed: 8 x 3', () => {
+  const text = ring(
+    'Rnd 1: Ch 1, 16 sc in ring, join. (16 sc)',
+    'Rnd 2: Ch 1, *sc in next sc, (hdc, dc, hdc) in next sc; rep from * around, join. (32 sts)',
+    'Rnd 3: *Sc in next sc, ch 9, tr in next dc, ch 6; rep from * around, join. (8 ch-9 lps)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 16 proven']);
+});

@@ -65,8 +65,12 @@ const TELLS = wordsOf(`
 
 /** Where the sentence ends: a stop, the end, a closing bracket; -1 where a comma leads on to more. */
 function sentenceEnd(r: Reader): number {
+  let colon = false;
   for (let i = r.at; i < r.at + 22; i++) {
     const kind = r.kind[i];
+    colon ||= kind === T.colon;
+    // "Stitch count: 6 sc, 12 ch-2 sps": a list, which is read as one behind its colon.
+    if (colon && kind === T.comma && r.kind[i + 1] === T.number) return -1;
     if (kind === T.end || kind === T.stop || kind === T.close || kind === T.semicolon) return i;
     // "Stitch count: 6 sc, 12 ch-2 sps": a list, which is read as one.
     if (kind === T.comma && r.kind[i + 1] === T.number) return -1;

@@ -232,9 +232,15 @@ function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
   const toLength = label?.openEnd || (even?.kind === 'even' && even.measure);
   if (toLength) noteLength(plan);
   const next = label?.next ? pick(label.next, plan.setting.sizeIndex) : null;
-  const wanted = plan.numbers.length || (next ?? rows ?? 1);
+  const wanted = plan.numbers.length || (next ?? rows ?? rowsTold(instruction, plan) ?? 1);
   const n = cap(wanted * (toLength ? passesIn(plan) : 1), plan);
   return Array.from({ length: n }, () => source);
+}
+
+/** "Sc across for 3 more rows", by no number of theirs: how many rows these are. */
+function rowsTold({ counts }: Instruction, plan: Plan): number | null {
+  const told = counts.find(({ unit }) => unit === 'row');
+  return told ? pick(told.n, plan.setting.sizeIndex) : null;
 }
 
 function cap(n: number, plan: Plan): number {

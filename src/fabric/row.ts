@@ -308,6 +308,7 @@ function conclude(
   else if (!startsAgain(task, shape)) {
     const agrees = compared.compared > 0 && !compared.differs;
     noteEnd(hands, shape, { agrees, turns: end.turns });
+    if (agrees && hands.statedStitches > 0) passSkipToLast(hands, shape);
   }
   noteRowTotal(hands, task);
   if (hands.overlaid) hands.facts = hands.facts.filter(({ kind }) => kind !== 'noun');
@@ -422,6 +423,20 @@ function noteEnd(
   if (edge.ring && left === 1 && (endsWhereItBegan(shape) || loopsFromJoin(shape))) return;
   if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
   noteLeft(hands, left);
+}
+
+/**
+ * "(Sk 2 sts, shell in next) 4 times, sc in last st (16)": where the count is met, the skip before the
+ * last stitch goes without saying.
+ */
+function passSkipToLast(hands: Hands, { steps }: RowShape): void {
+  const last = steps.findLast(({ kind }) => kind === 'work' || kind === 'group');
+  const inLast = last && 'place' in last && last.place?.pick === 'last' && !last.place.n;
+  if (!inLast) return;
+  const skips = [...allSteps(steps)].flatMap((step) =>
+    step.kind === 'skip' ? [numberFor(hands, step.place.n) ?? 1] : [],
+  );
+  hands.facts = hands.facts.filter((fact) => fact.kind !== 'left' || !skips.includes(fact.left));
 }
 
 /** "Attach yarn there, hdc in next 11 sts (12)": a part of the round, from where yarn is joined. */

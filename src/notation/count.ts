@@ -74,7 +74,7 @@ function skipLead(r: Reader, end: number): void {
       (isWord(r, W.have, 1) || isWord(r, W.still, 1)
         ? spelled(r, r.at) === 'should'
         : r.at > 0 && isWord(r, W.have, -1) && spelled(r, r.at) === 'be');
-    const talk = passTalk(r);
+    const talk = passTalk(r) || passNext(r);
     if (talk > 0) {
       r.at += talk;
       continue;
@@ -84,6 +84,14 @@ function skipLead(r: Reader, end: number): void {
     if (letter || (!sign && !LEADS.has(sense) && !be) || opensDashed(r)) return;
     r.at++;
   }
+}
+
+/** "for the next 9 rounds": so many of them. */
+function passNext(r: Reader): number {
+  if (!isWord(r, W.for, -1)) return 0;
+  const k = isWord(r, W.the) ? 1 : 0;
+  if (!isWord(r, W.next, k) || kindAt(r, k + 1) !== T.number) return 0;
+  return isWord(r, W.row, k + 2) || isWord(r, W.round, k + 2) ? k + 1 : 0;
 }
 
 /** "you will find that you make 13 dc", "there should be 8 lps": words before a number; or 0. */

@@ -91,6 +91,7 @@ function readOpened(r: Reader): Instruction {
   spacesToldBehind(steps);
   cornersToldBehind(steps);
   endsInLast(steps, r);
+  onAlongSide(steps);
   const settled = settleJoins(
     settleListTimes(
       settleNames(settleLoopsOfRow(settleListedGroups(steps), label), counts),
@@ -130,6 +131,19 @@ function countsOfChain(
   );
   if (!chainOnly) return counts;
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
+}
+
+/** "Sc in each ch. Continue down the opposite side.": with the same stitch, in each chain of it. */
+function onAlongSide(steps: Step[]): void {
+  const side = steps.findLastIndex(({ kind }) => kind === 'other-side');
+  if (side < 1 || steps.slice(side).some(isWorked)) return;
+  const along = steps.slice(0, side).findLast(isWorked);
+  const last = along?.kind === 'work' ? (along.alsoIn.at(-1) ?? along.place) : null;
+  if (along?.kind !== 'work' || (last?.pick !== 'each' && along.until?.kind !== 'end')) return;
+  const to = steps[side]?.to ?? 0;
+  const span = { from: to, to };
+  const until: Until = { kind: 'end', word: '', ...span };
+  steps.splice(side + 1, 0, { ...along, place: null, alsoIn: [], until, countsAs: null, ...span });
 }
 
 /** "sc in each st around, inc 8 sts evenly spaced": one round, with eight increases in it. */

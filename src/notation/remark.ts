@@ -7,6 +7,7 @@
 import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
 import { formOf, mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
+import { readOtherSide } from './orders.ts';
 import {
   clauseEnds,
   isOneOf,
@@ -185,9 +186,11 @@ export function remarkClause(r: Reader, run: Run): void {
   run.aside = true;
   const leads = LEADS_TO_CHAIN.test(spelled(r, start)) || toBegin(r) || forPiece(r, run);
   const begins = isOneOf(r, LEADS_TO_WORK);
+  const behind = isOneOf(r, WHEN);
   while (
     !(leads && chainHere(r)) &&
     !(begins && workHere(r)) &&
+    !(behind && (sideHere(r) || totalHere(r))) &&
     !ringHere(r) &&
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&
@@ -201,10 +204,29 @@ export function remarkClause(r: Reader, run: Run): void {
   if (NOTE.test(spelled(r, start)) && r.kind[start + 1] === T.colon) passNote(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
+  if (behind && !clauseEnds(r)) run.aside = false;
 }
 
 /** "but begin working hdc in each sc around", "now start to work dc in each st": the work that begins. */
 const LEADS_TO_WORK = wordsOf('but begin beginning start starting');
+
+/** "When you arrive at the end continue working down the opposite side": the order behind the advice. */
+function sideHere(r: Reader): boolean {
+  if (!isWord(r, W.continue) && !isWord(r, W.working) && !isWord(r, W.work)) return false;
+  const from = r.at;
+  const side = readOtherSide(r);
+  r.at = from;
+  return side !== null;
+}
+
+const WHEN = wordsOf('when once after');
+
+/** "When you complete the round you should have 72 sts": the count behind the clause. */
+function totalHere(r: Reader): boolean {
+  if (!isWord(r, W.you)) return false;
+  const k = /^(?:should|will|must|now)$/.test(spelled(r, r.at + 1)) ? 2 : 1;
+  return isWord(r, W.have, k) && kindAt(r, k + 1) === T.number;
+}
 
 function workHere(r: Reader): boolean {
   if (!mayBeStitch(wordAt(r)) || !isWord(r, W.in, 1)) return false;

@@ -142,6 +142,8 @@ function verb(r: Reader): boolean {
     eatWord(r, W.in);
     return true;
   }
+  // "Work pattern row until it reaches 30 cm"
+  if (r.at > start && isPatternRow(r, 0)) return true;
   // "Continue to row 2" only goes on.
   if (r.at > start && !same && !isWord(r, W.to, -1) && rowAhead(r)) return !tellsWhatFollows(r);
   return false;
@@ -186,6 +188,12 @@ function which(r: Reader, draft: Draft): boolean {
     draft.lastN = 1;
     return true;
   }
+  // "Repeat pattern row until …": the row just told.
+  if (isPatternRow(r, -1)) {
+    r.at++;
+    draft.lastN = 1;
+    return true;
+  }
   const rows = readRowNumbers(r) ?? readBareRows(r);
   if (!rows) return namedRow(r, draft);
   draft.rows = rows;
@@ -204,6 +212,13 @@ function which(r: Reader, draft: Draft): boolean {
   } else r.at = again;
   return true;
 }
+
+/** Whether "pattern row", of no number, stands `ahead` tokens on, with an end or a length behind it. */
+const isPatternRow = (r: Reader, ahead: number): boolean =>
+  isWord(r, W.pattern, ahead) &&
+  (isWord(r, W.row, ahead + 1) || isWord(r, W.round, ahead + 1)) &&
+  !endsInS(r, r.at + ahead + 1) &&
+  (isWord(r, W.to, ahead + 2) || isWord(r, W.for, ahead + 2) || clauseEnds(r, ahead + 2));
 
 /** "Rep Dec row", "repeat the increase round": the row that was labelled so. */
 function namedRow(r: Reader, draft: Draft): boolean {

@@ -537,7 +537,9 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       return;
     }
     const joined =
-      passThen(r) || eatWord(r, W.and) || (kindAt(r) === T.comma && startsPlace(r, 1, true));
+      passThen(r, draft.stitch.stem !== 'ss') ||
+      eatWord(r, W.and) ||
+      (kindAt(r) === T.comma && startsPlace(r, 1, true));
     if (!joined) {
       r.at = start;
       return;
@@ -549,8 +551,10 @@ function readAlsoIn(r: Reader, draft: Draft): void {
       r.at = start;
       return;
     }
-    const prepositioned = eatPreposition(r);
-    const place = readPlace(r);
+    // "dc in next dc, and between dc": the gap is told by its preposition.
+    const gap = isWord(r, W.between) ? readPlaceAfterPreposition(r) : null;
+    const prepositioned = gap !== null || eatPreposition(r);
+    const place = gap ?? readPlace(r);
     if (!place || (!prepositioned && worksAfter(r))) {
       r.at = start;
       return;
@@ -560,11 +564,14 @@ function readAlsoIn(r: Reader, draft: Draft): void {
   }
 }
 
-/** "sc in first sc, then in each ch-1 sp and sc across": the same stitch goes on. */
-function passThen(r: Reader): boolean {
+/**
+ * "sc in first sc, then in each ch-1 sp and sc across", "sl st in next st and then in ch-1 sp": the same
+ * stitch goes on. `each`: only where it does so in each.
+ */
+function passThen(r: Reader, each: boolean): boolean {
   let k = kindAt(r) === T.comma ? 1 : 0;
   if (isWord(r, W.and, k)) k++;
-  if (!isWord(r, W.afterwards, k) || !startsPlace(r, k + 1, true)) return false;
+  if (!isWord(r, W.afterwards, k) || !startsPlace(r, k + 1, each)) return false;
   r.at += k + 1;
   return true;
 }
@@ -596,6 +603,8 @@ function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
   }
   if (comma) return false;
   return (
+    sense === W.between ||
+    (sense === W.top && isWord(r, W.of, ahead + 1)) ||
     sense === W.each ||
     sense === W.every ||
     sense === W.next ||

@@ -8,6 +8,7 @@ const SENTENCES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'far end of the chain': {
     'with the chain first worked': 'the chain first worked is taken again at the far end',
     'without the chain first worked': 'the chain first worked is not taken again',
+    'with the chains at both ends': 'the chains at both ends are taken again',
   },
   gaps: {
     passed: '"st" passes over chain spaces',

@@ -3,6 +3,7 @@ import { type OtherSideStep, PLAIN_NOUN, type WorkStep } from '../../notation/in
 import type { RowContext } from '../context.ts';
 import { edgeOfPlaces } from '../edge.ts';
 import { fact, type Hands, spanAt } from '../hands.ts';
+import { firstAnchor } from '../nodes.ts';
 import { toBridge } from '../pieces.ts';
 import { ask } from '../readings.ts';
 import { lastChainRun, undersideOver } from '../skipped.ts';
@@ -47,9 +48,12 @@ export function alongUnusedLoops(hands: Hands, step: WorkStep, row: RowContext):
   return { ...step, place: { ...place, nouns: [PLAIN_NOUN], of: null } };
 }
 
+const BOTH_ENDS = 'with the chains at both ends';
+
 /**
  * Chains from the one after the far end back to the one worked first. That last one has the first
- * stitches of the round in it already; whether "to end" takes it again is a doubt.
+ * stitches of the round in it already; whether "to end" takes it again is a doubt, and so is whether
+ * the chain at the far end is, where it has one stitch and no more.
  */
 function onFoundation(hands: Hands, step: OtherSideStep): number[] | null {
   const { foundation, first } = hands;
@@ -57,16 +61,24 @@ function onFoundation(hands: Hands, step: OtherSideStep): number[] | null {
   const reading = ask(hands.readings, {
     doubt: 'far end of the chain',
     custom: 'with the chain first worked',
-    alternatives: ['without the chain first worked'],
+    alternatives: [
+      'without the chain first worked',
+      ...(isOnceWorked(hands, foundation.from) ? [BOTH_ENDS] : []),
+    ],
     local: true,
     ...spanAt(hands, step),
   });
-  const to = reading === 'with the chain first worked' ? first.node : first.node - 1;
+  const from = reading === BOTH_ENDS ? foundation.from : foundation.from + 1;
+  const to = reading === 'without the chain first worked' ? first.node - 1 : first.node;
   const places: number[] = [];
-  for (let id = foundation.from + 1; id <= to; id++) places.push(id);
+  for (let id = from; id <= to; id++) places.push(id);
   hands.optionalLast = places.length > 0 && to === first.node;
   return places;
 }
+
+/** Does one stitch stand in a chain, made last? */
+const isOnceWorked = ({ nodes }: Hands, chain: number): boolean =>
+  firstAnchor(nodes, nodes.n - 1) === chain && firstAnchor(nodes, nodes.n - 2) !== chain;
 
 function underGap(hands: Hands): number[] | null {
   const run: number[] = [];

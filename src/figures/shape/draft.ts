@@ -34,7 +34,7 @@ export const anchorsOfNode = ({ nodes }: Cloth, node: number): Int32Array =>
 export function draftOf(cloth: Cloth, kinds: KindTable): Draft {
   const { n } = cloth.nodes;
   const by = { cloth, kinds };
-  const uses = usesOf(cloth);
+  const uses = usesOf(cloth, kinds);
   const standsFor = new Int32Array(n).fill(-1);
   const run = new Int32Array(n).fill(-1);
   const runs: Run[] = [];
@@ -88,10 +88,14 @@ function keptIn(by: Pick<Draft, 'cloth' | 'kinds'>, from: number, to: number): n
   return kept;
 }
 
-/** 0: nothing is worked into the node; 1: something is; 2: into the space that it begins. */
-function usesOf(cloth: Cloth): Uint8Array {
+/**
+ * 0: nothing is worked into the node; 1: something is; 2: into the space that it begins. The chains that
+ * a first row passes are its low chain, which is worked into none of them.
+ */
+function usesOf(cloth: Cloth, kinds: KindTable): Uint8Array {
   const uses = new Uint8Array(cloth.nodes.n);
   for (let node = 0; node < cloth.nodes.n; node++) {
+    if (kinds.kinds[cloth.nodes.kind[node] ?? 0]?.class === 'low') continue;
     for (const place of anchorsOfNode(cloth, node)) {
       if (place >= 0) uses[place] = Math.max(uses[place]!, cloth.nodes.flags[node] ? 2 : 1);
     }

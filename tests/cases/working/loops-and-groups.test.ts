@@ -1,7 +1,7 @@
 /** Unused loops of a chain, pairs that a round names, talk within a round, counts at a line's end. */
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../src/index.ts';
-import { complaints, conventions, worked } from './worked.ts';
+import { complaints, conventions, made, worked } from './worked.ts';
 
 describe('unused loops of the foundation chain are its other side', () => {
   const text = (side: string, count: number): string =>
@@ -209,3 +209,49 @@ it.each(['To Begin Ch 20 and join with a sl st.', 'To begin: Ch 20 and join.', '
     expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 20 proven', 'Rnd 2 20 proven']);
   },
 );
+
+describe('the other side of a chain for which no stitch is told', () => {
+  it.each([
+    'When you arrive at the end continue working down the opposite side. When you complete the round you should have 40 sts.',
+    'Continue down opposite side of chain. (40)',
+  ])('%s', (side) => {
+    const text = `US terms\n\nCh 21.\nRnd 1: Sc in 2nd ch from hook and each remaining ch. ${side}\nRnd 2: Sc in each sc. (40)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 40 proven', 'Rnd 2 40 proven']);
+    expect(complaints(text.replaceAll('40', '41'))).not.toEqual([]);
+  });
+});
+
+it('the skip before the last stitch goes without saying where the count is met', () => {
+  const text = (repeat: string): string =>
+    `US terms\n\nCh 17.\nRow 1: Sc in 2nd ch from hook and each ch across (16 sts)\nRow 2: Turn, ch 1, (sc, 2 dc) in first st, ${repeat}, sc in last st (16 sts)\n`;
+  const inBrackets = (n: number) => text(`(skip 2 sts, (sc, 2 dc) in next st) ${n} times`);
+  const inStars = (n: number) => text(`*skip 2 sts, (sc, 2 dc) in next st* Repeat ${n} times`);
+  for (const told of [inBrackets(4), inStars(4), inStars(3)]) {
+    expect(complaints(told)).toEqual([]);
+    expect(worked(told, 'Row 2')).toEqual(['Row 2 16 proven']);
+  }
+  for (const wrong of [inBrackets(3), inBrackets(5), inStars(5)])
+    expect(complaints(wrong)).not.toEqual([]);
+});
+
+it('rows by no number of theirs, "for 3 more rows", are worked so often', () => {
+  const text =
+    'US terms\n\nCh 11.\nRow 1: Sc in 2nd ch and across, ch 1, turn (10)\nRow 2: Sc2tog, sc to end, ch 1, turn (9)\nCh 1, turn, sc2tog, sc across for 3 more rows.\nCh 1, sc in each st for the next 4 rows.\nRow 10: Sc across. (6)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([10, 9, 8, 7, 6, 6, 6, 6, 6, 6]);
+});
+
+it('"and between dc" is a place of the same stitch, "and then in ch-1 sp" of a slip stitch', () => {
+  const text =
+    'US terms\n\nCh 5, join.\nRnd 1: Ch 3 (counts as dc throughout), 11 dc in ring, join. (12 dc)\nRnd 2: Ch 3, dc in the space between dc, ch 1, (dc in the next dc, and between dc, ch 1) 11 times, join. (24 dc, 12 ch-1 sps)\nRnd 3: Slip stitch in the next stitch and then in the chain 1 space, ch 3, 2 dc in same space, ch 1, (3 dc in next sp, ch 1) 11 times, join. (36 dc, 12 ch-1 sps)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 24 proven', 'Rnd 3 36 proven']);
+});
+
+it('"Work pattern row until it is 30 cm long" repeats the row just told', () => {
+  const text =
+    'US terms\n\nCh 11.\nRow 1: Sc in 2nd ch and across, ch 1, turn (10)\nPattern Row: Sc across, ch 1, turn (10)\nWork pattern row until piece is 30 cm long.\nRow 6: Sc across. (10)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text).length).toBe(4);
+});

@@ -20,6 +20,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'does not count': 'The ch # at the start of a {row} does not count as a stitch.',
     },
   },
+  'start-chain for the first': {
+    tellsCustom: true,
+    readings: {
+      counts: 'The ch # of a {row} that skips its first stitch counts as a stitch.',
+      'does not count': 'The ch # of a {row} that skips its first stitch does not count as one.',
+    },
+  },
   'start-chain of a mesh': {
     tellsCustom: true,
     readings: {
@@ -164,7 +171,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
   'behind petals': {
     tellsCustom: true,
     readings: {
-      'one for each petal': 'Behind petals there is one place for each of them.',
+      'one place for each petal': 'Behind petals there is one place for each of them.',
     },
   },
   'list before "around"': {

@@ -107,8 +107,10 @@ function settle(
     return { counts: false, stem: rowStem, gap: 0, because: 'words', isSpace: true };
   if (opensMesh(n, rowStem, row.shape)) return inMesh(hands, step, { n, stem: rowStem });
   const custom = customFor(n, rowStem, row.shape);
+  // Beside rows that open in the first stitch, those that skip it have a chain that stands for it.
+  const name = `start-chain ${n}`;
   const reading = ask(hands.readings, {
-    doubt: `start-chain ${n}`,
+    doubt: row.shape.skipsFirst ? `${name} for the first` : name,
     custom,
     alternatives: [custom === 'counts' ? 'does not count' : 'counts'],
     local: false,

@@ -276,7 +276,7 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
   // "FO: pram cover" above the pattern: a finished object, for there is nothing to fasten off yet.
   if (starts === 'command' && !scan.sawWork && ENDS_ROW.test(scan.text.slice(from, from + 12)))
     return null;
-  if (starts !== null || scan.section !== 'work' || to - from > LONGEST_START) return starts;
+  if (starts !== null || scan.section !== 'work' || isStory(scan.text, from, to)) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });
   if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
@@ -297,8 +297,15 @@ const SIZE_AND_CHAIN = /^[\w ,/()-]{2,40} size ?[-–—=:] ?(?:ch|chain) ?\d{1,
 const GAUGE =
   /\b(?:gauge|tension)\b\s*[:=–-]|["”″]\s?[x×]\s?\d[^=]{0,4}=|\d (?:sts?|sc|hdc|dc|tr) [x×] \d+ (?:rows|rounds|rnds)\b|=\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?\s*(?:["”″]|in\b|inch|cm\b)/i;
 
-/** A longer line without label is a story. */
+/** A longer line without label is a story, unless it has a name and hardly a word that is no work. */
 const LONGEST_START = 400;
+const isStory = (text: string, from: number, to: number): boolean =>
+  to - from > LONGEST_START &&
+  !(
+    to - from < 4 * LONGEST_START &&
+    NAMED_LINE.test(text.slice(from, from + 40)) &&
+    readsAsWork(text, from, to) >= SURE
+  );
 
 interface WorkFound {
   /** Steps that make or move something. */

@@ -392,7 +392,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.in || sense === W.through || sense === W.blo || sense === W.flo) {
     loopAfter(r, draft);
     if (isWord(r, W.in)) inStartChain(r, draft);
-    if (isWord(r, W.in) && draft.pick === 'first') inCorner(r);
+    if (isWord(r, W.in) && draft.pick !== 'next' && draft.pick !== 'each') inCorner(r);
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
@@ -576,7 +576,10 @@ function rowOf(r: Reader, draft: PlaceDraft): boolean {
 /** "in sp between next 2 dc", "in each sp between sts": a gap, not a space of chains. */
 function betweenAfter(r: Reader, draft: PlaceDraft): void {
   const [noun] = draft.nouns;
-  if (!noun || (noun.kind !== 'space' && noun.kind !== 'stitch' && noun.kind !== 'stem')) return;
+  // "sc in ch between next 2 sc": the space that it spans.
+  const chain = noun?.kind === 'chain' && draft.pick === 'this' && !noun.plural;
+  const seated = noun?.kind === 'space' || noun?.kind === 'stitch' || noun?.kind === 'stem';
+  if (!noun || (!seated && !chain)) return;
   const start = r.at++;
   const gap = readBetween(r, placeDraft(r, start));
   if (!gap) {
@@ -584,7 +587,8 @@ function betweenAfter(r: Reader, draft: PlaceDraft): void {
     return;
   }
   // "in sc between next 2 sps", "in ch-3 sp between shells": told by what stands beside it.
-  if (noun.kind === 'stem' || noun.chains !== null) return;
+  if (chain) draft.nouns = [{ ...noun, kind: 'space' }];
+  if (chain || noun.kind === 'stem' || noun.chains !== null) return;
   if (draft.pick === 'this') draft.pick = gap.pick;
   draft.nouns = gap.nouns;
 }

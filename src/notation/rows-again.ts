@@ -269,7 +269,7 @@ function tail(r: Reader, draft: Draft): void {
     r.at++;
     return;
   }
-  if (orDesired(r) || colourOrder(r) || colourChange(r)) return;
+  if (orDesired(r) || colourOrder(r) || colourChange(r) || omitsTurn(r)) return;
   if (isWord(r, W.for) && isWord(r, W.pattern, 1)) {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
@@ -323,6 +323,17 @@ function colourOrder(r: Reader): boolean {
   while (kindAt(r) !== T.stop && kindAt(r) !== T.end) r.at++;
   return true;
 }
+
+/** "omitting turning ch at end of last row": what would be for a row that does not come. */
+function omitsTurn(r: Reader): boolean {
+  if (!isWord(r, W.omit)) return false;
+  const words = r.text.slice(r.base + fromOf(r, r.at), r.base + fromOf(r, r.at) + 60);
+  if (!OMITS_TURN.test(words)) return false;
+  while (!clauseEnds(r, 0)) r.at++;
+  return true;
+}
+
+const OMITS_TURN = /^omit\w* (?:the )?(?:last )?(?:turning|t)[ -]?(?:ch|chain)\b/i;
 
 /** "Rep Row 3 changing to CA in last st": another yarn, and the same work. */
 function colourChange(r: Reader): boolean {

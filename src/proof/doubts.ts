@@ -20,7 +20,7 @@ const SENTENCES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 export function doubtWords(doubt: string, reading: string): string {
   const known = SENTENCES[doubt]?.[reading];
   if (known) return known;
-  const start = /^start-chain (\d+)(?: joined to)?$/.exec(doubt);
+  const start = /^start-chain (\d+)(?: joined to| for the first)?$/.exec(doubt);
   if (start) {
     const verb = reading === 'counts' ? 'counts' : 'does not count';
     return `the ch ${start[1]} at its start ${verb} as a stitch`;

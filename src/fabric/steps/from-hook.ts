@@ -58,7 +58,8 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   // Mesh: the chains passed hold a space as wide as those that follow ("dc in 8th ch, *ch 2, …").
   const mesh = Math.floor((passed - height) / 2);
   const wide = hands.chainLengths.has(passed - height - 1) ? passed - height - 1 : passed - height;
-  const gap = counts === WITH_SPACE ? wide : hands.chainLengths.has(mesh) ? mesh : 0;
+  const box = isBox(hands, step, { passed, height });
+  const gap = counts === WITH_SPACE ? (box ? mesh : wide) : hands.chainLengths.has(mesh) ? mesh : 0;
   // "1 dc in 4th ch (counts as 2 dc)", "2 dc in 3rd ch (counts as 3 dc)": with what is worked there.
   const all = step.countsAs?.stitches ?? 1;
   const n = Math.max(1, all - (numberFor(hands, step.n) ?? 1));
@@ -143,13 +144,16 @@ function passedCount(
   }
   // Notes that call a ch 3 no stitch mean the three chains passed as well.
   const stands = chain.height >= 3 && !hands.uncounted.has(chain.passed);
-  const custom = chain.passed >= chain.height && stands ? 'count' : 'do not count';
-  const others = [custom === 'count' ? 'do not count' : 'count'];
+  const box = stands && isBox(hands, step, chain);
+  const stitch = chain.passed >= chain.height && stands ? 'count' : 'do not count';
+  const custom = box ? WITH_SPACE : stitch;
+  const others = [stitch === 'count' ? 'do not count' : 'count'];
+  if (box) others.unshift(stitch);
   // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.
   const beside = chain.passed - chain.height;
   const { chainLengths } = hands;
   const mesh = chainLengths.size > 0 && (beside === 1 || chainLengths.has(beside - 1));
-  if (mesh) others.push(WITH_SPACE);
+  if (mesh && !box) others.push(WITH_SPACE);
   return ask(hands.readings, {
     doubt: `skipped chains ${chain.passed}`,
     custom,
@@ -157,6 +161,19 @@ function passedCount(
     local: false,
     ...spanAt(hands, step),
   });
+}
+
+/** "Ch 6, dc in 6th ch": the one stitch in the last chain closes a box, with which a corner begins. */
+function isBox(
+  { chainLengths, edge }: Hands,
+  { n, stitch }: WorkStep,
+  { passed, height }: { readonly passed: number; readonly height: number },
+): boolean {
+  const beside = passed - height;
+  const last = edge.kind === 'foundation' && !edge.ring && passed === edge.n - 1;
+  const noOther = [...chainLengths].every((chains) => chains === edge.n);
+  const alone = n === null && stitch.shape === 'one' && noOther;
+  return last && alone && beside >= 2 && beside % 2 === 0;
 }
 
 const WITH_SPACE = 'count, with a space';

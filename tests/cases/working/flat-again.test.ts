@@ -220,3 +220,54 @@ Row 3: Ch 1, turn, hdc in ridge of each st across. (11 hdc)
     expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 11 proven', 'Row 3 11 proven']);
   });
 });
+
+describe('a corner begun in a box', () => {
+  const rows = `Row 2: Ch 4 (counts as dc + ch 1), skip next ch, [dc, ch 1, dc] in next ch. Turn. (2 boxes)
+Row 3: Ch 4 (counts as dc + ch 1), dc in same st, repeat [ch 1, dc in next st] across. Turn. (3 boxes)
+`;
+  it('has the space in the chains that its one stitch skips', () => {
+    const text = `Row 1: Ch 6, dc in last ch from hook. Turn. (1 box)\n${rows}`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2', 'Row 3')).toEqual([
+      'Row 1 2 proven',
+      'Row 2 3 proven',
+      'Row 3 4 proven',
+    ]);
+  });
+});
+
+describe('rows that open in their first stitch, and rows that skip it', () => {
+  it('need not have the chain count alike', () => {
+    const text = `Ch 23.
+Row 1: Hdc in 3rd ch from hook, hdc across, turn. (21)
+Row 2: Ch 3, skip first st, dc in each st, turn. (21)
+Row 3: Ch 2, skip first st, hdc in each st, turn. (21)
+Row 4: Ch 3, dc in first st, dc in each st, turn. (21)
+Row 5: Ch 2, skip first st, hdc in each st, turn. (21)
+Rows 6-9: Repeat rows 2-5. (21)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 4', 'Row 9')).toEqual(['Row 4 21 proven', 'Row 9 21 proven']);
+  });
+});
+
+describe('words at the end of an order and of a place', () => {
+  it('"in ch between next 2 sc" is the space of that chain', () => {
+    const text = `Ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across. (12 sc)
+Row 2: Ch 1, turn, sc in first sc, *ch 1, sk 1 sc, sc in next sc; rep from * to last sc, sc in last sc. (7 sc)
+Row 3: Ch 1, turn, *2 sc in ch between next 2 sc; rep from * across. (10 sc)
+Rep Rows 2-3 once more, omitting turning ch at end of last row.
+`;
+    expect(complaints(text)).not.toContain('4 count-mismatch');
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 10 proven']);
+  });
+
+  it('a long edging with a name is work', () => {
+    const text = `Ch 12.
+Row 1: Sc in 2nd ch from hook and in each ch across. (11 sc)
+Edging: With right side facing, ch 1, 1 sc in each st to the corner; 3 sc in corner. Working in spaces down the side, work (2 sc in the next space, 1 sc in the next) to the corner; 3 sc in the corner. 1 sc in each st to the corner; 3 sc in the corner. Work (2 sc in the next space, 1 sc in the next space) down the side to the final corner. 2 sc in the final corner, 1 sc in the next space; join with sl st to beginning sc st in 1st corner; fasten off.
+`;
+    expect(worked(text, 'Edging').length).toBe(1);
+  });
+});

@@ -68,7 +68,7 @@ it('"dc in 2nd st" where the row goes on in stitches and spaces: the 2nd is the 
     'US terms\n\nCh 14.\nRow 1: Sc in 2nd ch from hook, sc in each ch across, ch 1, turn. (13 sc)\nRow 2: Sc in 1st st, *ch 1, sk 1 st, sc in next st; rep from * across, ch 2, turn.\nRow 3: Dc in 2nd st, *dc in each sc and ch-1 sp* to end, ch 1, turn.\nRow 4: Rep Row 2.\nRow 5: Rep Row 3.\n';
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 3', 'Row 5')).toEqual(['Row 3 13 unstated', 'Row 5 13 unstated']);
-  expect(conventions(text)).toContain('start-chain 2: counts (custom)');
+  expect(conventions(text)).toContain('start-chain 2 for the first: counts (custom)');
 });
 
 it('work that begins behind "but begin" is worked, and a row of talk about stitches is not lost', () => {

@@ -30,7 +30,7 @@ describe('stitches among a list of abbreviations in one line', () => {
   it('are worked where they are used; the start chain goes by what they are made of', () => {
     const text = `${LIST}\n\nCh 21.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\nRow 2: Ch 3, skip first st, *V in next st, skip 2 sts; rep from * to last st, dc in last st, turn. (6 V, 2 dc)\n`;
     expect(worked(text, 'Row 2')).toEqual(['Row 2 14 proven']);
-    expect(conventions(text)).toContain('start-chain 3: counts (custom)');
+    expect(conventions(text)).toContain('start-chain 3 for the first: counts (custom)');
   });
 
   it('plain words explained are no stitches of their own', () => {

@@ -10,7 +10,7 @@ describe('"dc in 2nd st" behind a chain', () => {
     const text = `${ROW_1}Row 2: Ch 2, turn, dc in 2nd st and in each st across.\nRow 3: Ch 2, turn, dc in second dc and in each dc across. (10 dc)\n`;
     expect(complaints(text)).toEqual([]);
     expect(worked(text, 'Row 2')).toEqual(['Row 2 10 unstated']);
-    expect(conventions(text)).toContain('start-chain 2: counts (custom)');
+    expect(conventions(text)).toContain('start-chain 2 for the first: counts (custom)');
   });
 });
 

@@ -58,7 +58,7 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
   if (earlier && (!noun.skipped || leftHereAndThere(hands, place, earlier)))
     return takeEarlier(hands, place, earlier);
   if (noun.skipped) return takeSkipped(hands, place, at);
-  if (noun.kind === 'ring') return ringTarget(hands);
+  if (noun.kind === 'ring' || isLoopOfChain(hands, place)) return ringTarget(hands);
   switch (place.pick) {
     case 'same':
     case 'previous':
@@ -97,6 +97,19 @@ function stitchOfGroup(hands: Hands, { pick, nth, of, nouns }: Place): Target | 
   const entry = pick === 'last' ? stitches.at(-1) : stitches[pick === 'nth' ? (nth ?? 1) - 1 : 0];
   return entry === undefined ? null : takeStitchAt(hands, entry);
 }
+
+/** "4 chain to make a loop", "5 sc into loop": a chain that nobody joined, and that has no other loop. */
+const isLoopOfChain = ({ edge, first }: Hands, { pick, nouns, n, of }: Place): boolean =>
+  edge.kind === 'foundation' &&
+  first === null &&
+  pick === 'this' &&
+  n === null &&
+  of === null &&
+  nouns.length === 1 &&
+  nouns[0]?.kind === 'space' &&
+  nouns[0].chains === null &&
+  nouns[0].word === '' &&
+  edge.spaces === 0;
 
 function takeSame(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   checkOwnChain(hands, place);

@@ -200,14 +200,21 @@ function explains(
 const MOST_MOVES = 50_000;
 
 /** Its words are the plainest, and what they are worked into is known, or makes no difference. */
-function isPlain(
+function isPlain(task: Task, result: RowResult, around: Around, sizeIndex: number): boolean {
+  const { instruction, base } = task;
+  const wordsOf = ({ from, to }: Span): string => around.text.slice(base + from, base + to);
+  if (around.isKnown && isPlainlySaid(instruction.steps, wordsOf)) return true;
+  return isFixedPlainly(task, result, around, sizeIndex);
+}
+
+/** How many stitches it makes its words alone fix, and they are the plainest. */
+function isFixedPlainly(
   { instruction, asks, base }: Task,
   { tally }: RowResult,
-  { isKnown, text }: Around,
+  { text }: Around,
   sizeIndex: number,
 ): boolean {
   const wordsOf = ({ from, to }: Span): string => text.slice(base + from, base + to);
-  if (isKnown && isPlainlySaid(instruction.steps, wordsOf)) return true;
   return (
     isFixed(asks.steps, tally.stitches, sizeIndex) &&
     isPlainlySaid(instruction.steps, wordsOf, true)
@@ -219,6 +226,11 @@ function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around):
   const { facts, tally } = result;
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
+  // Wherever its walk ends: what it makes is not what it states. Where a repeat was lost, they are far apart.
+  const isOfAll = counts.some(
+    ({ value, computed }) => computed === tally.stitches && value < 1.6 * computed,
+  );
+  if (isOfAll && isFixedPlainly(task, result, around, hands.sizeIndex)) return true;
   if (counts.length < misfits.length) return false;
   // The words take all that is there, no more and no less, and leave nothing to be read otherwise.
   if (tally.stitches > 0 && isPlain(task, result, around, hands.sizeIndex)) return true;

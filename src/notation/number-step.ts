@@ -45,6 +45,11 @@ export function numberStep(r: Reader, run: Run): void {
     )
       return;
   }
+  // "inc (0, dec) 1 st on last row – 96 (104, 112) sts": how the row is shaped, and no count.
+  if (sense === W.st && isWord(r, W.on, 2) && isWord(r, W.last, 3) && isWord(r, W.row, 4)) {
+    r.at += 5;
+    return putWords(r, run, start, 'unread');
+  }
   if (multipliedBracket(r, run)) return;
   const rows = sense === W.row || sense === W.round || sense === W.more ? readRowsOf(r) : null;
   if (rows) return putStep(r, run, rows);

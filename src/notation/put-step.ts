@@ -78,6 +78,10 @@ function sideWork(r: Reader, work: WorkStep): WorkStep {
   return { ...work, n, place: null, to: toOf(r) };
 }
 
+/** "4 ch, 1 dc for 7 more": so often again. */
+const forSoManyMore = (r: Reader): boolean =>
+  isWord(r, W.for) && kindAt(r, 1) === T.number && isWord(r, W.more, 2) && clauseEnds(r, 3);
+
 export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): void {
   const join =
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
@@ -102,7 +106,8 @@ export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): vo
       isWord(r, W.x) ||
       isWord(r, W.once) ||
       isWord(r, W.twice) ||
-      isWord(r, W.thrice)
+      isWord(r, W.thrice) ||
+      forSoManyMore(r)
     ) {
       sentenceTimes(r, run, r.at);
     }

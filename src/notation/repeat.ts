@@ -615,6 +615,7 @@ export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
     before === T.comma ||
     before === T.semicolon ||
     (r.kind[start] === T.star && kindAt(r) !== T.comma) ||
+    r.word[start] === W.for ||
     lastIsOne(run);
   const saved = run.sentence;
   if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;

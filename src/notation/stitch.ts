@@ -66,6 +66,8 @@ function skipShortForm(r: Reader, form: StitchTerm): void {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
   if (close < 0 || close - r.at > 5) return;
   const start = r.at++;
+  // "csc (center single crochet)"
+  if (kindAt(r) === T.word && /^cent(?:er|re)$/.test(spelled(r, r.at))) r.at++;
   const again = readForm(r);
   const same = again !== null && again.stem === form.stem && again.shape === form.shape;
   r.at = same && r.at === close ? close + 1 : start;

@@ -208,3 +208,16 @@ it('"top of ch 3" of a ch 4 that its own words call a dc and a ch 1', () => {
   expect(complaints(text(' (counts as dc, ch 1)'))).toEqual([]);
   expect(complaints(text(''))).toEqual(['2 space-size']);
 });
+
+it('a chain that "makes a loop", though nothing joins it: 5, then 5 x 2', () => {
+  const text = '4 chain to make a loop\nRnd 1: 5 sc into loop, sl st in first sc to join.\nRnd 2: (sc, ch 3, sc) in each sc around, join.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([5, 10]);
+});
+
+it('a count that the plain words of a row contradict is wrong though the row leaves stitches too', () => {
+  const text = (n: number): string =>
+    `Ch 6, join.\nRnd 1: 12 sc in ring.\nRnd 2: *Sc in next sc, 2 sc in next sc; rep from * around. Ch 1, turn.\nRow 3: (Sc in next sc, 2 sc in next sc) 6 times, turn. (${n} sts)\n`;
+  expect(complaints(text(18))).toEqual([]);
+  for (const n of [17, 21, 22, 25]) expect(complaints(text(n))).toHaveLength(1);
+});

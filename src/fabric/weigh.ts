@@ -228,7 +228,7 @@ function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around):
   const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
   // Wherever its walk ends: what it makes is not what it states. Where a repeat was lost, they are far apart.
   const isOfAll = counts.some(
-    ({ value, computed }) => computed === tally.stitches && value < 1.6 * computed,
+    ({ value, computed }) => computed === tally.stitches && value < 1.45 * computed,
   );
   if (isOfAll && isFixedPlainly(task, result, around, hands.sizeIndex)) return true;
   if (counts.length < misfits.length) return false;

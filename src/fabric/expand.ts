@@ -10,6 +10,7 @@ import {
   type StatedCount,
   type Step,
 } from '../notation/index.ts';
+import { withChains } from './changed-chains.ts';
 import type { Fact } from './facts.ts';
 import type { LengthPlan } from './length.ts';
 import { countAtEnd } from './stitches-end.ts';
@@ -100,7 +101,7 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
     return { tasks: [], facts: [], omitted: true, pass: { from: 0, to: 0 } };
   }
   const again = instruction.steps.find((step) => step.kind === 'rows-again');
-  const plan: Plan = { placed, numbers, setting, facts: [], behind: 0 };
+  const plan: Plan = { placed, numbers, setting, facts: [], behind: 0, unread: null };
   const filled = fillEvery(known, plan);
   const cut =
     again?.kind === 'rows-again' && worksBefore(instruction, again)
@@ -216,6 +217,8 @@ interface Plan {
   readonly facts: Fact[];
   /** Rows behind those that are repeated: "then row 2". */
   behind: number;
+  /** Words of the order that could not be followed. */
+  unread: Step | null;
 }
 
 /** An ordinary row, as often as its label says. */
@@ -262,7 +265,7 @@ function noteLength(plan: Plan): void {
 
 /** Rows worked again: named ones in turn, as often as label, number or length ask. */
 function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source[] {
-  const named = namedRows(step, known, plan);
+  const named = changedRows(namedRows(step, known, plan), step, plan);
   if (named.length === 0) return [];
   if (step.measure) noteLength(plan);
   const then = step.then.flatMap((n) => rowNumbered(n, known, plan));
@@ -277,6 +280,19 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
   const n = cap(Math.max(0, wanted), plan);
   const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);
   return [...rows, ...then];
+}
+
+/** "Rep rnd 4, but ch 7 instead of ch 6"; where it is not plain which chains are meant, that is not understood. */
+function changedRows(named: readonly Source[], step: RowsAgainStep, plan: Plan): readonly Source[] {
+  const { chains } = step;
+  if (!chains) return named;
+  const changed = named.flatMap((source): Source[] => {
+    const instruction = withChains(source.instruction, chains);
+    return instruction ? [{ ...source, instruction, number: null }] : [];
+  });
+  if (changed.length === named.length) return changed;
+  plan.unread = { kind: 'unread', from: chains.from, to: chains.to };
+  return named;
 }
 
 function rowsWanted(
@@ -378,15 +394,16 @@ function fillEvery(known: KnownRows, plan: Plan): Task[] {
 }
 
 function labelled(sources: readonly Source[], plan: Plan): Task[] {
-  const { instruction } = plan.placed;
+  const { numbers, unread } = plan;
+  const own = plan.placed.instruction;
+  const instruction = unread ? { ...own, steps: [...own.steps, unread] } : own;
   const { label } = instruction;
-  const { numbers } = plan;
   const first = numbers[0];
   const last = numbers.at(-1);
   // The count of a range holds after each row; where different rows are repeated, at the end.
   const alike = sources.every((source) => source.instruction === sources[0]?.instruction);
   const holds = (i: number, source: Source): boolean =>
-    source.instruction === instruction || (alike && ranged) || i === sources.length - 1;
+    source.instruction === own || (alike && ranged) || i === sources.length - 1;
   const ranged = numbers.length > 1 && first !== undefined && last !== undefined;
   const each = ranged ? countOfEach(instruction, sources.length) : null;
   const told = plan.setting.rowsToEnd === null ? instruction : countAtEnd(instruction);

@@ -21,6 +21,7 @@ export { nameSpan, PLAIN_TERM } from './stitch-term.ts';
 export type {
   BoxStep,
   ChainStep,
+  ChangedChains,
   ChartStep,
   CountsAs,
   CountUnit,

@@ -45,6 +45,7 @@ const emptyDraft = (from: number): Draft => ({
   // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
   then: [],
   even: false,
+  chains: null,
   from,
   to: 0,
 });

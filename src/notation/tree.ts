@@ -376,6 +376,14 @@ export interface RowsAgainStep extends Span {
   readonly then: readonly number[];
   /** "work even": sc (or whatever the last row was made of) in each st. */
   readonly even: boolean;
+  /** "but ch 7 instead of ch 6". */
+  readonly chains: ChangedChains | null;
+}
+
+/** Chains of `was` are made `now` long; `was` null: the chains between its stitches, all of one length. */
+export interface ChangedChains extends Span {
+  readonly was: number | null;
+  readonly now: number;
 }
 
 /** A length that is worked to, or for. */

@@ -7,6 +7,7 @@ import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { goesOnShaping, goesOnWith, onAround } from './carry-on.ts';
 import { startsChain } from './chain.ts';
+import { readChangedChains } from './changed-chains.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
@@ -436,7 +437,13 @@ function invisibleJoin(r: Reader): Step | null {
  * changes is not understood, and must not pass for work or for a remark.
  */
 export function changesRows(r: Reader, run: Run): boolean {
-  if (run.out.at(-1)?.kind !== 'rows-again' || run.sentence === run.out.length) return false;
+  const last = run.out.at(-1);
+  if (last?.kind !== 'rows-again' || run.sentence === run.out.length) return false;
+  const chains = last.chains === null ? readChangedChains(r) : null;
+  if (chains) {
+    run.out[run.out.length - 1] = { ...last, chains, to: toOf(r) };
+    return true;
+  }
   if (
     !/^(making|having|working|but|except|using|with|only|increasing|decreasing|and|changing|however|instead|replacing)$/.test(
       spelled(r, r.at),

@@ -115,6 +115,7 @@ export const repeat = (said: Partial<RepeatStep>): RepeatStep => ({
 export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   ...NOWHERE,
   kind: 'rows-again',
+  chains: null,
   rows: [],
   lastN: null,
   named: null,

@@ -31,6 +31,12 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
   if (step.endingWith !== null) {
     found.push(`, ending with ${rowsNamed([step.endingWith], voice)}`);
   }
+  if (step.chains !== null) {
+    const { was, now } = step.chains;
+    found.push(
+      was === null ? `, having ch ${now} between sts` : `, but ch ${now} instead of ch ${was}`,
+    );
+  }
   if (step.then.length > 0) found.push(`, then rep ${rowsNamed(step.then, voice)}`);
   return found;
 }

@@ -22,7 +22,12 @@ test.each([
   ['sc around stems of next 2 sc', 'sc @next 2 sc'],
   ['sc around. (There should be 8 petals around the centre.)', "sc ->end = 8 group 'petal'"],
   ['sc around. You will have 5 petals when you finish.', "sc ->end = 5 group 'petal'"],
+  ['Rep rnd 4 but having ch 4 between clusters', 'rows 4 ch ?->4'],
+  ['Same as last rnd but ch 7 instead of ch 6.', 'last 1 rows ch 6->7'],
+  ['Rnd 5: Same as 4th rnd, making ch-8 lps instead of ch-7.', 'round 5: rows 4 ch 7->8'],
   // Near misses.
+  ['Rep rnd 3, ch 1, turn.', 'rows 3; ch 1; turn'],
+  ['Rep rnd 3 with ch 2 at start.', 'rows 3; UNREAD "with ch 2 at start"'],
   ['Ch 3, dc in next st, dc, ch 1 3 times', 'ch 3; dc @next st; dc; <ch 1> x3'],
   ['sc around. (3 dc clusters)', "sc ->end = 3 group 'cluster'"],
   ['sc around. (1 x 2 sc)', 'sc ->end; "(1 x 2 sc)"'],

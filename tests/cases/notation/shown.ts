@@ -115,6 +115,7 @@ function stepped(step: Step, text: string): string {
       if (step.endingWith !== null) parts.push(`ending ${step.endingWith}`);
       if (step.then.length > 0) parts.push(`then ${step.then.join(',')}`);
       if (step.part) parts.push(`of ${step.part}`);
+      if (step.chains) parts.push(`ch ${step.chains.was ?? '?'}->${step.chains.now}`);
       return parts.join(' ');
     }
     case 'even': {

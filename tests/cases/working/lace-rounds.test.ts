@@ -245,3 +245,21 @@ it('stitches sought by their names in every pass, and those beside them passed: 
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 16 proven']);
 });
+
+it('a round worked again with other chains', () => {
+  const again = (words: string): string =>
+    ring(
+      'Rnd 1: Ch 1, 16 sc in ring, join. (16 sc)',
+      'Rnd 2: *Ch 5, sk 1 sc, sc in next sc; rep from * around, join. (8 ch-5 lps)',
+      'Rnd 3: Sl st to center of next lp, ch 1, sc in same lp, *ch 5, sc in next lp; rep from * around, ch 5, join. (8 ch-5 lps)',
+      `Rnd 4: ${words} (8 ch-7 lps)`,
+      'Rnd 5: Sl st to next lp, ch 1, 9 sc in each ch-7 lp around, join. (72 sc)',
+    );
+  for (const words of ['Same as last rnd but ch 7 instead of ch 5.', 'Repeat 3rd rnd having ch 7 between sc.']) {
+    expect(complaints(again(words))).toEqual([]);
+    expect(worked(again(words), 'Rnd 4', 'Rnd 5')).toEqual(['Rnd 4 8 proven', 'Rnd 5 72 proven']);
+    expect(complaints(again(words).replace('8 ch-7', '9 ch-7'))).toEqual(['7 count-mismatch']);
+  }
+  // No chain of the round has that length: what is to change is not known.
+  expect(complaints(again('Same as last rnd but ch 7 instead of ch 6.'))).toEqual(['7 unread']);
+});

@@ -377,7 +377,11 @@ function isNextInList({ text, open, section }: Scan, { from, to }: Span): boolea
   if (section !== 'work' || to - from > 200 || !isDigitCode(text.charCodeAt(from))) return false;
   if (!COUNTED.test(text.slice(Math.max(from, to - 24), to))) return false;
   const here = LISTED.exec(text.slice(from, from + 24));
-  if (here?.[1] === '1' && STARTS.test(text.slice(from, to))) return true;
+  if (
+    here?.[1] === '1' &&
+    (STARTS.test(text.slice(from, to)) || SECOND.test(text.slice(to, to + 90)))
+  )
+    return true;
   if (open?.kind !== 'instruction') return false;
   const above = LISTED.exec(text.slice(open.from, open.from + 24));
   return here !== null && above !== null && Number(here[1]) === Number(above[2] ?? above[1]) + 1;
@@ -385,6 +389,8 @@ function isNextInList({ text, open, section }: Scan, { from, to }: Span): boolea
 
 const LISTED = /^(\d{1,3})[.):]?(?:\s?[-–—]\s?(\d{1,3}))?[.):]\s/;
 const STARTS = /\b(?:ring|circle|loop|mr|mc(?= \d))\b/i;
+/** The next line of the list, with its count. */
+const SECOND = /^\s*2[.)]\s[^\n]*[([{]\s?\d{1,4}[)\]}][.;\s]*(?:\n|$)/;
 const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */

@@ -4,6 +4,7 @@
  */
 import { isKnownWord } from '../notation/index.ts';
 import { LOOKALIKE, withoutLookalikes } from './lookalikes.ts';
+import { withOwnWords } from './own-words.ts';
 import { withoutLabelledSteps, withoutStepNumbers } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
@@ -43,7 +44,7 @@ export function plainText(text: string): string {
     );
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
-  plain = withoutLabelledSteps(plain);
+  plain = withOwnWords(withoutLabelledSteps(plain));
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, inkless);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = withWholeWords(plain);

@@ -38,6 +38,8 @@ export function letterStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     kind === T.close ||
     kind === T.end ||
     kind === T.semicolon ||
+    // "6V = 12"
+    (kind === T.equals && kindAt(r, 2) === T.number && n !== null) ||
     // "12 x 2ch-sps" counts spaces.
     (kind === T.number && sense !== W.a && !isGlued(r) && !isWord(r, W.ch, 2)) ||
     isLetter(r, 1);

@@ -233,3 +233,30 @@ describe('a list before "inc around"', () => {
     expect(complaints(`${start}R3: ${list} (${n + 3})\n`)).toEqual(['3 count-mismatch']);
   });
 });
+
+describe('short forms of a list’s own', () => {
+  it.each([
+    'vm = single crochet\nokn = increase, two stitches in one\nsmd = decrease\nmgk = magic ring\n',
+    '• vm – single crochet\n• okn – increase\n• smd – invisible decrease\n• mgk – magic circle\n',
+    'mgk (magic ring), vm (single crochet), okn (increase), smd (decrease)\n',
+    'vm: single crochet; okn: increase; smd: decrease; mgk: adjustable ring\n',
+  ])('%s', (list) => {
+    const text = `Pebble\nAbbreviations\n${list}\n1. mgk, 6 vm (6)\n2. 6 okn (12)\n3. (1 vm, 1 okn) x 6 (18)\n4. 18vm (18)\n5. (vm, smd) x 6 (12)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 18, 18, 12]);
+    const line = text.slice(0, text.indexOf('3. ')).split('\n').length;
+    expect(complaints(text.replace('x 6 (18)', 'x 6 (19)'))).toEqual([`${line} count-mismatch`]);
+  });
+
+  it('a capital for the trade’s letter, and words of a translator', () => {
+    const text =
+      'Legend\nSbn-column without nakida.\nP-increase.\nU-decrease.\nThe eye\n1 row 6 Sbn in the ring amigurumi\n2 row 6P = 12\n3 row (3Sbn, 1P) * 3 = 15\n4 row 15Sbn\n5 row (3Sbn, 1U) * 3 = 12\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 15, 15, 12]);
+  });
+
+  it('words of the trade keep their sense, whatever a list says of them', () => {
+    const text = 'Abbreviations: dc = single crochet\n\nRnd 1: 6 dc in magic ring (6)\n';
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 6 proven']);
+  });
+});

@@ -77,15 +77,16 @@ const COUNT_LINE = new RegExp(
     [([{][^()[\]{}]{0,6}\d[^()[\]{}]{0,60}[)\]}]
     | [=–—-]\s?\d[^.]{0,40}
     | \d{1,4}\s?[([][\d,;:/\s-]{2,40}(?:sts?|[a-z]{2,3})?[)\]](?:\s(?:sts?|[a-z]{2,3}))?
-    | (?:you\s(?:should\s)?(?:now\s)?have\s)?\d{1,4}\s(?:sts?|stitches|[sdh]{1,2}c|tr)\b\.?
+    | (?:you(?:'ll|’ll)?\s(?:should\s|will\s)?(?:now\s)?(?:have|end\sup\swith)\s(?:a\stotal\sof\s)?)?\d{1,4}\s(?:sts?|stitches|(?:single|double)\scrochets?|[sdh]{1,2}c|tr)\b(?:\s(?:in\s)?total|\snow)?\.?
+    | (?:total|stitch\scount|total\s(?:stitches|sts))\s?[:=–-]?\s?\d{1,4}(?:\s(?:sts?|stitches|[sdh]{1,2}c|tr))?\.?
   `)}[.\\s]*$`,
   'i',
 );
 
-/** Only lines that begin with a sign, a figure or "you" are held against the pattern. */
+/** Only lines that begin with a sign, a figure, "you", "total" or "stitch" are held against the pattern. */
 export const isCountLine = (text: string, from: number, to: number): boolean =>
   to - from <= 80 &&
-  (!isLetterCode(text.charCodeAt(from)) || (text.charCodeAt(from) | 32) === 121) &&
+  (!isLetterCode(text.charCodeAt(from)) || 'yts'.includes(text[from]!.toLowerCase())) &&
   COUNT_LINE.test(text.slice(from, to));
 
 /** "CH 1, turn.": with a line of its own it ends the row above, for no piece begins on so few. */

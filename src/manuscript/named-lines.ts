@@ -33,7 +33,7 @@ export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
   if (!turns && !isCountLine(scan.text, from, to)) return false;
   if (turns && scan.options.layout === 'written') return false;
   if (scan.open) {
-    if (scan.open.kind !== 'instruction') return false;
+    if (scan.open.kind !== 'instruction') return !turns && countsAboveTalk(scan);
     extend(scan, { from, to });
     return true;
   }
@@ -43,6 +43,10 @@ export function takeCount(scan: Scan, { from, to }: Stretch): boolean {
   scan.blocks[scan.blocks.length - 1] = { kind: 'instruction', from: last.from, to };
   return true;
 }
+
+/** "10 sc" below talk below its row: the count is passed over, for it is no row. */
+const countsAboveTalk = ({ open, blocks, options }: Scan): boolean =>
+  options.layout === 'pasted' && open?.kind === 'prose' && blocks.at(-1)?.kind === 'instruction';
 
 /** Definitions, sections of one paragraph, "make 2", lone lines that name a part or a section. */
 export function takeNamed(scan: Scan, at: Stretch, starts: Starts): boolean {

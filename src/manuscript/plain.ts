@@ -44,6 +44,7 @@ export function plainText(text: string): string {
     );
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
+  if (PICTURE.test(plain)) plain = plain.replace(PICTURES, blank);
   plain = withOwnWords(withoutLabelledSteps(plain));
   if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, inkless);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
@@ -148,6 +149,11 @@ const BETWEEN_DASHES =
 
 /** A spreadsheet's escape for a line end or another sign that is not printed. */
 const SHEET_BREAK = /_x00[01][\dA-F]_/gi;
+
+/** "Photo 3", "Picture 2: increases", "[image]" on a line of its own: no work, though a row stands around it. */
+const PICTURE =
+  /^[ \t]*[[(]?(?:photo|picture|pic|image|figure|fig)s?\b\.?(?: ?#?\d{1,3})?(?:\s?[:.–—-][^\d\n]{0,60})?[\])]?[ \t]*\r?$/im;
+const PICTURES = new RegExp(PICTURE, 'gim');
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 

@@ -3,7 +3,16 @@
 import { countItem, isPlainCount, opensExtent, readCounts } from './count.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { stopBefore } from './noun.ts';
-import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  isWord,
+  kindAt,
+  onNewLine,
+  type Reader,
+  spelled,
+  valueAt,
+  wordAt,
+} from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -126,15 +135,6 @@ const unitBelow = (r: Reader, token: number): boolean =>
   (r.word[token] === W.st || mayBeStitch(r.word[token] ?? 0)) &&
   (r.kind[token + 1] === T.stop || r.kind[token + 1] === T.end);
 
-/** A count ends with its line. */
-function onNewLine(r: Reader, token: number): boolean {
-  const to = r.base + (r.from[token] ?? 0);
-  for (let at = r.base + (r.to[token - 1] ?? 0); at < to; at++) {
-    if (r.text.charCodeAt(at) === 10) return true;
-  }
-  return false;
-}
-
 /** "47 (51, 55)" is one list of sizes; "47 (7 bobbles)" is two counts, the second in brackets. */
 function isNumbers(r: Reader, open: number, close: number): boolean {
   for (let i = open + 1; i < close; i++) if (r.kind[i] === T.word) return false;
@@ -160,7 +160,7 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   const closes = kindAt(r, -1) === T.semicolon && run.out.at(-1)?.kind === 'work' && isLastItem(r);
   // "… dc in last ch. 24 dc": the scanner took the stop for that of a short form.
   const begins = run.sentence === run.out.length && r.kind[r.at - 1] !== T.comma;
-  const fresh = listed || closes || begins || stopBefore(r, r.at);
+  const fresh = listed || closes || begins || isLastLine(r) || stopBefore(r, r.at);
   const inAll = isWord(r, W.in, 1) && (isWord(r, W.all, 2) || isWord(r, W.total, 2));
   const unit = isPlainCount(r) || inAll;
   if (!fresh && !unit) return false;
@@ -184,6 +184,17 @@ export function barePlainCount(r: Reader, run: Run): boolean {
   if (!unit && !listed && (item.unit === null || !atLast(r))) return false;
   return plainCounts(r, run);
 }
+
+/** "18 sc" below the row's other lines, which no comma leads on to. */
+const isLastLine = (r: Reader): boolean =>
+  kindAt(r, -1) !== T.comma && onNewLine(r, r.at) && (isLastItem(r) || isLongLast(r));
+
+/** "18 single crochets" */
+const isLongLast = (r: Reader): boolean =>
+  mayBeStitch(wordAt(r, 1)) &&
+  kindAt(r, 2) === T.word &&
+  /^crochets?$/.test(spelled(r, r.at + 2)) &&
+  (kindAt(r, 3) === T.stop || kindAt(r, 3) === T.end);
 
 /** A number, a stitch and the end of the sentence: what stands behind a semicolon is no step. */
 const isLastItem = (r: Reader): boolean =>

@@ -178,6 +178,15 @@ export function passSee(r: Reader): void {
   r.at = close + 1;
 }
 
+/** Whether the line ends before this token: a count ends with its line, and may have one of its own. */
+export function onNewLine(r: Reader, token: number): boolean {
+  const to = r.base + (r.from[token] ?? 0);
+  for (let at = r.base + (r.to[token - 1] ?? 0); at < to; at++) {
+    if (r.text.charCodeAt(at) === 10) return true;
+  }
+  return false;
+}
+
 /** "the", where it says nothing. */
 export function eatThe(r: Reader): void {
   while (wordAt(r) === W.the) r.at++;

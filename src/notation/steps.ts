@@ -46,6 +46,7 @@ import { doubles, toldShaping } from './told-shaping.ts';
 import type { Step, WorkStep } from './tree.ts';
 import { changesRows, mayWork, opensOrder, readOrder } from './word-orders.ts';
 import { readWork } from './work.ts';
+import { isColour } from './yarn-name.ts';
 
 /** Reads steps until the run ends; the reader then stands on what ended it. */
 export function readRun(r: Reader, end: RunEnd): Step[] {
@@ -293,14 +294,21 @@ function willWork(r: Reader, run: Run): boolean {
 
 /** "Rows 4-5: CC2, as rows 2-3": the colour, with nothing said of it. */
 function yarnAlone(r: Reader, run: Run): boolean {
-  if (!/^(?:cc|mc)\d?$/i.test(spelled(r, r.at))) return false;
-  const k = kindAt(r, 1) === T.number ? 2 : 1;
-  if (kindAt(r, k) !== T.comma) return false;
+  const sense = wordAt(r);
+  if (sense > 0 && sense !== PROSE && !isOneOf(r, YARN_CODES)) return false;
+  const word = spelled(r, r.at);
+  const k = kindAt(r, 1) === T.number && (isGlued(r) || isWord(r, W.color)) ? 2 : 1;
+  const coded = k === 2 ? /^(?:c|cc|mc|colou?r|yarn)$/.test(word) : /^(?:cc|mc)$/.test(word);
+  if (!coded && !(k === 1 && isColour(word))) return false;
+  const sign = kindAt(r, k);
+  if (sign !== T.comma && sign !== T.colon && sign !== T.dash && sign !== T.stop) return false;
   const start = r.at;
-  r.at += k;
+  r.at += sign === T.dash ? k + 1 : k;
   putWords(r, run, start, 'remark');
   return true;
 }
+
+const YARN_CODES = wordsOf('c cc mc color colour yarn');
 
 /** "each block consists of", "each pair counts as". */
 function explains(r: Reader): boolean {
@@ -410,7 +418,7 @@ function wordStep(r: Reader, run: Run): void {
   if (purpose(r, run) || nameWithDash(r, run)) return;
   const says = sense === W.each || sense === W.you || sense === W.round || sense === W.row;
   if (says && saying(r, run)) return;
-  if (run.out.length === 0 && sense <= 0 && yarnAlone(r, run)) return;
+  if (run.out.length === 0 && yarnAlone(r, run)) return;
   if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;
     return;

@@ -12,6 +12,7 @@ import {
   isOneOf,
   isWord,
   kindAt,
+  onNewLine,
   passWords,
   type Reader,
   spelled,
@@ -167,6 +168,13 @@ function isNextChain(r: Reader, k: number): boolean {
   return clauseEnds(r, 3) || isWord(r, W.turn, 3) || isWord(r, W.join, 3) || isWord(r, W.and, 3);
 }
 
+/** "sc around" above "24 stitches": the count has a line of its own, and is no place. */
+const countBelow = (r: Reader): boolean =>
+  (clauseEnds(r, isOneOf(r, CROCHETS, 3) ? 4 : 3) || isWord(r, W.total, 3) || isWord(r, W.in, 3)) &&
+  onNewLine(r, r.at + 1);
+
+const CROCHETS = wordsOf('crochet crochets');
+
 /** "around next dc", "around the post", "around each": a place, not the way round. */
 export function namesPlace(r: Reader): boolean {
   const k = isWord(r, W.the, 1) ? 2 : 1;
@@ -175,7 +183,7 @@ export function namesPlace(r: Reader): boolean {
   const sense = wordAt(r, k);
   if (kindAt(r, k) === T.ordinal) return true;
   if (kindAt(r, k) === T.number)
-    return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
+    return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1) && !countBelow(r);
   return (
     namesRowEnds(r, 1) ||
     isPreviousRows(r, k) ||

@@ -526,13 +526,11 @@ function readAlsoIn(r: Reader, draft: Draft): void {
     const start = r.at;
     const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);
     if (listed) r.at++;
-    const sign = kindAt(r, 2);
-    const counted = sign === T.dash || sign === T.equals || sign === T.open;
-    const ends = clauseEnds(r, 2) || counted;
     const first = draft.place;
     const along = first?.fromHook || isNthChain(first);
-    if (isWord(r, W.and) && isWord(r, W.across, 1) && ends && first && along) {
-      r.at += 2;
+    const onward = first && along ? onToTheEnd(r) : 0;
+    if (onward > 0 && first) {
+      r.at += onward;
       draft.alsoIn = [...draft.alsoIn, acrossFrom(r, first, fromOf(r, start))];
       return;
     }
@@ -579,6 +577,29 @@ function passThen(r: Reader, each: boolean): boolean {
 /** "in 2nd ch": counted from the hook, though that is not said. */
 const isNthChain = (place: Place | null): boolean =>
   place?.pick === 'nth' && place.nth === 2 && place.nouns[0]?.kind === 'chain' && !place.of;
+
+/** "and across", "and then all the way to the end of the row": how many tokens go on so; 0: something else. */
+function onToTheEnd(r: Reader): number {
+  if (!isWord(r, W.and)) return 0;
+  let k = 1;
+  while (k < 6 && (isOneOf(r, ALL_THE_WAY, k) || isWord(r, W.continue, k))) k++;
+  if (isWord(r, W.across, k) || isWord(r, W.around, k)) k++;
+  else if (isWord(r, W.to, k)) {
+    k += isWord(r, W.the, k + 1) ? 2 : 1;
+    if (!isWord(r, W.end, k)) return 0;
+    k++;
+    if (isWord(r, W.of, k)) {
+      k += isWord(r, W.the, k + 1) ? 2 : 1;
+      if (!isWord(r, W.row, k) && !isWord(r, W.ch, k) && !isWord(r, W.round, k)) return 0;
+      k++;
+    }
+  } else return 0;
+  const sign = kindAt(r, k);
+  const ends = clauseEnds(r, k) || sign === T.dash || sign === T.equals || sign === T.open;
+  return ends ? k : 0;
+}
+
+const ALL_THE_WAY = wordsOf('then all the way work working so on');
 
 /** "in 2nd ch from hook and across": in each chain to the end. */
 function acrossFrom(r: Reader, first: Place, from: number): Place {

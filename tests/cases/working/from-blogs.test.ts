@@ -260,3 +260,45 @@ describe('short forms of a list’s own', () => {
     expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 6 proven']);
   });
 });
+
+describe('a count with a line of its own', () => {
+  it.each([
+    '18 sts',
+    '18 sc total',
+    '18 single crochets',
+    'You will now have 18 stitches.',
+    'Total: 18 stitches',
+    'Picture 2: the increases\n18 sts',
+    '[photo]\n(18)',
+  ])('%s', (line) => {
+    const text = `Round 1: 6 sc in magic ring (6)\nRound 2: inc in each st around (12)\nRound 3: (sc, inc) around\n${line}\nRound 4: sc around\n18 stitches\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3', 'Rnd 4')).toEqual(['Rnd 3 18 proven', 'Rnd 4 18 proven']);
+    expect(complaints(text.replace(line, line.replace('18', '20'))).map((it) => it.slice(2))).toEqual([
+      'count-mismatch',
+    ]);
+  });
+
+  it('below talk it makes no row of its own', () => {
+    const text =
+      'Row 1: Ch 11, sc in 2nd ch from hook and across. (10)\nRow 2: Ch 1, turn, sc across.\nHere is what mine looks like\n10 sc\nRow 3: Ch 1, turn, sc across. (10)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([10, 10, 10]);
+  });
+});
+
+it.each([
+  'sc in 2nd ch from hook and across (10)',
+  'sc in 2nd ch from hook, and all the way across (10)',
+  'sc in 2nd ch from hook and to the end of the row (10)',
+])('%s', (row) => {
+  expect(complaints(`Ch 11.\nRow 1: ${row}\n`)).toEqual([]);
+  expect(complaints(`Ch 13.\nRow 1: ${row}\n`)).toEqual(['2 count-mismatch']);
+});
+
+it.each(['C2, 6 sc in magic ring', 'Color 2: 6 sc in magic ring', 'MC - 6 sc in magic ring', 'Red. 6 sc in magic ring'])(
+  'a colour in front of its row: %s',
+  (row) => {
+    expect(complaints(`Row 1: ${row} (6)\nRow 2: inc around (12)\n`)).toEqual([]);
+  },
+);

@@ -292,13 +292,18 @@ const endsWithStop = (words: string): boolean => /[.!]$/.test(words);
 function workBehindName({ text, section, options }: Scan, { from, to }: Span): number {
   if (section === 'comments' || options.titles === 'headings') return from;
   const line = text.slice(from, Math.min(to, from + 60));
-  const found = NAME_AND_WORK.exec(line) ?? CAPITALS_AND_CHAIN.exec(line);
+  const found =
+    NAME_AND_WORK.exec(line) ?? CAPITALS_AND_CHAIN.exec(line) ?? COPIES_AND_CHAIN.exec(line);
   return found ? from + found[0].length : from;
 }
 
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26." */
 const CAPITALS_AND_CHAIN =
   /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/u;
+
+/** "Ties (make 2): Ch 68. …" */
+const COPIES_AND_CHAIN =
+  /^[A-Z][A-Za-z' ]{2,28}\((?:make )?(?:\d|two)\) ?[:–-] ?(?=ch(?:ain)? ?\d)/i;
 
 const NAME_AND_WORK =
   /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;

@@ -11,7 +11,14 @@ import type { Block, HeadingBlock, ProseBlock } from './block.ts';
 import { copiesIn } from './copies.ts';
 import type { Part, PlacedInstruction } from './manuscript.ts';
 import { ordersOf } from './notes.ts';
-import { endsWork, joinsOntoWork, numbersOf, startsWork, takesUpWork } from './pieces.ts';
+import {
+  endsWork,
+  isFoundation,
+  joinsOntoWork,
+  numbersOf,
+  startsWork,
+  takesUpWork,
+} from './pieces.ts';
 import { saysTerms } from './sections.ts';
 
 export interface Parts {
@@ -122,7 +129,8 @@ function takeInstruction(all: Gathering, span: Span, instruction: Instruction): 
 /** Numbers begin again without a heading: a new part, and the foundation above it is its own. */
 function restart(all: Gathering, part: Draft): void {
   const next = draft('', null, part.level);
-  const rest = part.instructions.findLastIndex(({ instruction }) => instruction.label !== null) + 1;
+  const isLabelled = ({ label }: Instruction): boolean => label !== null && !isFoundation(label);
+  const rest = part.instructions.findLastIndex(({ instruction }) => isLabelled(instruction)) + 1;
   const start = part.instructions.findIndex(
     ({ instruction }, i) => i >= rest && startsWork(instruction),
   );

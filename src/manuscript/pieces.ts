@@ -23,10 +23,15 @@ export function startsWork({ label, steps }: Instruction): boolean {
     if (step.kind === 'work') {
       return step.stitch.foundation || placesOf(step).some((place) => place.fromHook);
     }
-    if (step.kind !== 'chain' || label) return false;
+    if (step.kind !== 'chain' || (label && !isFoundation(label))) return false;
     return step.open || step.n === null || (step.n.values[0] ?? 0) >= SHORTEST_FOUNDATION;
   });
 }
+
+/** "Foundation: Chain 23; work in spiral.": the chain by its name, and no row. */
+export const isFoundation = ({ numbers, text }: RowLabel): boolean =>
+  numbers.length === 0 &&
+  /^(?:foundation|base|start(?:ing)?|beginning)(?: chain| ch)?$/i.test(text);
 
 /** "Join yarn in next unworked st of Rnd 1": taken up where the piece before was left. */
 export const joinsOntoWork = ({ steps }: Instruction): boolean =>

@@ -136,6 +136,19 @@ export function placeFirst(r: Reader, run: Run): boolean {
   if (placeBehindAside(r, run, place, start)) return true;
   // ", in next sp" behind steps without a place closes a group.
   if (closesGroup(r, run, place, start)) return true;
+  if (beginsAlong(r, place)) {
+    const n = { values: [(place.nth ?? 2) - 1], from: place.from, to: place.to };
+    const passed: Place = { ...place, pick: 'first', n, nth: null, fromHook: false };
+    run.out.push({
+      kind: 'skip',
+      place: passed,
+      countsAs: null,
+      from: fromOf(r, start),
+      to: toOf(r),
+    });
+    r.at++;
+    return true;
+  }
   if (startsRing(r, place, start)) {
     run.out.push({ kind: 'ring', from: fromOf(r, start), to: toOf(r) });
     return true;
@@ -162,6 +175,20 @@ export function placeFirst(r: Reader, run: Run): boolean {
   }
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
   return true;
+}
+
+/**
+ * "In the 2nd chain from the hook: 10 sc, 3 sc in the last chain": where the round begins, for what
+ * is worked in the last chain comes after it.
+ */
+function beginsAlong(r: Reader, { fromHook, nth }: Place): boolean {
+  if (!fromHook || (nth ?? 0) < 2 || kindAt(r) !== T.colon) return false;
+  if (kindAt(r, 1) !== T.number || !mayBeStitch(wordAt(r, 2)) || kindAt(r, 3) !== T.comma)
+    return false;
+  for (let k = 4; k < 16 && kindAt(r, k) !== T.stop && kindAt(r, k) !== T.end; k++) {
+    if (isWord(r, W.last, k) && isWord(r, W.ch, k + 1)) return true;
+  }
+  return false;
 }
 
 /** "In the last chain (where the round began), work 2 sc": which one it is. */

@@ -34,11 +34,19 @@ export function startsInstruction(
   const r = openReader(text, { from, to }, NO_VOCABULARY, readRun);
   if (isAbbreviation(r) || isExplained(r)) return null;
   const label = readLabel(r);
-  if (label) return isRow(r, label) ? 'label' : null;
+  if (label) return isRow(r, label) ? 'label' : opensWithChain(r, label) ? 'command' : null;
   r.at = FIRST;
   const starts = isSaying(r) ? null : unlabelled(r);
   return starts === null && r.word[FIRST] === 0 ? withSlip(r) : starts;
 }
+
+/** "Foundation: Chain 23; work in spiral.": the order to chain, by its name. */
+const opensWithChain = (r: Reader, { numbers, word, text }: RowLabel): boolean =>
+  numbers.length === 0 &&
+  word === '' &&
+  /^(?:foundation|base|start(?:ing)?|beginning)(?: chain| ch)?$/i.test(text) &&
+  isWord(r, W.ch) &&
+  kindAt(r, 1) === T.number;
 
 /** "Chian 20.", "Fastne off.": a command whose first word is misspelt. */
 function withSlip(r: Reader): 'command' | null {

@@ -419,6 +419,9 @@ function otherSide(r: Reader, run: Run): Tried {
   const last = run.out.at(-1);
   const behind =
     r.kind[start - 1] === T.word && r.kind[start - 2] !== T.end && isWord(r, W.on, start - r.at);
+  // "…, on the other side: 9 sc, inc": what the colon leads to is work, and no count.
+  const opensClause = r.kind[start - 1] === T.comma || r.kind[start - 1] === T.stop;
+  if (step && opensClause && kindAt(r) === T.colon && kindAt(r, 1) === T.number) r.at++;
   if (!step || !behind || last?.kind !== 'work' || last.place?.nouns[0]?.kind !== 'chain')
     return step;
   run.out.splice(-1, 1, step, last);

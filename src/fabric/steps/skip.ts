@@ -54,8 +54,10 @@ function namesItsOwn(hands: Hands, step: SkipStep): boolean {
 function ownOfFirst(hands: Hands, step: SkipStep): 0 | 1 {
   const { place } = step;
   if (place.pick !== 'first' || hands.first === null || nounOf(place).kind === 'space') return 0;
-  if ((numberFor(hands, place.n) ?? 1) < 2 || hands.nodes.n !== hands.rowFrom + 1) return 0;
-  if (!hands.startChains.has(hands.rowFrom)) return 0;
+  // "Ch 5, skip first 3 sts": what it has of chains over its stitch lies behind that.
+  const chain = hands.startChains.get(hands.rowFrom);
+  if ((numberFor(hands, place.n) ?? 1) < 2 || !chain) return 0;
+  if (hands.nodes.n !== hands.rowFrom + 1 + chain.n - chain.height) return 0;
   const reading = ask(hands.readings, {
     doubt: 'first stitches behind the chain',
     custom: 'its own too',

@@ -349,3 +349,44 @@ describe('what stands about the rounds', () => {
     expect(worked(text, '6')).toEqual(['6 30 proven']);
   });
 });
+
+describe('where a piece or its other side begins', () => {
+  const oval = '8 sc, 3 sc in the last chain, on the other side: 7 sc, inc (20)\nRnd 2: 20 sc (20)\n';
+
+  it.each(['start in the 2nd chain from the hook:', 'in the 2nd chain from the hook:'])(
+    '"%s" and "on the other side:" lead to work',
+    (words) => {
+      const text = `Chain 10.\nRnd 1: ${words} ${oval}`;
+      expect(complaints(text)).toEqual([]);
+      expect(made(text)).toEqual([20, 20]);
+    },
+  );
+
+  it('"10 sc" there with nothing about the last chain all go into one', () => {
+    expect(made('Ch 2.\nRnd 1: in the 2nd ch from hook: 8 sc, join (8)\n')).toEqual([8]);
+  });
+
+  it.each(['Foundation: Chain 10; work in spiral.', 'Snout\nFoundation chain: ch 10'])(
+    '"%s" begins another piece',
+    (words) => {
+      const text = `Ear\n${disc}${words}\nRnd 1: start in the 2nd chain from the hook: ${oval}`;
+      expect(complaints(text)).toEqual([]);
+      expect(made(text)).toEqual([7, 14, 20, 20]);
+    },
+  );
+
+  it('"Ties (make 2): Ch 30." is a part of its own', () => {
+    const text = `${disc.trim()} Fasten off.\nTies (Make 2): Ch 30. Sl st in each ch across. Fasten off.\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(compile(text, { fixes: false }).rows).toHaveLength(2 + 2);
+  });
+
+  it('"fix and cut the thread" is no work', () => {
+    expect(complaints(`${disc}Rnd 3: sc in each st around (14); – fix and cut the thread.\n`)).toEqual([]);
+  });
+
+  it.each([5, 4])('"ch %i, skip first 3 sts" counts the one that the chain stands on', (n) => {
+    const text = `${disc}Rnd 3: sc in next 13 sc, 2 sc in last sc, join (15)\nRnd 4: ch ${n}, skip first 3 sts, *dc in next st, ch ${n - 3}, skip next 2 sts; repeat from * around, join to 3rd ch of ch ${n} (5 dc)\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+});

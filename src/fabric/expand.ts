@@ -154,10 +154,15 @@ function namesSize(words: string, setting: Setting): boolean {
   return !named.includes(true) || (named[setting.sizeIndex] ?? true);
 }
 
-const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean =>
-  instruction.steps
-    .slice(0, instruction.steps.indexOf(again))
-    .some((step) => ['work', 'repeat', 'group', 'boxes', 'chart'].includes(step.kind));
+const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean => {
+  const before = instruction.steps.slice(0, instruction.steps.indexOf(again));
+  const worked = before.some(({ kind }) =>
+    ['work', 'repeat', 'group', 'boxes', 'chart'].includes(kind),
+  );
+  // A row that is repeated behind itself was worked, though its words were not understood.
+  const own = instruction.label?.numbers.some((n) => again.rows.includes(n)) ?? false;
+  return worked || (own && before.some(({ kind }) => kind === 'unread'));
+};
 
 /**
  * "1 tr in each tr. Work 4 more rows of these 36 tr.", "Work even for 4 rows. Sc2tog around": where the

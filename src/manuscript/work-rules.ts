@@ -257,7 +257,7 @@ const OTHER_WAY =
 
 /** "ch 3, does NOT count as a stitch", "Chain-3 at beginning of row counts as …": said of all rows, and no work. */
 const CHAIN_NOTE =
-  /^(?:ch|chain)[ -]?\d,? (?:(?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))|(?:at|in|of) (?:the )?(?:beg|start|each|every)[^.;]{0,40}\bcounts?\b)/i;
+  /^(?:ch|chain)[ -]?\d,? (?:(?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))|(?:at|in|of) (?:the )?(?:beg|start|each|every)[^.;]{0,40}\bcounts?\b|counts? as (?:the |an? |one |1 |first |1st )*(?:[hd]?dc|tr|htr|sc|st|stitch)\W*$)/i;
 
 /** "Each round will end with a sl st to the first sc": a sentence about all of them. */
 const ROUND_NOTE =

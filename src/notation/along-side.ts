@@ -15,6 +15,8 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k) && !isShortEnd(r, k)) k++;
   if (k === 5 || (ofChain && isOther(r, k - 1)) || isSpaceOfSide(r, k)) return false;
   for (let at = 1; at < k; at++) if (!saysWhichSide(r, at)) return false;
+  // "along side edge of bib"
+  if (isWord(r, W.side, k) && /^edges?$/.test(spelled(r, r.at + k + 1))) k++;
   const to = isWord(r, W.of, k + 1) ? ofPiece(r, k + 1) : k + 1;
   if (to === 0) return false;
   r.at += to;

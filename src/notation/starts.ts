@@ -69,6 +69,7 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 
 /** Whether work, or nothing, stands behind the label. */
 function isRow(r: Reader, label: RowLabel): boolean {
+  if (label.word === '' && tellsMovement(r)) return false;
   // "R3: = R2" has both signs.
   const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
   const lettered = closed && /^r\d+(?:[-–—]r?\d+)?$/i.test(label.text);
@@ -79,6 +80,18 @@ function isRow(r: Reader, label: RowLabel): boolean {
   if (!capital) return false;
   return tellsWork(r, share(r)) || (isWord(r, W.repeat) && tellsWork(r, share(r, sentenceEnd(r))));
 }
+
+/** "3) Yoh, draw yarn through 2 loops", "4) repeat (5 loops on hook)": how a stitch is made, step by step. */
+function tellsMovement(r: Reader): boolean {
+  if (isWord(r, W.yo) || isOneOf(r, MOVEMENTS)) return true;
+  for (let i = r.at; i + 2 < r.count; i++) {
+    const loops = r.word[i] === W.loop && r.word[i + 1] === W.on;
+    if (loops && (r.word[i + 2] === W.hook || r.word[i + 3] === W.hook)) return true;
+  }
+  return false;
+}
+
+const MOVEMENTS = wordsOf('insert draw yarn hook wrap yoh yrh yo');
 
 const tellsWork = (r: Reader, { words, share: part, stitches }: Share): boolean =>
   words > 0 &&

@@ -11,9 +11,9 @@ export const STEM_NAMES: Readonly<Record<StemWord, string>> = {
   ss: 'ss|slst|sl st|si st|slip stitch|slip st|sl stitch|slipstitch|slp st|sl|slip|sst|s st|slstitch',
   // "se", "dce" and "ine" are scanners' slips.
   sc: 'sc|scing|se|s c|single crochet|single|singles|singlecrochet|sing crochet',
-  hdc: 'hdc|hdcing|h d c|s d c|half double crochet|half dc|hf dc|half double|halfdouble|half d c|sdc',
+  hdc: 'hdc|hdcing|h d c|h dc|s d c|half double crochet|half dc|hf dc|half double|halfdouble|half d c|sdc',
   dc: 'dc|dcing|d c|double crochet|double|doubles|dbl crochet|dble crochet|dbl|doublecrochet',
-  htr: 'htr|half treble|half treble crochet|half tr|half trebles|short treble|h tr',
+  htr: 'htr|half treble|half treble crochet|half tr|half trebles|short treble|h tr|htc',
   tr: 'tr|trc|tc|tr c|t c|treble crochet|treble|triple crochet|trebles|treb|trb|triple|triples',
   dtr:
     'dtr|dtrc|d tr|d trc|d tr c|double treble|double treble crochet|double tr|double trebles|' +

@@ -177,6 +177,10 @@ function fromHookOn(hands: Hands, place: Place): Place | null {
   const { edge } = hands;
   if (edge.kind !== 'foundation') return null;
   if (place.fromHook && place.pick !== 'last') return place;
+  // "Dc in 4th ch and in each ch", with which a first row begins: there is nothing to count from but the hook.
+  const begins = hands.first === null && hands.pos === 0 && !edge.ring && !edge.open;
+  const nth = place.pick === 'nth' && !place.of && (place.nth ?? 0) > 1;
+  if (begins && nth && nounOf(place).kind === 'chain') return { ...place, fromHook: true };
   const last = place.pick === 'last' && place.n === null && hands.first === null && hands.pos === 0;
   return last && !edge.ring ? { ...place, pick: 'nth', nth: edge.n, fromHook: true } : null;
 }

@@ -83,7 +83,10 @@ function indexed(rows: readonly Numbered[]): Run {
   const every = new Map<'even' | 'odd', number>();
   rows.forEach(({ label, first, last }, i) => {
     if (label.every && !every.has(label.every)) every.set(label.every, first);
+    // "Rows 11, 13, 15": those between are others.
+    const leaves = label.lastBySize ? null : new Set(label.numbers);
     for (let n = first; n <= Math.min(last, first + MOST_NUMBERS); n++) {
+      if (leaves && leaves.size > 1 && !leaves.has(n)) continue;
       if (!firstAt.has(n)) firstAt.set(n, i);
       lastAt.set(n, i);
     }

@@ -255,3 +255,31 @@ it('"Work pattern row until it is 30 cm long" repeats the row just told', () => 
   expect(complaints(text)).toEqual([]);
   expect(made(text).length).toBe(4);
 });
+
+describe('"dc in 4th ch" with which a first row begins counts from the hook', () => {
+  it.each([
+    'Dc in 4th ch and in each ch (9)',
+    'Dc in 4th chain, dc in each ch across. (9)',
+    'Dc in the fourth ch, and in each ch to end (9 dc)',
+  ])('%s', (row) => {
+    const text = (words: string) =>
+      `US terms\n\nCh 11.\nRow 1: ${words}\nRow 2: Ch 3, dc in next 8 sts. (9)\n`;
+    expect(complaints(text(row))).toEqual([]);
+    expect(worked(text(row), 'Row 1')).toEqual(['Row 1 9 proven']);
+    expect(complaints(text(row.replace('(9', '(8')))).not.toEqual([]);
+  });
+});
+
+it('rows told in turns, "Row 5, 7, 9" and "Row 6, 8, 10", are none of them given twice', () => {
+  const text = (last: string): string =>
+    `US terms\n\nCh 11.\nRow 1: Sc in 2nd ch and in each ch (10)\nRow 2: Sc in each st\nRow 3: Sc in each st\nRow 4: Sc in each st\nRow 5, 7, 9: repeat row 3\nRow 6, 8, 10: repeat row 4\n${last}: Sc in each st (10)\n`;
+  expect(complaints(text('Row 11'))).toEqual([]);
+  expect(complaints(text('Row 8'))).not.toEqual([]);
+});
+
+it('the steps of a stitch are no rows: "6) Yoh, draw yarn through all loops"', () => {
+  const text =
+    'UK terms\n\nTo make the bobble stitch:\n1) Yoh, hook into stitch, yoh, draw yarn through stitch.\n2) repeat (3 loops on hook)\n3) Yoh, draw yarn through all loops.\n\nPattern\nch 31\nRow 1: dc in each st across row (30 sts)\nRow 2: dc in each st (30)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 30 proven']);
+});

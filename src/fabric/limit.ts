@@ -54,6 +54,9 @@ function placeLimit(hands: Hands, until: Until & { readonly kind: 'place' }): nu
     return hands.limit;
   }
   if (noun.kind === 'start-chain') return startChainLimit(hands);
+  // "1 dc in each dc to next 3-dc group"
+  const group = noun.kind === 'group' && until.place.pick === 'next' ? nextGroup(hands) : null;
+  if (group) return group.from;
   const centre = until.place.pick === 'centre' ? centreSpace(hands) : -1;
   if (noun.kind === 'space' && centre >= 0) return centre;
   if (until.place.pick === 'centre' && noun.kind !== 'space')

@@ -417,6 +417,7 @@ function noteEnd(
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
   if (edge.ring && hands.skips.has(left) && (agrees || endsWithSpace(hands))) return;
   if (meantToLeave(hands, { left, agrees, turns })) return;
+  if (turns && hands.statedStitches < 0 && left <= slippedFirst(hands, shape) + 1) return;
   // What a first side left is worked to its end by the second.
   const onRest = edge === hands.skippedEdge;
   if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
@@ -498,6 +499,18 @@ const meantToLeave = (
   (end.agrees ||
     ((hands.edge.ring || hands.edge === hands.skippedEdge) && hands.statedStitches < 0)) &&
   hands.edge.kind === 'row';
+
+/**
+ * "Sl st in next sc, ch 1, sc in same st, sc in next 7 sc, turn": a row that slips in on one side leaves as
+ * much on the other, with one more for the stitch under the hook.
+ */
+function slippedFirst({ sizeIndex, edge }: Hands, { steps }: RowShape): number {
+  if (edge.ring || edge.kind !== 'row') return -1;
+  const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'turn');
+  if (first?.kind !== 'work' || first.stitch.stem !== 'ss') return -1;
+  const { n, place } = first;
+  return n?.values[sizeIndex] ?? place?.n?.values[sizeIndex] ?? 1;
+}
 
 /** "(4 rows)" against the label's range. */
 function noteRowTotal(hands: Hands, task: Task): void {

@@ -379,8 +379,11 @@ export function middleOf(hands: Hands, group: { from: number; to: number }): num
   return from[(from.length - 1) >> 1] ?? group.from;
 }
 
-/** "Skip 2 dc, 5 dc in centre dc of group": the middle of the group whose first stitches are passed; or -1. */
-export function middleOfBegun(hands: Hands): number {
+/**
+ * "Skip 2 dc, 5 dc in centre dc of group": the middle of the group whose first stitches are passed; or -1.
+ * `isOther`: words name the next group, which is none that was begun to be worked.
+ */
+export function middleOfBegun(hands: Hands, isOther: boolean): number {
   const { edge, nodes, pos, last } = hands;
   let from = pos;
   while (from > 0 && edge.type[from - 1] === COUNTED && groupEnd(edge, nodes, from - 1) > pos)
@@ -388,9 +391,10 @@ export function middleOfBegun(hands: Hands): number {
   if (from === pos || edge.kind !== 'row' || edge.type[pos] !== COUNTED) return -1;
   const to = groupEnd(edge, nodes, from);
   if (to - from < 3) return -1;
-  // Stitches of it were worked already: another one is meant.
-  if (last && !last.space && last.entry >= from && last.entry < to) return -1;
   const middle = middleOf(hands, { from, to });
+  // Stitches of it were worked already: another one is meant, unless its middle is the next stitch.
+  const isIn = last && !last.space && last.entry >= from && last.entry < to;
+  if (isIn && (isOther || middle !== pos)) return -1;
   return middle >= pos && edge.type[middle] === COUNTED ? middle : -1;
 }
 

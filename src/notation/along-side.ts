@@ -7,6 +7,7 @@ import { T } from './tokens.ts';
 
 /** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */
 export function alongSide(r: Reader, ofChain: boolean): boolean {
+  if (alongFabric(r)) return true;
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
@@ -22,6 +23,25 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   r.at += to;
   return true;
 }
+
+/** "around open end of fabric", "along hem of pillowcase", "on edge of towel": what was not crocheted. */
+function alongFabric(r: Reader): boolean {
+  const sense = wordAt(r);
+  const joined = sense === W.around || sense === W.along || sense === W.across || sense === W.on;
+  if (!joined && sense !== W.in) return false;
+  let named = false;
+  let k = 1;
+  for (; k < 9 && kindAt(r, k) === T.word && !clauseEnds(r, k); k++) {
+    if (mayBeStitch(wordAt(r, k))) return false;
+    named ||= FABRIC.test(spelled(r, r.at + k));
+  }
+  if (!named || !clauseEnds(r, k)) return false;
+  r.at += k;
+  return true;
+}
+
+const FABRIC =
+  /^(?:fabric|hem|hemline|towel|pillowcase|pillowslip|handkerchief|hankie|hanky|linen|napkin|fleece|flannel|sheet)$/;
 
 /** "2 dc in next side sp": a space, told from those of the corners. */
 const isSpaceOfSide = (r: Reader, k: number): boolean =>

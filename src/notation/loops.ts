@@ -41,8 +41,10 @@ function saidAgain(r: Reader, loop: Loop): void {
 
 /** "into back of each chain", "the back of the 2nd ch": its third loop. */
 function isBackOfChain(r: Reader): boolean {
-  if (!isWord(r, W.of, 1)) return false;
-  let k = isWord(r, W.the, 2) ? 3 : 2;
+  // "in back side of ch"
+  const of = isWord(r, W.side, 1) ? 2 : 1;
+  if (!isWord(r, W.of, of)) return false;
+  let k = isWord(r, W.the, of + 1) ? of + 2 : of + 1;
   if (kindAt(r, k) === T.ordinal || isWord(r, W.each, k) || isWord(r, W.foundation, k)) k++;
   return isWord(r, W.ch, k);
 }
@@ -76,7 +78,7 @@ function loopHere(r: Reader): Loop | null {
   const loop: Loop | null =
     sense === W.back ? 'back' : sense === W.front ? 'front' : sense === W.both ? 'both' : null;
   if (loop === 'back' && isBackOfChain(r)) {
-    r.at++;
+    r.at += isWord(r, W.side, 1) ? 2 : 1;
     return 'third';
   }
   const third = kindAt(r) === T.ordinal && r.value[r.at] === 3;

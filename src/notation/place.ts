@@ -356,7 +356,8 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (clauseEnds(r)) return;
   const sense = wordAt(r);
   if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
-  if (sense === W.of) return ofAfter(r, draft);
+  // "in centre dc on 3-dc group"
+  if (sense === W.of || (sense === W.on && draft.pick === 'centre')) return ofAfter(r, draft);
   if (sense === W.as) return asAfter(r, draft);
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);
@@ -504,10 +505,17 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
     draft.nouns = [{ ...draft.nouns[0], chains: length.nouns[0]?.chains ?? null }];
     return;
   }
+  const isBare = kindAt(r) === T.number;
   const of = length ?? readPlace(r);
   if (!of) {
     if (draft.nouns[0]?.kind !== 'corner' || !passPiece(r)) r.at = start;
     return;
+  }
+  // "of 3 dc group": one group, of three.
+  const [noun] = of.nouns;
+  if (noun?.kind === 'group' && noun.word === 'group' && !noun.plural) {
+    of.n = null;
+    if (isBare && of.pick === 'next') of.pick = 'this';
   }
   draft.of = topOfChain(draft, startChainOf(of));
 }

@@ -126,6 +126,14 @@ const aCorner = (r: Reader): boolean =>
   isWord(r, W.corner, 2) &&
   clauseEnds(r, 3);
 
+/** "Starting with color 1, rep row 2": the yarn alone. */
+function startsInColour(r: Reader): boolean {
+  if (!isWord(r, W.with, 1)) return false;
+  const k = isWord(r, W.the, 2) ? 3 : 2;
+  if (!isWord(r, W.color, k)) return false;
+  return clauseEnds(r, k + 1) || (kindAt(r, k + 1) !== T.end && clauseEnds(r, k + 2));
+}
+
 type Rule = (r: Reader) => boolean;
 const always: Rule = () => true;
 
@@ -156,7 +164,7 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['working', tellsHow],
   ['work', tellsLastOf],
   ['making', (r) => tellsHow(r) || makesCorner(r)],
-  ['starting', tellsWhere],
+  ['starting', (r) => tellsWhere(r) || startsInColour(r)],
   ['beginning', tellsWhere],
   ['beg', tellsWhere],
   ['commencing', tellsWhere],

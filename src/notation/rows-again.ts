@@ -275,7 +275,7 @@ function tail(r: Reader, draft: Draft): void {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
   }
-  if (readThen(r, draft) || readEndingWith(r, draft)) return;
+  if (readThen(r, draft) || readEndingWith(r, draft) || overRest(r)) return;
   const rows = isWord(r, W.for) || (isWord(r, W.about) && kindAt(r, 1) === T.number);
   if ((rows && readMoreRows(r, draft)) || readPart(r, draft)) return;
   const measure = draft.measure === null ? readMeasure(r) : null;
@@ -322,6 +322,20 @@ function colourOrder(r: Reader): boolean {
   while (kindAt(r) !== T.colon && !clauseEnds(r, 0)) r.at++;
   if (kindAt(r) !== T.colon || kindAt(r, 1) !== T.number) return true;
   while (kindAt(r) !== T.stop && kindAt(r) !== T.end) r.at++;
+  return true;
+}
+
+/** "Work Rows 3 and 4 over rem 8 sts": the stitches that are there. */
+function overRest(r: Reader): boolean {
+  if (!isWord(r, W.over) && !isWord(r, W.on)) return false;
+  const start = r.at++;
+  eatThe(r);
+  eatWord(r, W.these);
+  const rest = eatWord(r, W.remaining);
+  const n = readNumbers(r);
+  const named = kindAt(r) === T.word && endsInS(r, r.at);
+  if (!named || (!rest && !n) || !clauseEnds(r, 1)) return reset(r, start);
+  r.at++;
   return true;
 }
 

@@ -22,6 +22,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import { namesRowEnds } from './row-ends.ts';
+import { placeWith } from './place-draft.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -265,6 +266,8 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   const last = isWord(r, W.last) || isWord(r, W.remaining) || kindAt(r) === T.number;
   const short = kindAt(r) === T.number ? shortOf(r, start, place) : null;
   if (short) return short;
+  const group = toGroup(r, start);
+  if (group) return group;
   if (last) return lastHere(r, start);
   const before = r.at;
   const stop = place(r);
@@ -274,6 +277,20 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   }
   if (!stop || r.at === before) return null;
   return { kind: 'place', place: stop, before: null, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "1 dc in each dc to 3-dc group": the next one. */
+function toGroup(r: Reader, start: number): Until | null {
+  if (kindAt(r) !== T.number) return null;
+  const from = r.at;
+  const noun = readNoun(r);
+  if (noun?.kind === 'group' && !noun.plural && clauseEnds(r)) {
+    const span = { from: fromOf(r, from), to: toOf(r) };
+    const stop = placeWith(span, { pick: 'next', nouns: [noun] });
+    return { kind: 'place', place: stop, before: null, from: fromOf(r, start), to: toOf(r) };
+  }
+  r.at = from;
+  return null;
 }
 
 /** "to 1 st before centre st", "to 2 sts before marker": so many stitches sooner than the place. */

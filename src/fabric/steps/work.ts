@@ -425,7 +425,10 @@ function takeBelow(hands: Hands, place: Place, step: WorkStep, here: Here | null
   });
   const { pos, inner, used } = hands;
   // "Around next sc 2 rows below" names the stitch down there; above it may stand any.
-  const nouns = place.nouns.filter(({ kind }) => kind !== 'stem');
+  const nouns = place.nouns.flatMap((noun): (typeof noun)[] => {
+    if (noun.kind !== 'stem') return [noun];
+    return noun.skipped ? [{ ...noun, kind: 'stitch', stem: null }] : [];
+  });
   const target = takePlace(hands, { ...place, nouns, rowsBelow: 0 }, step);
   if (behind !== 'used') {
     hands.pos = pos;

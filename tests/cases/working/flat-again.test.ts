@@ -271,3 +271,57 @@ Edging: With right side facing, ch 1, 1 sc in each st to the corner; 3 sc in cor
     expect(worked(text, 'Edging').length).toBe(1);
   });
 });
+
+describe('rows that widen at groups', () => {
+  const start = `Ch 21.
+Row 1: 1 dc in 4th ch from hook, 1 dc in next 3 ch, 3 dc in next ch, 1 dc in next 7 ch, 3 dc in next ch, 1 dc in next 5 ch. (23 dc)
+`;
+  it('go "to 3dc group", and into its centre behind its first', () => {
+    const text = `${start}Row 2: Ch 3, turn, *1 dc in each dc to 3dc group, 1 dc in next dc, 3 dc in centre dc on 3dc group, *rpt from * to * once more, 1 dc in next dc, 1 dc in each dc to end. (27 dc)
+Rows 3-4: Starting with color 1, rpt row 2.
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2', 'Row 4')).toEqual(['Row 2 27 proven', 'Row 4 35 unstated']);
+  });
+});
+
+describe('stitches below one that was skipped', () => {
+  it('take no other stitch of the row', () => {
+    const text = `Ch 19.
+Row 1: Sc in 2nd ch from hook and in each ch across. (18 sc)
+Row 2: Ch 3 (counts as dc here and throughout), turn, dc in each sc across. (18 dc)
+Row 3: Ch 1, turn, sc in first 2 dc, *skip next dc, fpdc around sc 2 rows below next dc, fpdc around sc below skipped dc, sc in next 2 dc; repeat from * across. (18 sts)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 18 proven']);
+  });
+});
+
+describe('edges of fabric, and rows that slip in', () => {
+  it('"around open end of fabric" has as many stitches as are worked there', () => {
+    const text = `Row 1: Work a row of sc around open end of fabric, sl st in first sc.
+Row 2: Ch 3, dc in next sc, *ch 5, sk 5 sc, dc in each of next 2 sc, rep from * around, sl st in top of ch 3.
+`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('a row that slips in on one side leaves as much on the other', () => {
+    const text = (n: number): string => `Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across, ch 1, turn.
+Row 2: Sc across, turn.
+Row 3: Sl st in next sc, ch 1, sc in same st, sc in each of next ${n} sts, ch 1, turn.
+`;
+    expect(complaints(text(7))).toEqual([]);
+    expect(complaints(text(5))).not.toEqual([]);
+  });
+
+  it('"over rem 8 sts" says where rows are worked again', () => {
+    const text = `Ch 12.
+Row 1: Working into back side of ch, sc in 2nd ch from hook and in each ch across. (11)
+Row 2: Ch 1, turn, sc in each st across.
+Row 3: Ch 1, turn, sc in next 8 sts, leave rem sts unworked. (8)
+Work Row 2 over rem 8 sts.
+`;
+    expect(complaints(text)).toEqual([]);
+  });
+});

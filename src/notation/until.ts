@@ -4,6 +4,7 @@ import { formOf, PROSE, type SenseId } from './dictionary.ts';
 import { frontOf } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
+import { placeWith } from './place-draft.ts';
 import {
   clauseEnds,
   eatThe,
@@ -22,7 +23,6 @@ import {
   wordsOf,
 } from './reader.ts';
 import { namesRowEnds } from './row-ends.ts';
-import { placeWith } from './place-draft.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';

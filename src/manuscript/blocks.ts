@@ -404,7 +404,7 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   if (isSplitLabel(scan.text, at, at.next)) openSplitLabel(scan, at);
   else if (waits && isHalfLabel(scan)) extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
-  else if (isRowsTitle(scan, at)) pushTitle(scan, at);
+  else if (isRowsTitle(scan, at) || isCapitalTitle(scan, at)) pushTitle(scan, at);
   else if (waits || isClauseBelow(scan, at, starts) || isTalkWithin(scan, at, starts))
     extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
@@ -453,6 +453,19 @@ const ENDED = /\b(?:fasten|finish|break|cut) (?:off|(?:the )?(?:yarn|thread))\b[
 const isHalfLabel = ({ text, open }: Scan): boolean =>
   open !== null &&
   (isRowWord(text, open.from, open.to) || isOrdinalAlone(text, open.from, open.to));
+
+/** "SHELL", "TAIL" above "R1: …" or above its colour: a part, though a stitch is so called. */
+function isCapitalTitle({ text, options, section, open }: Scan, at: Stretch): boolean {
+  if (open?.bare || section === 'comments' || options.titles === 'headings') return false;
+  if (at.to - at.from > 24 || at.to - at.from < 3) return false;
+  if (!CAPITAL_TITLE.test(text.slice(at.from, at.to))) return false;
+  return FIRST_ROW.test(text.slice(at.next, at.next + 80));
+}
+
+const CAPITAL_TITLE =
+  /^(?!(?:TURN|REPEAT|REP|JOIN|FO|CH|ROW|ROUND|RND)\b)\p{Lu}{3,}(?: \p{Lu}{2,})?:?$/u;
+/** Straight below, or behind one line that names the colour. */
+const FIRST_ROW = /^\s*(?:(?:in|with|using) [^\n:]{2,30}\n\s*)?(?:r|rnd|round|row) ?1\s?[:.)–-]/i;
 
 /** "Increasing rows", "Decreasing rounds:" on a line of their own. */
 const isRowsTitle = ({ text, options, section }: Scan, { from, to }: Span): boolean =>

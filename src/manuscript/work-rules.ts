@@ -133,7 +133,8 @@ const isNoteBelow = (text: string, from: number, to: number): boolean =>
   FINISHES.test(text.slice(from, from + 40)) ||
   (text[from] === '*' && FOOTNOTE.test(text.slice(from, to)));
 
-const FINISHES = /^\d{1,2}[.)]\s*(?:weave|sew|block|wash|tie|hide|secure|cut|trim|enjoy)\b/i;
+const FINISHES =
+  /^\d{1,2}[.)]\s*(?:weave|sew|block|wash|tie|hide|secure|cut|trim|enjoy|fold|stuff|pin|steam|thread|use (?:your|the|a|an)|turn (?:your|the|it)|line up|lay)\b/i;
 const FOOTNOTE =
   /^\*{1,3}\s?\p{Lu}[^*;]*\b(?:counts? as|so (?:always|never)|note|remember)\b[^;]*$/u;
 

@@ -7,6 +7,7 @@ import {
   isGlued,
   isWord,
   kindAt,
+  onNewLine,
   type Reader,
   spelled,
   valueAt,
@@ -107,6 +108,8 @@ function opensEnd(r: Reader, k: number): boolean {
 function worksOn(r: Reader, k: number): boolean {
   return (
     kindAt(r, k + 1) === T.word &&
+    // "Round 3 and 4" above its work
+    !onNewLine(r, r.at + k + 1) &&
     !isWord(r, W.and, k + 1) &&
     !isWord(r, W.to, k + 1) &&
     !isRow(r, k + 1) &&

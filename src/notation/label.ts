@@ -357,7 +357,7 @@ function bare(r: Reader, draft: LabelDraft): boolean {
   const range = draft.numbers.length > 1 && kindAt(r, -2) === T.word;
   const dash =
     kind === T.dash &&
-    (range || (isGlued(r, -1) && startsHigh(r)) || (start === FIRST && isParted(r) && opensRow(r)));
+    (range || (isGlued(r, -1) && startsHigh(r)) || (start === FIRST && !isGlued(r) && opensRow(r)));
   const closed =
     dash || kind === T.stop || kind === T.close || kind === T.colon || kind === T.equals;
   if (!closed || draft.numbers.some((n) => n < 1 || n > 999 || n !== Math.floor(n))) {
@@ -367,9 +367,6 @@ function bare(r: Reader, draft: LabelDraft): boolean {
   }
   return true;
 }
-
-/** A dash with a blank on either side: "2 – sc in next st". */
-const isParted = (r: Reader): boolean => !isGlued(r, -1) && !isGlued(r);
 
 /** "7 – Rep rnd 3", "3 – Going through back loops", "2 - 2 sc in each": work behind the dash; no "2 - 4 sc". */
 function opensRow(r: Reader): boolean {

@@ -405,7 +405,8 @@ export function leftOver(r: Reader, run: Run): void {
     isTitle(r, run, start) ||
     isProseSentence(r, run, start) ||
     leadsByDoing(r, start) ||
-    isLead(r, run, start);
+    isLead(r, run, start) ||
+    isCry(r, run, start);
   putWords(r, run, start, aside ? 'remark' : 'unread');
 }
 
@@ -481,6 +482,15 @@ function isTitle(r: Reader, run: Run, start: number): boolean {
     const sense = r.value[i] ?? 0;
     if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
   }
+  return true;
+}
+
+/** "Ta-da!", "Voila!": a word or two that cry out behind the work. */
+function isCry(r: Reader, run: Run, start: number): boolean {
+  if (kindAt(r) !== T.stop || r.at - start > 3 || !beginsSentence(r, run, start)) return false;
+  if (run.out.length === 0 || spelled(r, r.at)[0] !== '!') return false;
+  for (let i = start; i < r.at; i++)
+    if ((r.kind[i] !== T.word && r.kind[i] !== T.dash) || (r.word[i] ?? 0) > 0) return false;
   return true;
 }
 

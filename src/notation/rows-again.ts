@@ -85,9 +85,16 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
  */
 export function readThisAgain(r: Reader): RowsAgainStep | null {
   const start = r.at;
-  if (r.depth > 0 || (start > FIRST && !OPENS.has(kindAt(r, -1)))) return null;
+  if (r.depth > 0) return null;
+  if (isWord(r, W.and) && isWord(r, W.repeat, 1)) r.at++;
   const repeats = isWord(r, W.repeat);
-  if (!repeats && !isWord(r, W.continue) && !isOneOf(r, GOING_ON)) return null;
+  // "… chain one and turn, and repeat for ten rows": the whole row, told in its own sentence.
+  const whole = repeats && isWord(r, W.for, 1) && kindAt(r, 2) === T.number;
+  const opens = start === FIRST || whole || OPENS.has(kindAt(r, -1));
+  if (!opens || (!repeats && !isWord(r, W.continue) && !isOneOf(r, GOING_ON))) {
+    r.at = start;
+    return null;
+  }
   r.at++;
   while (kindAt(r) === T.word && isOneOf(r, THIS)) r.at++;
   const draft = emptyDraft(fromOf(r, start));

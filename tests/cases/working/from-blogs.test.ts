@@ -302,3 +302,24 @@ it.each(['C2, 6 sc in magic ring', 'Color 2: 6 sc in magic ring', 'MC - 6 sc in 
     expect(complaints(`Row 1: ${row} (6)\nRow 2: inc around (12)\n`)).toEqual([]);
   },
 );
+
+it('a part named in capitals is no stitch, though a stitch is called so', () => {
+  const text =
+    'TAIL\nR1: MR 6 (6)\nR2: [inc] x 6 (12)\nR3-R4: sc 12 (12)\nFO, leaving tail for sewing. Stuff\nthe end of the tail to keep it round.\nSHELL\nIn dark brown\nR1: MR 6 (6)\nR2: [inc] x 6 (12)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([6, 12, 12, 12, 6, 12]);
+});
+
+it('"Round 3 and 4" above its work are two rounds, and steps of the making up are none', () => {
+  const text =
+    'Step 4: Round 1\n\nMake 6 single crochet into a magic ring. (6)\n\nStep 5: Round 2\n\nSingle crochet 2 into every stitch for a total of 12 stitches.\n\nStep 6: Round 3 and 4\n\nSingle crochet around.\n\n2. Fold your piece in half. Line up the first row with the last row you made.\n3. Use your needle and the long tail to sew the two ends together.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([6, 12, 12, 12]);
+});
+
+it('a row told to be repeated in its own sentence is worked again, and a cry is no work', () => {
+  const text =
+    'Ch 11.\n1- sc in 2nd ch from hook and in each ch across. (10)\nRow 2: Single crochet in every stitch. Chain one and turn your work and repeat for four rows. Ta-da!\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([10, 10, 10, 10, 10, 10]);
+});

@@ -155,6 +155,9 @@ export function barePlainCount(r: Reader, run: Run): boolean {
     if (!clauseEnds(r, 3) || !/^crochets?$/.test(spelled(r, r.at + 2))) return false;
   }
   if (run.end !== 'text' || run.aside || !run.out.some(isWorked)) return false;
+  // "1 st in same st, then 2 sts in each st around"
+  if (isWord(r, W.in, 2) && placeAhead(r, 3) && (isWord(r, W.st, 4) || mayBeStitch(wordAt(r, 4))))
+    return false;
   const listed = kindAt(r, 1) === T.open && onNewLine(r, r.at);
   // "…, 1 sc in last sc; 20 sc.": behind a semicolon, at the very end.
   const closes = kindAt(r, -1) === T.semicolon && run.out.at(-1)?.kind === 'work' && isLastItem(r);

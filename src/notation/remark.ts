@@ -390,7 +390,9 @@ export function leftOver(r: Reader, run: Run): void {
   const start = r.at;
   let known = isKnown(r);
   r.at++;
-  while (!clauseEnds(r) && !beginsStep(r)) {
+  // "12 sc on the second leg = 24 sc": the count is none of the words before its sign.
+  const counts = (): boolean => kindAt(r) === T.equals && kindAt(r, 1) === T.number;
+  while (!clauseEnds(r) && !beginsStep(r) && !counts()) {
     known &&= isKnown(r);
     r.at++;
   }

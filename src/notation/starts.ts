@@ -176,6 +176,11 @@ function isSaying(r: Reader): boolean {
   if (k > 0 && isWord(r, W.is, k) && !isWord(r, W.turn)) return true;
   // "(add 1 for base chain)"
   if (kindAt(r) === T.open && /^(add|plus|multiple)$/.test(spelled(r, r.at + 1))) return true;
+  // "Worked in a spiral, so do not join …": how the piece is made.
+  if (spelled(r, r.at) === 'worked' && isWord(r, W.in, 1)) {
+    for (k = 2; k < 5; k++)
+      if (isWord(r, W.spiral, k) || isWord(r, W.round, k) || isWord(r, W.row, k)) return true;
+  }
   for (k = 0; k < 30 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number); k++)
     if (isOneOf(r, ALWAYS, k)) return true;
   // "The chain 3 at the end of each row is also known as …"

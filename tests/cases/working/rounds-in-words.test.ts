@@ -390,3 +390,25 @@ describe('where a piece or its other side begins', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('words about the count and the way', () => {
+  it('"= 24 sc" behind "on the second leg" is the count', () => {
+    const text =
+      'Legs:\nR1: 6 sc inside a magic ring = 6 sc\nR2: 6 inc = 12 sc\nFasten off the first leg.\nMake the second leg the same way, but do not fasten off.\nIn the next round, join the legs.\nR3: 12 sc on the first leg, 12 sc on the second leg = 24 sc.\nR4: * 3 sc, 1 inc * around = 30 sc\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 24, 30]);
+  });
+
+  it('"then 2 stitches in each stitch around" is work, and no count', () => {
+    const text =
+      'Ch 5, join to form a ring.\nRnd 1: ch 2 (counts as first st), 9 hdc in the ring. Join.\nRnd 2: ch 2 (counts as first st). Work one stitch in same st as joining, then 2 stitches in each stitch around. Join.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([10, 20]);
+  });
+
+  it('"Worked in a spiral, …" is no row', () => {
+    const text = `Worked in a spiral i.e. do not join at the end of each round, but go on with a sc into next st.\n${disc}`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([7, 14]);
+  });
+});

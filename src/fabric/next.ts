@@ -332,7 +332,10 @@ export function takeStartChain(hands: Hands): Target {
   if (entry >= 0) {
     // "*skip 2 dc, shell in next sc; rep from * across, sc in turning ch": two are skipped there too.
     const before = countedBefore(hands, entry);
-    const spanned = before <= chainsMade(hands) || hands.skips.has(before);
+    const spanned =
+      before <= chainsMade(hands) ||
+      hands.skips.has(before) ||
+      (before <= hands.passed && ofOneGroup(hands, entry));
     if (!spanned) noteStray(hands, entry, placeOfStep(hands));
     if (edge.type[entry] === COUNTED) return takeStitchAt(hands, entry);
     passOver(hands, entry);
@@ -340,6 +343,14 @@ export function takeStartChain(hands: Hands): Target {
     return takeOff(hands, { node: edge.node[entry] ?? -1, space: false, entry });
   }
   return takeStitch(hands, 'passed');
+}
+
+/** Are the stitches up to an entry all worked into one place, as the half of a shell beside a turning chain? */
+function ofOneGroup({ edge, nodes, pos }: Hands, to: number): boolean {
+  const feet = new Set<number>();
+  for (let i = pos; i < to; i++)
+    if (edge.type[i] === COUNTED) feet.add(firstAnchor(nodes, edge.node[i] ?? 0));
+  return feet.size === 1;
 }
 
 /** Chains made last: they span as many stitches, said or not ("ch 1, dc in top of tch"). */
@@ -350,16 +361,33 @@ export function chainsMade({ nodes, bench, rowFrom }: Hands): number {
 }
 
 function takeNamed(hands: Hands): Target {
-  const entry = namedAhead(hands);
-  if (entry < 0) return takeStitch(hands, 'passed');
-  hands.pos = entry + 1;
-  return takeOff(hands, { node: hands.edge.node[entry] ?? -1, space: false, entry });
+  const picots = hasPicots(hands);
+  const at = picots ? picotAhead(hands) : namedAhead(hands);
+  if (at < 0) return picots ? lack(hands) : takeStitch(hands, 'passed');
+  if (at !== hands.pos) {
+    passOver(hands, at);
+    hands.sought = true;
+  }
+  hands.pos = at + 1;
+  return takeOff(hands, { node: hands.edge.node[at] ?? -1, space: false, entry: at });
 }
 
-/** From the space of a shell on to the "next sc": what is passed is the rest of that shell. */
+const isPicot = ({ bench, nodes, edge }: Hands, entry: number): boolean =>
+  bench.kinds.kinds[nodes.kind[edge.node[entry] ?? 0] ?? 0]?.class === 'picot';
+
+/** "Ch 7, sc in next picot": the stitches between two picots are passed. */
+export const picotAhead = (hands: Hands): number => seek(hands, (i) => isPicot(hands, i));
+
+const hasPicots = (hands: Hands): boolean => {
+  for (let i = 0; i < hands.edge.n; i++) if (isPicot(hands, i)) return true;
+  return false;
+};
+
+/** From the space or a stitch of a shell on to the "next sc": what is passed is the rest of that shell. */
 function behindGroup({ edge, nodes, pos, last }: Hands, to: number): boolean {
-  if (!last?.space || last.entry < 0 || !isCorner(edge, nodes, last.entry)) return false;
-  const foot = firstAnchor(nodes, edge.node[(last.entry + 1) % edge.n] ?? 0);
+  if (!last || last.entry < 0 || (last.space && !isCorner(edge, nodes, last.entry))) return false;
+  const at = last.space ? (last.entry + 1) % edge.n : last.entry;
+  const foot = firstAnchor(nodes, edge.node[at] ?? 0);
   for (let i = pos; i < to; i++)
     if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== foot) return false;
   return true;

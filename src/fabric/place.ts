@@ -255,7 +255,10 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   if (entry < 0) return hands.last && hands.edge.open ? takeOff(hands, hands.last) : lack(hands);
   const before = countBetween(hands, hands.pos, entry);
   // "V-st in each ch-1 sp, dc in last st": the stitches beside the last space are passed with it.
-  const beside = hands.last?.space === true && before <= hands.passed;
+  // From the middle of a shell the rest of it is passed as well.
+  const beside =
+    (hands.last?.space === true && before <= hands.passed) ||
+    endOfGroupStoodIn(hands) === entry - 1;
   if (before > chainsMade(hands) && wanted === COUNTED && !beside) leaveOver(hands, before, at);
   return wanted === SPACE ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
 }

@@ -81,6 +81,8 @@ function firstOfGroup(run: Run): number {
     if (chain?.kind !== 'chain' || stitch?.kind !== 'work' || at - 1 < run.sentence) break;
     if (stitch.place || stitch.until || stitch.stitch.stem === 'ss' || stitch.evenly) break;
     if (stitch.stitch.shape === 'increase' || stitch.stitch.shape === 'together') break;
+    // "ch 3, picot, ch 3, sc in next lp": a picot stands on its chain.
+    if (stitch.stitch.shape === 'picot') break;
     first = at - 1;
   }
   // "sc-ch 2-sc in 2nd ch from hook" opens a first row; later in a row it is a picot.

@@ -56,6 +56,10 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
     open.delete(1);
     return;
   }
+  if (opened !== undefined && mark === 1 && opensWithin(r, i)) {
+    roles[i] = STAR.open;
+    return;
+  }
   const twin = opened === undefined && mark === 1 && i > named ? open.get(2) : undefined;
   if (opened !== undefined && (!looksOpening(r, i) || ENDS_REPEAT.has(r.word[i + 1]!))) {
     roles[i] = STAR.close;
@@ -67,6 +71,22 @@ function placeStar(r: Reader, stars: Stars, i: number, mark: number): void {
     roles[i] = STAR.open;
     open.set(mark, i);
   }
+}
+
+/**
+ * "* ch 5, sc in next lp, * ch 3, sc in next lp, repeat from * once, ch 5, …, repeat from * all around": the
+ * second star stands off from its words too, but each has an order of its own.
+ */
+function opensWithin(r: Reader, i: number): boolean {
+  if (r.kind[i - 1] !== T.comma || !opensWork(r.kind[i + 1])) return false;
+  if (ENDS_REPEAT.has(r.word[i + 1]!)) return false;
+  let orders = 0;
+  for (let k = i + 1; k < r.count; k++) {
+    if (r.kind[k] !== T.star) continue;
+    if (r.value[k] !== 1 || r.value[k - 1] !== W.from || r.kind[k - 1] !== T.word) return false;
+    orders++;
+  }
+  return orders >= 2;
 }
 
 /** "*2 sc, sc in next *around": a star typed close to such a word closes all the same. */

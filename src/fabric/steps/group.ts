@@ -2,7 +2,7 @@
 import type { GroupStep, Place, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, spanAt, type Target } from '../hands.ts';
-import { hasNext, limitOf, ofEach } from '../limit.ts';
+import { hasNext, hasOthers, limitOf, ofEach } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
@@ -22,10 +22,14 @@ export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: He
     const gaps = gapsOf(hands, place, step);
     const next: Place = { ...place, pick: 'next', until: null, n: null };
     workStandingFirst(hands);
+    // "(Sc, 2 dc) in each sc" over such groups: in those that are so called.
+    hands.namedOnly = stitchesIn(hands, step) > 2 && hasOthers(hands, place);
     for (let before = -1; hasNext(hands, next, gaps) && hands.pos > before; ) {
       before = hands.pos;
       workIn(hands, step, takePlace(hands, next, step), { row, here });
     }
+    if (hands.namedOnly) hands.pos = Math.max(hands.pos, hands.limit);
+    hands.namedOnly = false;
     hands.limit = Math.max(hands.limit, limit);
     return;
   }
@@ -34,6 +38,10 @@ export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: He
     workIn(hands, step, takePlace(hands, { ...place, n: null }, step), { row, here });
   }
 }
+
+/** Stitches that the group names, chains aside. */
+const stitchesIn = (hands: Hands, { steps }: GroupStep): number =>
+  steps.reduce((sum, one) => sum + (one.kind === 'work' ? (numberFor(hands, one.n) ?? 1) : 0), 0);
 
 /** Without brackets the words before "in" may also be a walk along the row. */
 function readsAsGroup(hands: Hands, step: GroupStep): boolean {

@@ -4,7 +4,7 @@ import type { RowContext } from '../context.ts';
 import { COUNTED, rotated, SPACE } from '../edge.ts';
 import { type Hands, make, numberFor, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
-import { checkSize } from '../next.ts';
+import { checkSize, picotAhead } from '../next.ts';
 import { nounOf } from '../noun.ts';
 import { isSpace, middleOf, nextGroup, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
 
@@ -67,6 +67,14 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     // Along the chains of a loop towards its middle: the loop is where the work begins.
     const entry = seek(hands, (i) => isSpace(hands, i));
     return entry < 0 ? undefined : standIn(hands, entry);
+  }
+  const picot = nounOf(place).kind === 'picot' ? picotAhead(hands) : -1;
+  if (picot >= 0) {
+    hands.edge = rotated(edge, picot);
+    hands.pos = 1;
+    hands.last = { node: hands.edge.node[0] ?? -1, space: false, entry: 0 };
+    hands.first = hands.last;
+    return;
   }
   if (place?.pick === 'same' || place?.pick === 'first') return;
   let left = n;

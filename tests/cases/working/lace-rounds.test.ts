@@ -263,3 +263,44 @@ it('a round worked again with other chains', () => {
   // No chain of the round has that length: what is to change is not known.
   expect(complaints(again('Same as last rnd but ch 7 instead of ch 6.'))).toEqual(['7 unread']);
 });
+
+it.each([
+  [
+    'a picot stands on its chain, and the next round goes from picot to picot: 8 loops',
+    ring(
+      'Rnd 1: Ch 1, 16 sc in ring, join. (16 sc)',
+      'Rnd 2: Ch 1, sc in same st, *ch 5, sk 1 sc, sc in next sc; rep from * around, ch 5, join. (8 ch-5 lps)',
+      'Rnd 3: Sl st to center of next lp, ch 1, sc in same lp, *ch 3, picot, ch 3, sc in next lp; rep from * around, ch 3, picot, ch 3, join. (8 sc)',
+      'Rnd 4: Sl st to picot, ch 1, sc in same picot, *ch 7, sc in next picot; rep from * around, ch 7, join. (8 ch-7 lps)',
+    ),
+    ['Rnd 3 8 proven', 'Rnd 4 8 proven'],
+  ],
+  [
+    'groups in each sc over such groups go into those that are so called: 8 x 3',
+    ring(
+      'Rnd 1: Ch 1, 8 sc in ring, join. (8 sc)',
+      'Rnd 2: Ch 1, (sc, 2 dc) in each sc around, join. (8 sc, 16 dc)',
+      'Rnd 3: Ch 1, (sc, 2 dc) in each sc around, join. (8 sc, 16 dc)',
+    ),
+    ['Rnd 2 24 proven', 'Rnd 3 24 proven'],
+  ],
+  [
+    'two stars that stand off from their words, each with its order: 4 x (2 + 2) loops',
+    ring(
+      'Rnd 1: Ch 3, 31 dc in ring, join. (32 dc)',
+      'Rnd 2: Ch 1, sc in same st, * ch 5, sk 1 dc, sc in next dc, * ch 3, sk 1 dc, sc in next dc, repeat from * once, ch 5, sk 1 dc, sc in next dc, repeat from * all around, join. (8 ch-5 lps, 8 ch-3 lps)',
+    ),
+    ['Rnd 2 16 proven'],
+  ],
+  [
+    'shells over sc and sc over shells, turned: 6 x 6 + 1',
+    'US terms\nCh 38.\n' +
+      'Row 1: Sc in 2nd ch from hook, *sk 2 ch, 5 dc in next ch, sk 2 ch, sc in next ch; rep from * across, turn. (37 sts)\n' +
+      'Row 2: Ch 3, 2 dc in same st, sc in 3rd dc of next shell, *5 dc in next sc, sc in 3rd dc of next shell; rep from * across, 3 dc in last sc, turn. (37 sts)\n' +
+      'Row 3: Ch 1, sc in first dc, *5 dc in next sc, sc in centre dc of next shell; rep from * across, 5 dc in next sc, sc in top of tch, turn. (37 sts)\n',
+    ['Row 2 37 proven', 'Row 3 37 proven'],
+  ],
+] as const)('%s', (_, text, rows) => {
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, ...rows.map((row) => row.split(' ').slice(0, 2).join(' ')))).toEqual(rows);
+});

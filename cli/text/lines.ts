@@ -203,7 +203,7 @@ function foldRanges(lines: readonly Unfolded[]): TableLine[] {
     // "Next 5 Rows" has its number; "Repeat Rows 2-7 …" and "next: ch 2, …" have none.
     const counted = /^next \d/i.test(label) ? label : `${label} (${run.length} rows)`;
     const isRange = isNumbered && label !== last.line.label;
-    const both = isRange ? rangeLabel(label, last.line.label) : counted;
+    const both = isRange ? rangeLabel(label, last.line.label, run.length) : counted;
     return [{ ...first.line, label: both }];
   });
 }
@@ -220,12 +220,17 @@ function isNextOf(before: Unfolded, next: Unfolded): boolean {
   return isSameRange && [...alike, ...told].every((key) => before.line[key] === next.line[key]);
 }
 
-/** "Rnd 4", "Rnd 9": "Rnds 4-9". Labels without a number at the end are set side by side. */
-function rangeLabel(first: string, last: string): string {
+/**
+ * "Rnd 4" to "Rnd 9", 6 of them: "Rnds 4-9"; "Row 5" to "Row 9", 3 of them: "Rows 5, …, 9". Labels without
+ * a number at the end are set side by side.
+ */
+function rangeLabel(first: string, last: string, rows: number): string {
   const [, word = '', from] = /^(.*?)\s*(\d+)$/.exec(first) ?? [];
   const [, , to] = /^(.*?)\s*(\d+)$/.exec(last) ?? [];
   if (from === undefined || to === undefined) return `${first} – ${last}`;
+  const isWhole = Number(to) - Number(from) + 1 === rows;
+  const numbers = isWhole ? `${from}-${to}` : `${from}, …, ${to}`;
   // "R6-8" and "6-8" are written so; words take the plural.
-  if (word === '' || word === 'R') return `${word}${from}-${to}`;
-  return `${word}${word.endsWith('s') ? '' : 's'} ${from}-${to}`;
+  if (word === '' || word === 'R') return `${word}${numbers}`;
+  return `${word}${word.endsWith('s') ? '' : 's'} ${numbers}`;
 }

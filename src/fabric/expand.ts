@@ -113,7 +113,10 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
       ? sourcesAgain(again, known, plan)
       : sourcesOnce(instruction, plan);
   const tasks = [...filled, ...labelled(sources, plan)];
-  remember(known, placed, numbers, again ? sources : null);
+  const inAll = again?.kind === 'rows-again' ? pick(again.rowsInAll, setting.sizeIndex) : null;
+  const upTo = numbers.length === 0 && inAll === known.last + sources.length ? inAll : 0;
+  const named = upTo > 0 ? sources.map((_, i) => known.last + 1 + i) : numbers;
+  remember(known, placed, named, again ? sources : null);
   const behind = again?.kind === 'rows-again' ? plan.behind : 0;
   const pass = { from: filled.length, to: tasks.length - behind };
   return { tasks, facts: plan.facts, omitted: false, pass };

@@ -23,6 +23,7 @@ import {
   passesTo,
 } from './length.ts';
 import { mark, restore } from './mark.ts';
+import { overStitches } from './over-stitches.ts';
 import { joinedBy } from './pieces.ts';
 import { isPlainlySaid } from './plainly-said.ts';
 import type { Asked, Choices } from './readings.ts';
@@ -320,7 +321,10 @@ function rowsToStitches(run: Run, placed: PlacedInstruction, setting: Setting): 
 
 function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const { hands, progress, choices } = run;
-  const task = withItsYarn(hands, asked);
+  const { before } = progress;
+  // Behind a chain of its own the row begins on that.
+  const onRow = before.row !== null && !before.ready;
+  const task = withItsYarn(hands, onRow ? overStitches(asked) : asked);
   const setting = {
     charts: run.setting.charts,
     orders: task.orders,
@@ -328,7 +332,6 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
     turnsNext: turnsNext(run, task),
     part: choices,
   };
-  const { before } = progress;
   const attempted = run.former
     ? weighedRow({ hands, task, before, setting }, around(run, run.former))
     : attemptRow(hands, task, before, setting);

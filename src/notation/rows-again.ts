@@ -447,14 +447,16 @@ function readMoreRows(r: Reader, draft: Draft): boolean {
   eatThe(r);
   if (isWord(r, W.next) || isWord(r, W.another) || isWord(r, W.a)) r.at++;
   if (isWord(r, W.about)) r.at++;
-  // "for a total of 16 rows"
-  if (isWord(r, W.total) && isWord(r, W.of, 1)) r.at += 2;
+  // "for a total of 16 rows": those worked already among them
+  const total = isWord(r, W.total) && isWord(r, W.of, 1);
+  if (total) r.at += 2;
   const n: Numbers | null = readNumbers(r);
-  eatWord(r, W.more);
+  const more = eatWord(r, W.more);
   if (!n || !isRow(r)) return reset(r, start);
   r.at++;
+  if (total && !more && !eatWord(r, W.more)) draft.rowsInAll = n;
+  else draft.moreRows = n;
   eatWord(r, W.more);
-  draft.moreRows = n;
   return true;
 }
 

@@ -47,6 +47,15 @@ Rim
 `);
 });
 
+test('rows told in turns are no whole range', () => {
+  const rows = rowsOfRange(4, 8).filter((_, at) => at % 2 === 0);
+  const own = rows.map((one, at) => ({
+    ...one,
+    range: one.range && { ...one.range, nth: at + 1 },
+  }));
+  expect(shown(own)).toContain('Rnds 4, …, 8');
+});
+
 test('a row that is not like its sisters stands by itself', () => {
   const rows = rowsOfRange(4, 7).map((one, at) =>
     at === 2 ? { ...one, used: 7, verdict: 'mismatch' as const } : one,

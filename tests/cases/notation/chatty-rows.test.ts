@@ -144,7 +144,7 @@ describe('counts and repeats in rare dress', () => {
     ['sc up next 4 sc', 'sc @next 4 sc'],
     ['With H hook and raspberry yarn, ch 26', '"With H hook and raspberry yarn"; ch 26'],
     ['(sc, inc) x 3 (increase happens on the odd rounds)', '(<sc; inc> x3; "(increase happens on the odd rounds)"'],
-    ['Rep rows 1 & 2 for a total of 16 rows', 'rows 1,2 for 16 rows'],
+    ['Rep rows 1 & 2 for a total of 16 rows', 'rows 1,2 until 16 rows'],
     // Near misses: what a sentence says of work stays unread; what it counts is talk.
     ['We crochet 5 dc out of the first sc', 'UNREAD "We crochet 5 dc out of the first sc"'],
     ['You will now have 15 sc', '"You will now have 15 sc"'],

@@ -283,3 +283,29 @@ it('the steps of a stitch are no rows: "6) Yoh, draw yarn through all loops"', (
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 2')).toEqual(['Row 2 30 proven']);
 });
+
+describe('a row of the foundation, repeated over stitches', () => {
+  it.each([
+    'Sc in 2nd ch from hook and in each ch across',
+    'Sc in 2nd ch and in each ch across',
+    'Skip the first ch, 1sc in each ch',
+  ])('%s', (row) => {
+    const text = (last: number): string =>
+      `US terms\n\nCh 11.\nRow 1: ${row}, turn (10)\nRow 2: Ch 1, hdc in each st, turn (10)\nRep rows 1 and 2 for a total of 8 rows.\nRow 9: Ch 1, sc in each st (${last})\nRows 10-15: Rep rows 3-8.\n`;
+    expect(complaints(text(10))).toEqual([]);
+    expect(made(text(10))).toEqual(Array.from({ length: 15 }, () => 10));
+    expect(complaints(text(11))).not.toEqual([]);
+  });
+  it('with the turning chain for its first double crochet', () => {
+    const text =
+      'US terms\n\nCh 16.\nRow 1: Dc in 4th ch from hook and in each ch across, ch 1, turn (14 dc)\nRow 2: Sc in each st across, ch 3, turn (14)\nRep rows 1 and 2 once. (14)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([14, 14, 14, 14]);
+  });
+  it('behind a chain of its own begins on that', () => {
+    const text =
+      'US terms\n\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (10)\nRow 2: Ch 1, sc in each st. (10) Fasten off.\n\nStrap\nCh 21.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20)\nRow 2: Rep Row 1. (20)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([10, 10, 20, 20]);
+  });
+});

@@ -114,9 +114,11 @@ export function checkSize(
   if (chains === null || found === chains) return;
   // "Ch 2, turn, sc in ch-1 sp": one of the two is as high as the stitch; makers name either number.
   const first = (hands.edge.node[entry] ?? 0) - 1;
-  const low = hands.bench.kinds.kinds[hands.nodes.kind[first] ?? 0]?.class === 'low';
-  const whole = low ? (hands.startChains.get(first)?.n ?? 0) : 0;
-  if (found < chains && chains <= whole) return;
+  const kind = hands.bench.kinds.kinds[hands.nodes.kind[first] ?? 0]?.class;
+  const whole = hands.startChains.get(first)?.n ?? 0;
+  if (kind === 'low' && found < chains && chains <= whole) return;
+  // "Dc in last ch-4 loop", of a turning chain that stands for a stitch with a gap beside it: all of it.
+  if (kind === 'start' && chains === whole) return;
   fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
 }
 

@@ -36,7 +36,7 @@ export function sizesOf(
     const n = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
   }
-  const n = sizesInCounts(text, blocks);
+  const n = sizesInNested(text, blocks) || sizesInCounts(text, blocks);
   return n > 1 ? Array.from({ length: n }, (_, i) => `size ${i + 1}`) : [''];
 }
 
@@ -87,6 +87,26 @@ function sizesInCounts(text: string, blocks: readonly Block[]): number {
   }
   return lists >= ENOUGH_LISTS ? n : 1;
 }
+
+/** "(28 [30] sc)", in rows enough: a bracket within that of the count holds the other sizes; 0: none does. */
+function sizesInNested(text: string, blocks: readonly Block[]): number {
+  let n = 0;
+  let lists = 0;
+  for (const block of blocks) {
+    if (block.kind !== 'instruction') continue;
+    const words = text.slice(block.from, Math.min(block.to, block.from + 2000));
+    const found = words.includes('[') ? NESTED_LIST.exec(words)?.[1] : undefined;
+    if (found === undefined) continue;
+    const numbers = 1 + (found.match(/\d+/g)?.length ?? 0);
+    if (n > 0 && numbers !== n) return 0;
+    n = numbers;
+    lists++;
+  }
+  return lists >= ENOUGH_LISTS ? n : 0;
+}
+
+const NESTED_LIST =
+  /\(\s?\d{1,4}\s?\[\s?(\d{1,4}(?:\s?[,;/:-]\s?\d{1,4})*)\s?\]\s?(?:[a-z]+\.?\s?)?\)/i;
 
 /** Three numbers or more in a bracket at the end of a line, and what they count. */
 const BRACKET_LIST =

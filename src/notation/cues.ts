@@ -179,8 +179,14 @@ function standsInChain(tokens: Tokens, i: number, nth: number): boolean {
   return false;
 }
 
-/** "Ch 3 (counts as a dc), 11 dc in 2nd ch from hook": the chain is as tall as the dc of US terms. */
+/**
+ * "Ch 3 (counts as a dc), 11 dc in 2nd ch from hook": the chain is as tall as the dc of US terms; and so is
+ * that of a row that goes on, "ch 2, dc in 2nd ch from hook and across", where no foundation is so short.
+ */
 function behindTallChain({ kind, value }: Tokens, i: number): boolean {
+  const before = kind[i - 1] === T.comma ? i - 2 : i - 1;
+  const turns = kind[before] === T.number && (value[before] === 2 || value[before] === 3);
+  if (turns && value[before - 1] === W.ch && value[i + 6] === W.and) return true;
   let counts = false;
   for (let k = i - 1; k > i - 14 && k >= FIRST; k--) {
     if (kind[k] === T.colon || kind[k] === T.end) return false;

@@ -1,6 +1,6 @@
 /** What a place is called: "ch-2 sp", "corner", "5 dc", "beg ch-3", "shell", "marked st". */
 import { formOf, mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
-import { readOneNumber } from './numbers.ts';
+import { readNumbers, readOneNumber } from './numbers.ts';
 import {
   eatWord,
   endsInS,
@@ -315,7 +315,7 @@ function chainLength(r: Reader): Numbers | null {
   // "in next 3 ch–5 dc": so does a long one, with a stitch behind the number.
   const long = kindAt(r) === T.dash && /[–—]/.test(r.text[r.base + (r.from[r.at] ?? 0)] ?? '');
   if (kindAt(r) === T.dash || slipped) r.at++;
-  const n = readOneNumber(r);
+  const n = sizedLength(r) ?? readOneNumber(r);
   if ((free && !isSpaceWord(wordAt(r))) || (long && n !== null && mayBeStitch(wordAt(r)))) {
     r.at = start;
     return null;
@@ -335,6 +335,18 @@ function chainLength(r: Reader): Numbers | null {
     return null;
   }
   return n;
+}
+
+/** "ch 5 [6] loop": a length for each size. */
+function sizedLength(r: Reader): Numbers | null {
+  if (r.known.sizes < 2 || kindAt(r, 1) !== T.open) return null;
+  const close = r.partner[r.at + 1] ?? -1;
+  if (close < 0 || !isSpaceWord(r.word[close + 1] ?? 0)) return null;
+  const start = r.at;
+  const n = readNumbers(r);
+  if (n?.values.length === r.known.sizes) return n;
+  r.at = start;
+  return null;
 }
 
 /** A full stop stands right before a token, which the scanner took for that of a short form. */

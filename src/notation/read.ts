@@ -162,7 +162,9 @@ function spreadIncreases(steps: Step[]): void {
     const one = all.n === null || (each && all.n.values.every((n) => n === 1));
     const plain = all.stitch.shape === 'one' && one && all.alsoIn.length === 0;
     const shapes = inc.stitch.shape === 'increase' || inc.stitch.shape === 'together';
-    if (!plain || !shapes || until?.kind !== 'end' || inc.place || inc.until) continue;
+    if (!plain || !shapes || until?.kind !== 'end' || inc.place) continue;
+    // "…, decreasing 2 sts evenly around"
+    if (inc.until && inc.until.kind !== 'end') continue;
     const stitch = termWith(inc.stitch, { stem: inc.stitch.stem ?? all.stitch.stem });
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }

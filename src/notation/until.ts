@@ -242,7 +242,7 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   // "to join", "to form a ring" tell what for.
   if (isWord(r, W.join) || isWord(r, W.form) || isWord(r, W.close) || isWord(r, W.work))
     return null;
-  const made = untilMade(r, start);
+  const made = untilMade(r, start) ?? untilWorked(r, start);
   if (made) return made;
   if (isWord(r, W.you) && /^(reach|get|are)$/.test(spelled(r, r.at + 1))) {
     r.at += 2;
@@ -322,6 +322,18 @@ function untilMade(r: Reader, start: number): Until | null {
   if (isWord(r, W.in) && isWord(r, W.all, 1)) r.at += 2;
   else eatWord(r, W.total);
   return end(r, start);
+}
+
+/** "until 13 shells have been made", "until 12 sps are worked": the end, as the row shows. */
+function untilWorked(r: Reader, start: number): Until | null {
+  if (kindAt(r) !== T.number || spelled(r, r.at - 1) !== 'until') return null;
+  for (let k = 1; k < 7 && kindAt(r, k) === T.word; k++) {
+    if (!/^(?:made|worked|completed|formed)$/.test(spelled(r, r.at + k))) continue;
+    if (!/^(?:been|are|were|is)$/.test(spelled(r, r.at + k - 1))) return null;
+    r.at += k + 1;
+    return end(r, start);
+  }
+  return null;
 }
 
 /** "of row", "of the round". */

@@ -221,3 +221,30 @@ it('a count that the plain words of a row contradict is wrong though the row lea
   expect(complaints(text(18))).toEqual([]);
   for (const n of [17, 21, 22, 25]) expect(complaints(text(n))).toHaveLength(1);
 });
+
+it('the other size in square brackets within those of the count, in rows enough', () => {
+  const text = (n: number): string =>
+    `M [L] measured at the knuckles 8.5" [9.5"]\nCh 24 [26], join with sl st in first ch.\nRnd 1: Ch 1, sc in each ch around, join. (24 [26] sc)\nRnd 2: Ch 1, sc in each st around, join. (24 [${n}] sc)\nRnd 3: Ch 1, sc in next 18 [19] sts, ch 5 [6], skip 5 [6] sc, sc in 1 [1] sc, join. (19 [20] sc and 1 ch 5 [6] loop)\n`;
+  expect(complaints(text(26))).toEqual([]);
+  expect(complaints(text(28))).toEqual(['4 count-mismatch']);
+});
+
+it('"decreasing 2 sts evenly around" behind a comma shapes the round before it', () => {
+  const text = (n: number): string =>
+    `Ch 30, join.\nRnd 1: Ch 1, hdc in each ch around, join. (30 sts)\nRnd 2: Hdc in each st around, decreasing 2 sts evenly around, join. (${n} sts)\n`;
+  expect(complaints(text(28))).toEqual([]);
+  expect(complaints(text(30))).toEqual(['3 count-mismatch']);
+});
+
+it('a repeat "until 13 groups have been made" goes to the end of its row', () => {
+  const text =
+    'Ch 26, join.\nRnd 1: Ch 1, sc in each ch around, join. (26 sc)\nRnd 2: Ch 1, *skip next sc, (sc, hdc) in next sc; rep from * around, join. (13 groups)\nRow 3: *(Sc, hdc) in next sc; rep from * until 13 shells have been made. Turn.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([26, 26, 26]);
+});
+
+it('a turning chain of 2 is no foundation: "dc in 2nd ch from hook" speaks for no terms there', () => {
+  const text =
+    'Row 1: Ch 6, dc in 4th ch from hook and in next 2 ch. (4 dc)\nRow 2: Ch 2, dc in 2nd ch from hook and across, turn.\nRow 3: Ch 1, sc in each st across.\n';
+  expect(complaints(text).filter((told) => told.includes('terms'))).toEqual([]);
+});

@@ -7,7 +7,7 @@ describe('home-made rows', () => {
     ['Row 3: Ch2, *[2dc in next st, 1dc in next], repeat from * to end of row, connect with a sl st. (27 sts)', 'row 3: ch 2; *<2 dc @next st; 1 dc @next> ->end; join = 27 stitch'],
     ['Row 2: ch3, (2 dc in next dc) (increase) repeat ( ) 10 more times, dc in ss, join (22 stitches)', 'row 2: ch 3; (<2 dc @next dc> x10 more; "(increase)"; dc @this ss; join = 22 stitch'],
     ['Row 3: ch 1, sc evenly around edges of the stole, join', 'row 3: ch 1; sc evenly; join'],
-    ['Rnd 11: ch1, sc around, decreasing 7 sts evenly around hat.', 'round 11: ch 1; sc ->end; tog 7 evenly ->end'],
+    ['Rnd 11: ch1, sc around, decreasing 7 sts evenly around hat.', 'round 11: ch 1; sctog 7 evenly ->end'],
     ['Row 2: Ch1, skip 1 st,( 2sc in next st, sc in next 2 sts), repeat ( ) until 2 sts left, skip 1', 'row 2: ch 1; skip @next 1 st; (<2 sc @next st; sc @next 2 sts> ->last 2 sts; skip @next 1'],
     ['To start: create a magic circle and ch 2', '# "To start": ring; ch 2'],
     ['Round 1: 9 hdc inside magic circle, join with sl st to first hdc, ch 2', 'round 1: 9 hdc @this ring\'magic\'; join @first hdc; ch 2'],

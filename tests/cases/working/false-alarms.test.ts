@@ -224,7 +224,7 @@ it('a count that the plain words of a row contradict is wrong though the row lea
 
 it('the other size in square brackets within those of the count, in rows enough', () => {
   const text = (n: number): string =>
-    `M [L] measured at the knuckles 8.5" [9.5"]\nCh 24 [26], join with sl st in first ch.\nRnd 1: Ch 1, sc in each ch around, join. (24 [26] sc)\nRnd 2: Ch 1, sc in each st around, join. (24 [${n}] sc)\nRnd 3: Ch 1, sc in next 18 [19] sts, ch 5 [6], skip 5 [6] sc, sc in 1 [1] sc, join. (19 [20] sc and 1 ch 5 [6] loop)\n`;
+    `M [L] measured at the knuckles 8.5" [9.5"]\nCh 24 [26], join with sl st in first ch.\nRnd 1: Ch 1, sc in each ch around, join. (24 [26] sc)\nRnd 2: Ch 1, sc in each st around, join. (24 [${n}] sc)\nRnd 3: Ch 1, sc in each st around, join. (24 [26] sc)\nRnd 4: Ch 1, sc in next 18 [19] sts, ch 5 [6], skip 5 [6] sc, sc in 1 [1] sc, join. (19 [20] sc and 1 ch 5 [6] loop)\n`;
   expect(complaints(text(26))).toEqual([]);
   expect(complaints(text(28))).toEqual(['4 count-mismatch']);
 });

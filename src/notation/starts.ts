@@ -138,6 +138,10 @@ function isAbbreviation(r: Reader): boolean {
   if (k === from || (sign !== T.equals && sign !== T.dash && sign !== T.colon)) return false;
   // "DOILY … Starting at center, ch 8": the piece begins behind its name.
   if (namesCentre(r) && isWord(r, W.beginning, k + 1)) return false;
+  // "rnd(s) = round (s)"; "R3 = R2" has its number.
+  const bare = sign === T.equals && kindAt(r, 1) !== T.number && kindAt(r, k + 2) !== T.number;
+  if (bare && (isWord(r, W.row) || isWord(r, W.round)) && r.word[r.at + k + 1] === wordAt(r))
+    return true;
   if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
   if (isWord(r, W.row, k - 1) || isWord(r, W.round, k - 1)) return false;
   // "S only: Rnd 6": the sizes of a row.

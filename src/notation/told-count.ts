@@ -108,7 +108,8 @@ const namesRow = (r: Reader, token: number): boolean =>
 function isOrdered(r: Reader, token: number): boolean {
   const before = r.word[token - 1];
   if (before === W.work) return !/^(?:making|makes|made)$/.test(spelled(r, token - 1));
-  return before === W.in || before === W.on;
+  // "it should be the last 2 hdc of the row": which they are, and not how many there are.
+  return before === W.in || before === W.on || before === W.last;
 }
 
 function onlyOne(r: Reader, token: number, end: number): boolean {

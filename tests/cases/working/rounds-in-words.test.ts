@@ -412,3 +412,15 @@ describe('words about the count and the way', () => {
     expect(made(text)).toEqual([7, 14]);
   });
 });
+
+describe('words that look like rows or counts', () => {
+  it('"rnd(s) = round (s)" is a short form', () => {
+    expect(complaints(`rnd(s) = round (s)\n${disc}`)).toEqual([]);
+    expect(made(`rnd(s) = round (s)\n${disc}`)).toEqual([7, 14]);
+  });
+
+  it('"it should be the last 2 sc of the round" counts nothing', () => {
+    const text = `Rnd 1: 7 sc in magic ring and mark the last. It should be the last 2 sc of each round.\nRnd 2: 2 sc in each st around. (14)\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+});

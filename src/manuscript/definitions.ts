@@ -76,6 +76,7 @@ export function opensDefinition(text: string, from: number, to: number, section:
   )
     return false;
   // "Decrease (sc2tog) – insert hook into a st" tells what everybody knows.
+  if (/^(?:pattern )?(?:instructions?|directions?|method)$/i.test(name.trim())) return false;
   if (PLAIN_NAME.test(name.trim()) || TRADE_SHORT.test(short.trim())) return false;
   if (name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;

@@ -366,7 +366,7 @@ const isBeforeRowOne = (text: string, from: number, to: number): boolean =>
  * material, though its list runs on into the work without a heading.
  */
 const OPENS_PIECE =
-  /^(?:(?:(?:first|to start|to begin),? ?)?(?:make|tie|start with|begin with) (?:a|your) slip ?knot\b[^.\d]{0,40}\b(?:ch|chain)\b(?: of)? \d|\d{1,2} (?:sc|hdc|dc|tr) in(?:to)? (?:an? |the )?(?:mc|mr|magic|adjustable)\b)/i;
+  /^(?:(?:(?:first|to start|to begin),? ?)?(?:make|tie|start with|begin with) (?:a|your) slip ?knot\b[^.\d]{0,40}\b(?:ch|chain)\b(?: of)? \d|(?:ch|chain) \d{2,3},? or (?:any|customi[sz]e|however|as|until)\b|\d{1,2} (?:sc|hdc|dc|tr) in(?:to)? (?:an? |the )?(?:mc|mr|magic|adjustable)\b)/i;
 
 /** Whether a line without label opens an instruction. */
 export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boolean {

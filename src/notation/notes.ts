@@ -75,6 +75,8 @@ function find(r: Reader, start: number, end: number, ...senses: number[]): numbe
 
 /** "The ch 1 at the start … does not count as a st", "Beg ch-3 counts as dc throughout". */
 function startChain(r: Reader, start: number, end: number): StandingOrder | null {
+  // "If you prefer ch 1 to count as first st, do it that way", "I never ch 1 and count it": nobody's rule here.
+  if (/^(?:if|i)$/.test(spelled(r, start))) return null;
   const count = find(r, start, end, W.count);
   const chain = find(r, start, count, W.ch, W.tch);
   if (count === start && chain < 0) return countedFirst(r, start, end);

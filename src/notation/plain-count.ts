@@ -148,6 +148,9 @@ const isCountComma = (r: Reader, at: number): boolean =>
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
   if (restatesRow(r, run) || countsParted(r, run)) return plainCounts(r, run);
+  // "End with 1 sc.": the last stitch.
+  const last = isWord(r, W.with, -1) && (isWord(r, W.end, -2) || isWord(r, W.ending, -2));
+  if (last && !isPlainCount(r)) return false;
   // "2 sc in next st": work, by far the most frequent case.
   const more = (isWord(r, W.and, 2) || isWord(r, W.form, 2)) && kindAt(r, 3) === T.number;
   if (mayBeStitch(wordAt(r, 1)) && !clauseEnds(r, 2) && !isWord(r, W.total, 2) && !more) {

@@ -116,12 +116,19 @@ const MARKED = /\bmark/i;
 
 const textOf = (r: Reader, { from, to }: Until): string => r.text.slice(r.base + from, r.base + to);
 
-/** "rep from * across ch", "sc across the foundation chain": to its end. */
+const LENGTH = wordsOf('length');
+
+/** "rep from * across ch", "across length of ch – 22 sts", "sc across the foundation chain": to its end. */
 function acrossChain(r: Reader): boolean {
   if (!isWord(r, W.across)) return false;
   let k = isWord(r, W.the, 1) ? 2 : 1;
+  const whole = isOneOf(r, LENGTH, k) && isWord(r, W.of, k + 1);
+  if (whole) k += isWord(r, W.the, k + 2) ? 3 : 2;
   if (isWord(r, W.foundation, k) || isWord(r, W.beginning, k)) k++;
-  if (!isWord(r, W.ch, k) || !clauseEnds(r, k + 1)) return false;
+  const named = isWord(r, W.ch, k) || (whole && (isWord(r, W.row, k) || isWord(r, W.round, k)));
+  const sign = kindAt(r, k + 1);
+  const counted = whole && (sign === T.dash || sign === T.equals || sign === T.open);
+  if (!named || !(clauseEnds(r, k + 1) || counted)) return false;
   r.at += k + 1;
   return true;
 }

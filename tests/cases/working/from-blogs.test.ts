@@ -323,3 +323,25 @@ it('a row told to be repeated in its own sentence is worked again, and a cry is 
   expect(complaints(text)).toEqual([]);
   expect(made(text)).toEqual([10, 10, 10, 10, 10, 10]);
 });
+
+it.each([
+  'Special instructions:\nSc dec – Pull up a loop in each stitch indicated, yarn over, draw through all loops on hook.\n\nInstructions: (ch-3 does not count as dc)\n',
+  'Instructions (ch 3 does not count as dc):\n',
+])('a note in the line of the heading holds: %s', (head) => {
+  const text = `${head}Round 1: Magic Ring, ch 3, dc 10, join to top ch of ch 3\nRound 2: Ch 3, 2 dc each dc around. Join to top ch of ch 3. (20 dc)\n`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 20 proven']);
+});
+
+it('what somebody would do is no rule for the chain', () => {
+  const text =
+    "I never ch 1 and count the first ch as a stitch, I don't like how it looks. If you prefer ch 1 count as first stitch, do it that way.\n\nCh 6, sl st in ring\nRound 1: Ch 1, sc in ring 8 times, sl st into first sc to join (8)\n";
+  expect(complaints(text)).toEqual([]);
+});
+
+it('"across length of ch" goes to the end, and "end with 1 sc" counts nothing', () => {
+  const text =
+    'Ch 23\nRow 1: sc in 2nd ch from hook, sc across length of ch – 22 Sts.\nRow 2: Ch 1, turn, *sc in next st, dc in next st; rep from * to last 2 sts, dc in next st. End with 1 sc.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 22 proven', 'Row 2 22 unstated']);
+});

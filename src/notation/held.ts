@@ -33,6 +33,7 @@ export function readHeld(r: Reader, run: Run): boolean {
     if (isWord(r, W.and) && mayWork(r)) r.at++;
   }
   drawThrough(r);
+  completes(r);
   if (works.length > 0) {
     run.out.push(clustered(works, fromOf(r, start), toOf(r)));
     return true;
@@ -98,6 +99,18 @@ function drawThrough(r: Reader): void {
     }
   }
   r.at = start;
+}
+
+/** "; complete cluster as before", "and complete a cluster": the drawing through, told before. */
+function completes(r: Reader): void {
+  let k = kindAt(r) === T.semicolon || kindAt(r) === T.comma ? 1 : 0;
+  if (isWord(r, W.and, k)) k++;
+  if (kindAt(r, k) !== T.word || spelled(r, r.at + k) !== 'complete') return;
+  k++;
+  if (isWord(r, W.a, k) || isWord(r, W.the, k)) k++;
+  if (kindAt(r, k) !== T.word || !/^clusters?$/.test(spelled(r, r.at + k))) return;
+  k++;
+  r.at += isWord(r, W.as, k) && isWord(r, W.before, k + 1) ? k + 2 : k;
 }
 
 /** "on hook", "at one time", "together". */

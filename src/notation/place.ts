@@ -362,6 +362,11 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);
   if (sense === W.just && isWord(r, W.made, 1)) return justMade(r, draft);
+  // "3rd st of ch-3 first made"
+  if (kindAt(r) === T.ordinal && r.value[r.at] === 1 && isWord(r, W.made, 1)) {
+    r.at += 2;
+    return;
+  }
   if (behindSpace(r)) return;
   const done =
     kindAt(r) === T.word && (sense === 0 || sense === PROSE) && spelled(r, r.at) === 'done';

@@ -196,7 +196,7 @@ function stopsInPass(hands: Hands, step: RepeatStep, row: RowContext, rounds: bo
   });
   if (reading === 'whole') return false;
   let some = false;
-  for (const inner of step.steps) {
+  for (const inner of step.steps.flatMap((one) => unfolded(hands, one))) {
     if (placesLeft(hands, step) === 0) break;
     if (!tryOut(hands, () => row.walk(hands, [inner], row))) {
       const rest = shapes ? null : restOf(hands, inner);
@@ -223,6 +223,17 @@ function worksAlike(step: RepeatStep): boolean {
   }
   return differs;
 }
+
+/** "(Sc in next sc) twice": sc in next sc, sc in next sc. */
+function unfolded(hands: Hands, step: Step): readonly Step[] {
+  const times = step.kind === 'repeat' && !step.ending ? step.times : null;
+  if (step.kind !== 'repeat' || times?.kind !== 'times' || times.more !== false) return [step];
+  const n = Math.min(numberFor(hands, times.n) ?? 1, MOST_UNFOLDED);
+  return Array.from({ length: n }, () => step.steps).flat();
+}
+
+/** Passes of a bracket within a pass: more than these are no end of one. */
+const MOST_UNFOLDED = 24;
 
 /** Nothing is left; where spaces are worked, stitches beside the last one are passed. */
 const allTaken = (hands: Hands, step: RepeatStep): boolean =>

@@ -25,6 +25,8 @@ test.each([
   ['Rep rnd 4 but having ch 4 between clusters', 'rows 4 ch ?->4'],
   ['Same as last rnd but ch 7 instead of ch 6.', 'last 1 rows ch 6->7'],
   ['Rnd 5: Same as 4th rnd, making ch-8 lps instead of ch-7.', 'round 5: rows 4 ch 7->8'],
+  ['4 tr in next sc, holding back on hook the last loop of each tr; complete cluster as before', 'tr4cluster @next sc'],
+  ['sc around, ch 1, dc in 3rd st of ch-3 first made', 'sc ->end; ch 1; dc @nth3 st of (@this start-chain3)'],
   // Near misses.
   ['Rep rnd 3, ch 1, turn.', 'rows 3; ch 1; turn'],
   ['Rep rnd 3 with ch 2 at start.', 'rows 3; UNREAD "with ch 2 at start"'],

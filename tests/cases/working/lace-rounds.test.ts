@@ -304,3 +304,14 @@ it.each([
   expect(complaints(text)).toEqual([]);
   expect(worked(text, ...rows.map((row) => row.split(' ').slice(0, 2).join(' ')))).toEqual(rows);
 });
+
+it('a last pass stops before the stitch that its starting chain stands for, in a bracket too: 16 x 5', () => {
+  const text = ring(
+    'Rnd 1: Ch 1, 16 sc in ring, join. (16 sc)',
+    'Rnd 2: Ch 1, 3 sc in each sc around, join. (48 sc)',
+    'Rnd 3: Ch 2 (counts as sc), *(hdc, dc, hdc) in next sc, (sc in next sc) twice, rep from * around, join. (80 sts)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 80 proven']);
+  expect(complaints(text.replace('(80 sts)', '(81 sts)'))).toEqual(['6 count-mismatch']);
+});

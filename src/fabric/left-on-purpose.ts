@@ -10,13 +10,17 @@ const FEWEST = 3;
 
 /**
  * The row before the last one without its fault, if it states no count, leaves several stitches, and
- * the last row works over all that it made and states just that many; else `null`.
+ * the last row works over all that it made and states just that many; else `null`. A row that states
+ * its count is so too if it is the first of several that turn, in the same words. `turns`: the last row
+ * does.
  */
-export function leftOnPurpose(rows: readonly RowRecord[]): RowRecord | null {
+export function leftOnPurpose(rows: readonly RowRecord[], turns: boolean): RowRecord | null {
   const row = rows.at(-2);
   const next = rows.at(-1);
-  if (row?.verdict !== 'mismatch' || row.stated.length > 0 || row.ring) return null;
+  if (row?.verdict !== 'mismatch') return null;
   if (next?.verdict !== 'proven' || next.partIndex !== row.partIndex) return null;
+  const narrows = turns && narrowsForSeveral(row, next);
+  if (!narrows && (row.stated.length > 0 || row.ring)) return null;
   const faults = row.facts.filter(({ kind }) => MISFITS.has(kind));
   const [left] = faults;
   if (faults.length !== 1 || left?.kind !== 'left' || left.left < FEWEST) return null;
@@ -26,5 +30,13 @@ export function leftOnPurpose(rows: readonly RowRecord[]): RowRecord | null {
     next.tally.stitches === stitches &&
     next.stated.some(({ n, compared }) => compared && n === stitches);
   if (!shown) return null;
-  return { ...row, verdict: 'unstated', facts: row.facts.filter((fact) => fact !== left) };
+  return { ...row, verdict: narrows ? 'proven' : 'unstated', facts: row.facts.filter((fact) => fact !== left) };
 }
+
+/** "Rows 11-15: Turn, ch 2, dc in first 25 sts (25 sts)": the same count for all, behind a turn. */
+const narrowsForSeveral = (row: RowRecord, next: RowRecord): boolean =>
+  row.range?.nth === 1 &&
+  next.instruction === row.instruction &&
+  next.instance === row.instance &&
+  row.stated.length > 0 &&
+  row.stated.every(({ n, compared }) => compared && n === row.tally.stitches);

@@ -362,7 +362,8 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
   const closes = run.progress.before.row?.ring ?? false;
   run.rows.push(recordOf(run, { task, attempted, facts, closes }));
-  const meant = leftOnPurpose(run.rows);
+  const turns = task.instruction.steps.some(({ kind }) => kind === 'turn');
+  const meant = leftOnPurpose(run.rows, turns);
   if (meant) run.rows[run.rows.length - 2] = meant;
 }
 

@@ -191,9 +191,18 @@ const shortForm = (r: Reader, ahead: number): number =>
     ? 3
     : 0;
 
+/** "Complete 6 times from *". */
+const completesFrom = (r: Reader, k: number): boolean =>
+  kindAt(r, k + 1) === T.number &&
+  isWord(r, W.times, k + 2) &&
+  isWord(r, W.from, k + 3) &&
+  kindAt(r, k + 4) === T.star &&
+  /^(complete|do|work|make)$/.test(spelled(r, r.at + k));
+
 /** "Rep", or "continue from *", "work from *", "continue * to *". */
 const isAgain = (r: Reader, k: number): boolean =>
   isWord(r, W.repeat, k) ||
+  completesFrom(r, k) ||
   ((isWord(r, W.continue, k) || isWord(r, W.work, k)) &&
     (isWord(r, W.from, k + 1)
       ? kindAt(r, k + 2) === T.star

@@ -248,3 +248,18 @@ it('a turning chain of 2 is no foundation: "dc in 2nd ch from hook" speaks for n
     'Row 1: Ch 6, dc in 4th ch from hook and in next 2 ch. (4 dc)\nRow 2: Ch 2, dc in 2nd ch from hook and across, turn.\nRow 3: Ch 1, sc in each st across.\n';
   expect(complaints(text).filter((told) => told.includes('terms'))).toEqual([]);
 });
+
+it('rows that turn and work one count of the first stitches leave the rest on purpose', () => {
+  const text = (first: number, count: number): string =>
+    `Rnd 1: 8 hdc in magic ring. (8 sts)\nRnd 2: 2 hdc in each st. (16 sts)\nRnd 3: 1 hdc in each st. (16 sts)\n4 thru 6 - Turn, ch 2, 1 dc in the first ${first} sts. (${count} sts a row)\n`;
+  expect(complaints(text(12, 12))).toEqual([]);
+  expect(complaints(text(12, 13))).not.toEqual([]);
+  expect(complaints(text(11, 12))).not.toEqual([]);
+});
+
+it('"complete 6 times from *" is a repeat', () => {
+  const text = (n: number): string =>
+    `Rnd 1: Magic ring, 6 sc. (6 sc)\nRnd 2: 2 sc in each st. (12 sc)\nRnd 3: Ch 1, *work 2 hdc into the first st, 1 hdc into the following. Complete ${n} times from *. Sl st to join. (18 hdc)\n`;
+  expect(complaints(text(6))).toEqual([]);
+  expect(complaints(text(4))).not.toEqual([]);
+});

@@ -83,7 +83,7 @@ function readOpened(r: Reader): Instruction {
   likeOther(steps, label, r);
   talkOfWork(steps, label, r);
   changedBehind(steps, label, r);
-  const counts = countsOfChain(settleCounts(r.counts, steps), steps);
+  const counts = countsOfSide(countsOfChain(settleCounts(r.counts, steps), steps), steps);
   rowsAlone(steps, label, counts);
   countAlone(steps, label, counts);
   spreadIncreases(steps);
@@ -131,6 +131,23 @@ function countsOfChain(
   );
   if (!chainOnly) return counts;
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
+}
+
+/** "3 sc in 2nd ch, sc in next 8, 3 sc in last, on other side sc in each st (8 sc)": of that side only. */
+function countsOfSide(counts: readonly StatedCount[], steps: Step[]): readonly StatedCount[] {
+  const [count, more] = counts;
+  const side = count && !more ? steps.findLastIndex(({ kind }) => kind === 'other-side') : -1;
+  const [each, another] = side < 1 ? [] : steps.slice(side).filter(isWorked);
+  if (!count || another || each?.kind !== 'work' || each.place?.pick !== 'each') return counts;
+  const n = count.n.values[0];
+  const former = steps.slice(0, side).some(
+    (step) => step.kind === 'work' && step.place?.n?.values[0] === n,
+  );
+  if (!former || count.from < each.to) return counts;
+  const { from, to } = count;
+  const behind = steps.findIndex((step) => step.from >= to);
+  steps.splice(behind < 0 ? steps.length : behind, 0, { kind: 'remark', from, to });
+  return NO_COUNTS;
 }
 
 /** "Sc in each ch. Continue down the opposite side.": with the same stitch, in each chain of it. */

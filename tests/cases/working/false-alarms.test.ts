@@ -263,3 +263,10 @@ it('"complete 6 times from *" is a repeat', () => {
   expect(complaints(text(6))).toEqual([]);
   expect(complaints(text(4))).not.toEqual([]);
 });
+
+it('a count behind the other side, the same as that of the one side, is of that side', () => {
+  const text = (n: number): string =>
+    `With Red ch 11, 3 s c in 2nd st from hook, 1 s c in each of the next 8 sts, 3 s c in last st, working on opposite side of starting ch, 1 s c in each st (${n} s c), do not join or turn this round.\n2nd ROUND: 1 s c in each s c.\n`;
+  expect(complaints(text(8))).toEqual([]);
+  expect(complaints(text(26))).not.toEqual([]);
+});

@@ -30,7 +30,11 @@ export function leftOnPurpose(rows: readonly RowRecord[], turns: boolean): RowRe
     next.tally.stitches === stitches &&
     next.stated.some(({ n, compared }) => compared && n === stitches);
   if (!shown) return null;
-  return { ...row, verdict: narrows ? 'proven' : 'unstated', facts: row.facts.filter((fact) => fact !== left) };
+  return {
+    ...row,
+    verdict: narrows ? 'proven' : 'unstated',
+    facts: row.facts.filter((fact) => fact !== left),
+  };
 }
 
 /** "Rows 11-15: Turn, ch 2, dc in first 25 sts (25 sts)": the same count for all, behind a turn. */

@@ -140,9 +140,9 @@ function countsOfSide(counts: readonly StatedCount[], steps: Step[]): readonly S
   const [each, another] = side < 1 ? [] : steps.slice(side).filter(isWorked);
   if (!count || another || each?.kind !== 'work' || each.place?.pick !== 'each') return counts;
   const n = count.n.values[0];
-  const former = steps.slice(0, side).some(
-    (step) => step.kind === 'work' && step.place?.n?.values[0] === n,
-  );
+  const former = steps
+    .slice(0, side)
+    .some((step) => step.kind === 'work' && step.place?.n?.values[0] === n);
   if (!former || count.from < each.to) return counts;
   const { from, to } = count;
   const behind = steps.findIndex((step) => step.from >= to);

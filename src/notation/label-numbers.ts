@@ -111,6 +111,8 @@ function worksOn(r: Reader, k: number): boolean {
     // "Round 3 and 4" above its work
     !onNewLine(r, r.at + k + 1) &&
     !isWord(r, W.and, k + 1) &&
+    // "Rounds 2, 3 and 4 are worked the same"
+    !isWord(r, W.is, k + 1) &&
     !isWord(r, W.to, k + 1) &&
     !isRow(r, k + 1) &&
     !isWord(r, W.include, k + 1) &&

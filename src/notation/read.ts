@@ -92,6 +92,7 @@ function readOpened(r: Reader): Instruction {
   cornersToldBehind(steps);
   endsInLast(steps, r);
   onAlongSide(steps);
+  postsBeneath(steps);
   const settled = settleJoins(
     settleListTimes(
       settleNames(settleLoopsOfRow(settleListedGroups(steps), label), counts),
@@ -131,6 +132,18 @@ function countsOfChain(
   );
   if (!chainOnly) return counts;
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
+}
+
+/** "5 sc, FPdc into the previous dc": where the row itself has no dc before, that of the row beneath. */
+function postsBeneath(steps: Step[]): void {
+  for (const [i, step] of steps.entries()) {
+    if (step.kind !== 'work' || step.place?.pick !== 'previous' || !step.stitch.post) continue;
+    const [noun] = step.place.nouns;
+    const former = steps.slice(0, i).findLast(isWorked);
+    if (noun?.kind !== 'stem' || former?.kind !== 'work') continue;
+    if (former.stitch.shape !== 'one' || former.stitch.stem === noun.stem) continue;
+    steps[i] = { ...step, place: { ...step.place, pick: 'next' } };
+  }
 }
 
 /** "3 sc in 2nd ch, sc in next 8, 3 sc in last, on other side sc in each st (8 sc)": of that side only. */

@@ -270,3 +270,17 @@ it('a count behind the other side, the same as that of the one side, is of that 
   expect(complaints(text(8))).toEqual([]);
   expect(complaints(text(26))).not.toEqual([]);
 });
+
+it('"FPdc into the previous dc" goes round that of the row beneath where the row has none before', () => {
+  const text = (n: number): string =>
+    `Round 1: 6 sc in magic ring. (6)\nRound 2: 2 sc in each st. (12)\nRound 3: 4 sc, FPdc into the sc 2 rows below, 3 sc, FPdc into the sc 2 rows below, 3 sc. (12)\nRound 4: sc into the next ${n} sts, FPdc into the previous dc, sc into next 3 sts, FPdc into the previous dc, sc into next 3 sts (12)\n`;
+  expect(complaints(text(4))).toEqual([]);
+  expect(complaints(text(5))).not.toEqual([]);
+});
+
+it('"Rounds 2,3 and 4 are worked the same, …" tells three rounds', () => {
+  const text = (n: number): string =>
+    `Ch 20, join.\nRound 1: ch 2, work 1 dc in each ch, join. (20 dc)\nRounds 2,3 and 4 are worked the same, ch 2, work 1 dc in each dc, join.\nRound 5: ch 1, sc in each st. (${n} sc)\n`;
+  expect(complaints(text(20))).toEqual([]);
+  expect(complaints(text(21))).not.toEqual([]);
+});

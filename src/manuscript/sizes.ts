@@ -77,6 +77,7 @@ function sizesInCounts(text: string, blocks: readonly Block[]): number {
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;
     const words = text.slice(block.from, Math.min(block.to, block.from + 2000));
+    if (!/\d\s?[,/;]\s?\d/.test(words)) continue;
     for (const [, found = ''] of words.matchAll(BRACKET_LIST)) {
       const numbers = found.split(/[,/;]/).map(Number);
       const grows = numbers.every((value, i) => i === 0 || value >= (numbers[i - 1] ?? 0));

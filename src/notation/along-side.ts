@@ -1,6 +1,15 @@
 /** Words that lead along a side of the piece: "on each long side", "across the ends of rows 4 to 9". */
 import { mayBeStitch, PROSE } from './dictionary.ts';
-import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -33,15 +42,16 @@ function alongFabric(r: Reader): boolean {
   let k = 1;
   for (; k < 9 && kindAt(r, k) === T.word && !clauseEnds(r, k); k++) {
     if (mayBeStitch(wordAt(r, k))) return false;
-    named ||= FABRIC.test(spelled(r, r.at + k));
+    named ||= isOneOf(r, FABRIC, k);
   }
   if (!named || !clauseEnds(r, k)) return false;
   r.at += k;
   return true;
 }
 
-const FABRIC =
-  /^(?:fabric|hem|hemline|towel|pillowcase|pillowslip|handkerchief|hankie|hanky|linen|napkin|fleece|flannel|sheet)$/;
+const FABRIC = wordsOf(`
+  fabric hem hemline towel pillowcase pillowslip handkerchief hankie hanky linen napkin fleece flannel sheet
+`);
 
 /** "2 dc in next side sp": a space, told from those of the corners. */
 const isSpaceOfSide = (r: Reader, k: number): boolean =>

@@ -364,11 +364,12 @@ function nameWithColon(r: Reader, run: Run, k: number): boolean {
   return true;
 }
 
+const IF = wordsOf('if');
 const PURPOSE = wordsOf('create creates form forms shape shapes starts begins completes makes');
 
 /** "If next dc was a FPdc, work a BPdc around it": what is worked hangs on what is there. */
 function dependsOnBeneath(r: Reader, run: Run): boolean {
-  if (kindAt(r) !== T.word || spelled(r, r.at) !== 'if' || isWord(r, W.you, 1)) return false;
+  if (!isOneOf(r, IF) || isWord(r, W.you, 1)) return false;
   const start = r.at;
   let stitches = 0;
   let end = start + 1;

@@ -12,6 +12,9 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (first === W.about || ASIDES.has(first) || namesOnly(r, start, close)) return true;
   if (first === W.centre && tellsMiddle(r, start, close)) return true;
+  // "(turning ch is first dc of row)"
+  const turning = first === W.tch || first === W.turning || first === W.beginning;
+  if (turning && (r.word[start + 2] === W.is || r.word[start + 3] === W.is)) return true;
   // "(make 7 dc, decrease) around" is worked.
   const makes = r.kind[start + 2] === T.number && mayBeStitch(r.word[start + 3] ?? 0);
   if (!makes && r.kind[start + 1] === T.word && isOneOf(r, ASIDE_WORDS, start + 1 - r.at))

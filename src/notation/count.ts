@@ -391,6 +391,11 @@ function holdingEach(r: Reader, draft: Draft): void {
 
 /** "20 sets of three dc" */
 function groupOf(r: Reader): void {
+  // "3 groups of X st"
+  if (isWord(r, W.of) && r.specials?.has(r.hash[r.at + 1] ?? 0)) {
+    r.at += isWord(r, W.st, 2) ? 3 : 2;
+    return;
+  }
   if (!isWord(r, W.of) || kindAt(r, 1) !== T.number) return;
   r.at += 2;
   if (kindAt(r) === T.dash) r.at++;

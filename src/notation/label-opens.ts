@@ -12,7 +12,8 @@ const WORDS = new Set(
     'next set setup foundation base last final first edging border increase decrease inc dec',
     'eyelet beading finishing all every each joining starting beginning pattern body handle strap',
     'trim band cuff collar brim hem',
-    'ruffle picot shell following short plain start begin edge center centre',
+    'ruffle picot shell following short plain additional remaining subsequent further',
+    'start begin edge center centre',
   ].flatMap((line) => line.split(' ').map(hashOf)),
 );
 

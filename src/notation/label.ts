@@ -311,7 +311,7 @@ const PLACES = wordsOf('edge edging border trim band cuff collar brim hem patter
 const NAMERS = wordsOf(`
   next start set setup foundation base last final first edging border increase decrease inc dec eyelet
   beading finishing all every each joining starting beginning pattern body handle strap ruffle picot
-  shell following short plain
+  shell following short plain additional remaining subsequent further
 `);
 
 const SINGLES = wordsOf(

@@ -188,6 +188,20 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
 ]);
 const MAY_OPEN = wordsOf([...RULES.keys()].join(' '));
 
+/** "working behind last tr work 1 dc in …", "working in front of last 2 dc work …": the way; or 0. */
+export function behindMade(r: Reader): number {
+  if (!isWord(r, W.working)) return 0;
+  const front = isWord(r, W.in, 1) && isWord(r, W.front, 2) && isWord(r, W.of, 3);
+  let k = front ? 4 : /^(?:behind|over)$/.test(spelled(r, r.at + 1)) ? 2 : 0;
+  if (k === 0) return 0;
+  while (isWord(r, W.the, k) || isWord(r, W.last, k) || isWord(r, W.these, k)) k++;
+  if (kindAt(r, k) === T.number) k++;
+  if (!mayBeStitch(wordAt(r, k++))) return 0;
+  if (isWord(r, W.just, k)) k++;
+  if (isWord(r, W.made, k)) k++;
+  return isWord(r, W.work, k) ? k : 0;
+}
+
 /** Puts the rest of the clause down as a remark. */
 export function remarkClause(r: Reader, run: Run): void {
   const start = r.at;

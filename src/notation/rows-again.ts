@@ -262,7 +262,9 @@ function lastRows(r: Reader, draft: Draft): boolean {
 function tail(r: Reader, draft: Draft): void {
   const start = r.at;
   // "… for pattern. Ending with row 5": a sentence of its own says how they end.
-  const ends = kindAt(r) === T.stop && isWord(r, W.ending, 1);
+  const ends =
+    kindAt(r) === T.stop &&
+    (isWord(r, W.ending, 1) || (isWord(r, W.end, 1) && isWord(r, W.with, 2)));
   if (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.other || ends) r.at++;
   if (rowsInAll(r) || orUntil(r)) return;
   if (isWord(r, W.alternate)) {

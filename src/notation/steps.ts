@@ -24,7 +24,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
-import { leftOver, opensRemark, passSameTime, remarkClause } from './remark.ts';
+import { behindMade, leftOver, opensRemark, passSameTime, remarkClause } from './remark.ts';
 import {
   holdsWork,
   isRepeatOrder,
@@ -292,6 +292,15 @@ function willWork(r: Reader, run: Run): boolean {
   return true;
 }
 
+/** "working in ch-1 space, work 3 sc": the place, before what is worked in it. */
+function inSpaceWork(r: Reader): boolean {
+  if (!isWord(r, W.in, 1)) return false;
+  let k = 2;
+  while (k < 8 && kindAt(r, k) !== T.comma && kindAt(r, k) !== T.end) k++;
+  const space = isWord(r, W.sp, k - 1) || isWord(r, W.loop, k - 1) || isWord(r, W.chsp, k - 1);
+  return space && kindAt(r, k) === T.comma && isWord(r, W.work, k + 1);
+}
+
 /** "Rows 4-5: CC2, as rows 2-3": the colour, with nothing said of it. */
 function yarnAlone(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
@@ -417,6 +426,16 @@ function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
   if (purpose(r, run) || nameWithDash(r, run)) return;
+  const past = behindMade(r);
+  if (past > 0) {
+    const start = r.at;
+    r.at += past;
+    return putWords(r, run, start, 'remark');
+  }
+  if (sense === W.working && inSpaceWork(r)) {
+    r.at++;
+    return;
+  }
   const says = sense === W.each || sense === W.you || sense === W.round || sense === W.row;
   if (says && saying(r, run)) return;
   if (run.out.length === 0 && yarnAlone(r, run)) return;

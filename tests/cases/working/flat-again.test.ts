@@ -325,3 +325,38 @@ Work Row 2 over rem 8 sts.
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('words beside the work of a row', () => {
+  it('"working behind last tr work 1 dc into each of 2 skipped sts" adds no tr', () => {
+    const text = `Special Stitches:
+Cr3R = skip 2 sts, 1 tr into next st, working behind last tr work 1 dc into each of 2 skipped sts.
+Ch 15.
+Row 1: Sc into 2nd ch from hook and into each ch to end, turn. (14 sc)
+Row 2: Ch 1, sc in first st, *Cr3R, 1 dc into next sc; rep from * to last st, sc in last st. (14 sts)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 14 proven']);
+  });
+
+  it('"working in ch-1 space, work 3 sc" is one place', () => {
+    const text = `Ch 12.
+Row 1: Sc in 2nd ch from hook and in each ch across. (11 sc)
+Row 2: Ch 3 (counts as dc), turn, dc in next 2 sc, ch 1, sk 1 sc, dc in next 3 sc, ch 1, sk 1 sc, dc in next 3 sc. (9 dc)
+Row 3: (Turning ch is first dc of row.) Ch 3, turn, dc in next 2 dc, (working in chain-1 space, work 3 sc), dc in next 3 dc, working in ch-1 space, work 3 sc, dc in next 3 dc. (15 sts)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 15 proven']);
+  });
+
+  it('"Additional Rows: …" and "End with Row 3." are read', () => {
+    const text = `Ch 12.
+Row 1: Sc in 2nd ch from hook and in each ch across. (11 sc)
+Row 2: Ch 1, turn, sc in each sc.
+Row 3: Ch 1, turn, sc in each sc.
+Additional Rows: Repeat Rows 2 and 3 for desired length. End with Row 3.
+Next to last row: Repeat Row 2.
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Next to last row')).toEqual(['Next to last row 11 unstated']);
+  });
+});

@@ -128,9 +128,20 @@ function countsOfChain(
 ): readonly StatedCount[] {
   if (counts.length === 0 || !steps.some((step) => step.kind === 'chain')) return counts;
   const chainOnly = steps.every(
-    ({ kind }) => kind === 'chain' || kind === 'turn' || kind === 'yarn' || kind === 'join',
+    ({ kind }) =>
+      kind === 'chain' ||
+      kind === 'turn' ||
+      kind === 'yarn' ||
+      kind === 'join' ||
+      kind === 'remark',
   );
   if (!chainOnly) return counts;
+  // "Ch 30 + 1 to turn. (30 + 1)"
+  const [count, more] = counts;
+  const chain = steps.find((step) => step.kind === 'chain')?.n?.values[0] ?? 0;
+  const both = (count?.n.values[0] ?? 0) + (more?.n.values[0] ?? 0);
+  if (count && more && counts.length === 2 && both === chain)
+    return [{ ...count, n: { ...count.n, values: [both] }, unit: 'chain', to: more.to }];
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
 }
 

@@ -357,7 +357,8 @@ function omitsTurn(r: Reader): boolean {
   return true;
 }
 
-const OMITS_TURN = /^omit\w* (?:the )?(?:last )?(?:turning|t)[ -]?(?:ch|chain)\b/i;
+const OMITS_TURN =
+  /^omit\w* (?:the )?(?:last )?(?:(?:turning|t)[ -]?(?:ch|chain)\b|(?:ch|chain)[ -]?\d)/i;
 
 /** "Rep Row 3 changing to CA in last st": another yarn, and the same work. */
 function colourChange(r: Reader): boolean {

@@ -1,4 +1,6 @@
 /** One step after the other: what begins here is told by its first word or sign. */
+
+import { fillsCorners, inNextRound, namesTheRound, passWorking, willWork } from './before-work.ts';
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import { formOf, mayBeStitch, PROSE, phrasesOf, TOGETHER } from './dictionary.ts';
@@ -24,7 +26,7 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
-import { behindMade, leftOver, opensRemark, passSameTime, remarkClause } from './remark.ts';
+import { leftOver, opensRemark, passSameTime, remarkClause } from './remark.ts';
 import {
   holdsWork,
   isRepeatOrder,
@@ -281,26 +283,6 @@ function saying(r: Reader, run: Run): boolean {
   return true;
 }
 
-/** "You will make a sc in each st around": what is to be done, told as what will be. */
-function willWork(r: Reader, run: Run): boolean {
-  if (spelled(r, r.at + 1) !== 'will' || run.out.some(({ kind }) => kind === 'work')) return false;
-  const verb = /^(?:make|work|crochet|do)$/.test(spelled(r, r.at + 2)) ? 3 : 2;
-  const k = isWord(r, W.a, verb) || kindAt(r, verb) === T.number ? verb + 1 : verb;
-  if (!mayBeStitch(wordAt(r, k)) || !isWord(r, W.in, k + 1) || !isWord(r, W.each, k + 2))
-    return false;
-  r.at += verb;
-  return true;
-}
-
-/** "working in ch-1 space, work 3 sc": the place, before what is worked in it. */
-function inSpaceWork(r: Reader): boolean {
-  if (!isWord(r, W.in, 1)) return false;
-  let k = 2;
-  while (k < 8 && kindAt(r, k) !== T.comma && kindAt(r, k) !== T.end) k++;
-  const space = isWord(r, W.sp, k - 1) || isWord(r, W.loop, k - 1) || isWord(r, W.chsp, k - 1);
-  return space && kindAt(r, k) === T.comma && isWord(r, W.work, k + 1);
-}
-
 /** "Rows 4-5: CC2, as rows 2-3": the colour, with nothing said of it. */
 function yarnAlone(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
@@ -426,16 +408,7 @@ function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
   if (purpose(r, run) || nameWithDash(r, run)) return;
-  const past = behindMade(r);
-  if (past > 0) {
-    const start = r.at;
-    r.at += past;
-    return putWords(r, run, start, 'remark');
-  }
-  if (sense === W.working && inSpaceWork(r)) {
-    r.at++;
-    return;
-  }
+  if (sense === W.working && passWorking(r, run)) return;
   const says = sense === W.each || sense === W.you || sense === W.round || sense === W.row;
   if (says && saying(r, run)) return;
   if (run.out.length === 0 && yarnAlone(r, run)) return;
@@ -525,28 +498,6 @@ function wordStep(r: Reader, run: Run): void {
   leftOver(r, run);
 }
 
-/** "sc in each st around, with 3 sc in each corner": what is worked there on the way. */
-function fillsCorners(r: Reader, run: Run): boolean {
-  const last = run.out.at(-1);
-  const until = last?.kind === 'work' ? (last.place?.until ?? last.until) : null;
-  if (until?.kind !== 'end') return false;
-  const close = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) : -1;
-  const listed = kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2));
-  return close > 0 ? r.word[close + 1] === W.in : listed && isWord(r, W.in, 3);
-}
-
-/** "In the next round, join the legs.": the words before what is done there. */
-function inNextRound(r: Reader, run: Run): boolean {
-  const k = isWord(r, W.the, 1) ? 2 : 1;
-  if (!isWord(r, W.in) || !isWord(r, W.next, k)) return false;
-  if (!isWord(r, W.round, k + 1) && !isWord(r, W.row, k + 1)) return false;
-  if (kindAt(r, k + 2) !== T.comma) return false;
-  const start = r.at;
-  r.at += k + 2;
-  putWords(r, run, start, 'remark');
-  return true;
-}
-
 /** "In any ch-2 sp, ch 3, …": the yarn is taken up there. */
 function startsAnywhere(r: Reader, run: Run): Step | null {
   if (run.out.length > 0 || !isWord(r, W.in) || !isWord(r, W.any, 1)) return null;
@@ -558,15 +509,6 @@ function startsAnywhere(r: Reader, run: Run): Step | null {
   }
   r.at = start;
   return null;
-}
-
-/** "Decrease round. (4 sc, dec) around": what the round is for, before what is done in it. */
-function namesTheRound(r: Reader): boolean {
-  const shape = formOf(wordAt(r))?.shape;
-  if (shape !== 'increase' && shape !== 'together') return false;
-  const sign = kindAt(r, 2);
-  const ends = sign === T.stop || sign === T.colon || sign === T.dash || sign === T.comma;
-  return ends && kindAt(r, 3) !== T.end && (isWord(r, W.round, 1) || isWord(r, W.row, 1));
 }
 
 /**

@@ -19,7 +19,27 @@ export function habitsOnce(findings: readonly Finding[]): Finding[] {
   }
   const kept = findings.filter(({ code }) => (byCode.get(code)?.length ?? 0) <= MOST_SLIPS);
   for (const all of byCode.values()) if (all.length > MOST_SLIPS) kept.push(asNote(all));
-  return kept;
+  return namesOnce(kept);
+}
+
+/** A name that is used over and over, and defined nowhere, is no slip: told once, and nothing proposed. */
+function namesOnce(findings: readonly Finding[]): Finding[] {
+  const byName = new Map<string, Finding[]>();
+  const nameOf = ({ code, message }: Finding): string | null =>
+    code === 'undefined-stitch' ? message.toLowerCase() : null;
+  for (const finding of findings) {
+    const name = nameOf(finding);
+    if (name !== null) byName.set(name, [...(byName.get(name) ?? []), finding]);
+  }
+  return findings.flatMap((finding) => {
+    const all = byName.get(nameOf(finding) ?? '') ?? [];
+    if (all.length <= MOST_SLIPS) return [finding];
+    if (all[0] !== finding) return [];
+    const labels = all
+      .slice(1, MOST_LABELS + 1)
+      .map(({ from, to }): Label => ({ from, to, text: 'used here too' }));
+    return [{ ...finding, labels, fixes: [], rows: all.flatMap(({ rows }) => rows) }];
+  });
 }
 
 function asNote(all: readonly Finding[]): Finding {

@@ -1,5 +1,6 @@
 /** More of the wordings of flat pieces: where a place, a count or a chain is told in passing. */
 import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { complaints, conventions, worked } from './worked.ts';
 
 describe('two stitches joined by "and" go into one place', () => {
@@ -358,5 +359,26 @@ Next to last row: Repeat Row 2.
 `;
     expect(complaints(text)).toEqual([]);
     expect(worked(text, 'Next to last row')).toEqual(['Next to last row 11 unstated']);
+  });
+});
+
+describe('names and counts told in their own way', () => {
+  it('a stitch that is named over and over and defined nowhere is told once, with nothing proposed', () => {
+    const text = `Ch 16.
+Row 1: Sc in 2nd ch from hook and in next 4 ch, bsc in next 5 ch, sc in last 5 ch, ch 1, turn. (15)
+Row 2: Bsc in first 5 sts, sc in next 5 sts, bsc in last 5 sts. (15)
+`;
+    const found = compile(text).findings.filter(({ code }) => code === 'undefined-stitch');
+    expect(found.map(({ fixes }) => fixes.length)).toEqual([0]);
+  });
+
+  it('"ch 30 + 1 … (30 + 1)" counts chains', () => {
+    const text = (n: number): string => `Row 1: Using blue yarn, ch 30 +1 for the turning ch. (${n} +1)
+Row 2: Sc in 2nd ch from hook and in each ch across. (30)
+Row 3: Ch 1, turn, sc in each st across. (30)
+Row 4: Repeat row 3 omitting the last ch1. (30)
+`;
+    expect(complaints(text(30))).toEqual([]);
+    expect(complaints(text(31))).not.toEqual([]);
   });
 });

@@ -11,14 +11,14 @@ import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
 import { placeWith } from './place-draft.ts';
 import { isWorked } from './plain-count.ts';
-import { openReader, type Reader, type SeenCount } from './reader.ts';
+import { openReader, type Reader } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
 import { W } from './senses.ts';
+import { makes, settleCounts } from './settle-counts.ts';
 import { mendsOf, slipsOf } from './slips.ts';
 import { readRun } from './steps.ts';
 import { termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
-import { tellsPass } from './told-again.ts';
 import type {
   ChainStep,
   Instruction,
@@ -109,7 +109,6 @@ function readOpened(r: Reader): Instruction {
 
 // Most instructions have none of these: the lists of all of them may be one.
 const NO_ORDERS: readonly StandingOrder[] = [];
-const NO_COUNTS: readonly StatedCount[] = [];
 const NO_SLIPS: readonly Slip[] = [];
 
 /** "Rnds 9-11. 3 rnds (28)": nothing but how many there are, and what each ends with. */
@@ -171,7 +170,7 @@ function countsOfSide(counts: readonly StatedCount[], steps: Step[]): readonly S
   const { from, to } = count;
   const behind = steps.findIndex((step) => step.from >= to);
   steps.splice(behind < 0 ? steps.length : behind, 0, { kind: 'remark', from, to });
-  return NO_COUNTS;
+  return [];
 }
 
 /** "Sc in each ch. Continue down the opposite side.": with the same stitch, in each chain of it. */
@@ -387,57 +386,3 @@ function changedBehind(steps: Step[], label: RowLabel | null, r: Reader): void {
 }
 
 const isTold = (step: Step): step is ChainStep => step.kind === 'chain' && step.countsAs !== null;
-
-/**
- * Counts stand at the end, or before the last join, turn or chain. A number that work follows was a
- * running count: it is kept as a remark.
- */
-function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly StatedCount[] {
-  if (seen.length === 0) return NO_COUNTS;
-  let last = steps.length;
-  while (last > 0 && !makes(steps[last - 1])) last--;
-  const [only] = seen;
-  if (seen.length === 1 && only && only.from >= last) return [only.count];
-  const counts: StatedCount[] = [];
-  const running: { at: number; step: Step }[] = [];
-  const isPass = tellsPass(
-    seen.map(({ count }) => count),
-    steps,
-  );
-  for (const { count, from } of seen) {
-    const closes = from >= last && !isSuperseded(count, from, seen);
-    // "(3 rnds) 24 sc": how many rows the label names, told before their work.
-    const leads = count.unit === 'row' && !steps.slice(0, from).some(makes);
-    if (!isPass && (closes || leads || isBeforeAgain(steps, from))) counts.push(count);
-    else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
-  }
-  for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
-  return counts;
-}
-
-/** "Dec row: sc2tog, sc to end. (18 sc) Rep Dec row twice. (16 sc)": the first count is the row's own. */
-function isBeforeAgain(steps: readonly Step[], from: number): boolean {
-  const made = steps.findIndex((step, i) => i >= from && makes(step));
-  return steps[made]?.kind === 'rows-again' && steps.slice(0, made).some(makes);
-}
-
-/** "2 sc in each st (2 sc). Join. (16 sc)": of two counts of one thing the last is the row's. */
-const isSuperseded = (count: StatedCount, from: number, seen: readonly SeenCount[]): boolean =>
-  count.unit !== 'row' &&
-  seen.some(
-    (later) =>
-      later.from > from &&
-      later.count.unit === count.unit &&
-      later.count.stem === count.stem &&
-      later.count.word === count.word &&
-      later.count.n.values[0] !== count.n.values[0],
-  );
-
-const makes = (step: Step | undefined): boolean =>
-  step?.kind === 'repeat' ||
-  step?.kind === 'group' ||
-  step?.kind === 'boxes' ||
-  step?.kind === 'chart' ||
-  step?.kind === 'rows-again' ||
-  step?.kind === 'even' ||
-  (step?.kind === 'work' && step.stitch.stem !== 'ss');

@@ -309,3 +309,19 @@ describe('a row of the foundation, repeated over stitches', () => {
     expect(made(text)).toEqual([10, 10, 20, 20]);
   });
 });
+
+describe('two counts of one round that differ are both held', () => {
+  for (const counts of ['(12). Join. (13)', '(13). Join. (12)', '(13 sts). Join. 12 sts.']) {
+    it(counts, () => {
+      const text = `US terms\n\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each st around ${counts}\n`;
+      expect(complaints(text)).toEqual(['4 count-mismatch']);
+    });
+  }
+
+  it('but a count of one pass, or without the start chain, is none of the round', () => {
+    const pass = 'US terms\n\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each st around (2 sc). Join. (12 sc)\n';
+    expect(complaints(pass)).toEqual([]);
+    const start = 'US terms\n\nRnd 1: Ch 3 (counts as dc), 11 dc in magic ring (11 dc). Join. (12 dc)\n';
+    expect(complaints(start)).toEqual([]);
+  });
+});

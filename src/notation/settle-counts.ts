@@ -1,0 +1,86 @@
+/** Which of the counts told in a row are the row's, and which are told on the way. */
+import type { SeenCount } from './reader.ts';
+import { tellsPass } from './told-again.ts';
+import type { StatedCount, Step } from './tree.ts';
+
+// Most instructions have none: the lists of all of them may be one.
+const NO_COUNTS: readonly StatedCount[] = [];
+
+/**
+ * Counts stand at the end, or before the last join, turn or chain. A number that work follows was a
+ * running count: it is kept as a remark.
+ */
+export function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly StatedCount[] {
+  if (seen.length === 0) return NO_COUNTS;
+  let last = steps.length;
+  while (last > 0 && !makes(steps[last - 1])) last--;
+  const [only] = seen;
+  if (seen.length === 1 && only && only.from >= last) return [only.count];
+  const counts: StatedCount[] = [];
+  const running: { at: number; step: Step }[] = [];
+  const isPass = tellsPass(
+    seen.map(({ count }) => count),
+    steps,
+  );
+  for (const { count, from } of seen) {
+    const closes = from >= last && !isSuperseded(count, from, seen, steps);
+    // "(3 rnds) 24 sc": how many rows the label names, told before their work.
+    const leads = count.unit === 'row' && !steps.slice(0, from).some(makes);
+    if (!isPass && (closes || leads || isBeforeAgain(steps, from))) counts.push(count);
+    else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
+  }
+  for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
+  return counts;
+}
+
+/** "Dec row: sc2tog, sc to end. (18 sc) Rep Dec row twice. (16 sc)": the first count is the row's own. */
+function isBeforeAgain(steps: readonly Step[], from: number): boolean {
+  const made = steps.findIndex((step, i) => i >= from && makes(step));
+  return steps[made]?.kind === 'rows-again' && steps.slice(0, made).some(makes);
+}
+
+/**
+ * "2 sc in each st (2 sc). Join. (16 sc)": of two counts of one thing the last is the row's, where the first
+ * may be that of a pass. "(17). Join. (18)" is no pass: one of them is wrong, and both are held.
+ */
+const isSuperseded = (
+  count: StatedCount,
+  from: number,
+  seen: readonly SeenCount[],
+  steps: readonly Step[],
+): boolean =>
+  count.unit !== 'row' &&
+  seen.some(
+    (later) =>
+      later.from > from &&
+      later.count.unit === count.unit &&
+      later.count.stem === count.stem &&
+      later.count.word === count.word &&
+      later.count.n.values[0] !== count.n.values[0] &&
+      (mayBePass(count, later.count, steps) || !steps.slice(from, later.from).every(leavesCount)),
+  );
+
+/** A pass makes half of a row's stitches at most; "11 dc. Join to ch 3 (12 dc)" takes in the start chain. */
+function mayBePass(count: StatedCount, row: StatedCount, [start]: readonly Step[]): boolean {
+  const n = count.n.values[0] ?? 0;
+  const all = row.n.values[0] ?? 0;
+  return n * 2 <= all || (n + 1 === all && start?.kind === 'chain');
+}
+
+/** Steps behind which a row has as many stitches as before. */
+const leavesCount = ({ kind }: Step): boolean =>
+  kind === 'join' ||
+  kind === 'turn' ||
+  kind === 'fasten-off' ||
+  kind === 'remark' ||
+  kind === 'yarn';
+
+/** Steps that make stitches, or may. */
+export const makes = (step: Step | undefined): boolean =>
+  step?.kind === 'repeat' ||
+  step?.kind === 'group' ||
+  step?.kind === 'boxes' ||
+  step?.kind === 'chart' ||
+  step?.kind === 'rows-again' ||
+  step?.kind === 'even' ||
+  (step?.kind === 'work' && step.stitch.stem !== 'ss');

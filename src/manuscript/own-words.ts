@@ -36,6 +36,10 @@ const TRADE: readonly (readonly [string, string])[] = [
 
 const LIST = /\b(?:abbreviat|abbrev\b|abbr\b|legend|glossary|conventions|terms used|designations)/i;
 
+/** What every such list has, found sooner. */
+const MAY_LIST =
+  /[Aa]bbr|ABBR|[Ll]egend|LEGEND|[Gg]lossary|GLOSSARY|[Cc]onventions|CONVENTIONS|[Tt]erms? [Uu]sed|TERMS USED|[Dd]esignations|DESIGNATIONS/;
+
 /** So far below the word that names it a list is looked for. */
 const LONGEST = 1500;
 
@@ -47,7 +51,7 @@ const ENTRY = new RegExp(
 
 /** The text with words of a list read so; the same text where none has one. */
 export function withOwnWords(text: string): string {
-  const list = LIST.exec(text);
+  const list = MAY_LIST.test(text) ? LIST.exec(text) : null;
   if (!list) return text;
   const from = list.index;
   const words = wordsOf(text.slice(from, from + LONGEST));

@@ -44,9 +44,11 @@ export function plainText(text: string): string {
     );
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
-  if (PICTURE.test(plain)) plain = plain.replace(PICTURES, blank);
-  plain = withOwnWords(withoutLabelledSteps(plain));
-  if (LISTED_LABEL.test(plain)) plain = plain.replace(LISTED_LABELS, inkless);
+  if (MAY_TELL_PICTURE.test(plain)) plain = plain.replace(PICTURE, blank);
+  const numbered = NUMBERED_LABEL.test(plain);
+  if (numbered) plain = withoutLabelledSteps(plain);
+  plain = withOwnWords(plain);
+  if (numbered) plain = plain.replace(LISTED_LABEL, inkless);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = withWholeWords(plain);
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
@@ -59,9 +61,10 @@ export function plainText(text: string): string {
 
 /** "2. Round 2: …", "6-9. Rounds 6-9: …": the number of a web page's list before a row's own label. */
 const LISTED_LABEL =
-  /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)](?:[ \t]+|[ \t]*\r?\n[ \t]*)(?=(?:round|rnd|row)s? ?\d)/im;
+  /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)](?:[ \t]+|[ \t]*\r?\n[ \t]*)(?=(?:round|rnd|row)s? ?\d)/gim;
 
-const LISTED_LABELS = new RegExp(LISTED_LABEL, 'gim');
+/** What every such text has, found sooner than its lines. */
+const NUMBERED_LABEL = /[.)]\s+r(?:ound|nd|ow)s? ?\d/i;
 
 /** "U.K. terms", "U.S.A. terminology" */
 const COUNTRY = /\bU\. ?([KS])(?:\. ?A)?\b\.?(?= )/g;
@@ -152,8 +155,8 @@ const SHEET_BREAK = /_x00[01][\dA-F]_/gi;
 
 /** "Photo 3", "Picture 2: increases", "[image]" on a line of its own: no work, though a row stands around it. */
 const PICTURE =
-  /^[ \t]*[[(]?(?:photo|picture|pic|image|figure|fig)s?\b\.?(?: ?#?\d{1,3})?(?:\s?[:.–—-][^\d\n]{0,60})?[\])]?[ \t]*\r?$/im;
-const PICTURES = new RegExp(PICTURE, 'gim');
+  /^[ \t]*[[(]?(?:photo|picture|pic|image|figure|fig)s?\b\.?(?: ?#?\d{1,3})?(?:\s?[:.–—-][^\d\n]{0,60})?[\])]?[ \t]*\r?$/gim;
+const MAY_TELL_PICTURE = /photo|pic|image|fig/i;
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 

@@ -98,9 +98,10 @@ export function namesSideByLength(r: Reader): boolean {
 
 /** "across short end", "along the long edge": a side of the piece, told by its length. */
 const isShortEnd = (r: Reader, k: number): boolean =>
-  k > 1 &&
-  /^(?:ends?|edges?)$/.test(spelled(r, r.at + k)) &&
-  /^(?:short|long|side)(?:er)?$/.test(spelled(r, r.at + k - 1));
+  k > 1 && isOneOf(r, EDGES, k) && isOneOf(r, LENGTHS, k - 1);
+
+const EDGES = wordsOf('end ends edge edges');
+const LENGTHS = wordsOf('short shorter long longer side');
 
 /** "across the ends of rows 4 to 9", "along the other ends of rows 4-9" */
 function endsOfRows(r: Reader): boolean {

@@ -147,7 +147,8 @@ function aboutChain(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
   const counts = readCountsAs(r, b.close);
   const open = chain && last.countsAs === null && r.kind[b.start - 1] !== T.stop;
-  const said = counts ?? (open ? readStandsFor(r, b.close) : null);
+  const stands = counts === null && open ? readStandsFor(r, b.close) : null;
+  const said = counts ?? (stands && isInChain(stands, last) ? stands : null);
   if (!said || (open && !standsAlone(r, b.close))) {
     r.at = b.start;
     return false;
@@ -156,6 +157,11 @@ function aboutChain(r: Reader, run: Run, b: Bracket): boolean {
   putCountsAs(r, run, said, b.start);
   return true;
 }
+
+/** "ch 5 (1 dc + ch 2)": a chain holds the chains that it stands for; "ch 2, [3 dc, ch 2]" is more work. */
+const isInChain = ({ stitches, chains }: CountsAs, chain: Step | undefined): boolean =>
+  chains === 0 ||
+  (stitches === 1 && chain?.kind === 'chain' && chains < (chain.n?.values[0] ?? Infinity));
 
 /** "ch 3, (1 dc, ch 1) in next": a group, though it looks like what a chain may stand for. */
 function standsAlone(r: Reader, close: number): boolean {
@@ -179,8 +185,12 @@ const isTimesSign = (r: Reader, token: number): boolean =>
   (r.kind[token] === T.number && isTimesWord(r, sizesEnd(r, token + 1))) ||
   (r.kind[token] === T.word && (r.value[token] === W.x || r.value[token] === W.twice));
 
-const isTimesWord = (r: Reader, token: number): boolean =>
-  r.kind[token] === T.word && (r.value[token] === W.times || r.value[token] === W.x);
+/** "times", "x", "more times" */
+function isTimesWord(r: Reader, token: number): boolean {
+  if (r.kind[token] !== T.word) return false;
+  const sense = r.value[token];
+  return sense === W.times || sense === W.x || (sense === W.more && isTimesWord(r, token + 1));
+}
 
 /** Puts what was said of a chain on the step before, and down as an order if it is to hold on. */
 export function putCountsAs(r: Reader, run: Run, said: CountsAs, start: number): void {

@@ -130,6 +130,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
 }
 
 const VERY = wordsOf('very');
+const DONE = wordsOf('done');
 
 /** "into the center of the ring": there is nothing else of it to work into. */
 function passCentreOfRing(r: Reader): void {
@@ -332,7 +333,7 @@ const clauseLike = (r: Reader): boolean => r.value[r.at - 1] === W.or;
 function behindSpace(r: Reader): boolean {
   if (kindAt(r) !== T.word) return false;
   const front = isWord(r, W.front, 1) && isWord(r, W.of, 2) && isWord(r, W.in);
-  if (!front && spelled(r, r.at) !== 'behind') return false;
+  if (!front && !isOneOf(r, BEHIND)) return false;
   const start = r.at;
   r.at += front ? 3 : 1;
   eatThe(r);
@@ -368,8 +369,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     return;
   }
   if (behindSpace(r)) return;
-  const done =
-    kindAt(r) === T.word && (sense === 0 || sense === PROSE) && spelled(r, r.at) === 'done';
+  const done = isOneOf(r, DONE) && (sense === 0 || sense === PROSE);
   if (sense === W.made || sense === W.only || sense === W.indicated || done) {
     r.at++;
     return;

@@ -7,6 +7,7 @@ import { readLabel } from './label.ts';
 import { settleListTimes, settleNames } from './list-times.ts';
 import { settleListedGroups } from './listed-groups.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
+import { settleMore } from './more-of-same.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
 import { placeWith } from './place-draft.ts';
@@ -88,6 +89,7 @@ function readOpened(r: Reader): Instruction {
   countAlone(steps, label, counts);
   spreadIncreases(steps);
   startsInBracket(steps);
+  settleMore(steps);
   spacesToldBehind(steps);
   cornersToldBehind(steps);
   endsInLast(steps, r);
@@ -146,8 +148,9 @@ function countsOfChain(
 
 /** "5 sc, FPdc into the previous dc": where the row itself has no dc before, that of the row beneath. */
 function postsBeneath(steps: Step[]): void {
-  for (const [i, step] of steps.entries()) {
-    if (step.kind !== 'work' || step.place?.pick !== 'previous' || !step.stitch.post) continue;
+  for (let i = 0; i < steps.length; i++) {
+    const step = steps[i];
+    if (step?.kind !== 'work' || step.place?.pick !== 'previous' || !step.stitch.post) continue;
     const [noun] = step.place.nouns;
     const former = steps.slice(0, i).findLast(isWorked);
     if (noun?.kind !== 'stem' || former?.kind !== 'work') continue;
@@ -158,10 +161,12 @@ function postsBeneath(steps: Step[]): void {
 
 /** "3 sc in 2nd ch, sc in next 8, 3 sc in last, on other side sc in each st (8 sc)": of that side only. */
 function countsOfSide(counts: readonly StatedCount[], steps: Step[]): readonly StatedCount[] {
-  const [count, more] = counts;
-  const side = count && !more ? steps.findLastIndex(({ kind }) => kind === 'other-side') : -1;
-  const [each, another] = side < 1 ? [] : steps.slice(side).filter(isWorked);
-  if (!count || another || each?.kind !== 'work' || each.place?.pick !== 'each') return counts;
+  if (counts.length !== 1) return counts;
+  const [count] = counts;
+  const side = steps.findLastIndex(({ kind }) => kind === 'other-side');
+  if (!count || side < 1) return counts;
+  const [each, another] = steps.slice(side).filter(isWorked);
+  if (another || each?.kind !== 'work' || each.place?.pick !== 'each') return counts;
   const n = count.n.values[0];
   const former = steps
     .slice(0, side)

@@ -325,3 +325,30 @@ describe('two counts of one round that differ are both held', () => {
     expect(complaints(start)).toEqual([]);
   });
 });
+
+describe('"more times" behind a bracket counts on from a group that is written out before it', () => {
+  for (const groups of [
+    'ch 2, [3 dc, ch 2] 3 more times',
+    'ch 2, (3 dc in ring, ch 2) three more times',
+    '[ch 2, 3 dc in ring] 3 more times, ch 2',
+  ]) {
+    it(groups, () => {
+      const text = (n: number): string =>
+        `US terms\n\nRnd 1: Ch 4, join to form ring. Ch 3 (counts as dc), 2 dc in ring, ${groups}, join. (${n} dc)\n`;
+      expect(worked(text(12), 'Rnd 1')).toEqual(['Rnd 1 12 proven']);
+      expect(complaints(text(15))).toEqual(['3 count-mismatch']);
+    });
+  }
+
+  for (const corner of ['ch 3, (2 dc, ch 2, 3 dc) in corner', '(ch 3, 2 dc, ch 2, 3 dc) in corner']) {
+    it(corner, () => {
+      const text = `US terms\n\nRnd 1: Ch 4, join to form ring. Ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc, ch 2] 3 times, join. (12 dc)\nRnd 2: Sl st in next 2 dc and in sp, ${corner}, ch 1, [(3 dc, ch 2, 3 dc) in next corner, ch 1] 3 more times, join. (24 dc)\n`;
+      expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+    });
+  }
+
+  it('and where none is, the bracket is worked once and then so often more', () => {
+    const text = 'US terms\n\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: [sc, inc] 2 more times. (9)\n';
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 9 proven']);
+  });
+});

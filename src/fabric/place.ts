@@ -59,6 +59,7 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
     return takeEarlier(hands, place, earlier);
   if (noun.skipped) return takeSkipped(hands, place, at);
   if (noun.kind === 'ring' || isLoopOfChain(hands, place)) return ringTarget(hands);
+  if (isStoodIn(hands, place)) return takeSame(hands, place, at);
   switch (place.pick) {
     case 'same':
     case 'previous':
@@ -76,6 +77,26 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
     default:
       return takeNext(hands, place, at);
   }
+}
+
+/** "Sl st in corner sp, ch 3, 2 dc in corner sp", with no word for the next: the one in which the hook stands. */
+function isStoodIn(hands: Hands, { pick, n, of, nouns }: Place): boolean {
+  const { last, first, edge } = hands;
+  const [noun, other] = nouns;
+  if (!last?.space || last !== first || pick !== 'this' || n || of || !noun || other) return false;
+  if ((noun.kind !== 'space' && noun.kind !== 'corner') || noun.plural) return false;
+  const chains = noun.chains?.values[0] ?? null;
+  return (chains === null || edge.run[last.entry] === chains) && onlyBegun(hands);
+}
+
+/** Nothing is made but what brought the hook here and a chain as high as the row; a pass or a gap leads on. */
+function onlyBegun({ rowFrom, nodes, bench, repeats }: Hands): boolean {
+  if (repeats > 0) return false;
+  for (let id = rowFrom; id < nodes.n; id++) {
+    const kind = bench.kinds.kinds[nodes.kind[id] ?? 0]?.class;
+    if (kind !== 'slip' && kind !== 'start' && kind !== 'low') return false;
+  }
+  return true;
 }
 
 /** "In 3rd dc of next shell", "in first dc of next group": that stitch of the group; `null`: none is meant. */

@@ -352,3 +352,23 @@ describe('"more times" behind a bracket counts on from a group that is written o
     expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 9 proven']);
   });
 });
+
+describe('a space without a word for the next, right behind the start chain, is the one stood in', () => {
+  const text = (start: string, rest: string): string =>
+    `US terms\n\nRnd 1: Ch 4, join to form ring. Ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc, ch 2] 3 times, join. Fasten off. (12 dc)\nRnd 2: ${start}, ${rest}\n`;
+  const corners = 'ch 1, [(3 dc, ch 2, 3 dc) in next sp, ch 1] 3 times, join. (24 dc)';
+  for (const start of ['Join B in corner sp', 'Sl st in next 2 dc and in sp']) {
+    for (const first of ['ch 3, 2 dc in corner sp, ch 2, 3 dc in same sp', 'ch 3, (2 dc, ch 2, 3 dc) in sp']) {
+      it(`${start}, ${first}`, () => {
+        expect(worked(text(start, `${first}, ${corners}`), 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+      });
+    }
+  }
+
+  it('but a gap or a pass leads to the next', () => {
+    const gap = 'ch 5 (counts as dc and ch 2), [dc in sp, ch 2] 3 times, join. (4 dc)';
+    expect(worked(text('Join B in corner sp', gap), 'Rnd 2')).toEqual(['Rnd 2 4 proven']);
+    const next = 'ch 3, 2 dc in next sp, [3 dc in next sp] 3 times. (12 dc)';
+    expect(complaints(text('Join B in corner sp', next))).not.toEqual([]);
+  });
+});

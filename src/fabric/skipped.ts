@@ -161,17 +161,24 @@ export function undersideOver(hands: Hands, run: readonly number[]): number[] | 
   return chainRunAfter(hands, above, first - 1);
 }
 
-/** The run of chains that follows, in `row`, the stitch worked into `place`, from its far end. */
+/**
+ * The run of chains that follows, in `row`, the stitch worked into `place`, from its far end; the run that
+ * the row begins with, where `place` stands before all that it is worked into.
+ */
 function chainRunAfter(hands: Hands, row: Worked, place: number): number[] | null {
   const { nodes } = hands;
   const chain = (id: number): boolean =>
     hands.bench.kinds.kinds[nodes.kind[id] ?? 0]?.class === 'chain';
+  const runFrom = (from: number): number[] => {
+    const run: number[] = [];
+    for (let c = from; c < row.to && chain(c); c++) run.push(c);
+    return run.reverse();
+  };
+  if (chain(row.from) && hands.history.some(({ from }) => from === place + 1))
+    return runFrom(row.from);
   for (let id = row.from; id + 1 < row.to; id++) {
     const a = nodes.anchors[nodes.anchorFrom[id] ?? 0];
-    if (a !== place || chain(id) || !chain(id + 1)) continue;
-    const run: number[] = [];
-    for (let c = id + 1; c < row.to && chain(c); c++) run.push(c);
-    return run.reverse();
+    if (a === place && !chain(id) && chain(id + 1)) return runFrom(id + 1);
   }
   return null;
 }

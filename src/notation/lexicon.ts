@@ -41,7 +41,7 @@ export const SPELLINGS = {
   remaining: 'remaining rem remain remains left rest remaing remainder',
   previous: 'previous prev preceding',
   top: 'top tops',
-  base: 'base foot bottom',
+  base: 'base foot bottom underside',
   centre: 'center centre middle mid ctr cent',
   side: 'side sides edge edges',
   end: 'end ends',

@@ -48,6 +48,18 @@ export function alongUnusedLoops(hands: Hands, step: WorkStep, row: RowContext):
   return { ...step, place: { ...place, nouns: [PLAIN_NOUN], of: null } };
 }
 
+/**
+ * "Sc in 5 skipped sts, sc in 5 ch": round an opening, behind its last stitch, the chain that was made over
+ * it is worked from beneath.
+ */
+export function alongChainOver(hands: Hands, { place, from, to }: WorkStep, row: RowContext): void {
+  const { edge } = hands;
+  if (place?.nouns[0]?.kind !== 'chain' || place.fromHook || place.row !== null) return;
+  if (edge !== hands.skippedEdge || !edge.ring || hands.pos < edge.n || edge.n === 0) return;
+  if (undersideOver(hands, [...edge.node.subarray(0, edge.n)]))
+    doOtherSide(hands, { kind: 'other-side', chains: null, rowEnds: false, from, to }, row);
+}
+
 const BOTH_ENDS = 'with the chains at both ends';
 
 /**

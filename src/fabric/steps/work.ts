@@ -31,7 +31,7 @@ import { passFirstChains } from './first-chain.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { beforeTop, openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
-import { alongUnusedLoops } from './other-side.ts';
+import { alongChainOver, alongUnusedLoops } from './other-side.ts';
 import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
@@ -42,6 +42,7 @@ import { workTogether } from './together.ts';
 /** Works one step of stitches. */
 export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: Here): void {
   const step = alongUnusedLoops(hands, written, row);
+  alongChainOver(hands, step, row);
   if (isSlip(step) && atJoin(hands)) return;
   if (here.top && restates(hands, step)) return;
   arrived(hands, onOnePiece(here) ? 'within' : 'free');

@@ -372,3 +372,26 @@ describe('a space without a word for the next, right behind the start chain, is 
     expect(complaints(text('Join B in corner sp', next))).not.toEqual([]);
   });
 });
+
+describe('round an opening, the chain made over it follows behind the skipped stitches', () => {
+  const text = (opening: string, thumb: string, n: number): string =>
+    `US terms\n\nRnd 1: Ch 24, join. Ch 1, sc in each ch around. (24)\nRnd 2: Sc around. (24)\nRnd 3: ${opening}. (24)\nRnd 4: Sc in each st and ch around. (24)\n\nThumb\nRnd 1: ${thumb}. (${n})\nRnd 2: Sc around. (${n})\n`;
+  for (const opening of [
+    'Sc in next 3 sts, ch 5, sk 5 sts, sc in next 16 sts',
+    'Ch 5, sk 5 sts, sc in next 19 sts',
+  ]) {
+    for (const thumb of [
+      'Join yarn at thumb hole, sc in 5 skipped sts, sc in 5 ch',
+      'Sc in 5 skipped sts of Rnd 2, working along other side of ch-5, sc in next 5 ch',
+      'Sc in 5 skipped sts, sc in underside of each ch',
+    ]) {
+      it(`${opening}: ${thumb}`, () => {
+        expect(worked(text(opening, thumb, 10), 'Rnd 1', 'Rnd 2').slice(-2)).toEqual([
+          'Rnd 1 10 proven',
+          'Rnd 2 10 proven',
+        ]);
+        expect(complaints(text(opening, thumb, 11))).not.toEqual([]);
+      });
+    }
+  }
+});

@@ -93,6 +93,7 @@ function readOpened(r: Reader): Instruction {
   spacesToldBehind(steps);
   cornersToldBehind(steps);
   endsInLast(steps, r);
+  moreInLast(steps, r);
   onAlongSide(steps);
   postsBeneath(steps);
   const settled = settleJoins(
@@ -250,6 +251,19 @@ function endsInLast(steps: Step[], r: Reader): void {
     const n = { values: loneValue(1), from: to, to };
     const until = { kind: 'last' as const, n, noun, chain: false, from, to };
     steps[i - 1] = { ...each, place: { ...place, until } };
+  }
+}
+
+/** "dc in each dc across, another dc in last st": the last one has a stitch, and takes one more. */
+function moreInLast(steps: Step[], r: Reader): void {
+  for (let i = 1; i < steps.length; i++) {
+    const each = steps[i - 1];
+    const last = steps[i];
+    if (last?.kind !== 'work' || last.place?.pick !== 'last' || last.place.n) continue;
+    if (each?.kind !== 'work' || (each.place?.until ?? each.until)?.kind !== 'end') continue;
+    const words = r.text.slice(r.base + each.to, r.base + last.nameTo);
+    if (!/\b(?:another|more)\b/i.test(words)) continue;
+    steps[i] = { ...last, place: { ...last.place, pick: 'same' } };
   }
 }
 

@@ -395,3 +395,14 @@ describe('round an opening, the chain made over it follows behind the skipped st
     }
   }
 });
+
+describe('another stitch in the last place is one more there', () => {
+  for (const more of ['another dc in last st', '1 more dc in last st', 'and another dc in the last dc']) {
+    it(more, () => {
+      const text = (n: number): string =>
+        `US terms\n\nCh 12.\nRow 1: Dc in 4th ch from hook and in each ch across. (10 dc)\nRow 2: Ch 3, turn, dc in each dc across, ${more}. (${n} dc)\n`;
+      expect(worked(text(11), 'Row 2')).toEqual(['Row 2 11 proven']);
+      expect(complaints(text(10))).toEqual(['5 count-mismatch']);
+    });
+  }
+});

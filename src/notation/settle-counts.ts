@@ -1,4 +1,5 @@
 /** Which of the counts told in a row are the row's, and which are told on the way. */
+import { isWorked } from './plain-count.ts';
 import type { SeenCount } from './reader.ts';
 import { tellsPass } from './told-again.ts';
 import type { StatedCount, Step } from './tree.ts';
@@ -84,3 +85,49 @@ export const makes = (step: Step | undefined): boolean =>
   step?.kind === 'rows-again' ||
   step?.kind === 'even' ||
   (step?.kind === 'work' && step.stitch.stem !== 'ss');
+
+/** "Ch 82 (82)": where nothing but chain is made, a bare number counts chains. */
+export function countsOfChain(
+  counts: readonly StatedCount[],
+  steps: readonly Step[],
+): readonly StatedCount[] {
+  if (counts.length === 0 || !steps.some((step) => step.kind === 'chain')) return counts;
+  const chainOnly = steps.every(
+    ({ kind }) =>
+      kind === 'chain' ||
+      kind === 'turn' ||
+      kind === 'yarn' ||
+      kind === 'join' ||
+      kind === 'remark',
+  );
+  if (!chainOnly) return counts;
+  // "Ch 30 + 1 to turn. (30 + 1)"
+  const [count, more] = counts;
+  const chain = steps.find((step) => step.kind === 'chain')?.n?.values[0] ?? 0;
+  const both = (count?.n.values[0] ?? 0) + (more?.n.values[0] ?? 0);
+  if (count && more && counts.length === 2 && both === chain)
+    return [{ ...count, n: { ...count.n, values: [both] }, unit: 'chain', to: more.to }];
+  return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
+}
+
+/** "3 sc in 2nd ch, sc in next 8, 3 sc in last, on other side sc in each st (8 sc)": of that side only. */
+export function countsOfSide(
+  counts: readonly StatedCount[],
+  steps: Step[],
+): readonly StatedCount[] {
+  if (counts.length !== 1) return counts;
+  const [count] = counts;
+  const side = steps.findLastIndex(({ kind }) => kind === 'other-side');
+  if (!count || side < 1) return counts;
+  const [each, another] = steps.slice(side).filter(isWorked);
+  if (another || each?.kind !== 'work' || each.place?.pick !== 'each') return counts;
+  const n = count.n.values[0];
+  const former = steps
+    .slice(0, side)
+    .some((step) => step.kind === 'work' && step.place?.n?.values[0] === n);
+  if (!former || count.from < each.to) return counts;
+  const { from, to } = count;
+  const behind = steps.findIndex((step) => step.from >= to);
+  steps.splice(behind < 0 ? steps.length : behind, 0, { kind: 'remark', from, to });
+  return [];
+}

@@ -8,7 +8,7 @@ import { termWith } from './stitch-term.ts';
 import { toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
 import type { WorkStep } from './tree.ts';
-import { plainWork } from './work.ts';
+import { plainWork } from './work-draft.ts';
 
 /** Whether such words stand here; the reader is left where it was if not. */
 export function readAlternating(r: Reader, run: Run): boolean {

@@ -33,7 +33,8 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
-import { isRepeatOrder, namesStar, orderOnly, readLooseOrder, readOrder } from './repeat.ts';
+import { readLooseOrder } from './repeat.ts';
+import { isRepeatOrder, namesStar, orderOnly, readOrder } from './repeat-order.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';

@@ -12,9 +12,9 @@ import {
   toOf,
   wordAt,
 } from './reader.ts';
-import { wrapSentence } from './repeat.ts';
 import { type Run, sentenceOf } from './run.ts';
 import { W } from './senses.ts';
+import { wrapSentence } from './sentence-repeat.ts';
 import { T } from './tokens.ts';
 import type { Place, Step } from './tree.ts';
 

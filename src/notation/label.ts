@@ -4,6 +4,7 @@
  */
 
 import { hashOf, mayBeStitch, PROSE, senseOfWord } from './dictionary.ts';
+import { afterNumbers, closeLabel, skipBracket } from './label-behind.ts';
 import { clearedLabel, copyOfLabel, type LabelDraft } from './label-draft.ts';
 import { readLabelNumbers } from './label-numbers.ts';
 import { nearRowWord } from './near-words.ts';
@@ -14,15 +15,14 @@ import {
   isOneOf,
   isWord,
   kindAt,
-  passWords,
   type Reader,
   spelled,
   toOf,
-  valueAt,
   wordAt,
   wordsOf,
 } from './reader.ts';
 import { formsPattern } from './row-numbers.ts';
+import { isRowName, NAMERS } from './row-words.ts';
 import { forgetScan } from './scan.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -194,7 +194,7 @@ function ordinal(r: Reader, draft: LabelDraft): boolean {
   const read = readLabelNumbers(r, draft);
   // "2nd.--1 chain": old books name the rows only once.
   if (read && (kindAt(r) === T.stop || kindAt(r) === T.colon)) return true;
-  if (!read || !isRowWord2(r)) {
+  if (!read || !isRowName(r)) {
     r.at = start;
     draft.numbers = [];
     return false;
@@ -210,7 +210,7 @@ function numberFirst(r: Reader, draft: LabelDraft): boolean {
   const start = r.at;
   const read = readLabelNumbers(r, draft);
   if (read && kindAt(r) === T.stop && isRowWord(r, 1)) r.at++;
-  const closes = read && isRowWord2(r) ? kindAt(r, 1) : T.end;
+  const closes = read && isRowName(r) ? kindAt(r, 1) : T.end;
   const sign =
     closes === T.colon || closes === T.stop || closes === T.dash || (read && worksBehind(r, draft));
   if (!sign && closes !== T.close && closes !== T.slash) {
@@ -225,13 +225,11 @@ function numberFirst(r: Reader, draft: LabelDraft): boolean {
 
 /** "2 row 6 inc (12)", "5-8 row sc around", "3 rows (sc, inc) x 6": no "3 rows of sc". */
 function worksBehind(r: Reader, { numbers }: LabelDraft): boolean {
-  if (r.at > FIRST + 4 || !isRowWord2(r)) return false;
+  if (r.at > FIRST + 4 || !isRowName(r)) return false;
   if (numbers.length < 2 && /s$/i.test(spelled(r, r.at))) return false;
   if (kindAt(r, 1) === T.number) return mayBeStitch(wordAt(r, 2)) || isWord(r, W.ch, 2);
   return kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3));
 }
-
-const isRowWord2 = (r: Reader): boolean => isWord(r, W.row) || isWord(r, W.round);
 
 /** "Next row:", "Next 6 rows:", "Set-up row:", "Foundation row:", "Start:", "Last rnd:". */
 function named(r: Reader, draft: LabelDraft): boolean {
@@ -242,7 +240,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
     k < 6 &&
     (kindAt(r, k) === T.word || kindAt(r, k) === T.dash || kindAt(r, k) === T.number)
   ) {
-    if (isRowWord2at(r, k)) break;
+    if (isRowName(r, k)) break;
     if (kindAt(r, k) === T.number) {
       r.at = start + k;
       n = readNumbers(r);
@@ -250,7 +248,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
       r.at = start;
     } else k++;
   }
-  const row = k > 0 && isRowWord2at(r, k);
+  const row = k > 0 && isRowName(r, k);
   if (row) {
     // "Last open box of a row:" tells of a box.
     for (let i = 1; i < k; i++) if (isWord(r, W.of, i)) return false;
@@ -272,7 +270,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
     return true;
   }
   // "Row: 6 inc (12)": a list that lost the number.
-  if (isRowWord2(r) && kindAt(r, 1) === T.colon && r.at === FIRST) {
+  if (isRowName(r) && kindAt(r, 1) === T.colon && r.at === FIRST) {
     draft.word = isWord(r, W.round) ? 'round' : 'row';
     r.at++;
     return true;
@@ -308,20 +306,11 @@ const isNameOfRow = (r: Reader, k: number): boolean =>
 /** Parts whose rows are labelled with their name. */
 const PLACES = wordsOf('edge edging border trim band cuff collar brim hem pattern ruffle strap');
 
-const NAMERS = wordsOf(`
-  next start set setup foundation base last final first edging border increase decrease inc dec eyelet
-  beading finishing all every each joining starting beginning pattern body handle strap ruffle picot
-  shell following short plain additional remaining subsequent further
-`);
-
 const SINGLES = wordsOf(
   'start setup foundation base edging border begin finishing edge center centre',
 );
 
 const FIRST_CHAIN = wordsOf('foundation base beginning starting setup start');
-
-const isRowWord2at = (r: Reader, k: number): boolean =>
-  isWord(r, W.row, k) || isWord(r, W.round, k);
 
 function undo(r: Reader, start: number): false {
   r.at = start;
@@ -386,199 +375,6 @@ const GOING = wordsOf('going');
 function startsHigh(r: Reader): boolean {
   const code = r.text.charCodeAt(r.base + (r.from[r.at + 1] ?? 0));
   return code >= 65 && code <= 90;
-}
-
-/** "inclusive", "(RS)", "[WS]", "and all even rows", "(dec row)", "- Drawstring". */
-function afterNumbers(r: Reader, draft: LabelDraft): void {
-  for (let guard = 0; guard < 6; guard++) {
-    const before = r.at;
-    onlySizes(r, draft);
-    if (isWord(r, W.include) || (isWord(r, W.only) && draft.sizes !== '')) r.at++;
-    everyBehind(r, draft);
-    sideBehind(r, draft);
-    wordsBehind(r, draft);
-    if (r.at === before) return;
-  }
-}
-
-/** "Rnd 7 (L and XL only):", "Row 3 (size M only):" */
-function onlySizes(r: Reader, draft: LabelDraft): void {
-  if (kindAt(r) !== T.open || draft.sizes !== '') return;
-  const close = r.partner[r.at] ?? -1;
-  if (close < 0 || close - r.at > 14 || r.value[close - 1] !== W.only) return;
-  draft.sizes = r.text.slice(r.base + fromOf(r, r.at + 1), r.base + (r.to[close - 1] ?? 0));
-  r.at = close + 1;
-}
-
-/** "and all odd rows", "& every even row", "and every other row", "and alt rows". */
-function everyBehind(r: Reader, draft: LabelDraft): void {
-  if (!isWord(r, W.and)) return;
-  const start = r.at++;
-  passWords(r, BEFORE_EVEN);
-  const even = isWord(r, W.even);
-  const odd = isWord(r, W.odd);
-  const other = isWord(r, W.other) || isWord(r, W.alternate);
-  if (even || odd || other) r.at++;
-  while (
-    isWord(r, W.next) ||
-    isWord(r, W.remaining) ||
-    /^numbered$/.test(spelled(r, r.at)) ||
-    kindAt(r) === T.dash
-  )
-    r.at++;
-  if ((!even && !odd && !other) || !isRowWord2(r)) {
-    r.at = start;
-    return;
-  }
-  r.at++;
-  const first = draft.numbers[0] ?? 0;
-  draft.every = even ? 'even' : odd ? 'odd' : first % 2 === 0 ? 'even' : 'odd';
-}
-
-const BEFORE_EVEN: SenseSet = new SenseSet([W.all, W.every, W.each, W.the, W.next]);
-
-function sideBehind(r: Reader, draft: LabelDraft): void {
-  const bracket = kindAt(r) === T.open;
-  const start = r.at;
-  if (bracket) r.at++;
-  const side = sideHere(r);
-  if (side === null || (bracket && kindAt(r) !== T.close)) {
-    r.at = start;
-    return;
-  }
-  if (bracket) r.at++;
-  else if (kindAt(r) !== T.colon && kindAt(r) !== T.comma && kindAt(r) !== T.stop) {
-    r.at = start;
-    return;
-  }
-  draft.side = side;
-}
-
-function sideHere(r: Reader): Side | null {
-  const sense = wordAt(r);
-  if (sense === W.rs || sense === W.ws) {
-    r.at++;
-    if (isRowWord2(r)) r.at++;
-    return sense === W.rs ? 'RS' : 'WS';
-  }
-  if ((sense !== W.right && sense !== W.wrong) || !isWord(r, W.side, 1)) return null;
-  r.at += 2;
-  if (isRowWord2(r)) r.at++;
-  return sense === W.right ? 'RS' : 'WS';
-}
-
-/** A remark that shares the label: "Row 6 (dec row):", "Rnd 14 - Drawstring:". */
-function wordsBehind(r: Reader, draft: LabelDraft): void {
-  let k = 0;
-  if (kindAt(r) === T.open) {
-    const close = r.partner[r.at] ?? -1;
-    if (close < 0 || close - r.at > 8) return;
-    if (r.kind[close + 1] !== T.colon && !namesAlone(r, close)) return;
-    // "(WS, colour B)"
-    r.at++;
-    draft.side ??= sideHere(r);
-    r.at = close + 1;
-    return;
-  }
-  const dash = kindAt(r) === T.dash;
-  if (dash || kindAt(r) === T.comma) k = 1;
-  const from = k;
-  while (k < from + 5 && kindAt(r, k) === T.word) k++;
-  if (k > from && kindAt(r, k) === T.colon && !hasWork(r, from, k)) r.at += k;
-}
-
-/** "Row 2 (One Row Repeat)" with the work on the lines below: words alone, to the line's end. */
-function namesAlone(r: Reader, close: number): boolean {
-  const end = r.base + r.to[close]!;
-  if (!/^[ \t]*\r?\n/.test(r.text.slice(end, end + 8))) return false;
-  for (let i = r.at + 1; i < close; i++) {
-    // "One" is a word of talk; figures are work's.
-    if (r.hash[i] === 0 || mayBeStitch(r.word[i]!) || r.word[i] === W.ch) return false;
-  }
-  return !hasWork(r, 1, close - r.at) || r.word[close - 1] === W.repeat;
-}
-
-/** Work may stand before a colon too: "Row 3 - ch 3: …" is not a title. */
-function hasWork(r: Reader, from: number, to: number): boolean {
-  for (let k = from; k < to; k++) {
-    const sense = wordAt(r, k);
-    if (
-      sense === W.ch ||
-      sense === W.repeat ||
-      sense === W.skip ||
-      sense === W.turn ||
-      sense === W.blo ||
-      sense === W.flo ||
-      sense === W.in
-    )
-      return true;
-  }
-  return false;
-}
-
-function skipBracket(r: Reader): void {
-  const close = r.partner[r.at] ?? -1;
-  if (close > 0 && close < r.at + 8) r.at = close + 1;
-}
-
-/** Colon, stop, dash or bar behind the label, and a side mark behind that. */
-function closeLabel(r: Reader, draft: LabelDraft): void {
-  for (let guard = 0; guard < 4; guard++) {
-    const kind = kindAt(r);
-    const closes =
-      kind === T.colon ||
-      kind === T.stop ||
-      kind === T.dash ||
-      kind === T.equals ||
-      (kind === T.pipe && kindAt(r, -1) !== T.colon) ||
-      kind === T.comma ||
-      (kind === T.close && (r.partner[r.at] ?? -1) < 0) ||
-      (kind === T.star && valueAt(r) === 2 && draft.to === toOf(r));
-    if (closes) r.at++;
-    else if (draft.side === null) {
-      const before = r.at;
-      sideBehind(r, draft);
-      if (r.at === before) break;
-    } else break;
-  }
-  rowNameBehind(r);
-  titleBehind(r);
-}
-
-/** "Round 1 — Centre circle" with its work on the lines below. */
-function titleBehind(r: Reader): void {
-  if (kindAt(r, -1) !== T.dash && kindAt(r, -1) !== T.colon) return;
-  let k = 0;
-  while (
-    k < 6 &&
-    (kindAt(r, k) === T.word || kindAt(r, k) === T.number || kindAt(r, k) === T.ordinal)
-  ) {
-    if (k > 0 && opensLine(r, k)) break;
-    if (mayBeStitch(wordAt(r, k)) || hasWork(r, k, k + 1)) return;
-    k++;
-  }
-  if (k > 0 && k < 6 && opensLine(r, k)) r.at += k;
-}
-
-/** Whether a line end stands before the token; only asked behind a label. */
-const opensLine = (r: Reader, ahead: number): boolean => {
-  const at = r.at + ahead;
-  return r.text.slice(r.base + (r.to[at - 1] ?? 0), r.base + (r.from[at] ?? 0)).includes('\n');
-};
-
-/** "Row 5 (WS): - Decrease row - ch 1": what the row is, behind its number. */
-function rowNameBehind(r: Reader): void {
-  let k = kindAt(r) === T.dash ? 1 : 0;
-  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) - r.at : -1;
-  if (close > 0 && isRowWord2at(r, close + 1) && kindAt(r, close + 2) === T.colon) {
-    r.at += close + 3;
-    return;
-  }
-  if (kindAt(r, k) !== T.word || (!isOneOf(r, NAMERS, k) && kindAt(r, -1) !== T.dash)) return;
-  const from = k;
-  while (k < from + 4 && kindAt(r, k) === T.word && !isRowWord2at(r, k)) k++;
-  const sign = kindAt(r, k + 1);
-  if (k > from && isRowWord2at(r, k) && (sign === T.dash || sign === T.colon)) r.at += k + 2;
 }
 
 function labelText(r: Reader, first: number): string {

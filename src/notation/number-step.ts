@@ -6,6 +6,7 @@ import { readChain, startsChain } from './chain.ts';
 import { countItem, isPlainCount } from './count.ts';
 import { formOf, mayBeStitch } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
+import { leftOver } from './left-over.ts';
 import { isBareCount } from './letter-stitch.ts';
 import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
@@ -19,15 +20,16 @@ import {
   wordAt,
   wordsOf,
 } from './reader.ts';
-import { leftOver, remarkClause } from './remark.ts';
-import { sentenceTimes } from './repeat.ts';
+import { remarkClause } from './remark.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
+import { sentenceTimes } from './sentence-repeat.ts';
 import { PLAIN_TERM } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import { toldNumber } from './told-count.ts';
-import { plainWork, readWork } from './work.ts';
+import { readWork } from './work.ts';
+import { plainWork } from './work-draft.ts';
 
 export function numberStep(r: Reader, run: Run): void {
   if (onceMore(r)) return;

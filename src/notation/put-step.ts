@@ -3,13 +3,13 @@
 import { looseGroup } from './groups.ts';
 import { joinBehind, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
+import { leftOver } from './left-over.ts';
 import { readPlace } from './place.ts';
 import { isMaking } from './plain-count.ts';
 import { clauseEnds, isWord, kindAt, type Reader, toOf } from './reader.ts';
-import { leftOver } from './remark.ts';
-import { sentenceTimes } from './repeat.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
+import { sentenceTimes } from './sentence-repeat.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
 import type { Step, WorkStep } from './tree.ts';

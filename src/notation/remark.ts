@@ -4,10 +4,8 @@
  * when every one of them is known.
  */
 
-import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
-import { formOf, mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
-import { readOtherSide } from './orders.ts';
+import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import {
   clauseEnds,
   isOneOf,
@@ -22,7 +20,23 @@ import { formsPattern } from './row-numbers.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
-import { FIRST, T } from './tokens.ts';
+import {
+  chainHere,
+  countBracketHere,
+  countHere,
+  forPiece,
+  LEADS_TO_CHAIN,
+  LEADS_TO_WORK,
+  ringHere,
+  sideHere,
+  skipToken,
+  toBegin,
+  totalHere,
+  WHEN,
+  workBracketHere,
+  workHere,
+} from './talk-ends.ts';
+import { T } from './tokens.ts';
 
 /** Words that open a side job or advice. */
 const OPENERS = (
@@ -229,33 +243,6 @@ export function remarkClause(r: Reader, run: Run): void {
   if (behind && !clauseEnds(r)) run.aside = false;
 }
 
-/** "but begin working hdc in each sc around", "now start to work dc in each st": the work that begins. */
-const LEADS_TO_WORK = wordsOf('but begin beginning start starting');
-
-/** "When you arrive at the end continue working down the opposite side": the order behind the advice. */
-function sideHere(r: Reader): boolean {
-  if (!isWord(r, W.continue) && !isWord(r, W.working) && !isWord(r, W.work)) return false;
-  const from = r.at;
-  const side = readOtherSide(r);
-  r.at = from;
-  return side !== null;
-}
-
-const WHEN = wordsOf('when once after');
-
-/** "When you complete the round you should have 72 sts": the count behind the clause. */
-function totalHere(r: Reader): boolean {
-  if (!isWord(r, W.you)) return false;
-  const k = /^(?:should|will|must|now)$/.test(spelled(r, r.at + 1)) ? 2 : 1;
-  return isWord(r, W.have, k) && kindAt(r, k + 1) === T.number;
-}
-
-function workHere(r: Reader): boolean {
-  if (!mayBeStitch(wordAt(r)) || !isWord(r, W.in, 1)) return false;
-  const k = isWord(r, W.the, 2) ? 3 : 2;
-  return isWord(r, W.each, k) || isWord(r, W.every, k) || isWord(r, W.next, k);
-}
-
 /** "If you want it wider, ch 90": another way to do it, told to its full stop. */
 const isChoice = (r: Reader): boolean =>
   spelled(r, r.at) === 'if' &&
@@ -319,270 +306,3 @@ const TALLIES: SenseSet = new SenseSet([
   W.remaining,
   W.marker,
 ]);
-
-/** "Using a 4 mm hook make 75 ch", "with main colour ch 40": the remark ends where the chain begins. */
-const LEADS_TO_CHAIN = /^(us(e|ing)|with|start(ing)?|begin(ning)?|commenc(e|ing)|holding|taking)$/;
-
-/** "To begin ch 65 and join": as "begin with" does. */
-const toBegin = (r: Reader): boolean =>
-  isWord(r, W.to) && /^(?:begin|start)$/.test(spelled(r, r.at + 1));
-
-/** "For the cuff make a chain of 44 stitches": the piece before its chain; no size, and no other way. */
-function forPiece(r: Reader, run: Run): boolean {
-  if (run.out.length > 0 || r.at !== FIRST || !isWord(r, W.for)) return false;
-  if (!isWord(r, W.the, 1) && !isOneOf(r, EACH, 1)) return false;
-  for (let k = 2; k < 7; k++) {
-    if (isWord(r, W.ch, k) || isWord(r, W.work, k)) return k > 2;
-    if (kindAt(r, k) !== T.word || isWord(r, W.size, k) || isWord(r, W.more, k))
-      return k > 2 && kindAt(r, k) === T.comma;
-    if (/..er$|est$/.test(spelled(r, r.at + k)) && !isOneOf(r, NAMES_IN_ER, k)) return false;
-  }
-  return false;
-}
-
-const EACH = wordsOf('each');
-const NAMES_IN_ER = wordsOf('border flower center corner lower upper cover runner under');
-
-function chainHere(r: Reader): boolean {
-  // "chain (ch) 24"
-  const twice = isWord(r, W.ch) && kindAt(r, 1) === T.open && isWord(r, W.ch, 2);
-  if (twice && kindAt(r, 3) === T.close) return kindAt(r, 4) === T.number;
-  if (isWord(r, W.work) || kindAt(r) === T.number) return startsChain(r) && !isWord(r, W.ch);
-  // "start with chain of 14 stitches"
-  const k = isWord(r, W.of, 1) ? 2 : 1;
-  const ends =
-    clauseEnds(r, k + 1) ||
-    kindAt(r, k + 1) === T.open ||
-    isWord(r, W.st, k + 1) ||
-    (isWord(r, W.and, k + 1) && (isWord(r, W.join, k + 2) || isWord(r, W.turn, k + 2))) ||
-    /^loos/.test(spelled(r, r.at + k + 1));
-  return isWord(r, W.ch) && kindAt(r, k) === T.number && ends;
-}
-
-/** "(ch 5) with the larger hook and form a ring": the remark ends where the ring is formed. */
-const ringHere = (r: Reader): boolean =>
-  isWord(r, W.and) &&
-  isWord(r, W.form, 1) &&
-  (isWord(r, W.a, 2) || kindAt(r, 2) === T.number) &&
-  isWord(r, W.ring, 3);
-
-/** "pull ring taut – 12 sc" */
-const countHere = (r: Reader): boolean =>
-  kindAt(r, 1) === T.number &&
-  (kindAt(r) === T.equals
-    ? kindAt(r, 2) === T.end || isUnit(r)
-    : kindAt(r) === T.dash && isUnit(r));
-
-const isUnit = (r: Reader): boolean =>
-  (isWord(r, W.st, 2) || mayBeStitch(wordAt(r, 2))) && clauseEnds(r, 3);
-
-/** A bracket of work ends the remark; one that tells more of it does not. */
-function workBracketHere(r: Reader): boolean {
-  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
-  return close > r.at && !isAside(r, r.at, close);
-}
-
-/** "pull tight (6)", "pull to close (6 sc)": the count at the row's end is none of the remark's. */
-function countBracketHere(r: Reader): boolean {
-  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
-  if (close < 0 || kindAt(r, 1) !== T.number) return false;
-  const behind = r.kind[close + 1];
-  if (behind !== T.end && behind !== T.stop) return false;
-  const unit = r.at + 2;
-  const sense = r.word[unit] ?? 0;
-  return unit === close || (unit + 1 === close && (sense === W.st || mayBeStitch(sense)));
-}
-
-/** One token, or a whole bracket. */
-function skipToken(r: Reader): void {
-  const partner = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
-  r.at = partner > r.at ? partner + 1 : r.at + 1;
-}
-
-/** Words that begin no step: up to the clause's end or to the next word that does. */
-export function leftOver(r: Reader, run: Run): void {
-  const start = r.at;
-  let known = isKnown(r);
-  r.at++;
-  // "12 sc on the second leg = 24 sc": the count is none of the words before its sign.
-  const counts = (): boolean => kindAt(r) === T.equals && kindAt(r, 1) === T.number;
-  while (!clauseEnds(r) && !beginsStep(r) && !counts()) {
-    known &&= isKnown(r);
-    r.at++;
-  }
-  const alone = r.at === start + 1 && kindAt(r, -1) !== T.word && kindAt(r, -1) !== T.number;
-  if (alone && kindAt(r, -1) !== T.ordinal) {
-    // A stray sign is a slip of typing and says nothing.
-    return;
-  }
-  const aside =
-    known ||
-    run.aside ||
-    isTitle(r, run, start) ||
-    isProseSentence(r, run, start) ||
-    leadsByDoing(r, start) ||
-    isLead(r, run, start) ||
-    isCry(r, run, start);
-  putWords(r, run, start, aside ? 'remark' : 'unread');
-}
-
-/**
- * A sentence of its own behind the work, of several words and none of them notation: talk. One word,
- * or one with a number or a stitch in it, might be work.
- */
-function isProseSentence(r: Reader, run: Run, start: number): boolean {
-  if (!beginsSentence(r, run, start) || r.at - start < 3) return false;
-  const ends = kindAt(r) === T.stop || kindAt(r) === T.end;
-  if (!ends && kindAt(r) !== T.comma) return false;
-  let strange = 0;
-  let talk = 0;
-  for (let i = start; i < r.at; i++) {
-    const sense = r.word[i] ?? 0;
-    if (r.kind[i] !== T.word ? !tellsRow(r, i) : mayBeStitch(sense)) return false;
-    if (ORDERS.has(sense) && !isRowWord(sense)) return false;
-    if (sense === 0) strange++;
-    else if (TALK.has(sense)) talk++;
-  }
-  const least = r.kind[start - 1] === T.stop ? 1 : 2;
-  if (talk < least || (talk + strange) * 3 < r.at - start) return false;
-  if (!ends) run.aside = true;
-  return true;
-}
-
-/** "Work directly into next round by doing 2 sc in …": the work stands behind. */
-const leadsByDoing = (r: Reader, start: number): boolean =>
-  r.at - start > 2 &&
-  kindAt(r) === T.number &&
-  spelled(r, r.at - 2) === 'by' &&
-  /^(?:doing|making|working|putting)$/.test(spelled(r, r.at - 1));
-
-/** Behind a full stop, or behind the count that closes the row. */
-const beginsSentence = (r: Reader, run: Run, start: number): boolean =>
-  (r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length) ||
-  (r.kind[start - 1] === T.close && r.counts.at(-1)?.from === run.out.length) ||
-  r.kind[start - 1] === T.star ||
-  (run.out.length === 0 && run.end === 'text');
-
-/** Words of sentences; rows have none of them, however they are misspelt. */
-const TALK: ReadonlySet<SenseId> = new Set([
-  PROSE,
-  W.you,
-  W.is,
-  W.have,
-  W.measures,
-  W.there,
-  W.so,
-  W.like,
-]);
-
-const isRowWord = (sense: SenseId): boolean =>
-  sense === W.row || sense === W.round || sense === W.work;
-
-/** "round 13", "20 cm": a number that counts no stitches. */
-function tellsRow(r: Reader, token: number): boolean {
-  if (r.kind[token] !== T.number) return false;
-  const before = r.word[token - 1] ?? 0;
-  const after = r.word[token + 1] ?? 0;
-  if (before === W.row || before === W.round) return true;
-  return after === W.row || after === W.round || LENGTHS.has(after);
-}
-
-const LENGTHS: SenseSet = new SenseSet([W.cm, W.mm, W.inch, W.metre]);
-
-/** "Motif. Ch 6, join": the name of the piece before its first row, up to three words and no number. */
-function isTitle(r: Reader, run: Run, start: number): boolean {
-  if (namesItsRow(r, run, start)) return true;
-  if (run.out.length > 0 || start > FIRST || r.at > FIRST + 3) return false;
-  if (kindAt(r) !== T.stop && kindAt(r) !== T.colon) return false;
-  for (let i = FIRST; i < r.at; i++) {
-    const sense = r.value[i] ?? 0;
-    if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
-  }
-  return true;
-}
-
-/** "Ta-da!", "Voila!": a word or two that cry out behind the work. */
-function isCry(r: Reader, run: Run, start: number): boolean {
-  if (kindAt(r) !== T.stop || r.at - start > 3 || !beginsSentence(r, run, start)) return false;
-  if (run.out.length === 0 || spelled(r, r.at)[0] !== '!') return false;
-  for (let i = start; i < r.at; i++)
-    if ((r.kind[i] !== T.word && r.kind[i] !== T.dash) || (r.word[i] ?? 0) > 0) return false;
-  return true;
-}
-
-/** "Turning the second corner: in last ch …": what the clause behind the colon is for. */
-function isLead(r: Reader, run: Run, start: number): boolean {
-  if (kindAt(r) !== T.colon || r.at - start > 5 || r.at - start < 2) return false;
-  if (r.kind[start - 1] !== T.stop && start !== FIRST && run.out.length > 0) return false;
-  for (let i = start; i < r.at; i++) {
-    if (r.kind[i] !== T.word && r.kind[i] !== T.ordinal) return false;
-    if (mayBeStitch(r.word[i]!) || ORDERS.has(r.word[i]!)) return false;
-  }
-  return true;
-}
-
-/** "Row 6: Beading row. *2 dc in next st …": what the row is, in words that order nothing. */
-function namesItsRow(r: Reader, run: Run, start: number): boolean {
-  const last = r.at - 1;
-  if (run.out.length > 0 || last === start || last > start + 2 || kindAt(r) !== T.stop)
-    return false;
-  if (r.word[last] !== W.row && r.word[last] !== W.round) return false;
-  for (let i = start; i < last; i++)
-    if (r.kind[i] !== T.word || mayBeStitch(r.word[i]!) || ORDERS.has(r.word[i]!)) return false;
-  return true;
-}
-
-function isKnown(r: Reader): boolean {
-  const kind = kindAt(r);
-  if (kind !== T.word) return kind !== T.number && kind !== T.ordinal;
-  const sense = r.value[r.at] ?? 0;
-  return sense === PROSE || (sense > 0 && !mayBeStitch(sense) && !ORDERS.has(sense));
-}
-
-/** Words of orders: left over, they mean that an order was not understood. */
-const ORDERS: SenseSet = new SenseSet([
-  W.skip,
-  W.ch,
-  W.repeat,
-  W.times,
-  W.each,
-  W.every,
-  W.next,
-  W.tch,
-  W.chart,
-  W.box,
-  W.mesh,
-  W.omit,
-  W.twice,
-  W.once,
-  W.thrice,
-  W.more,
-  W.x,
-  W.v,
-  W.fasten,
-  W.join,
-  W.yo,
-  W.row,
-  W.round,
-  W.work,
-]);
-
-function beginsStep(r: Reader): boolean {
-  const kind = kindAt(r);
-  if (kind === T.open || kind === T.star) return true;
-  if (kind === T.number) {
-    const sense = wordAt(r, 1);
-    return sense === W.ch || mayBeStitch(sense);
-  }
-  const sense = wordAt(r);
-  if (sense <= 0) return false;
-  if (sense === W.ch) return kindAt(r, 1) === T.number || kindAt(r, 1) === T.dash;
-  return (
-    mayBeStitch(sense) ||
-    sense === W.skip ||
-    sense === W.turn ||
-    sense === W.fasten ||
-    sense === W.repeat ||
-    (sense === W.join && !isWord(r, W.of, -1))
-  );
-}

@@ -3,7 +3,7 @@
  * first, and stars hold together what goes into it, as brackets do elsewhere.
  */
 import { fromOf, kindAt, type Reader, toOf } from './reader.ts';
-import { isRepeatOrder, readOrder } from './repeat.ts';
+import { isRepeatOrder, readOrder } from './repeat-order.ts';
 import { repeatOf } from './repeat-step.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';

@@ -20,7 +20,7 @@ import { readStitch } from './stitch.ts';
 import { termOf, termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
 import type { WorkStep } from './tree.ts';
-import { plainWork } from './work.ts';
+import { plainWork } from './work-draft.ts';
 
 const DOUBLE = wordsOf('double');
 

@@ -13,7 +13,8 @@ import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
 import { readHeld } from './held.ts';
-import { readJoin, ringBySlip, settleTarget } from './join.ts';
+import { ringBySlip } from './join.ts';
+import { invisibleJoin, joinByStitch, joined, joinedAgain, ringAhead } from './joining.ts';
 import { layersAhead, readLayers } from './layers.ts';
 import { readMeasure } from './measure.ts';
 import {
@@ -27,7 +28,6 @@ import {
   readTurn,
   readUnworked,
 } from './orders.ts';
-import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { plainCountAhead } from './plain-count.ts';
 import {
   clauseEnds,
@@ -46,8 +46,10 @@ import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
 import { standingLoops } from './standing-loops.ts';
+import { fromHook, startsIn } from './starting-at.ts';
 import { T } from './tokens.ts';
-import type { Place, Step } from './tree.ts';
+import type { Step } from './tree.ts';
+import { rotated, toTurn, turnsPiece } from './turning.ts';
 import { readWork } from './work.ts';
 import { readChange, readDrop, readFastenOff, readWithYarn, startsFastenOff } from './yarn.ts';
 
@@ -239,179 +241,6 @@ function layers(r: Reader): Step | null {
   return step;
 }
 
-/** "Turn the slipper inside out", "Rotate work 180 degrees": how it is held, and no turn of a row. */
-function turnsPiece(r: Reader, run: Run): 'done' | null {
-  let k = 1;
-  let piece = isWord(r, W.rotate) && clauseEnds(r, 1);
-  for (; !clauseEnds(r, k); k++) {
-    if (kindAt(r, k) === T.number ? !/^degrees?$/.test(spelled(r, r.at + k + 1)) : false)
-      return null;
-    if (kindAt(r, k) !== T.number && (kindAt(r, k) !== T.word || mayBeStitch(wordAt(r, k))))
-      return null;
-    piece ||= /^(inside|clockwise|degrees?|upside|out)$/.test(spelled(r, r.at + k));
-  }
-  const start = r.at;
-  for (let i = start + 1; i < start + k; i++) {
-    // "rotate work so that you will start on the opposite side of the chain"
-    if (r.word[i] !== W.opposite || r.word[i + 1] !== W.side) continue;
-    r.at += k;
-    const span = { from: fromOf(r, start), to: toOf(r) };
-    run.out.push({ kind: 'other-side', chains: null, rowEnds: false, ...span });
-    return 'done';
-  }
-  if (!piece) return null;
-  r.at += k;
-  putWords(r, run, start, 'remark');
-  return 'done';
-}
-
-/** "ch 5 to turn" */
-function toTurn(r: Reader): Step | null {
-  if (!isWord(r, W.turn, 1)) return null;
-  const start = r.at++;
-  return readTurn(r, false, start);
-}
-
-/** "Beginning in 2nd ch from hook, sc in each ch across": the first of the places that follow. */
-function startsIn(r: Reader): Step | null {
-  if (isWord(r, W.from, 1) && kindAt(r, isWord(r, W.the, 2) ? 3 : 2) === T.ordinal) {
-    // "starting from the second chain from the hook"
-    return startsFrom(r);
-  }
-  if (!isWord(r, W.in, 1)) return isWord(r, W.on, 1) ? startsOn(r) : null;
-  const start = r.at++;
-  const place = readPlaceAfterPreposition(r);
-  const first = place ? firstOf(r, place, start) : null;
-  if (!first) r.at = start;
-  return first;
-}
-
-/** "2nd ch from hook, sc in each ch": the place just read is the first, and the others follow it. */
-function firstOf(r: Reader, place: Place, start: number): Step | null {
-  if (kindAt(r) === T.comma) r.at++;
-  const told = startTold(r, place, start);
-  if (told) return told;
-  if (kindAt(r) === T.word && spelled(r, r.at) === 'add') r.at++;
-  const work = place.fromHook ? readWork(r) : null;
-  const each = work?.place ?? (work?.until ? { ...place, ...ALL, until: work.until } : null);
-  if (!work || !each || each.pick !== 'each') return null;
-  return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
-}
-
-function startsFrom(r: Reader): Step | null {
-  const start = r.at;
-  r.at += 2;
-  const place = readPlace(r);
-  if (place && kindAt(r) === T.comma) r.at++;
-  const told = place?.fromHook ? startTold(r, place, start) : null;
-  if (told) return told;
-  if (place?.fromHook && place.nth === 2)
-    return { kind: 'remark', from: fromOf(r, start), to: place.to };
-  r.at = start;
-  return null;
-}
-
-/** "21 ch, from the second chain on the hook, 20 sc": along the chain just made. */
-function fromHook(r: Reader, run: Run): 'done' | null {
-  const ordinal = isWord(r, W.the, 1) ? 2 : 1;
-  if (kindAt(r, ordinal) !== T.ordinal || run.out.at(-1)?.kind !== 'chain') return null;
-  const start = r.at++;
-  const place = readPlace(r);
-  const onHook = isWord(r, W.on) && isWord(r, W.hook, isWord(r, W.the, 1) ? 2 : 1);
-  if (onHook) r.at += isWord(r, W.the, 1) ? 3 : 2;
-  if (kindAt(r) === T.comma) r.at++;
-  const work = place?.pick === 'nth' && (onHook || place.fromHook) ? readWork(r) : null;
-  const [n] = work?.n?.values ?? [];
-  if (!work || !place || work.place || work.until || typeof n !== 'number' || n < 2) {
-    r.at = start;
-    return null;
-  }
-  const { from, to } = work;
-  const rest = { from, to, values: [n - 1] };
-  const first = { ...place, fromHook: true };
-  const one = { ...work, n: null, numberAfter: false };
-  run.out.push({ ...one, place: first });
-  run.out.push({ ...one, place: { ...first, pick: 'next', n: rest, nth: null, fromHook: false } });
-  return 'done';
-}
-
-/** "Commence on centre of 3 tr; …": where the row is taken up. */
-function startsOn(r: Reader): Step | null {
-  const start = r.at++;
-  const place = readPlaceAfterPreposition(r);
-  const first = place?.fromHook ? firstOf(r, place, start) : null;
-  if (first) return first;
-  if (place && !place.fromHook && (place.nouns.length > 0 || place.of) && clauseEnds(r)) {
-    const span = { from: fromOf(r, start), to: toOf(r) };
-    return { kind: 'join', place, with: null, ring: false, yarn: 'yarn', ...span };
-  }
-  r.at = start;
-  return null;
-}
-
-/**
- * "Starting in 2nd ch from hook, sc in next 4 ch" passes over the chains before that one; "starting
- * in the first st" says nothing new. `null`: the work behind goes on to the end.
- */
-function startTold(r: Reader, place: Place, start: number): Step | null {
-  const span = { from: fromOf(r, start), to: place.to };
-  if (place.pick === 'first' || place.pick === 'same') return { kind: 'remark', ...span };
-  const nth = place.nth ?? 0;
-  if (!place.fromHook || nth < 2) return null;
-  const behind = r.at;
-  const work = readWork(r);
-  r.at = behind;
-  const many = work?.until?.kind === 'end' && (work.n?.values[0] ?? 1) > 1;
-  if ((work?.until && !many) || work?.place?.pick === 'each' || work?.place?.fromHook) return null;
-  const n = { values: [nth - 1], from: place.from, to: place.to };
-  return {
-    kind: 'skip',
-    place: { ...place, pick: 'first', n, nth: null, fromHook: false },
-    countsAs: null,
-    ...span,
-  };
-}
-
-const ALL = { pick: 'each', nth: null, fromHook: false, each: true } as const;
-
-function joined(r: Reader): Step | null {
-  const join = readJoin(r);
-  return join ? settleTarget(join) : null;
-}
-
-/** "to form a ring", "to make a magic ring" */
-function ringAhead(r: Reader): boolean {
-  if (!isWord(r, W.form, 2) && !isWord(r, W.work, 2)) return false;
-  for (let k = 3; k < 7 && !clauseEnds(r, k); k++) if (isWord(r, W.ring, k)) return true;
-  return false;
-}
-
-/** "Re-join". */
-function joinedAgain(r: Reader): Step | null {
-  if (kindAt(r, 1) !== T.dash || !isWord(r, W.join, 2)) return null;
-  const start = r.at;
-  r.at += 2;
-  const join = joined(r);
-  if (join) return { ...join, from: fromOf(r, start) };
-  r.at = start;
-  return null;
-}
-
-/** "Rotate work 180 degrees": how the piece is held says nothing that the words behind it do not. */
-function rotated(r: Reader): Step | null {
-  const start = r.at++;
-  while (
-    kindAt(r) === T.word &&
-    /^(the|your|work|piece|it|clockwise|counterclockwise|to|by|in)$/.test(spelled(r, r.at))
-  )
-    r.at++;
-  if (kindAt(r) === T.number && /^(degrees?|deg)$/.test(spelled(r, r.at + 1))) r.at += 2;
-  while (kindAt(r) === T.word && /^(clockwise|counterclockwise)$/.test(spelled(r, r.at))) r.at++;
-  if (clauseEnds(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
-  r.at = start;
-  return null;
-}
-
 /** "sc in each of 11 ch on the other side": the words of the same clause tell first what is done there. */
 function otherSide(r: Reader, run: Run): Tried {
   const start = r.at;
@@ -426,13 +255,6 @@ function otherSide(r: Reader, run: Run): Tried {
     return step;
   run.out.splice(-1, 1, step, last);
   return 'done';
-}
-
-function invisibleJoin(r: Reader): Step | null {
-  if (!isWord(r, W.join, 1)) return null;
-  const start = r.at++;
-  const join = readJoin(r);
-  return join ? { ...join, from: fromOf(r, start) } : null;
 }
 
 /**
@@ -500,17 +322,6 @@ function endsWith(r: Reader): boolean {
   const works = startsChain(r) || (kindAt(r) === T.number ? mayBeStitch(wordAt(r, 1)) : mayWork(r));
   if (!works) r.at = start;
   return works;
-}
-
-/** "Join with ch 1 and dc in first sc": the chain and the stitch close the round by themselves. */
-function joinByStitch(r: Reader): boolean {
-  const k = isWord(r, W.round, 1) ? 2 : 1;
-  if (!isWord(r, W.with, k) && !isWord(r, W.by, k)) return false;
-  const start = r.at;
-  r.at += k + 1;
-  if (startsChain(r)) return true;
-  r.at = start;
-  return false;
 }
 
 /** "Counts as first dc" without brackets. */

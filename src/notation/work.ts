@@ -1,17 +1,22 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
-import type { Span } from '../source/index.ts';
 import { alongSide, aroundIt, edgeOf } from './along-side.ts';
+import { readAlsoIn } from './also-in.ts';
 import { readCountsAs } from './counts-as.ts';
-import { formOf, mayBeStitch, TOGETHER } from './dictionary.ts';
-import { isBareCount, isLetter, letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
-import { readNumbers } from './numbers.ts';
-import { eatPreposition, readPlace, readPlaceAfterPreposition } from './place.ts';
-import { placeDraft } from './place-draft.ts';
+import { mayBeStitch } from './dictionary.ts';
+import { clusterOver, drawnTogether, fixLegs } from './drawn-together.ts';
+import { letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
+import {
+  eachOfMany,
+  leadingNumber,
+  onceMore,
+  readNumberBehind,
+  timesBehindPlace,
+} from './number-of-work.ts';
+import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
   clauseEnds,
   eatWord,
   fromOf,
-  isGlued,
   isOneOf,
   isWord,
   kindAt,
@@ -27,10 +32,9 @@ import { W } from './senses.ts';
 import { readNumberedStitch, readStitch } from './stitch.ts';
 import { PLAIN_TERM, termOf, termWith } from './stitch-term.ts';
 import { T } from './tokens.ts';
-import type { Numbers, Place, StitchTerm, Until, WorkStep } from './tree.ts';
+import type { Numbers, Place, StitchTerm, WorkStep } from './tree.ts';
 import { namesPlace, readUntil } from './until.ts';
-
-type Draft = { -readonly [K in keyof WorkStep]: WorkStep[K] };
+import { type Draft, plainWork } from './work-draft.ts';
 
 /** A stitch with its numbers and places, or `null`, which leaves the reader where it was. */
 export function readWork(r: Reader): WorkStep | null {
@@ -97,23 +101,6 @@ const MAKING = wordsOf('working making doing crocheting putting placing');
 
 const SPREAD = wordsOf('distribute spread space place');
 
-/** One stitch by its name alone. */
-export const plainWork = (stitch: StitchTerm, { from, to }: Span): Draft => ({
-  kind: 'work',
-  n: null,
-  numberAfter: false,
-  stitch,
-  nameFrom: from,
-  nameTo: to,
-  place: null,
-  alsoIn: NO_PLACES,
-  until: null,
-  countsAs: null,
-  evenly: false,
-  from,
-  to,
-});
-
 /** "a dc", "the first"; a lone "A" is a decrease in charts of letters. */
 function eatArticle(r: Reader): boolean {
   if (!isWord(r, W.a) && !isWord(r, W.the)) return false;
@@ -125,41 +112,6 @@ function eatArticle(r: Reader): boolean {
 }
 
 const FINAL = wordsOf('final last extra');
-
-const NO_PLACES: readonly Place[] = [];
-
-/** "5", "5x", "5 more", "another 5", "1 x" before a stitch; a slip for 1 is an l or I. */
-function leadingNumber(r: Reader): Numbers | null {
-  eatWord(r, W.another);
-  const sized = kindAt(r) === T.open && r.known.sizes > 1;
-  if (kindAt(r) !== T.number && !sized) {
-    if (isWord(r, W.letter_l) && mayBeStitch(wordAt(r, 1)) && !isWord(r, W.letter_s, 1)) {
-      const at = fromOf(r, r.at);
-      r.at++;
-      return { from: at, to: toOf(r), values: [1] };
-    }
-    return null;
-  }
-  const start = r.at;
-  const n = readNumbers(r);
-  if (isWord(r, W.more)) r.at++;
-  const opens = kindAt(r, 1) === T.open && !isBareCount(r, 1);
-  const letter = isWord(r, W.x) && (isLetter(r, 1) || !mayBeStitch(wordAt(r, 1))) && !opens;
-  if (!letter && (isWord(r, W.x) || kindAt(r) === T.times)) r.at++;
-  // "3-sc": a hyphen between number and name.
-  if (kindAt(r) === T.dash && isGlued(r) && isGlued(r, -1) && mayBeStitch(wordAt(r, 1))) r.at++;
-  if (!n) r.at = start;
-  return n;
-}
-
-/** "hdc in next st and twice in the third": the same stitch, its number in a word. */
-function onceMore(r: Reader): Numbers | null {
-  const word = wordAt(r);
-  const n = word === W.once ? 1 : word === W.twice ? 2 : word === W.thrice ? 3 : 0;
-  if (n === 0 || !isWord(r, W.and, -1) || !isWord(r, W.in, 1)) return null;
-  r.at++;
-  return { from: fromOf(r, r.at - 1), to: toOf(r), values: [n] };
-}
 
 /** "make front post into next dc", "back post into next": a double crochet to most who say so. */
 function postAlone(r: Reader): StitchTerm | null {
@@ -192,18 +144,6 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     return null;
   }
   return PLAIN_TERM;
-}
-
-/** "2 dc2tog"? stays; "3 dc cluster" has its legs already; "2 sctog" means its two legs. */
-function fixLegs(draft: Draft): void {
-  const { stitch, n } = draft;
-  const only = n?.values[0];
-  const fused = stitch.shape === 'together' && stitch.legs === null && stitch.stem !== null;
-  if (n?.values.length !== 1 || !fused || typeof only !== 'number' || only < 2) return;
-  if (only > 9 || n.to !== draft.nameFrom) return;
-  draft.stitch = termWith(stitch, { legs: only });
-  draft.nameFrom = n.from;
-  draft.n = null;
 }
 
 /** Whether a star stands in front that none has closed. */
@@ -303,50 +243,6 @@ function countedUntil(r: Reader, draft: Draft): void {
   }
 }
 
-/** "cluster over next 4 dc": of so many stitches one is made, though no number of legs is said. */
-function clusterOver(r: Reader, draft: Draft, behind: number): void {
-  const { stitch, place } = draft;
-  if (stitch.shape !== 'cluster' || place?.pick !== 'next') return;
-  if (r.word[behind] !== W.over && r.word[behind] !== W.across) return;
-  const [legs] = place.n?.values ?? [];
-  if (typeof legs !== 'number' || legs < 2 || legs > 9) return;
-  // "2-tr cluster across next 2 lps": a leg in each of them.
-  if (stitch.legs !== null && stitch.legs !== legs) return;
-  const stem = stitch.stem ?? place.nouns[0]?.stem ?? null;
-  draft.stitch = { ...stitch, shape: 'together', stem, legs };
-}
-
-/** "sc first two sc tog": the stitches' name and "tog" were read as the noun of a decrease. */
-function namedTogether(draft: Draft): void {
-  const { stitch, place } = draft;
-  const noun = place?.nouns[0];
-  if (!place || noun?.word !== 'dec' || place.nouns.length > 1 || draft.n !== null) return;
-  const [legs] = place.n?.values ?? [];
-  const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
-  if (!plain || place.each || typeof legs !== 'number' || legs < 2 || legs > 9) return;
-  draft.stitch = termWith(stitch, { shape: 'together', legs });
-  draft.place = { ...place, nouns: [{ ...noun, word: '' }] };
-}
-
-/** "Sc dec next 2 sts tog", "sc next 2 sts together", "sc 2 sts together": they become one. */
-function drawnTogether(r: Reader, draft: Draft): void {
-  namedTogether(draft);
-  if (wordAt(r) !== TOGETHER) return;
-  const { stitch, place } = draft;
-  const bare = place === null && draft.numberAfter;
-  const n = bare ? null : draft.n;
-  const [legs] = (bare ? draft.n : place?.n)?.values ?? [];
-  const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
-  if (plain && n === null && !place?.each && typeof legs === 'number' && legs > 1 && legs < 10) {
-    draft.stitch = termWith(stitch, { shape: 'together', legs });
-    if (bare) {
-      draft.n = null;
-      draft.numberAfter = false;
-    }
-  }
-  if (draft.stitch.shape === 'together') r.at++;
-}
-
 /**
  * "30 sc in each round", "increasing 6 sts every round": the label says which rounds. Where in them
  * increases and decreases stand is then left to the maker.
@@ -373,80 +269,6 @@ function loopOnly(r: Reader, draft: Draft): void {
   draft.until = place.until;
   // "sc in the BLO in each st around": the place stands behind the loop.
   draft.place = place.until || clauseEnds(r) ? null : placeBehind(r, draft);
-}
-
-/** "2sc10", "3dc2": so many in each of the next so many, all written as one word. */
-function eachOfMany(r: Reader, draft: Draft): void {
-  if (draft.n?.to !== draft.nameFrom || kindAt(r) !== T.number || !isGlued(r, -1)) return;
-  const places = readNumbers(r);
-  if (!places) return;
-  const { from } = places;
-  draft.place = {
-    ...placeDraft(r, r.at - 1),
-    pick: 'next',
-    n: places,
-    each: true,
-    from,
-    to: toOf(r),
-  };
-}
-
-/** "sc 5", "sc5", "sc x 5", "inc 6 times", "dec (3 times)", "inc twice". */
-function readNumberBehind(r: Reader, draft: Draft): void {
-  const start = r.at;
-  const from = fromOf(r, start);
-  const word = wordAt(r);
-  const fixed = word === W.once ? 1 : word === W.twice ? 2 : word === W.thrice ? 3 : 0;
-  if (fixed > 0 && !isWord(r, W.more, 1)) {
-    r.at++;
-    draft.n = { from, to: toOf(r), values: [fixed] };
-    draft.numberAfter = true;
-    return;
-  }
-  const bracket = kindAt(r) === T.open && isWord(r, W.times, 2) && kindAt(r, 3) === T.close;
-  if (bracket && kindAt(r, 1) === T.number) r.at++;
-  const sign = kindAt(r) === T.times || isWord(r, W.x);
-  if (sign && kindAt(r, 1) === T.number) r.at++;
-  if (kindAt(r) === T.dash && kindAt(r, 1) === T.number && isGlued(r) && isGlued(r, -1)) r.at++;
-  if (shapesOf(r, draft)) {
-    draft.n = readNumbers(r);
-    draft.stitch = termWith(draft.stitch, { stem: formOf(wordAt(r))?.stem ?? null });
-    draft.numberAfter = true;
-    r.at++;
-    return;
-  }
-  if (kindAt(r) !== T.number || takesNumber(r, sign)) {
-    r.at = start;
-    return;
-  }
-  draft.n = readNumbers(r);
-  draft.numberAfter = true;
-  if (isWord(r, W.more) && isWord(r, W.times, 1)) r.at++;
-  if (isWord(r, W.times) || (isWord(r, W.x) && !sign)) r.at++;
-  if (bracket) r.at++;
-}
-
-/** "increase 4 dc evenly spaced", "inc 1 sc by …": the number is that of the increases. */
-const shapesOf = (r: Reader, { stitch }: Draft): boolean =>
-  (stitch.shape === 'increase' || stitch.shape === 'together') &&
-  stitch.stem === null &&
-  kindAt(r) === T.number &&
-  formOf(wordAt(r, 1))?.shape === 'one' &&
-  (isWord(r, W.evenly, 2) || beforeHow(r));
-
-/** "1 sc by working", "1 sc in each st by working": it is told behind how one is made. */
-function beforeHow(r: Reader): boolean {
-  if (valueAt(r) !== 1) return false;
-  for (let k = 2; k < 8 && kindAt(r, k) === T.word; k++) if (isWord(r, W.by, k)) return true;
-  return false;
-}
-
-/** Whether the number here belongs to what follows: "sc 2 dc", "sc 3 ch". */
-function takesNumber(r: Reader, sign: boolean): boolean {
-  if (isGlued(r, -1) || sign) return false;
-  const sense = wordAt(r, 1);
-  if (sense === W.ch || sense === W.chsp || kindAt(r, 1) === T.dash) return true;
-  return sense > 0 && sense !== W.st && sense !== W.x && formOf(sense) !== null;
 }
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
@@ -518,133 +340,4 @@ function countsAsBetween(r: Reader, draft: Draft): void {
   const said = readCountsAs(r, close);
   if (said) draft.countsAs = said;
   r.at = said ? close + 1 + comma : start;
-}
-
-/** "and in each ch across", "and each st around", "and in ch-2 sp". */
-function readAlsoIn(r: Reader, draft: Draft): void {
-  for (let guard = 0; guard < 8; guard++) {
-    const start = r.at;
-    const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);
-    if (listed) r.at++;
-    const first = draft.place;
-    const along = first?.fromHook || isNthChain(first);
-    const onward = first && along ? onToTheEnd(r) : 0;
-    if (onward > 0 && first) {
-      r.at += onward;
-      draft.alsoIn = [...draft.alsoIn, acrossFrom(r, first, fromOf(r, start))];
-      return;
-    }
-    const joined =
-      passThen(r, draft.stitch.stem !== 'ss') ||
-      eatWord(r, W.and) ||
-      (kindAt(r) === T.comma && startsPlace(r, 1, true));
-    if (!joined) {
-      r.at = start;
-      return;
-    }
-    if (kindAt(r) === T.comma) r.at++;
-    // "dc into the next, and the next 18 sts", "in same st and the next 4"
-    if (isWord(r, W.the) && isWord(r, W.next, 1)) r.at++;
-    if (!startsPlace(r, 0, false)) {
-      r.at = start;
-      return;
-    }
-    // "dc in next dc, and between dc": the gap is told by its preposition.
-    const gap = isWord(r, W.between) ? readPlaceAfterPreposition(r) : null;
-    const prepositioned = gap !== null || eatPreposition(r);
-    const place = gap ?? readPlace(r);
-    if (!place || (!prepositioned && worksAfter(r))) {
-      r.at = start;
-      return;
-    }
-    place.from = fromOf(r, start);
-    draft.alsoIn = [...draft.alsoIn, place];
-  }
-}
-
-/**
- * "sc in first sc, then in each ch-1 sp and sc across", "sl st in next st and then in ch-1 sp": the same
- * stitch goes on. `each`: only where it does so in each.
- */
-function passThen(r: Reader, each: boolean): boolean {
-  let k = kindAt(r) === T.comma ? 1 : 0;
-  if (isWord(r, W.and, k)) k++;
-  if (!isWord(r, W.afterwards, k) || !startsPlace(r, k + 1, each)) return false;
-  r.at += k + 1;
-  return true;
-}
-
-/** "in 2nd ch": counted from the hook, though that is not said. */
-const isNthChain = (place: Place | null): boolean =>
-  place?.pick === 'nth' && place.nth === 2 && place.nouns[0]?.kind === 'chain' && !place.of;
-
-/** "and across", "and then all the way to the end of the row": how many tokens go on so; 0: something else. */
-function onToTheEnd(r: Reader): number {
-  if (!isWord(r, W.and)) return 0;
-  let k = 1;
-  while (k < 6 && (isOneOf(r, ALL_THE_WAY, k) || isWord(r, W.continue, k))) k++;
-  if (isWord(r, W.across, k) || isWord(r, W.around, k)) k++;
-  else if (isWord(r, W.to, k)) {
-    k += isWord(r, W.the, k + 1) ? 2 : 1;
-    if (!isWord(r, W.end, k)) return 0;
-    k++;
-    if (isWord(r, W.of, k)) {
-      k += isWord(r, W.the, k + 1) ? 2 : 1;
-      if (!isWord(r, W.row, k) && !isWord(r, W.ch, k) && !isWord(r, W.round, k)) return 0;
-      k++;
-    }
-  } else return 0;
-  const sign = kindAt(r, k);
-  const ends = clauseEnds(r, k) || sign === T.dash || sign === T.equals || sign === T.open;
-  return ends ? k : 0;
-}
-
-const ALL_THE_WAY = wordsOf('then all the way work working so on');
-
-/** "in 2nd ch from hook and across": in each chain to the end. */
-function acrossFrom(r: Reader, first: Place, from: number): Place {
-  const until: Until = { kind: 'end', word: 'across', from, to: toOf(r) };
-  return {
-    ...first,
-    pick: 'each',
-    each: true,
-    nth: null,
-    fromHook: false,
-    until,
-    from,
-    to: toOf(r),
-  };
-}
-
-/** After a comma only "in each …" goes on with the same stitch; "in next sp (…)" begins a group. */
-function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
-  const sense = wordAt(r, ahead);
-  if (sense === W.in || sense === W.around || sense === W.over) {
-    return !comma || isWord(r, W.each, ahead + 1) || isWord(r, W.every, ahead + 1);
-  }
-  if (comma) return false;
-  return (
-    sense === W.between ||
-    (sense === W.top && isWord(r, W.of, ahead + 1)) ||
-    sense === W.each ||
-    sense === W.every ||
-    sense === W.next ||
-    sense === W.last ||
-    sense === W.same ||
-    (sense === W.all && isWord(r, W.the, ahead + 1) && isWord(r, W.ch, ahead + 2)) ||
-    kindAt(r, ahead) === T.ordinal
-  );
-}
-
-/** "and next 2 sc in …" is no second place. */
-const worksAfter = (r: Reader): boolean => isWord(r, W.in);
-
-/** "sc in next st 3 times"? stays a repeat; "sc in same st twice" too: see `repeat.ts`. */
-function timesBehindPlace(r: Reader, draft: Draft): void {
-  if (draft.stitch.shape !== 'one' && kindAt(r) === T.times && kindAt(r, 1) === T.number) {
-    r.at++;
-    draft.n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [valueAt(r)] };
-    draft.numberAfter = true;
-    r.at++;
-  }
 }

@@ -1,0 +1,196 @@
+/** Words that begin no step: talk, where they are such as rows have none of, or unread. */
+
+import { mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { putWords, type Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
+import { W } from './senses.ts';
+import { FIRST, T } from './tokens.ts';
+
+/** Words that begin no step: up to the clause's end or to the next word that does. */
+export function leftOver(r: Reader, run: Run): void {
+  const start = r.at;
+  let known = isKnown(r);
+  r.at++;
+  // "12 sc on the second leg = 24 sc": the count is none of the words before its sign.
+  const counts = (): boolean => kindAt(r) === T.equals && kindAt(r, 1) === T.number;
+  while (!clauseEnds(r) && !beginsStep(r) && !counts()) {
+    known &&= isKnown(r);
+    r.at++;
+  }
+  const alone = r.at === start + 1 && kindAt(r, -1) !== T.word && kindAt(r, -1) !== T.number;
+  if (alone && kindAt(r, -1) !== T.ordinal) {
+    // A stray sign is a slip of typing and says nothing.
+    return;
+  }
+  const aside =
+    known ||
+    run.aside ||
+    isTitle(r, run, start) ||
+    isProseSentence(r, run, start) ||
+    leadsByDoing(r, start) ||
+    isLead(r, run, start) ||
+    isCry(r, run, start);
+  putWords(r, run, start, aside ? 'remark' : 'unread');
+}
+
+/**
+ * A sentence of its own behind the work, of several words and none of them notation: talk. One word,
+ * or one with a number or a stitch in it, might be work.
+ */
+function isProseSentence(r: Reader, run: Run, start: number): boolean {
+  if (!beginsSentence(r, run, start) || r.at - start < 3) return false;
+  const ends = kindAt(r) === T.stop || kindAt(r) === T.end;
+  if (!ends && kindAt(r) !== T.comma) return false;
+  let strange = 0;
+  let talk = 0;
+  for (let i = start; i < r.at; i++) {
+    const sense = r.word[i] ?? 0;
+    if (r.kind[i] !== T.word ? !tellsRow(r, i) : mayBeStitch(sense)) return false;
+    if (ORDERS.has(sense) && !isRowWord(sense)) return false;
+    if (sense === 0) strange++;
+    else if (TALK.has(sense)) talk++;
+  }
+  const least = r.kind[start - 1] === T.stop ? 1 : 2;
+  if (talk < least || (talk + strange) * 3 < r.at - start) return false;
+  if (!ends) run.aside = true;
+  return true;
+}
+
+/** "Work directly into next round by doing 2 sc in …": the work stands behind. */
+const leadsByDoing = (r: Reader, start: number): boolean =>
+  r.at - start > 2 &&
+  kindAt(r) === T.number &&
+  spelled(r, r.at - 2) === 'by' &&
+  /^(?:doing|making|working|putting)$/.test(spelled(r, r.at - 1));
+
+/** Behind a full stop, or behind the count that closes the row. */
+const beginsSentence = (r: Reader, run: Run, start: number): boolean =>
+  (r.kind[start - 1] === T.stop && run.out.length > 0 && run.sentence === run.out.length) ||
+  (r.kind[start - 1] === T.close && r.counts.at(-1)?.from === run.out.length) ||
+  r.kind[start - 1] === T.star ||
+  (run.out.length === 0 && run.end === 'text');
+
+/** Words of sentences; rows have none of them, however they are misspelt. */
+const TALK: ReadonlySet<SenseId> = new Set([
+  PROSE,
+  W.you,
+  W.is,
+  W.have,
+  W.measures,
+  W.there,
+  W.so,
+  W.like,
+]);
+
+const isRowWord = (sense: SenseId): boolean =>
+  sense === W.row || sense === W.round || sense === W.work;
+
+/** "round 13", "20 cm": a number that counts no stitches. */
+function tellsRow(r: Reader, token: number): boolean {
+  if (r.kind[token] !== T.number) return false;
+  const before = r.word[token - 1] ?? 0;
+  const after = r.word[token + 1] ?? 0;
+  if (before === W.row || before === W.round) return true;
+  return after === W.row || after === W.round || LENGTHS.has(after);
+}
+
+const LENGTHS: SenseSet = new SenseSet([W.cm, W.mm, W.inch, W.metre]);
+
+/** "Motif. Ch 6, join": the name of the piece before its first row, up to three words and no number. */
+function isTitle(r: Reader, run: Run, start: number): boolean {
+  if (namesItsRow(r, run, start)) return true;
+  if (run.out.length > 0 || start > FIRST || r.at > FIRST + 3) return false;
+  if (kindAt(r) !== T.stop && kindAt(r) !== T.colon) return false;
+  for (let i = FIRST; i < r.at; i++) {
+    const sense = r.value[i] ?? 0;
+    if (r.kind[i] !== T.word || mayBeStitch(sense) || ORDERS.has(sense)) return false;
+  }
+  return true;
+}
+
+/** "Ta-da!", "Voila!": a word or two that cry out behind the work. */
+function isCry(r: Reader, run: Run, start: number): boolean {
+  if (kindAt(r) !== T.stop || r.at - start > 3 || !beginsSentence(r, run, start)) return false;
+  if (run.out.length === 0 || spelled(r, r.at)[0] !== '!') return false;
+  for (let i = start; i < r.at; i++)
+    if ((r.kind[i] !== T.word && r.kind[i] !== T.dash) || (r.word[i] ?? 0) > 0) return false;
+  return true;
+}
+
+/** "Turning the second corner: in last ch …": what the clause behind the colon is for. */
+function isLead(r: Reader, run: Run, start: number): boolean {
+  if (kindAt(r) !== T.colon || r.at - start > 5 || r.at - start < 2) return false;
+  if (r.kind[start - 1] !== T.stop && start !== FIRST && run.out.length > 0) return false;
+  for (let i = start; i < r.at; i++) {
+    if (r.kind[i] !== T.word && r.kind[i] !== T.ordinal) return false;
+    if (mayBeStitch(r.word[i]!) || ORDERS.has(r.word[i]!)) return false;
+  }
+  return true;
+}
+
+/** "Row 6: Beading row. *2 dc in next st …": what the row is, in words that order nothing. */
+function namesItsRow(r: Reader, run: Run, start: number): boolean {
+  const last = r.at - 1;
+  if (run.out.length > 0 || last === start || last > start + 2 || kindAt(r) !== T.stop)
+    return false;
+  if (r.word[last] !== W.row && r.word[last] !== W.round) return false;
+  for (let i = start; i < last; i++)
+    if (r.kind[i] !== T.word || mayBeStitch(r.word[i]!) || ORDERS.has(r.word[i]!)) return false;
+  return true;
+}
+
+function isKnown(r: Reader): boolean {
+  const kind = kindAt(r);
+  if (kind !== T.word) return kind !== T.number && kind !== T.ordinal;
+  const sense = r.value[r.at] ?? 0;
+  return sense === PROSE || (sense > 0 && !mayBeStitch(sense) && !ORDERS.has(sense));
+}
+
+/** Words of orders: left over, they mean that an order was not understood. */
+const ORDERS: SenseSet = new SenseSet([
+  W.skip,
+  W.ch,
+  W.repeat,
+  W.times,
+  W.each,
+  W.every,
+  W.next,
+  W.tch,
+  W.chart,
+  W.box,
+  W.mesh,
+  W.omit,
+  W.twice,
+  W.once,
+  W.thrice,
+  W.more,
+  W.x,
+  W.v,
+  W.fasten,
+  W.join,
+  W.yo,
+  W.row,
+  W.round,
+  W.work,
+]);
+
+function beginsStep(r: Reader): boolean {
+  const kind = kindAt(r);
+  if (kind === T.open || kind === T.star) return true;
+  if (kind === T.number) {
+    const sense = wordAt(r, 1);
+    return sense === W.ch || mayBeStitch(sense);
+  }
+  const sense = wordAt(r);
+  if (sense <= 0) return false;
+  if (sense === W.ch) return kindAt(r, 1) === T.number || kindAt(r, 1) === T.dash;
+  return (
+    mayBeStitch(sense) ||
+    sense === W.skip ||
+    sense === W.turn ||
+    sense === W.fasten ||
+    sense === W.repeat ||
+    (sense === W.join && !isWord(r, W.of, -1))
+  );
+}

@@ -1,0 +1,52 @@
+/** The word that leads to a place: "in", "into the", "around", "all in", "working in", "behind". */
+import { isOneOf, isWord, kindAt, type Reader, type Words, wordAt, wordsOf } from './reader.ts';
+import { namesRowEnds } from './row-ends.ts';
+import { W } from './senses.ts';
+import { T } from './tokens.ts';
+
+/** "in", "into the", "around", "all in", "to", "working in" … */
+export function eatPreposition(r: Reader): boolean {
+  const start = r.at;
+  if (isWord(r, W.all) && isPreposition(r, 1)) r.at++;
+  if (isWord(r, W.working) && isPreposition(r, 1)) r.at++;
+  if (!isPreposition(r, 0)) {
+    r.at = start;
+    return false;
+  }
+  r.at++;
+  // "in to the first st"
+  if (isWord(r, W.in, -1) && isWord(r, W.to) && !isWord(r, W.end, 1)) r.at++;
+  // "in and around next st"
+  if (isWord(r, W.and) && isPreposition(r, 1)) r.at++;
+  // "in through", "over and around": the second says no more.
+  if (isPreposition(r, 0) && !isWord(r, W.from)) r.at++;
+  return true;
+}
+
+export function isPreposition(r: Reader, ahead: number): boolean {
+  const sense = wordAt(r, ahead);
+  return (
+    sense === W.in ||
+    sense === W.on ||
+    sense === W.over ||
+    sense === W.around ||
+    sense === W.under ||
+    sense === W.between ||
+    sense === W.round ||
+    sense === W.through ||
+    sense === W.across ||
+    sense === W.at ||
+    isBehind(r, ahead) ||
+    // "sc up next 4 sc", "sc down next 4 sc"
+    ((sense === W.up || sense === W.along) &&
+      (isWord(r, W.next, ahead + 1) || namesRowEnds(r, ahead + 1)))
+  );
+}
+
+/** "sl st behind next petal" */
+const isBehind = (r: Reader, ahead: number): boolean =>
+  kindAt(r, ahead) === T.word &&
+  (isWord(r, W.next, ahead + 1) || isWord(r, W.each, ahead + 1)) &&
+  isOneOf(r, BEHIND, ahead);
+
+export const BEHIND: Words = wordsOf('behind');

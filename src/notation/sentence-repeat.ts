@@ -1,0 +1,160 @@
+/** A sentence that repeats as a whole: "Sc in next 8, 2 sc in next. Rep around", "sc, inc, 9 times". */
+
+import { readEnding } from './ending.ts';
+import { kindAt, type Reader, toOf } from './reader.ts';
+import type { RepeatOrder } from './repeat-step.ts';
+import { type Run, sentenceOf } from './run.ts';
+import { W } from './senses.ts';
+import { readTimes } from './times.ts';
+import { T } from './tokens.ts';
+import type { Step } from './tree.ts';
+
+/** Steps that open a row and are not repeated with its sentence. */
+const opensRow = (step: Step | undefined): boolean =>
+  step !== undefined &&
+  (step.kind === 'chain' ||
+    step.kind === 'turn' ||
+    step.kind === 'join' ||
+    step.kind === 'ring' ||
+    step.kind === 'yarn' ||
+    step.kind === 'remark' ||
+    step.kind === 'loop');
+
+/** "Sl st to centre of ch, ch 5, sc in next lp, …, repeat around": the way to the start is gone once. */
+const isMove = (steps: readonly Step[], at: number): boolean => {
+  const [step, next] = [steps[at], steps[at + 1]];
+  return step?.kind === 'work' && step.stitch.stem === 'ss' && next?.kind === 'chain';
+};
+
+/**
+ * "Ch 8, sc in ring, repeat 4 more times", "ch 5, sc in lp, ch 5, sc between 2 dc, repeat around": a chain
+ * too long for the turning chain of what it leads to is the first loop.
+ */
+function isLoop(steps: readonly Step[], at: number): boolean {
+  const chain = steps[at];
+  const n = chain?.kind === 'chain' ? (chain.n?.values[0] ?? 1) : 0;
+  const works = steps.slice(at + 1).filter((step) => step.kind === 'work');
+  const short = works.filter(({ stitch }) => stitch.stem === 'sc');
+  if (short.length === 0 || short[0] !== works[0]) return false;
+  return n >= (short.length === works.length ? SHORTEST_LOOP : SHORTEST_BESIDE_TALL);
+}
+
+/**
+ * Chains of a loop before a sc; where taller stitches follow, fewer may be the first of those
+ * (common practice).
+ */
+const SHORTEST_LOOP = 3;
+
+const SHORTEST_BESIDE_TALL = 5;
+
+/** "Ch 6, sc in next lp, ch 6, sc in next lp, repeat around": of steps said twice only the last are repeated. */
+function lastOfAlike(r: Reader, steps: readonly Step[], first: number): number {
+  const words = steps.slice(first).map((step) => wordsOfStep(r, step));
+  const n = words.length;
+  for (let half = 2; half <= n / 2; half++) {
+    if (n % half === 0 && words.every((word, i) => word === words[i % half]))
+      return first + n - half;
+  }
+  return first;
+}
+
+const wordsOfStep = (r: Reader, { from, to }: Step): string =>
+  r.text
+    .slice(r.base + from, r.base + to)
+    .toLowerCase()
+    .replace(/\s+/g, ' ');
+
+const isChain = (step: Step | undefined): boolean => step?.kind === 'chain';
+
+/** Makes the sentence before the order into a repeat: "Sc in next 8, 2 sc in next. Rep around". */
+export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: string): void {
+  let first = sentenceOf(run);
+  const last = run.out.length;
+  // A chain in the midst of a row is one of the steps: "… in next sp. Ch 1, sk 3 dc, … Repeat twice".
+  const within = run.out.slice(0, first).some((step) => !opensRow(step));
+  while (
+    first < last - 1 &&
+    (opensRow(run.out[first]) || isMove(run.out, first)) &&
+    !(isChain(run.out[first]) && (within || isLoop(run.out, first)))
+  )
+    first++;
+  first = lastOfAlike(r, run.out, first);
+  const steps = run.out.slice(first);
+  firstOfEach(steps, run.out[first - 1]);
+  const [head] = steps;
+  if (!head) return;
+  // "The pattern is a multiple of 4, and 2 more for the turning chain.": nothing that could be repeated.
+  if (steps.every(({ kind }) => kind === 'remark')) {
+    run.out.push({ kind: 'remark', from: order.order.from, to: toOf(r) });
+    return;
+  }
+  run.out.length = first;
+  run.out.push({
+    kind: 'repeat',
+    mark,
+    steps,
+    ...order,
+    again: false,
+    from: head.from,
+    to: toOf(r),
+  });
+  run.sentence = Math.min(run.sentence, first);
+}
+
+/**
+ * "Ch 1, 2 sc in same st, 2 sc in next st, repeat to end": behind a chain that is none of the stitches
+ * the first place is the same as the next, and in each later pass it can only be that.
+ */
+function firstOfEach(steps: Step[], before: Step | undefined): void {
+  const [head] = steps;
+  if (before?.kind !== 'chain' || before.n?.values[0] !== 1 || steps.length < 2) return;
+  if (head?.kind !== 'work' || head.place?.pick !== 'same' || head.place.of) return;
+  const [noun] = head.place.nouns;
+  if (noun?.kind !== 'stitch' && !(noun?.kind === 'space' && noun.chains === null)) return;
+  const nouns = [{ ...noun, kind: 'stitch' as const }];
+  steps[0] = { ...head, place: { ...head.place, pick: 'next', nouns } };
+}
+
+/** "Ch 4, dc, ch 1 11 times": a stitch and its chain, and nothing else behind the chain of the start. */
+function isPair({ out, sentence }: Run): boolean {
+  const steps = out.slice(sentence);
+  while (steps.length > 2 && opensRow(steps[0])) steps.shift();
+  const [stitch] = steps;
+  return steps.length === 2 && stitch?.kind === 'work' && !stitch.place && !stitch.until;
+}
+
+/** "2 sc, 1 inc x 7", "dc, ch 1 x 6": nobody writes "1 inc" seven times, so the list is meant. */
+function lastIsOne(run: Run): boolean {
+  const last = run.out.at(-1);
+  // "In next sp work dc, ch 1 six times": six chains would be a ch 6.
+  if (last?.kind === 'chain') return (run.end === 'list' && run.out.length > 1) || isPair(run);
+  const shaped = last?.kind === 'work' && !last.place && last.stitch.shape !== 'one';
+  return shaped && !last.numberAfter && last.n?.values[0] === 1;
+}
+
+/** ", 9 times" and "sc, inc * 6": the whole sentence; "… in next st twice": only its last step. */
+export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
+  r.at = start;
+  const times = readTimes(r, false);
+  if (times?.kind !== 'times') {
+    r.at = start;
+    return false;
+  }
+  const order: RepeatOrder = {
+    times,
+    ending: readEnding(r),
+    order: { from: times.from, to: times.to },
+  };
+  const before = r.kind[start - 1];
+  const whole =
+    before === T.comma ||
+    before === T.semicolon ||
+    (r.kind[start] === T.star && kindAt(r) !== T.comma) ||
+    r.word[start] === W.for ||
+    lastIsOne(run);
+  const saved = run.sentence;
+  if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;
+  wrapSentence(r, run, order, '');
+  run.sentence = Math.min(saved, run.out.length);
+  return true;
+}

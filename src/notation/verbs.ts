@@ -1,0 +1,95 @@
+/** Verbs before work that say no more than "work" does, and what is told of its doing. */
+
+import { mayBeStitch } from './dictionary.ts';
+import { KNIT } from './even.ts';
+import { workPlaceFirst } from './groups.ts';
+import {
+  isOneOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  type Words,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
+import { holdsWork } from './repeat-order.ts';
+import type { Run } from './run.ts';
+import { W } from './senses.ts';
+import { STAR, starRole } from './star.ts';
+import { T } from './tokens.ts';
+
+/** "Work in 12 dc", "work in a sc": the stitches are worked, and not into anything. */
+const worksIn = (r: Reader): boolean =>
+  isWord(r, W.in, 1) &&
+  (kindAt(r, 2) === T.number || isWord(r, W.a, 2)) &&
+  mayBeStitch(wordAt(r, 3));
+
+/** "Place 2 dc in first sp", "add another 5 dc", "knit 20 sc": the verb says no more than "work". */
+export function putsStitches(r: Reader): boolean {
+  const sense = wordAt(r);
+  const verb = sense === W.place || sense === W.add || isOneOf(r, KNIT);
+  const k = isWord(r, W.another, 1) ? 2 : 1;
+  return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
+}
+
+const opensWork = (r: Reader, k: number): boolean =>
+  kindAt(r, k) === T.star || kindAt(r, k) === T.open;
+
+/** "Simply ch 1 and turn", "just sc in each st" */
+export const SIMPLY: Words = wordsOf('simply just');
+
+export const startsChainAhead = (r: Reader): boolean =>
+  isWord(r, W.ch, 1) || (kindAt(r, 1) === T.number && isWord(r, W.ch, 2));
+
+export const CHAINED: Words = wordsOf('chained');
+
+const AGAIN = wordsOf('again another');
+
+const CAST = wordsOf('cast');
+
+/** "Cast on 4 ch", "cast on 10 dc": a translator's word for making them. */
+export const castsOn = (r: Reader): boolean =>
+  isOneOf(r, CAST) &&
+  isWord(r, W.on, 1) &&
+  (isWord(r, W.ch, 2) ||
+    (kindAt(r, 2) === T.number && (isWord(r, W.ch, 3) || mayBeStitch(wordAt(r, 3)))));
+
+/** "Increase by making 2 hdc in each st": what is told behind is the increase. */
+export const tellsIncrease = (r: Reader): boolean =>
+  isWord(r, W.by, 1) &&
+  (isWord(r, W.work, 2) || isWord(r, W.working, 2)) &&
+  kindAt(r, 3) === T.number;
+
+/** "(work) as follows": what is to be done stands behind. */
+export function asFollows(r: Reader): boolean {
+  const k = isWord(r, W.work) || isWord(r, W.working) || isWord(r, W.continue) ? 1 : 0;
+  if (!isWord(r, W.as, k) || kindAt(r, k + 1) !== T.word) return false;
+  if (!/^follows?$/.test(spelled(r, r.at + k + 1))) return false;
+  r.at += k + 2;
+  return true;
+}
+
+/** "Work in 12 dc", "make *6 dc …", "working into the ch-3 sps, *…*": what the verb leads to is all. */
+export function verbAlone(r: Reader, run: Run): boolean {
+  const sense = wordAt(r);
+  const work = sense === W.work;
+  // "Work again 3 dc in ring"
+  if (work && isOneOf(r, AGAIN, 1) && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3))) {
+    r.at += 2;
+    return true;
+  }
+  if (work && worksIn(r)) {
+    r.at += 2;
+    return true;
+  }
+  if ((work || sense === W.working) && workPlaceFirst(r, run)) return true;
+  const k = isWord(r, W.a, 1) ? 2 : 1;
+  // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
+  const opens = work
+    ? opensWork(r, k)
+    : sense === W.repeat &&
+      (holdsWork(r, 1) || (kindAt(r, 1) === T.star && starRole(r, r.at + 1) === STAR.open));
+  if (opens) r.at += k;
+  return opens;
+}

@@ -372,7 +372,7 @@ const LOOP = 4;
 
 /** Rows of two runs in the same readings stand at the same places of their lists. */
 function around({ rows, setting }: Run, former: PartRun): Around {
-  const beneath = rows.at(-1) ?? null;
+  const beneath = rows.findLast(isOfThisSize) ?? null;
   const isAsked = [...former.asked.values()].some(
     ({ from }) => beneath !== null && beneath.from <= from && from < beneath.to,
   );
@@ -380,12 +380,14 @@ function around({ rows, setting }: Run, former: PartRun): Around {
     beneath,
     isSure: beneath?.verdict === 'proven' && !isAsked,
     isKnown: isKnown(rows, setting),
-    behind: former.rows[rows.length + 1] ?? null,
+    behind: former.rows.slice(rows.length + 1).find(isOfThisSize) ?? null,
     carried: former.carried,
     hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),
     text: setting.text,
   };
 }
+
+const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';
 
 /**
  * Whether the stitches that are at hand are known: since the last proven row, or the part's beginning,
@@ -395,6 +397,7 @@ function around({ rows, setting }: Run, former: PartRun): Around {
 function isKnown(rows: readonly RowRecord[], { part, text }: PartSetting): boolean {
   for (let i = rows.length - 1; i >= 0 && rows[i]?.verdict !== 'proven'; i--) {
     const row = rows[i];
+    if (row?.verdict === 'omitted') continue;
     const placed = part.instructions[row?.instruction ?? -1];
     if (row?.verdict !== 'unstated' || !placed) return false;
     const { from, instruction } = placed;

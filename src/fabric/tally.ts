@@ -400,7 +400,7 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
       mixed = noteOtherStems(hands, tally, { stated, counts: row.counts }) || mixed;
       mixed = noteGapsCounted(hands, tally, stated) || mixed;
     }
-    if (isSame || excused(stated, value, may[0] ?? 0)) continue;
+    if (isSame || excused(tally, stated, { value, computed: may[0] ?? 0 })) continue;
     differs = true;
     fact(hands, {
       kind: 'count',
@@ -461,7 +461,7 @@ function noteGapsCounted(hands: Hands, tally: RowTally, stated: StatedCount): bo
   const isOfStitches = stated.unit === null || stated.unit === 'stitch';
   if (!isOfStitches || n === null || stitches === 0 || n === stitches) return false;
   // "12 sts, including the ch 2": not the space that the chain leaves, but the chain.
-  if (excused(stated, n, stitches)) return false;
+  if (excused(tally, stated, { value: n, computed: stitches })) return false;
   const isByChains = n === stitches + chains;
   const isByGaps = n === stitches + spaceCount(tally) || withoutCorner(tally).includes(n);
   if (!isByChains && !isByGaps) return false;
@@ -508,9 +508,20 @@ function namesSizeTwice(
   return twice && tally.spaces.some(({ chains }) => !named.includes(chains));
 }
 
-/** "(27, not counting the ch)": the words themselves explain one stitch of difference. */
-const excused = (stated: StatedCount, value: number, computed: number): boolean =>
-  stated.startChainIncluded !== null && value === computed + (stated.startChainIncluded ? 1 : -1);
+/**
+ * "(27, not counting the ch)": the words themselves explain one stitch of difference, where the chain
+ * is read otherwise.
+ */
+function excused(
+  { byKind }: RowTally,
+  { startChainIncluded }: StatedCount,
+  { value, computed }: { readonly value: number; readonly computed: number },
+): boolean {
+  if (startChainIncluded === null) return false;
+  const isCounted = [...byKind.keys()].some((kind) => kind.startsWith('start '));
+  if (startChainIncluded === isCounted) return false;
+  return value === computed + (startChainIncluded ? 1 : -1);
+}
 
 /**
  * The stated number of stitches in this size; -1 where none is. "(18 sc, 6 dc)" is 24 together;

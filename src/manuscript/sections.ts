@@ -37,7 +37,8 @@ const NOTES =
 
 const YOU_NEED = "you(?:'ll| will)? need";
 const MATERIALS =
-  '(?:(?:the|all|my) )?' +
+  // "All sizes" alone stands above rows.
+  '(?!all sizes$)(?:(?:the|all|my) )?' +
   oneOf(`
     materials? | supplies | requirements | tools | notions | equipment | yarns? | hooks? | gauge
     | tension | sizes? | sizing | measurements? | dimensions | skill(?: level)? | difficulty

@@ -52,6 +52,8 @@ function asInNumbers(
   text: string,
   blocks: readonly Block[],
 ): readonly string[] {
+  const apart = listed.flatMap((name) => name.split(/\s?[-–]\s?/));
+  if (apart.length > listed.length && isNamedApart(apart, text, blocks)) return apart;
   let n = 0;
   let lists = 0;
   for (const block of blocks) {
@@ -65,6 +67,15 @@ function asInNumbers(
   if (lists < ENOUGH_LISTS) return listed;
   return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
 }
+
+/** "2 (4-6)" are three sizes, where a row is for "size 4 only", and two where one of them is "4-6". */
+const isNamedApart = (apart: readonly string[], text: string, blocks: readonly Block[]): boolean =>
+  blocks.some(({ kind, from }) => {
+    const only = kind === 'instruction' ? FOR_SIZE.exec(text.slice(from, from + 40))?.[1] : null;
+    return only ? apart.includes(only) : false;
+  });
+
+const FOR_SIZE = /^\W*sizes? (\d+)(?: only)?[:,]? /i;
 
 /**
  * How many sizes the counts of a piece have where every list stands in brackets whole: "(30, 36, 42)

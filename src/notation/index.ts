@@ -11,6 +11,7 @@ export { opensPlainLabel } from './label-opens.ts';
 export { SPELLINGS } from './lexicon.ts';
 export { readOrders } from './notes.ts';
 export { PLAIN_NOUN } from './noun.ts';
+export { NUMBER_WORDS } from './number-words.ts';
 export { placeWith } from './place-draft.ts';
 export { readInstruction } from './read.ts';
 export { nameOfRow } from './rows-again.ts';

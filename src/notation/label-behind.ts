@@ -1,6 +1,6 @@
 /** What belongs to a label behind its numbers: sides, sizes, "and all even rows", its name, its colon. */
 
-import { mayBeStitch } from './dictionary.ts';
+import { formOf, mayBeStitch } from './dictionary.ts';
 import type { LabelDraft } from './label-draft.ts';
 import {
   fromOf,
@@ -198,12 +198,25 @@ const opensLine = (r: Reader, ahead: number): boolean => {
   return r.text.slice(r.base + (r.to[at - 1] ?? 0), r.base + (r.from[at] ?? 0)).includes('\n');
 };
 
+/** "Row 3 - (Inc) ch 1, 2 sc in next sc": what the row does; "(inc) x 6" and "(inc), sc 2" are work. */
+function namesShaping(r: Reader): boolean {
+  const form = formOf(wordAt(r, 1));
+  if (!form || form.stem || (form.shape !== 'increase' && form.shape !== 'together')) return false;
+  if (isWord(r, W.ch, 3)) return true;
+  const k = kindAt(r, 3) === T.number ? 4 : 3;
+  return mayBeStitch(wordAt(r, k)) && isWord(r, W.in, k + 1);
+}
+
 /** "Row 5 (WS): - Decrease row - ch 1": what the row is, behind its number. */
 function rowNameBehind(r: Reader): void {
   let k = kindAt(r) === T.dash ? 1 : 0;
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) - r.at : -1;
   if (close > 0 && isRowName(r, close + 1) && kindAt(r, close + 2) === T.colon) {
     r.at += close + 3;
+    return;
+  }
+  if (close === 2 && namesShaping(r)) {
+    r.at += 3;
     return;
   }
   if (kindAt(r, k) !== T.word || (!isOneOf(r, NAMERS, k) && kindAt(r, -1) !== T.dash)) return;

@@ -10,6 +10,11 @@ const ORDINALS =
 /** Behind them a number below ten may stand: "forty-four". */
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety';
 
+/** All of them, in small letters. */
+export const NUMBER_WORDS: readonly string[] = [CARDINALS, ORDINALS, TENS, 'hundred'].flatMap(
+  (words) => words.split(' '),
+);
+
 const byHash = (words: string): ReadonlyMap<number, number> =>
   new Map(words.split(' ').map((word, n) => [hashOf(word), n]));
 

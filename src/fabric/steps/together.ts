@@ -45,7 +45,8 @@ export function workTogether(
       togetherAlong(hands, step, legs);
       continue;
     }
-    const wanted = step.n === null && times === 1 && over !== null && over > 1 ? over : legs;
+    // "Sc3tog over next 2 sts" contradicts itself: it takes what the stitch has legs, and the sums tell.
+    const wanted = step.n === null && times === 1 && over !== null && over > legs ? over : legs;
     const along: Place | null =
       single && (single.pick === 'same' ? single : { ...single, pick: 'next' });
     oneTogether(

@@ -198,10 +198,16 @@ function sideUntil(hands: Hands, step: WorkStep, here: Here): Until | null {
 const onBridge = (hands: Hands, step: WorkStep): boolean =>
   hands.pieces !== null && step.place !== null && nounOf(step.place).kind === 'chain';
 
-/** "5 sc across" over five places tells how many there are, not how many stand in each. */
+/**
+ * "5 sc across" over five places tells how many there are, not how many stand in each; so it does over
+ * six, where more than stand in one place are told.
+ */
 const fillsRow = (hands: Hands, step: WorkStep): boolean => {
-  const n = step.stitch.shape === 'one' ? numberFor(hands, step.n) : null;
-  return n !== null && n > 2 && n === remaining(hands);
+  const { shape } = step.stitch;
+  const n = shape === 'one' || shape === 'increase' ? numberFor(hands, step.n) : null;
+  const places = remaining(hands);
+  if (n === null || hands.edge.open || (shape === 'increase' && n < 2)) return false;
+  return (n > 2 && n === places) || n > MOST_IN_ONE;
 };
 
 /** "2 sc in next sts": more than one place, as many as stitches are named. */

@@ -1,6 +1,6 @@
 /** Words that were not understood, and words that are understood but not followed by the hook. */
 import { type Finding, type Fix, notWorked, undefinedStitch, unread } from '../../finding/index.ts';
-import { SPELLINGS } from '../../notation/index.ts';
+import { NUMBER_WORDS, SPELLINGS } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { nearest, nearestOf } from '../nearest.ts';
@@ -38,15 +38,18 @@ function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {
   const words = text.slice(at.from, at.to).matchAll(/\b[a-z]{4,14}\b/gi);
   return [...words].flatMap((found) => {
     const word = found[0].toLowerCase();
-    const near = WORDS.has(word) || OTHER_CRAFTS.has(word) ? null : nearestOf(word, [...WORDS], 1);
+    const near = WORDS.has(word) || NO_SLIPS.has(word) ? null : nearestOf(word, [...WORDS], 1);
     if (near === null) return [];
     const from = at.from + found.index;
     return [replacement(text, { from, to: from + word.length }, near)];
   });
 }
 
-/** A knitter's words are no slips for a crocheter's. */
-const OTHER_CRAFTS = new Set(['knit', 'knits', 'purl', 'purls']);
+/** A knitter's words are no slips for a crocheter's, and a number is none for another word. */
+const NO_SLIPS: ReadonlySet<string> = new Set([
+  ...['knit', 'knits', 'purl', 'purls'],
+  ...NUMBER_WORDS,
+]);
 
 const WORDS: ReadonlySet<string> = new Set(
   Object.values(SPELLINGS)

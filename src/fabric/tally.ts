@@ -486,7 +486,10 @@ const PLAIN: ReadonlySet<StitchShape | null> = new Set([null, 'one', 'increase',
 function chainToldApart(hands: Hands, row: Stated): StatedCount | null {
   const starts = row.shape.chainsAtStart || row.shape.firstWork?.place?.fromHook;
   if (row.counts.length < 2 || !starts) return null;
-  const first = row.shape.steps.find((step) => step.kind === 'chain');
+  // "Ch 6, join. Ch 3, 12 dc in ring": the chain of the row is the one next to its stitches.
+  const works = row.shape.steps.findIndex((step) => step.kind === 'work' || step.kind === 'repeat');
+  const before = works < 0 ? row.shape.steps : row.shape.steps.slice(0, works);
+  const first = before.findLast((step) => step.kind === 'chain');
   const work = row.shape.firstWork?.place;
   // "41 ch, 1 tr into 4th ch from hook … (38 tr + 3 ch)": the chains passed.
   const passed = work?.fromHook ? (work.nth ?? 1) - 1 : null;

@@ -306,7 +306,7 @@ const COPIES_AND_CHAIN =
   /^[A-Z][A-Za-z' ]{2,28}\((?:make )?(?:\d|two)\) ?[:–-] ?(?=ch(?:ain)? ?\d)/i;
 
 const NAME_AND_WORK =
-  /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:colou?r|yarn|main|mc|[a-z]\b)|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;
+  /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:an? )?(?:colou?r|yarn|main|mc|[a-z]\b|\d+(?:\.\d+)? ?mm|(?:larger|smaller|size) )|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;
 
 /** "- 2 sc in each st (12)" below "- 6 sc in ring (6)": items of one list are rows of their own. */
 function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
@@ -404,7 +404,8 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   if (isSplitLabel(scan.text, at, at.next)) openSplitLabel(scan, at);
   else if (waits && isHalfLabel(scan)) extend(scan, at);
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
-  else if (isRowsTitle(scan, at) || isCapitalTitle(scan, at)) pushTitle(scan, at);
+  else if (isRowsTitle(scan, at) || isCapitalTitle(scan, at) || isNameBetween(scan, at, starts))
+    pushTitle(scan, at);
   else if (waits || isClauseBelow(scan, at, starts) || isTalkWithin(scan, at, starts))
     extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
@@ -465,7 +466,23 @@ function isCapitalTitle({ text, options, section, open }: Scan, at: Stretch): bo
 const CAPITAL_TITLE =
   /^(?!(?:TURN|REPEAT|REP|JOIN|FO|CH|ROW|ROUND|RND)\b)\p{Lu}{3,}(?: \p{Lu}{2,})?:?$/u;
 /** Straight below, or behind one line that names the colour. */
-const FIRST_ROW = /^\s*(?:(?:in|with|using) [^\n:]{2,30}\n\s*)?(?:r|rnd|round|row) ?1\s?[:.)–-]/i;
+const FIRST_ROW =
+  /^\s*(?:(?:in|with|using) [^\n:]{2,30}\n\s*)?(?:r|rnd|round|row|step) ?1\s?[:.)–-]/i;
+
+/** "Slipper Body" between a row and "Round 1:" or "Step 1:", with no blank line: the next part. */
+function isNameBetween(
+  { text, options, section, open }: Scan,
+  at: Stretch,
+  starts: Starts,
+): boolean {
+  if (starts !== null || open?.kind !== 'instruction' || open.bare) return false;
+  if (section === 'comments' || options.titles !== 'lines' || at.to - at.from > 32) return false;
+  if (!/[.)\]!]/.test(text[open.to - 1] ?? '') || !NAME_BETWEEN.test(text.slice(at.from, at.to)))
+    return false;
+  return FIRST_ROW.test(text.slice(at.next, at.next + 80));
+}
+
+const NAME_BETWEEN = /^\p{Lu}\p{Ll}+(?: (?:\p{Lu}?\p{Ll}+|\d)){0,3}:?$/u;
 
 /** "Increasing rows", "Decreasing rounds:" on a line of their own. */
 const isRowsTitle = ({ text, options, section }: Scan, { from, to }: Span): boolean =>

@@ -102,6 +102,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'no chain counts': 'In counts of stitches the chains of spaces do not count.',
     },
   },
+  'start-chain before several': {
+    tellsCustom: false,
+    readings: {
+      'a place of its own': 'A start chain that counts leaves its place to no other stitch.',
+      'one of them':
+        'Before "2 dc in each st" the start chain is one of the stitches in its own place.',
+    },
+  },
   'every other stitch': {
     tellsCustom: false,
     readings: {

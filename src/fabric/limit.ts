@@ -149,7 +149,8 @@ export function hasNext(hands: Hands, place: Place | null, gaps: Gaps): boolean 
   const noun = nounOf(place);
   const { edge } = hands;
   const both = place !== null && place.nouns.length > 1;
-  const inChains = noun.kind === 'chain' && edge.kind !== 'foundation';
+  // "Sc in each ch across" over a row that has no chains: its stitches are meant.
+  const inChains = noun.kind === 'chain' && edge.kind !== 'foundation' && edge.spaces > 0;
   const wanted = inChains || (noun.kind === 'space' && edge.spaces > 0) ? SPACE : COUNTED;
   const inGroups = noun.kind === 'group' || isSpaceOfSpecial(hands, noun);
   if (inGroups && !both && isPastGroups(hands)) return false;

@@ -49,6 +49,7 @@ export function takeNext(
     case 'box':
       return takeNextSpace(hands, noun, at);
     case 'chain':
+      noChains(hands, at);
       return takeChain(hands);
     case 'corner':
       return takeCorner(hands, noun, at);
@@ -68,6 +69,17 @@ export function takeNext(
       return takeStitch(hands, gapsOf(hands, place, at));
   }
 }
+
+/** "Sc in each ch across" over a row of stitches: they are meant, and it is noticed. */
+function noChains(hands: Hands, at: { from: number; to: number }): void {
+  const { edge, nodes, bench, pos } = hands;
+  if (edge.kind !== 'row' || edge.spaces > 0 || edge.n - pos < FEWEST_MEANT) return;
+  const found = bench.kinds.kinds[nodes.kind[edge.node[pos] ?? 0] ?? 0]?.stem;
+  if (found) fact(hands, { kind: 'noun', named: 'chain', found, ...spanAt(hands, at) });
+}
+
+/** With fewer places left, the chain may be the one that turned the row. */
+const FEWEST_MEANT = 3;
 
 /** "next dc or ch-1 sp": whichever comes, provided that it is one of them. */
 function takeEither(hands: Hands, place: Place): Target {

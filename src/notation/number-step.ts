@@ -40,7 +40,7 @@ export function numberStep(r: Reader, run: Run): void {
     (sense === W.times || kindAt(r, 1) === T.times || sense === W.x || sense === W.more)
   ) {
     if (
-      kindAt(r, 2) !== T.open &&
+      (kindAt(r, 2) !== T.open || isBareCount(r, 2)) &&
       kindAt(r, 2) !== T.number &&
       !mayBeStitch(wordAt(r, 2)) &&
       sentenceTimes(r, run, start)
@@ -56,6 +56,7 @@ export function numberStep(r: Reader, run: Run): void {
   const rows = sense === W.row || sense === W.round || sense === W.more ? readRowsOf(r) : null;
   if (rows) return putStep(r, run, rows);
   if (liesApart(r)) return remarkClause(r, run);
+  if (stitchesInRing(r, run)) return;
   if (barePlainCount(r, run) || countBehindRound(r, run)) return;
   if (startsChain(r)) return putStep(r, run, readChain(r));
   if (turningChain(r, run)) return;
@@ -214,6 +215,20 @@ function startsRound(r: Reader, run: Run): boolean {
   work.n = n;
   run.out.push(work);
   r.at++;
+  return true;
+}
+
+/** "Magic loop with 6 stitches", "magic ring of 8 sts": whatever they are called, they go into it. */
+function stitchesInRing(r: Reader, run: Run): boolean {
+  const [ring] = run.out;
+  if (ring?.kind !== 'ring' || run.out.length > 1 || !isWord(r, W.st, 1)) return false;
+  if (!isWord(r, W.with, -1) && !isWord(r, W.of, -1) && !isWord(r, W.in, -1)) return false;
+  if (!clauseEnds(r, 2) && kindAt(r, 2) !== T.open) return false;
+  const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
+  const work = plainWork(PLAIN_TERM, n);
+  work.n = n;
+  run.out.push(work);
+  r.at += 2;
   return true;
 }
 

@@ -1,5 +1,6 @@
 /** Which place of its kind: "next 5", "same", "each of next 3", "2nd", "top of", "every other". */
 
+import { mayBeStitch } from './dictionary.ts';
 import { opensDashed, readNumbers } from './numbers.ts';
 import type { PlaceDraft } from './place-draft.ts';
 import {
@@ -106,7 +107,8 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     return ordinalPick(r, draft);
   }
   // "in forth ch from hook": a slip for the ordinal; "back and forth" has no stitch behind it.
-  if (kindAt(r) === T.word && isWord(r, W.ch, 1) && isOneOf(r, FORTH)) {
+  const noun = isWord(r, W.ch, 1) || isWord(r, W.st, 1) || mayBeStitch(wordAt(r, 1));
+  if (kindAt(r) === T.word && noun && isOneOf(r, FORTH)) {
     draft.pick = 'nth';
     draft.nth = 4;
     r.at++;

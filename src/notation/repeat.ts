@@ -44,6 +44,11 @@ export function readStar(r: Reader, run: Run): void {
     r.at++;
     return;
   }
+  if (role === STAR.open && run.out.length > 0 && timesInStars(r)) {
+    sentenceTimes(r, run, start + 1);
+    if (kindAt(r) === T.star) r.at++;
+    return;
+  }
   if (role === STAR.open && r.depth < MAX_DEPTH) return openStar(r, run);
   r.at++;
   if (role === STAR.mark) {
@@ -65,6 +70,12 @@ function passNote(r: Reader, run: Run): void {
   while (kindAt(r) !== T.end && kindAt(r) !== T.stop) r.at++;
   putWords(r, run, start, 'remark');
 }
+
+/** "sc in two stitches, 2 sc in third stitch *7x*", "*7 times*": how often, between stars of its own. */
+const timesInStars = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number &&
+  (isWord(r, W.x, 2) || isWord(r, W.times, 2) || kindAt(r, 2) === T.times) &&
+  kindAt(r, 3) === T.star;
 
 /** "*dec 1, sc 1* repeat around* (12)": nothing stands behind the last star but the count. */
 function isStray(r: Reader): boolean {

@@ -132,6 +132,15 @@ function lastIsOne(run: Run): boolean {
   return shaped && !last.numberAfter && last.n?.values[0] === 1;
 }
 
+/** "Sc in first 2 sts, 2 sc in third st x 7": the third of those told before it, which each pass has. */
+function countsPlaces({ out, sentence }: Run): boolean {
+  const last = out.at(-1);
+  if (last?.kind !== 'work' || last.place?.pick !== 'nth' || (last.place.nth ?? 0) < 2) return false;
+  const { fromHook, of, row, rowsBelow, nouns } = last.place;
+  const plain = !fromHook && !of && row === null && rowsBelow === 0 && nouns[0]?.kind === 'stitch';
+  return plain && out.slice(sentence, -1).some(({ kind }) => kind === 'work');
+}
+
 /** ", 9 times" and "sc, inc * 6": the whole sentence; "… in next st twice": only its last step. */
 export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
   r.at = start;
@@ -150,8 +159,10 @@ export function sentenceTimes(r: Reader, run: Run, start: number): boolean {
     before === T.comma ||
     before === T.semicolon ||
     (r.kind[start] === T.star && kindAt(r) !== T.comma) ||
+    before === T.star ||
     r.word[start] === W.for ||
-    lastIsOne(run);
+    lastIsOne(run) ||
+    countsPlaces(run);
   const saved = run.sentence;
   if (!whole && run.out.length > 0) run.sentence = run.out.length - 1;
   wrapSentence(r, run, order, '');

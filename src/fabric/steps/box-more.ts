@@ -24,7 +24,11 @@ export function beginsWithMore(hands: Hands, step: ChainStep, row: RowContext): 
   if (step.countsAs) return false;
   const n = numberFor(hands, step.n) ?? 0;
   const start = { step, n, place, mesh: postOf(hands, row), row };
-  return place.fromHook ? fromHook(hands, start) : inFirstPost(hands, start);
+  if (place.fromHook) return fromHook(hands, start);
+  // "Ch 12, turn. Hdc in each ch. Hdc in each st to the end": along its own chain, as always from the 2nd.
+  if (place.pick === 'each' && nounOf(place).kind === 'chain' && n > 4 && hands.edge.spaces === 0)
+    return widens(hands, { ...start, place: { ...place, pick: 'nth' } }, 1);
+  return inFirstPost(hands, start);
 }
 
 interface Start {

@@ -25,6 +25,7 @@ import { runAlong } from '../run.ts';
 import { isSlip, moveAt } from '../shape.ts';
 import { ofRest, toSkipped } from '../skipped.ts';
 import { returnFromAside, takeStitch } from '../take.ts';
+import { besideStartChain } from './beside-start-chain.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
 import { passFirstChains } from './first-chain.ts';
@@ -251,7 +252,11 @@ const meansStartChain = (hands: Hands, place: Place): boolean =>
   hands.edge.kind === 'row' &&
   hands.inner === 0 &&
   remainingSpaces(hands) === 0 &&
+  remaining(hands) < MOST_LEFT &&
   startChainEntry(hands) !== null;
+
+/** With more stitches left than that, "sc in next 10 ch" means them, though they are no chains. */
+const MOST_LEFT = 3;
 
 /** "5 sc", "sc 5", "6 inc" with no place: along the row, one place after the other. */
 function workAlong(hands: Hands, step: WorkStep, place: Place | null, _here: Here): void {
@@ -368,6 +373,7 @@ function workEach(
   const other = place?.pick === 'every-other';
   // "Shell in each sc across", over shells of sc and dc: in those that are so called.
   hands.namedOnly = inEach > 2 && hasOthers(hands, place);
+  besideStartChain(hands, step, inEach);
   workStandingFirst(hands);
   if (!other && gaps === 'passed' && (next === null || isPlain(hands, next, step))) {
     plainRun(hands, step, hands.edge.n, inEach);

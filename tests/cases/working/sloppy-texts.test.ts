@@ -1,0 +1,66 @@
+/** What people write who do not write patterns for a living; all texts invented, common practice. */
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { complaints, conventions, made, worked } from './worked.ts';
+
+describe('a list and how often it is worked, without a bracket', () => {
+  const start = '1. magic loop with 7 stitches (7)\n2. 2 sc in each stitch (14)\n';
+  it.each([
+    'sc in first stitch, 2 sc in second stitch *7x* (21)',
+    'sc in first stitch, 2x sc in second stitch *7 times* (21)',
+    'sc in the next stitch, 2 sc in next stitch, 7x (21)',
+    'sc in the next stitch, 2 sc in next stitch, 7 times (21)',
+    'sc in first stitch, 2 sc in second stitch x7 (21)',
+    'sc in first stitch, 2 sc in second stitch 7 times (21)',
+  ])('%s', (list) => {
+    const text = `${start}3. ${list}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([7, 14, 21]);
+    expect(complaints(text.replace('(21)', '(22)'))).toEqual(['3 count-mismatch']);
+  });
+
+  it('a place in a row is not one of a list', () => {
+    const text =
+      'Rnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each st around. (12)\nRnd 3: Sc in next st, inc, sc in next 8 sts, inc, sc in next st. (14)\n';
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 14 proven']);
+  });
+
+  it('"forth" before a stitch is the fourth', () => {
+    const text = `${start}3. (sc in 3 stitches, 2 sc in forth stitch) 3x, sc in last 2 stitches (17)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([7, 14, 17]);
+  });
+});
+
+describe('a start chain before several stitches in each place', () => {
+  const text = (count: number) =>
+    `Rnd 1: 12 dc in ring, join. (12)\nRnd 2: Ch 3 (counts as dc), 2 dc in each st around, join. (${count})\n`;
+  it('is one of those in its own place where the count says so', () => {
+    expect(complaints(text(24))).toEqual([]);
+    expect(worked(text(24), 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+    expect(conventions(text(24))).toContain('start-chain before several: one of them (count)');
+  });
+  it('has a place of its own else', () => {
+    expect(worked(text(23), 'Rnd 2')).toEqual(['Rnd 2 23 proven']);
+    expect(complaints(text(25))).toEqual(['2 count-mismatch']);
+  });
+});
+
+describe('"ch" for the stitches of a row that has no chains', () => {
+  const row = 'Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10 sts)\n';
+  it.each(['Sc in each ch across.', 'Sc in next 10 ch.', 'Sc in each chain.'])('%s', (words) => {
+    const text = `${row}Row 2: Ch 1, turn. ${words} (10 sts)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 10 proven']);
+    expect(compile(text).findings.map(({ code }) => code)).toContain('wrong-noun');
+    expect(complaints(text.replace(/10 sts\)\n$/, '12 sts)\n'))).toEqual([
+      '2 count-mismatch',
+    ]);
+  });
+
+  it('a long chain at the start of the row is worked along', () => {
+    const text = `${row}Row 2: Ch 5. Turn. Hdc in each ch. Continue with hdc in each st until the end. (14 sts)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 14 proven']);
+  });
+});

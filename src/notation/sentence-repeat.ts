@@ -135,7 +135,8 @@ function lastIsOne(run: Run): boolean {
 /** "Sc in first 2 sts, 2 sc in third st x 7": the third of those told before it, which each pass has. */
 function countsPlaces({ out, sentence }: Run): boolean {
   const last = out.at(-1);
-  if (last?.kind !== 'work' || last.place?.pick !== 'nth' || (last.place.nth ?? 0) < 2) return false;
+  if (last?.kind !== 'work' || last.place?.pick !== 'nth' || (last.place.nth ?? 0) < 2)
+    return false;
   const { fromHook, of, row, rowsBelow, nouns } = last.place;
   const plain = !fromHook && !of && row === null && rowsBelow === 0 && nouns[0]?.kind === 'stitch';
   return plain && out.slice(sentence, -1).some(({ kind }) => kind === 'work');

@@ -13,7 +13,7 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   row.round = true;
   if (hands.pieces && toBridge(hands)) return;
   if (step.rowEnds) return alongRowEnds(hands);
-  const places = onFoundation(hands, step) ?? underGap(hands);
+  const places = onFoundation(hands, step) ?? underGap(hands) ?? beneathRows(hands);
   if (!places) {
     // Of a chain that was not understood nothing is known, and nothing is missing; a row that goes
     // along row ends comes to other sides that have no chain.
@@ -86,6 +86,17 @@ function onFoundation(hands: Hands, step: OtherSideStep): number[] | null {
   for (let id = from; id <= to; id++) places.push(id);
   hands.optionalLast = places.length > 0 && to === first.node;
   return places;
+}
+
+/** "Rejoin yarn to cast-on edge" behind the last row: the chains that the first row was worked into. */
+function beneathRows({ foundation, nodes, edge, first, rowFrom }: Hands): number[] | null {
+  if (!foundation || edge.kind !== 'row' || first) return null;
+  const worked = new Set<number>();
+  for (let id = foundation.to; id < rowFrom; id++) {
+    const chain = firstAnchor(nodes, id);
+    if (chain >= foundation.from && chain < foundation.to) worked.add(chain);
+  }
+  return worked.size > 0 ? [...worked].sort((a, b) => a - b) : null;
 }
 
 /** Does one stitch stand in a chain, made last? */

@@ -64,3 +64,11 @@ describe('"ch" for the stitches of a row that has no chains', () => {
     expect(worked(text, 'Row 2')).toEqual(['Row 2 14 proven']);
   });
 });
+
+it('yarn rejoined to the cast-on edge works into the chains of the first row', () => {
+  const text =
+    'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch to end, turn. (20 sc)\nRow 2: Ch 1, sc in each sc to end. Fasten off. (20 sc)\nRow 3: Rejoin yarn to cast-on edge, ch 1, 1 sc in each ch to end. (20 sc)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 3')).toEqual(['Row 3 20 proven']);
+  expect(complaints(text.replace(/20 sc\)\n$/, '22 sc)\n'))).toEqual(['4 count-mismatch']);
+});

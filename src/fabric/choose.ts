@@ -1,4 +1,5 @@
 import { MADE } from './attempt.ts';
+import { chooseCount } from './chosen-count.ts';
 import type { Hands } from './hands.ts';
 import { mark, restore } from './mark.ts';
 import { type Need, type PartRun, type PartSetting, runPart } from './part.ts';
@@ -54,7 +55,7 @@ export function workPart(
     return runPart(hands, setting, choices, former);
   };
   let choices = usual;
-  let run = runPart(hands, setting, choices);
+  let run = chooseCount(hands, runPart(hands, setting, choices), () => again(usual));
   let last = choices;
   let score = scoreOf(run);
   let runs = 1;

@@ -106,7 +106,7 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const cut =
     again?.kind === 'rows-again' && worksBefore(instruction, again)
       ? instruction.steps.indexOf(again)
-      : evenCut(instruction);
+      : evenCut(instruction) || secondOrder(instruction);
   if (cut > 0) return ownThenMore(placed, cut, known, setting);
   const sources =
     again?.kind === 'rows-again'
@@ -180,6 +180,12 @@ function evenCut({ label, steps }: Instruction): number {
   const behind = steps.findIndex((step, i) => i > even && makesRow(step));
   return Math.max(0, behind);
 }
+
+/** "Row 4: Same as row 2. Rep rows 1-4 for pattern": where the second order begins; 0 where there is one. */
+const secondOrder = ({ steps }: Instruction): number => {
+  const first = steps.findIndex(({ kind }) => kind === 'rows-again');
+  return 1 + steps.slice(1).findIndex(({ kind }, i) => i >= first && kind === 'rows-again');
+};
 
 const makesRow = ({ kind }: Step): boolean =>
   ['work', 'repeat', 'group', 'boxes', 'chart', 'even'].includes(kind);

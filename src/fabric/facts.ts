@@ -1,5 +1,5 @@
 /** What the hands notice while working: plain facts, which `proof` turns into findings. */
-import type { CountUnit, StatedCount, StemId } from '../notation/index.ts';
+import type { CountUnit, Multiple, StatedCount, StemId } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 
 /** Spans are absolute. */
@@ -91,6 +91,13 @@ export type Fact =
   /** Worked as often as the gauge says: `rows` rows bring it to `reachedMm`. */
   | ({ readonly kind: 'to-length' } & ToLength & Span)
   | ({ readonly kind: 'open-count' } & Span)
+  /** A chain of which only the multiple is told is worked `times` times it. */
+  | ({
+      readonly kind: 'chosen-count';
+      readonly chains: number;
+      readonly times: number;
+      readonly multiple: Multiple;
+    } & Span)
   /** This row needs another reading than its sisters. */
   | ({
       readonly kind: 'reading';

@@ -32,6 +32,8 @@ export interface Bench {
   readonly heights: Heights;
   /** `moves`: steps still allowed, so that repeats of nothing within repeats of nothing end. */
   readonly limit: { stitches: number; moves: number; readonly most: number };
+  /** Chains taken where the words tell only their multiple, by where they stand; `null`: left open. */
+  readonly chosen: Map<number, number | null>;
 }
 
 /** A starting chain: all its chains, those of its stitch, and whether its own words tell these apart. */

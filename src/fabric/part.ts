@@ -182,6 +182,11 @@ function workInstruction(run: Run, index: number): void {
     length: null,
     rowsToEnd: null,
   };
+  if (beginsPiece(run, index)) {
+    hands.edge = bareEdge('none');
+    hands.pending = null;
+    progress.before = newProgress().before;
+  }
   const length = lengthFor(run, placed, settled);
   const rowsToEnd = rowsToStitches(run, placed, settled);
   const expansion = expand(placed, progress.known, { ...settled, length, rowsToEnd });
@@ -200,6 +205,19 @@ function workInstruction(run: Run, index: number): void {
   if (facts.length === 0) return;
   const lost = facts.some((f) => f.kind === 'row-missing' || f.kind === 'row-loop');
   run.rows.push(recordOf(run, { placed, index, facts, verdict: lost ? 'unread' : 'unchecked' }));
+}
+
+/**
+ * "With A, ch 38" before a Row 1 that counts from the hook: what was worked before in no row of a number,
+ * how a special stitch is made or how colours are changed, is not what it stands on.
+ */
+function beginsPiece({ setting, progress }: Run, index: number): boolean {
+  const [chain, row] = [0, 1].map((k) => setting.part.instructions[index + k]?.instruction);
+  if (!chain || row?.label?.numbers[0] !== 1 || chain.label !== null) return false;
+  if (progress.before.row === null || progress.known.byNumber.size > 0) return false;
+  const shape = shapeOf(chain);
+  const isChain = shape.idle && chain.steps.some(({ kind }) => kind === 'chain');
+  return isChain && shapeOf(row).firstWork?.place?.fromHook === true;
 }
 
 /** "(19 sc) Rep Dec row twice. (15 sc)": the row and what is repeated have counts of their own. */

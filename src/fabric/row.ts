@@ -316,6 +316,9 @@ function conclude(
   // What lies beneath is not known: neither how long its spaces are, nor how its stitches are called.
   if (open || end.before.guessed)
     hands.facts = hands.facts.filter(({ kind }) => kind !== 'space-size' && kind !== 'noun');
+  // "Rep rows 2-7", whose row 2 says "in top of ch 3": of the row that lay beneath it the first time.
+  if (isAgain(task))
+    hands.facts = hands.facts.filter((f) => f.kind !== 'space-size' || f.ofStart !== 'beneath');
   if (end.before.guessed && namesGaps(shape)) leaveOpen(hands);
   if (end.before.groups) leaveWalkOpen(hands);
   if (hands.overlaid) leaveOpen(hands);
@@ -379,9 +382,12 @@ function verdictOf(
   return row.stated && row.agrees ? 'proven' : 'unstated';
 }
 
+/** The words of another row are worked. */
+const isAgain = (task: Task): boolean => task.asks.steps !== task.instruction.steps;
+
 /** "Repeat rounds 1-3" of a disc behind the body: another piece is begun, and the edge waits. */
 const startsAgain = (task: Task, { firstWork }: RowShape): boolean =>
-  task.asks.steps !== task.instruction.steps && (firstWork?.place?.fromHook ?? false);
+  isAgain(task) && (firstWork?.place?.fromHook ?? false);
 
 /** Did the walk end where the row ends? */
 function noteEnd(

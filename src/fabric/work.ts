@@ -55,6 +55,7 @@ export function work(manuscript: Manuscript): Fabric {
     specials: specialsOf(manuscript),
     heights: newHeights(manuscript),
     limit: { stitches: MOST_STITCHES, moves: 0, most: MOST_STITCHES },
+    chosen: new Map(),
   };
   const shop: Shop = {
     manuscript,

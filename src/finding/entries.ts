@@ -102,6 +102,14 @@ export const entries: readonly Entry[] = [
     advice: 'Change the number of boxes in the row, or add or take away columns of the chart.',
   },
   {
+    code: 'chosen-count',
+    severity: 'note',
+    title:
+      'The foundation chain has no number; it is worked here with {chains #} chains, {times #} times {of #} and {plus #}.',
+    advice:
+      'Nothing, or give the number of the sample: "a multiple of 6 plus 3; the sample has 27".',
+  },
+  {
     code: 'colour-not-joined',
     severity: 'warning',
     title: '{row} works with {yarn}, which was fastened off and not joined again.',

@@ -17,6 +17,7 @@ export {
   chartRowsLeft,
   chartSignUnknown,
   chartWidth,
+  chosenCount,
   colourNotJoined,
   colourNotNamed,
   cornerTouch,

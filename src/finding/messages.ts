@@ -105,6 +105,17 @@ export const chartWidth: Message<{
   width: number;
 }> = message('chart-width');
 
+/**
+ * note: The foundation chain has no number; it is worked here with {chains #} chains, {times #}
+ * times {of #} and {plus #}.
+ */
+export const chosenCount: Message<{
+  chains: number;
+  of: number;
+  plus: number;
+  times: number;
+}> = message('chosen-count');
+
 /** warning: {row} works with {yarn}, which was fastened off and not joined again. */
 export const colourNotJoined: Message<{
   row: string;

@@ -6,7 +6,7 @@
 import { isColour, isKnownWord, startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
-import { chainInProse, worksIntoChain } from './chain-in-prose.ts';
+import { chainInProse, multipleInProse, worksIntoChain } from './chain-in-prose.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts, namesPart, opensPart } from './label-cuts.ts';
 import {
@@ -496,30 +496,42 @@ function pushTitle(scan: Scan, { from, to }: Stretch): void {
 }
 
 function openSplitLabel(scan: Scan, at: Stretch): void {
+  openChainAbove(scan, at.from);
   openBlock(scan, 'instruction', at);
   scan.sawWork = true;
   if (scan.open) scan.open.bare = true;
 }
 
 /** The foundation chain of a first row that nothing but the paragraph above it tells of. */
-function openChainAbove(scan: Scan, row: Span): void {
+function openChainAbove(scan: Scan, row: number): void {
   if (scan.sawWork || scan.options.titles === 'headings') return;
   if (!worksIntoChain(scan.text, row)) return;
   close(scan);
   const above = scan.blocks.at(-1);
   const chain = above?.kind === 'prose' ? chainInProse(scan.text, above) : null;
-  if (above?.kind !== 'prose' || !chain) return;
-  scan.blocks.pop();
+  if (above?.kind === 'prose' && chain) return cutChain(scan, scan.blocks.length - 1, chain);
+  // The multiple of a stitch often stands at the head of its page.
+  for (const [i, block] of scan.blocks.entries()) {
+    const isTalk = block.kind === 'prose' || block.kind === 'definition';
+    const multiple = isTalk ? multipleInProse(scan.text, block) : null;
+    if (multiple) return cutChain(scan, i, multiple);
+  }
+}
+
+/** Cuts a foundation chain out of the talk around it. */
+function cutChain({ blocks }: Scan, i: number, chain: Span): void {
+  const above = blocks[i];
+  if (above?.kind !== 'prose' && above?.kind !== 'definition') return;
   const { section } = above;
+  const parts: Block[] = [{ kind: 'instruction', ...chain }];
   if (chain.from > above.from)
-    scan.blocks.push({ kind: 'prose', from: above.from, to: chain.from, section });
-  scan.blocks.push({ kind: 'instruction', ...chain });
-  if (above.to > chain.to)
-    scan.blocks.push({ kind: 'prose', from: chain.to, to: above.to, section });
+    parts.unshift({ kind: 'prose', from: above.from, to: chain.from, section });
+  if (above.to > chain.to) parts.push({ kind: 'prose', from: chain.to, to: above.to, section });
+  blocks.splice(i, 1, ...parts);
 }
 
 function openInstruction(scan: Scan, at: Stretch, starts: Starts): void {
-  if (starts === 'label') openChainAbove(scan, at);
+  if (starts === 'label') openChainAbove(scan, at.from);
   openBlock(scan, 'instruction', at);
   scan.sawWork = true;
   if (starts === 'label' && scan.open) {

@@ -11,9 +11,9 @@ const OTHER_WIDTH = /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|
 const INTO_CHAIN =
   /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b|\bskip (?:the )?(?:1st|first|first \d|\d) ch|\binto next ch\b|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
 
-/** Whether the row at `from` works into a foundation chain. */
-export const worksIntoChain = (text: string, { from, to }: Span): boolean =>
-  INTO_CHAIN.test(text.slice(from, Math.min(to, from + 160)));
+/** Whether the row at `from`, whose label may have a line of its own, works into a foundation chain. */
+export const worksIntoChain = (text: string, from: number): boolean =>
+  INTO_CHAIN.test(text.slice(from, from + 160).replace(/\n\s*\n[^]*/, ''));
 
 /**
  * Where the paragraph names the chain, to the end of that sentence; `null` where it names none, or
@@ -22,13 +22,29 @@ export const worksIntoChain = (text: string, { from, to }: Span): boolean =>
 export function chainInProse(text: string, { from, to }: Span): Span | null {
   const found = [...text.slice(from, to).matchAll(CHAIN)];
   const [first] = found;
+  if (!first) return multipleInProse(text, { from, to });
   if (
-    !first ||
     OTHER_WIDTH.test(text.slice(Math.max(from, from + first.index - 60), from + first.index))
   )
     return null;
   if (new Set(found.map(([, n]) => n)).size > 1) return null;
   const at = from + first.index;
   const end = text.slice(at, to).search(/[.!?](?:\s|$)|\n/);
+  return { from: at, to: end < 0 ? to : at + end + 1 };
+}
+
+/** "Multiple of 6 + 3", "Stitch multiple: 6 plus 3 (add 2 for base chain)", "an odd number of stitches". */
+const MULTIPLE =
+  /\bmultiples?\s*(?:of\s*|:\s*)?\d{1,3}\b(?!\s*(?:rows?|rounds?|rnds?|colou?rs|inches|cm)\b)|\b(?:even|odd|uneven) number of (?:ch|st)/gi;
+
+/** Where the paragraph tells what the foundation is a multiple of; `null` where it tells several. */
+export function multipleInProse(text: string, { from, to }: Span): Span | null {
+  const found = [...text.slice(from, to).matchAll(MULTIPLE)];
+  const [first] = found;
+  if (!first) return null;
+  const said = new Set(found.map(([words]) => words.replace(/\D+/g, '')));
+  if (said.size > 1) return null;
+  const at = from + first.index;
+  const end = text.slice(at, to).search(/[.!?;](?:\s|$)|\n(?!\s*(?:of|plus|and|\+|\(?add)\b)/i);
   return { from: at, to: end < 0 ? to : at + end + 1 };
 }

@@ -1,6 +1,7 @@
 /** Chains: "ch 3", "3ch", "ch-1", "chain 43 (47, 51)", "ch 50+1", "a chain 40 cm long". */
 
 import { mayBeStitch } from './dictionary.ts';
+import { readMultiple, readSample, startsMultiple } from './multiple.ts';
 import { readNumbers } from './numbers.ts';
 import {
   eatWord,
@@ -16,7 +17,7 @@ import {
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { ChainStep, Numbers } from './tree.ts';
+import type { ChainStep, Multiple, Numbers } from './tree.ts';
 
 /** Whether a chain begins here: "ch", "3 ch", "make a chain". */
 export function startsChain(r: Reader): boolean {
@@ -68,7 +69,8 @@ export function readChain(r: Reader): ChainStep | null {
   eatWord(r, W.more);
   if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;
   if (kindAt(r) === T.dash) r.at++;
-  if (!eatWord(r, W.ch)) {
+  const named = eatWord(r, W.ch);
+  if (!named && !startsMultiple(r)) {
     r.at = start;
     return null;
   }
@@ -78,9 +80,30 @@ export function readChain(r: Reader): ChainStep | null {
   // "30 chain sts"
   if (n && isWord(r, W.st)) r.at++;
   n ??= lengthBehind(r);
-  const open = n === null && readOpen(r);
+  const read = n === null ? readMultiple(r) : passMultiple(r);
+  if (read) n ??= readSample(r, read);
+  const multiple = read && { ...read, told: read.told || named };
+  const open = n === null && (multiple !== null || readOpen(r));
   readManner(r);
-  return { kind: 'chain', n, countsAs: null, open, from: fromOf(r, start), to: toOf(r) };
+  return {
+    kind: 'chain',
+    n,
+    countsAs: null,
+    open,
+    multiple,
+    from: fromOf(r, start),
+    to: toOf(r),
+  };
+}
+
+/** "Ch 25, a multiple of 4 plus 1", "ch 33 or any multiple of 11" */
+function passMultiple(r: Reader): Multiple | null {
+  const start = r.at;
+  if (kindAt(r) === T.comma) r.at++;
+  if (isWord(r, W.or)) r.at++;
+  const multiple = r.at > start ? readMultiple(r) : null;
+  if (!multiple) r.at = start;
+  return multiple;
 }
 
 function lengthBehind(r: Reader): Numbers | null {

@@ -4,6 +4,7 @@
  */
 
 import { isAside } from './aside.ts';
+import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
@@ -11,7 +12,7 @@ import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { starInPlace } from './star-in-place.ts';
 import { T } from './tokens.ts';
-import type { Place, RepeatStep, Step } from './tree.ts';
+import type { CountsAs, Place, RepeatStep, Step } from './tree.ts';
 import { readWork } from './work.ts';
 
 /** Folds the steps before the last work step into its place when they read as one group. */
@@ -155,7 +156,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
     run.out.push({ kind: 'ring', from: fromOf(r, start), to: toOf(r) });
     return true;
   }
-  passAside(r);
+  const stands = passAside(r, place);
   if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
   if (eatWord(r, W.work)) {
     if (kindAt(r) === T.comma) r.at++;
@@ -175,6 +176,8 @@ export function placeFirst(r: Reader, run: Run): boolean {
     r.at = start;
     return false;
   }
+  const [first] = steps;
+  if (stands && first?.kind === 'work') steps[0] = { ...first, countsAs: stands };
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
   return true;
 }
@@ -193,10 +196,21 @@ function beginsAlong(r: Reader, { fromHook, nth }: Place): boolean {
   return false;
 }
 
-/** "In the last chain (where the round began), work 2 sc": which one it is. */
-function passAside(r: Reader): void {
+/**
+ * "In the last chain (where the round began), work 2 sc": which one it is. "In 4th ch from hook (turning
+ * chain counts as dc) make a dc": what the chains passed stand for.
+ */
+function passAside(r: Reader, place: Place): CountsAs | null {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
-  if (close > 0 && r.kind[close + 1] === T.comma && isAside(r, r.at, close)) r.at = close + 1;
+  if (close < 0) return null;
+  if (place.fromHook && close - r.at < 12) {
+    const start = r.at++;
+    const stands = readCountsAs(r, close);
+    r.at = stands ? close + 1 : start;
+    if (stands) return stands;
+  }
+  if (r.kind[close + 1] === T.comma && isAside(r, r.at, close)) r.at = close + 1;
+  return null;
 }
 
 /** "In the last chain, work 3 sc into that same chain": the place, named twice. */

@@ -33,6 +33,7 @@ export type {
   Instruction,
   JoinStep,
   Loop,
+  Multiple,
   LoopStep,
   MarkStep,
   Measure,

@@ -151,7 +151,7 @@ function turningChain(r: Reader, run: Run): boolean {
   const n = { ...span, values: [r.value[r.at] ?? 0] };
   const turn = { from: fromOf(r, r.at + 1), to: r.to[r.at + 2] ?? 0 };
   r.at += 3;
-  putStep(r, run, { kind: 'chain', n, countsAs: null, open: false, ...span });
+  putStep(r, run, { kind: 'chain', n, countsAs: null, open: false, multiple: null, ...span });
   putStep(r, run, { kind: 'turn', not: false, ...turn });
   return true;
 }

@@ -205,8 +205,14 @@ function changedBehind(steps: Step[], label: RowLabel | null, r: Reader): void {
     CHANGES.test(
       r.text.slice(r.base + step.from, Math.min(r.base + step.to, r.base + step.from + 80)),
     );
+  // "Row 4: Same as row 2. Rep rows 1-4 for pattern": an order behind the row.
+  const order = steps.findIndex(
+    ({ kind, from }, i) =>
+      i > 0 && kind === 'rows-again' && /[.\n]\s*$/.test(r.text.slice(r.base, r.base + from)),
+  );
+  const end = order < 0 ? steps.length : order;
   steps.forEach((step, i) => {
-    if (i > 0 && (makes(step) || changes(step)))
+    if (i > 0 && i < end && (makes(step) || changes(step)))
       steps[i] = { kind: 'unread', from: step.from, to: step.to };
   });
 }

@@ -296,7 +296,8 @@ function scanNumber(s: Scan, from: number): number {
     value = Number(written.replace(',', '.')) || value;
     at = tail;
   }
-  const suffix = (codes[at]! | 32) > 96 ? ordinalSuffix(codes, at) : 0;
+  const suffix =
+    (codes[at]! | 32) > 96 ? ordinalSuffix(codes, at) : codes[at] === 32 ? suffixApart(codes, at) : 0;
   const to = at + suffix;
   tokens.value[push(tokens, suffix > 0 ? T.ordinal : T.number, from, to)] = value;
   return to;
@@ -320,6 +321,13 @@ function isInList(codes: Codes, at: number): boolean {
     else if (classOf(code) !== DIGIT && code !== 46 && code !== 32) return false;
   }
   return false;
+}
+
+/** Length of " rd" behind the number of "in 3 rd ch", blank and all; "1 st" may be a stitch. */
+function suffixApart(codes: Codes, at: number): number {
+  const first = fold(codes[at + 1]!);
+  if (first !== 110 && first !== 114 && first !== 116) return 0;
+  return ordinalSuffix(codes, at + 1) === 2 && codes[at + 3] === 32 ? 3 : 0;
 }
 
 /** Length of "st", "nd", "rd", "th", or the old "d", behind a number. */

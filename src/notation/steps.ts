@@ -16,6 +16,7 @@ import { KNIT, readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { placeFirst } from './groups.ts';
 import { leftOver } from './left-over.ts';
+import { startsMultiple } from './multiple.ts';
 import { numberStep } from './number-step.ts';
 import { otherCraft } from './other-craft.ts';
 import { asLongAs, otherBeginning, passClause, passSentence } from './other-way.ts';
@@ -130,6 +131,9 @@ const FACE = new Set(['eyes', 'eye', 'safety', 'nose', 'snout', 'muzzle', 'butto
 /** Words that only link clauses. */
 const LINKS: SenseSet = new SenseSet([W.and, W.afterwards, W.now, W.or]);
 
+const isFirst = ({ out }: Run): boolean =>
+  out.every(({ kind }) => kind === 'remark' || kind === 'yarn');
+
 /** "…; complete a total of 12 times": the sentence before. */
 const timesTold = (r: Reader): boolean => {
   if (spelled(r, r.at) !== 'complete') return false;
@@ -225,7 +229,8 @@ function wordStep(r: Reader, run: Run): void {
       return;
     }
     if (tellsChain(r)) return remarkClause(r, run);
-    if (startsChain(r)) return putStep(r, run, readChain(r));
+    if (startsChain(r) || (startsMultiple(r) && isFirst(run)))
+      return putStep(r, run, readChain(r));
     if (mayWork(r) && stitchStep(r, run)) return;
   }
   if ((sense <= 0 || sense === PROSE) && otherCraft(r, run)) return;

@@ -198,6 +198,16 @@ export interface ChainStep extends Span {
   readonly countsAs: CountsAs | null;
   /** "a multiple of 6 plus 3", "as long as you like", "a chain 40 cm long": the number is open. */
   readonly open: boolean;
+  /** What the open number is a multiple of; `null` where nothing tells. */
+  readonly multiple: Multiple | null;
+}
+
+/** As many chains as some number of times `of`, and `plus`: "a multiple of 6 + 3". */
+export interface Multiple {
+  readonly of: number;
+  readonly plus: number;
+  /** Chains are named, or those to turn are added; else it may be stitches that are told of. */
+  readonly told: boolean;
 }
 
 export interface SkipStep extends Span {

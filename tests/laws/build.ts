@@ -87,6 +87,7 @@ export const chain = (n: Numbers, said: Partial<ChainStep> = {}): ChainStep => (
   n,
   countsAs: null,
   open: false,
+  multiple: null,
   ...said,
 });
 

@@ -1,6 +1,7 @@
 /** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
 import type { ChainStep, Step } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
+import { chosenCount } from '../chosen-count.ts';
 import { bareEdge, foundationEdge } from '../edge.ts';
 import {
   atStart,
@@ -172,9 +173,9 @@ function beginWithChain(hands: Hands, step: ChainStep, row: RowContext): void {
 }
 
 function makeFoundationChain(hands: Hands, step: ChainStep): void {
-  const n = numberFor(hands, step.n);
+  const n = numberFor(hands, step.n) ?? chosenCount(hands, step);
   const from = hands.nodes.n;
-  const open = n === null || step.open;
+  const open = n === null;
   if (open) fact(hands, { kind: 'open-count', ...spanAt(hands, step) });
   const kind = kindOf(hands.bench.kinds, 'chain');
   const origin = originFor(hands, step);

@@ -6,7 +6,7 @@ import type { Voice } from './voice.ts';
 
 /** An open number ("a multiple of 6 plus 3") is carried in the designer's own words. */
 export function writeChain(step: ChainStep, voice: Voice): string {
-  if (step.open) return voice.quote(step);
+  if (step.open || step.multiple) return voice.quote(step);
   const n = step.n === null ? '1' : writeNumbers(step.n, voice);
   return `ch ${n}${countsAsRemark(step.countsAs, voice)}`;
 }

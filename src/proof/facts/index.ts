@@ -8,7 +8,7 @@ import { gapsCounted } from './gaps-counted.ts';
 import { tooLarge } from './limits.ts';
 import { mesh } from './mesh-count.ts';
 import { misread } from './not-followed.ts';
-import { lengthLeftOpen, numberLeftOpen } from './open.ts';
+import { lengthLeftOpen, numberChosen, numberLeftOpen } from './open.ts';
 import { noPlace } from './place-missing.ts';
 import { rangeOfOtherLength } from './range-mismatch.ts';
 import { readsDifferently, twoReadings } from './readings.ts';
@@ -50,6 +50,7 @@ const rules: Rules = {
   // An assumption, which is listed among what was not checked.
   'to-length': () => null,
   'open-count': numberLeftOpen,
+  'chosen-count': numberChosen,
   reading: readsDifferently,
   'two-readings': twoReadings,
   'row-total': rangeOfOtherLength,

@@ -1,6 +1,6 @@
 /** Lengths and numbers that are left to the maker. */
 import type { OpenLength } from '../../fabric/index.ts';
-import { type Finding, openCount, openLength } from '../../finding/index.ts';
+import { chosenCount, type Finding, openCount, openLength } from '../../finding/index.ts';
 import { rowName } from '../names.ts';
 import { orderAt } from '../order.ts';
 import type { Scene, Sightings } from '../scene.ts';
@@ -30,4 +30,10 @@ export function numberLeftOpen(scene: Scene, found: Sightings<'open-count'>): Fi
   );
   const row = first.row.number === null && next ? next : first.row;
   return openCount(at, { row: rowName(scene, row) }, { rows, sizes });
+}
+
+export function numberChosen(_scene: Scene, found: Sightings<'chosen-count'>): Finding {
+  const { first, at, rows, sizes } = found;
+  const { chains, times, multiple } = first.fact;
+  return chosenCount(at, { chains, times, of: multiple.of, plus: chains - times * multiple.of }, { rows, sizes });
 }

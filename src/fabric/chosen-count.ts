@@ -79,9 +79,7 @@ const MOST_CHAINS = 2000;
 const isChosen = (fact: RowRecord['facts'][number]) => fact.kind === 'chosen-count';
 
 const faultsOf = ({ rows, isCut }: Run): number =>
-  isCut
-    ? Number.POSITIVE_INFINITY
-    : rows.filter(({ verdict }) => verdict === 'mismatch').length;
+  isCut ? Number.POSITIVE_INFINITY : rows.filter(({ verdict }) => verdict === 'mismatch').length;
 
 /** The first stated count that differs, and what was made. */
 function countOff(rows: readonly RowRecord[]) {

@@ -23,9 +23,7 @@ export function chainInProse(text: string, { from, to }: Span): Span | null {
   const found = [...text.slice(from, to).matchAll(CHAIN)];
   const [first] = found;
   if (!first) return multipleInProse(text, { from, to });
-  if (
-    OTHER_WIDTH.test(text.slice(Math.max(from, from + first.index - 60), from + first.index))
-  )
+  if (OTHER_WIDTH.test(text.slice(Math.max(from, from + first.index - 60), from + first.index)))
     return null;
   if (new Set(found.map(([, n]) => n)).size > 1) return null;
   const at = from + first.index;

@@ -10,7 +10,8 @@ import { T } from './tokens.ts';
 export function isAside(r: Reader, start: number, close: number): boolean {
   if (isFootnote(r, start + 1)) return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
-  if (first === W.multiple || first === W.about || ASIDES.has(first) || namesOnly(r, start, close)) return true;
+  if (first === W.multiple || first === W.about || ASIDES.has(first) || namesOnly(r, start, close))
+    return true;
   if (first === W.centre && tellsMiddle(r, start, close)) return true;
   // "(turning ch is first dc of row)"
   const turning = first === W.tch || first === W.turning || first === W.beginning;

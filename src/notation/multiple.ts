@@ -16,7 +16,9 @@ import { T } from './tokens.ts';
 import type { Multiple, Numbers } from './tree.ts';
 
 /** Words before the multiple that say nothing of its numbers. */
-const BEFORE = wordsOf('a an any in the that is with of some number as to by for you want which are long');
+const BEFORE = wordsOf(
+  'a an any in the that is with of some number as to by for you want which are long',
+);
 const PARITY = wordsOf('even odd uneven');
 const DIVISIBLE = wordsOf('divisible dividable');
 const ADDING = wordsOf('add adding and then an extra additional');

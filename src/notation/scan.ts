@@ -297,7 +297,11 @@ function scanNumber(s: Scan, from: number): number {
     at = tail;
   }
   const suffix =
-    (codes[at]! | 32) > 96 ? ordinalSuffix(codes, at) : codes[at] === 32 ? suffixApart(codes, at) : 0;
+    (codes[at]! | 32) > 96
+      ? ordinalSuffix(codes, at)
+      : codes[at] === 32
+        ? suffixApart(codes, at)
+        : 0;
   const to = at + suffix;
   tokens.value[push(tokens, suffix > 0 ? T.ordinal : T.number, from, to)] = value;
   return to;

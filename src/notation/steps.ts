@@ -229,8 +229,7 @@ function wordStep(r: Reader, run: Run): void {
       return;
     }
     if (tellsChain(r)) return remarkClause(r, run);
-    if (startsChain(r) || (startsMultiple(r) && isFirst(run)))
-      return putStep(r, run, readChain(r));
+    if (startsChain(r) || (startsMultiple(r) && isFirst(run))) return putStep(r, run, readChain(r));
     if (mayWork(r) && stitchStep(r, run)) return;
   }
   if ((sense <= 0 || sense === PROSE) && otherCraft(r, run)) return;

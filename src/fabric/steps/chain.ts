@@ -1,7 +1,7 @@
 /** Chains: a foundation, a starting chain, a space, or the next row's chain at this row's end. */
 import type { ChainStep, Step } from '../../notation/index.ts';
-import type { Here, RowContext } from '../context.ts';
 import { chosenCount } from '../chosen-count.ts';
+import type { Here, RowContext } from '../context.ts';
 import { bareEdge, foundationEdge } from '../edge.ts';
 import {
   atStart,

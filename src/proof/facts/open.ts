@@ -35,5 +35,9 @@ export function numberLeftOpen(scene: Scene, found: Sightings<'open-count'>): Fi
 export function numberChosen(_scene: Scene, found: Sightings<'chosen-count'>): Finding {
   const { first, at, rows, sizes } = found;
   const { chains, times, multiple } = first.fact;
-  return chosenCount(at, { chains, times, of: multiple.of, plus: chains - times * multiple.of }, { rows, sizes });
+  return chosenCount(
+    at,
+    { chains, times, of: multiple.of, plus: chains - times * multiple.of },
+    { rows, sizes },
+  );
 }

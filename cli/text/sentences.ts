@@ -169,6 +169,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'one place for each pass': '"In same st" at the start of a repeat is the next stitch.',
     },
   },
+  'same in a list': {
+    tellsCustom: false,
+    readings: {
+      'the place worked last':
+        '"3 sc in same st" among numbers of stitches is the stitch worked last.',
+      'one place for all': '"3 sc in same st" among numbers of stitches is one stitch, the next.',
+    },
+  },
   list: {
     tellsCustom: false,
     readings: {

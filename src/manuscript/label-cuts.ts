@@ -179,6 +179,8 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   const tail = LABEL_END.exec(words) ?? DASHED.exec(words);
   if (!tail) return false;
   const sign = text[before] ?? '';
+  // "(the loop left in rnd 5). Pull it …": the bracket ends there.
+  if (tail[1] === ')' && isInBracket(text, at)) return false;
   if (tail[1] === ':' && DASHES.includes(sign) && isTitled(text, at)) {
     return startsWithLabel(text, at, lineEndFrom(text, at));
   }
@@ -190,6 +192,16 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
   return startsWithLabel(text, at, lineEndFrom(text, at));
+}
+
+/** A bracket opened in the same line is not closed before `at`. */
+function isInBracket(text: string, at: number): boolean {
+  for (let i = at - 1; i >= Math.max(0, at - 120); i--) {
+    const sign = text[i];
+    if (sign === ')' || sign === '\n') return false;
+    if (sign === '(') return true;
+  }
+  return false;
 }
 
 /** Work right behind the number and its side, "Row 2 (WS) ch2, 1htr in …", with no sign between. */

@@ -23,6 +23,9 @@ const ABBREVIATIONS =
   oneOf('abbreviations? | abbrev | abbr | key | legend | glossary | terminology | terms') +
   '(?: (?:used|list|key|and terms))?';
 
+const STITCHES_NEEDED =
+  "(?:crochet )?(?:stitches|terms|abbreviations)(?: that)? you(?:'ll| will)?(?: need(?: to know)?| should know|'ll use)";
+
 const NOTES =
   `(?:${oneOf(`
     pattern | general | construction | important | special | some | designer'?s? | instruction
@@ -61,7 +64,7 @@ const COMMENTS =
 
 const NAMES: readonly (readonly [Section, RegExp])[] = [
   ['specials', new RegExp(`^(?:${SPECIALS})$`)],
-  ['abbreviations', new RegExp(`^${ABBREVIATIONS}$`)],
+  ['abbreviations', new RegExp(`^(?:${ABBREVIATIONS}|${STITCHES_NEEDED})$`)],
   ['notes', new RegExp(`^${NOTES}$`)],
   ['materials', new RegExp(`^${MATERIALS}$`)],
   ['comments', new RegExp(`^${COMMENTS}$`)],

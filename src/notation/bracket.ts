@@ -317,6 +317,12 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   // "(Make it wider if you like. The pattern is a multiple of 4.)": talk alone.
   if (steps.length > 0 && steps.every(({ kind }) => kind === 'remark') && !isTimesSign(r, r.at))
     return putWords(r, run, b.start, 'remark');
+  // "6 sc in ring (sl st into first sc)": the join, which no bracket repeats.
+  const [only] = steps;
+  if (b.closed && steps.length === 1 && only && joins(only) && !isTimesSign(r, r.at)) {
+    run.out.push(only);
+    return;
+  }
   const cluster = b.closed ? madeIntoCluster(r, steps, fromOf(r, b.start)) : null;
   if (cluster) {
     run.out.push(cluster);
@@ -339,6 +345,10 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
   } else run.out.push(step);
   if (step.kind === 'group') alsoThere(r, run, step);
 }
+
+const joins = (step: Step): boolean =>
+  step.kind === 'join' ||
+  (step.kind === 'work' && step.stitch.stem === 'ss' && step.place?.pick === 'first');
 
 const isMarking = ({ kind }: Step): boolean => kind === 'remark' || kind === 'skip';
 

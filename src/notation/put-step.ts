@@ -82,7 +82,22 @@ function sideWork(r: Reader, work: WorkStep): WorkStep {
 const forSoManyMore = (r: Reader): boolean =>
   isWord(r, W.for) && kindAt(r, 1) === T.number && isWord(r, W.more, 2) && clauseEnds(r, 3);
 
-export function workStep(r: Reader, run: Run, work: Step & { kind: 'work' }): void {
+/** "2 sc inc in next st", "2 dc dec in 4th ch": one increase or decrease, and of how many stitches it is. */
+function ofSoMany(work: WorkStep): WorkStep {
+  const { n, numberAfter, stitch, place } = work;
+  const isShaped = stitch.shape === 'increase' || stitch.shape === 'together';
+  if (!isShaped || stitch.stem === null || stitch.legs !== null || numberAfter) return work;
+  const legs = n?.values.length === 1 ? (n.values[0] ?? 0) : 0;
+  if (!place || place.n || legs < 2 || legs > MOST_LEGS || work.alsoIn.length > 0) return work;
+  const isOne = place.pick === 'next' || place.pick === 'nth' || place.pick === 'same';
+  const isEach = place.pick === 'each' && stitch.shape === 'increase';
+  return isOne || isEach ? { ...work, n: null, stitch: { ...stitch, legs } } : work;
+}
+
+const MOST_LEGS = 4;
+
+export function workStep(r: Reader, run: Run, read: WorkStep): void {
+  const work = ofSoMany(read);
   const join =
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
   run.aside = false;

@@ -13,6 +13,7 @@ const NO_COUNTS: readonly StatedCount[] = [];
  */
 export function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonly StatedCount[] {
   if (seen.length === 0) return NO_COUNTS;
+  finishBehind(seen, steps);
   let last = steps.length;
   while (last > 0 && !makes(steps[last - 1])) last--;
   const [only] = seen;
@@ -32,6 +33,18 @@ export function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonl
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
   return counts;
+}
+
+/** "… 5 sc (12). Sc in next st, fasten off": the round is told; the stitch only brings the yarn to its end. */
+function finishBehind(seen: readonly SeenCount[], steps: Step[]): void {
+  const from = seen.at(-1)?.from ?? 0;
+  const [work, ...rest] = steps.slice(from);
+  if (work?.kind !== 'work' || from === 0 || rest.some(makes)) return;
+  if (!rest.some((step) => step.kind === 'fasten-off' && !step.not)) return;
+  const { n, place, stitch, until } = work;
+  const isNext = place === null || (place.pick === 'next' && place.n === null);
+  if (!isNext || until || (n?.values[0] ?? 1) > 1 || stitch.shape !== 'one') return;
+  steps[from] = { kind: 'remark', from: work.from, to: work.to };
 }
 
 /** "Dec row: sc2tog, sc to end. (18 sc) Rep Dec row twice. (16 sc)": the first count is the row's own. */

@@ -1,5 +1,5 @@
 /** Several places become one stitch: sc2tog, a cluster over three stitches. */
-import type { Place, Until, WorkStep } from '../../notation/index.ts';
+import { type Place, stemOf, type Until, type WorkStep } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { type Hands, hasLeft, make, numberFor, originFor, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
@@ -9,7 +9,7 @@ import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
 import { ask } from '../readings.ts';
 import { takeStitch } from '../take.ts';
-import { countFromHook } from './from-hook.ts';
+import { countFromHook, skippedChains } from './from-hook.ts';
 import { openLast } from './last.ts';
 import { kindFor, stitches } from './stitch.ts';
 
@@ -23,6 +23,7 @@ export function workTogether(
   const { stitch } = step;
   if (hands.into) return stitches(hands, step, hands.into, numberFor(hands, step.n) ?? 1);
   const place = places[0] ?? null;
+  if (place && isHooked(hands, place)) skippedChains(hands, step, place);
   if (place && places.length === 1 && sharesFoot(hands, step, place, row)) {
     return inOnePlaceEach(hands, step, place);
   }
@@ -47,17 +48,22 @@ export function workTogether(
     }
     // "Sc3tog over next 2 sts" contradicts itself: it takes what the stitch has legs, and the sums tell.
     const wanted = step.n === null && times === 1 && over !== null && over > legs ? over : legs;
-    const along: Place | null =
-      single && (single.pick === 'same' ? single : { ...single, pick: 'next' });
     oneTogether(
       hands,
       step,
-      Array.from({ length: wanted }, (_, k) =>
-        k > 0 && along?.pick === 'same' ? { ...along, pick: 'next' as const } : along,
-      ),
+      Array.from({ length: wanted }, (_, k) => single && legPlace(hands, single, i + k === 0)),
     );
   }
 }
+
+/** Where a leg stands: the first where the words say, "in same st", "in 2nd ch from hook", all others next. */
+const legPlace = (hands: Hands, place: Place, isFirst: boolean): Place =>
+  isFirst && (place.pick === 'same' || isHooked(hands, place))
+    ? place
+    : { ...place, pick: 'next', nth: null, fromHook: false };
+
+const isHooked = (hands: Hands, { pick, fromHook }: Place): boolean =>
+  pick === 'nth' && fromHook && hands.edge.kind === 'foundation';
 
 /** "dec in next 6 sts": three decreases; "sc2tog over next 2 sts": one; "over next 3": one, of 3. */
 function togetherTimes(over: number | null, legs: number, place: Place | null): number {
@@ -108,8 +114,11 @@ const ONE_PLACE: ReadonlySet<string> = new Set(['space', 'corner', 'ring', 'grou
 function sharesFoot(hands: Hands, step: WorkStep, place: Place, row: RowContext): boolean {
   if (ONE_PLACE.has(nounOf(place).kind)) return true;
   const single = numberFor(hands, place.n) === null;
-  if (!single || (place.pick !== 'next' && place.pick !== 'same' && place.pick !== 'each'))
+  if (!single || !(isHooked(hands, place) || ['next', 'same', 'each'].includes(place.pick)))
     return false;
+  // Legs of single crochet are drawn together over stitches: in one place they would make none.
+  const { stem } = step.stitch;
+  if (place.pick !== 'same' && stem && stemOf(stem, hands.bench.terms) === 'w0') return false;
   // Where the start chain and the legs beside it are the first cluster, the others are clusters too.
   const isOne = place.pick === 'same' || row.shape.chainIsLeg;
   const custom = isOne ? 'in one place' : 'over as many places';
@@ -129,7 +138,7 @@ function inOnePlaceEach(hands: Hands, step: WorkStep, place: Place): void {
       hands,
       kindFor(hands, step.stitch, step),
       originFor(hands, step),
-      takePlace(hands, at, step),
+      isHooked(hands, at) ? countFromHook(hands, at, step) : takePlace(hands, at, step),
     );
   };
   const next: Place = {

@@ -37,6 +37,7 @@ import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-cha
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
 import { alongRowEnds, goesAlongRowEnds, isSpreadOverRowEnds } from './row-ends.ts';
+import { inOneOfList } from './same-in-list.ts';
 import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
 
@@ -109,7 +110,8 @@ const takesSeveralPlaces = (step: WorkStep): boolean =>
     (step.place.n?.values[0] ?? 1) > 1);
 
 function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here): void {
-  const asked = written && ofEach(eachToEnd(amongSpaces(written, here), step));
+  const named = written && inOneOfList(hands, step, written, here);
+  const asked = named && ofEach(eachToEnd(amongSpaces(named, here), step));
   const place = asked && usedUp(hands) ? ofRest(hands, asked) : asked;
   const until =
     place?.until ?? (place === null ? (step.until ?? sideUntil(hands, step, here)) : null);

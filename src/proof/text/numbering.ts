@@ -81,13 +81,19 @@ function twice(scene: Scene, run: Run, i: number): Finding | null {
   const row = run.rows[i] as Numbered;
   const first = run.rows[run.firstAt.get(row.first) ?? i];
   if (!first || first === row || remarkOf(first.label) !== remarkOf(row.label)) return null;
-  if (isHeadingOf(run, i)) return null;
+  if (isHeadingOf(run, i) || isEither(scene, first) || isEither(scene, row)) return null;
   const labels = [{ ...absolute(first.placed, first.label), text: 'the first of them' }];
   const words = { row: labelName(row.label, row.first) };
   const at = absolute(row.placed, row.label);
   const finding = rowDoubled(at, words, { labels, rows: rowIds(scene, row) });
   return propose(finding, renumbered(scene, row, row.first + 1));
 }
+
+/** "Optional Row 1: Ch 26, …" beside the row in other words. */
+const isEither = ({ manuscript: { text } }: Scene, { placed, label }: Numbered): boolean => {
+  const at = placed.from + label.from;
+  return /\b(?:optional|alternat(?:e|ive)|or)\W*$/i.test(text.slice(Math.max(0, at - 16), at));
+};
 
 /** "Round 2" and "With B, join in any dc" above "Rnd 2: …": the lines name the round that follows. */
 function isHeadingOf({ rows }: Run, i: number): boolean {

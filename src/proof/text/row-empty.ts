@@ -1,6 +1,6 @@
 /** A label with nothing behind it. */
 import { type Finding, rowEmpty } from '../../finding/index.ts';
-import type { RowLabel } from '../../notation/index.ts';
+import type { Instruction, RowLabel } from '../../notation/index.ts';
 import { labelName } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import { absolute, instructionsOf, rowIds } from './rows.ts';
@@ -15,6 +15,13 @@ const isTold = (between: string): boolean => STITCHES.test(between.split(/\n\s*#
 const STITCHES =
   /\b(?:ch|chains?|sc|hdc|dc|tr|sl st|stitch|stitches|sts?|spaces?|corners?|rows?|rounds?)\b/i;
 
+/** "Foundation row:" above "Rnd 1: Ch 10, …", which begins with a chain or a ring of its own. */
+function isHeading(label: RowLabel, next: Instruction | undefined): boolean {
+  const opens = next?.steps.find(({ kind }) => kind !== 'yarn' && kind !== 'remark');
+  const begins = opens?.kind === 'chain' || opens?.kind === 'ring';
+  return label.numbers.length === 0 && next?.label?.numbers[0] === 1 && begins;
+}
+
 export function emptyRows(scene: Scene): Finding[] {
   const rows = [...instructionsOf(scene)];
   return rows.flatMap((row, i) => {
@@ -26,6 +33,7 @@ export function emptyRows(scene: Scene): Finding[] {
     if (/[\p{L}\p{N}]/u.test(rest)) return [];
     const next = rows[i + 1]?.placed.from ?? scene.manuscript.text.length;
     if (isTold(scene.manuscript.text.slice(to, next))) return [];
+    if (isHeading(label, rows[i + 1]?.placed.instruction)) return [];
     const words = { row: labelName(label, label.numbers[0]) };
     return [rowEmpty(absolute(row.placed, label), words, { rows: rowIds(scene, row) })];
   });

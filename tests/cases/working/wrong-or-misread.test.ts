@@ -60,3 +60,77 @@ test('"All sizes" above rows is no list of materials', () => {
     'Ch 21.\nAll Sizes\nRow 1 sc in second ch from hook and in each ch across\nRow 2 ch 1, turn, sc in each st across\n';
   expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 unstated', 'Row 2 20 unstated']);
 });
+
+test('"2 sc inc in next st" is one increase of two', () => {
+  const text = (n: number): string =>
+    `Rnd 1: 7 sc in magic ring. (7)\nRnd 2: ${n} sc inc in each st. (14)\nRnd 3: sc in 1st st, 2 sc inc in next st, around (21)\n`;
+  expect(complaints(text(2))).toEqual([]);
+  expect(complaints(text(3))).not.toEqual([]);
+});
+
+describe('stitches together from the hook', () => {
+  it('begin in the chain that is named', () => {
+    const text = (count: number): string =>
+      `Ch 24.\nRow 1: Sc2tog in 2nd ch from hook, sc in each ch to end. (${count} sts)\n`;
+    expect(complaints(text(22))).toEqual([]);
+    expect(complaints(text(23))).not.toEqual([]);
+    expect(complaints(text(21))).not.toEqual([]);
+  });
+
+  it('may all stand in it', () => {
+    const text = (count: number): string =>
+      `Ch 22.\nRow 1: Dc2tog in 4th ch from hook, *skip next ch, dc3tog in next ch; rep from * to end. (${count} sts)\n`;
+    expect(complaints(text(10))).toEqual([]);
+    expect(complaints(text(13))).not.toEqual([]);
+  });
+});
+
+test('"3 sc in same st" in a list of numbers may be one stitch for all', () => {
+  const text = (count: number): string =>
+    `Rnd 1: 7 sc in magic ring. (7)\nRnd 2: 2 sc, 3 sc in same st, 4 sc (${count})\n`;
+  expect(complaints(text(9))).toEqual([]);
+  expect(complaints(text(10))).not.toEqual([]);
+  expect(complaints(text(8))).not.toEqual([]);
+});
+
+test('a bracket that joins joins once, and its slip stitch is no stitch', () => {
+  const text = (count: number): string =>
+    `Round 1: 9sc in mr (sl st into first sc) [${count}]\nRound 2: ch 1, inc x9 [18]\n`;
+  expect(worked(text(9), 'Rnd 1')).toEqual(['Rnd 1 9 proven']);
+  expect(complaints(text(11))).toEqual(['1 count-mismatch']);
+});
+
+test('a stitch behind the count with which the yarn is fastened off is none of the round', () => {
+  const text = (count: number): string =>
+    `Round 1 6sc in magic ring [6 sts]\nRound 2 3sc, inc, 2sc\n[${count} sts]\n1sc into next st, fasten off and\nleave a long tail for sewing\n`;
+  expect(complaints(text(7))).toEqual([]);
+  expect(complaints(text(8))).toEqual(['3 count-mismatch']);
+});
+
+describe('labels that are none, and labels beside others', () => {
+  it('a row in other words is not given twice', () => {
+    const text = (word: string): string =>
+      `Row 1: fsc 19 (19 sts)\n${word}Row 1: ch 20, sc in the 2nd ch from the hook and each ch across. (19 sts)\nRow 2: ch 1, turn, sc in each st. (19 sts)\n`;
+    expect(complaints(text('Optional '))).toEqual([]);
+    expect(complaints(text(''))).toEqual(['2 row-doubled']);
+  });
+
+  it('"(left from rnd 3)." begins no round', () => {
+    const text =
+      'Rnd 1: 8 sc in magic ring.\nRnd 2: 2 sc in each st.\nRnd 3: sc in each st. Fasten off.\nCuff: Join yarn (the loop left in rnd 3). Ch 1, sc in each st.\nRnds 2-3: sc in each st.\n';
+    expect(complaints(text).filter((told) => told.includes('row-'))).toEqual([]);
+  });
+
+  it('"Foundation row:" above a chain is a heading', () => {
+    const text = (row: string): string =>
+      `Foundation row:\n\nRnd 1: ${row}\nRnd 2: sc in each st around.\n`;
+    expect(complaints(text('ch 9, join, 12 sc in ring'))).toEqual([]);
+    expect(complaints(text('sc in each st around'))).toContain('1 row-empty');
+  });
+
+  it('"Stitches you need to know" lists short forms', () => {
+    const text =
+      'Stitches you need to know\nSK skip\nCH chain - pull your yarn through the loop on your hook.\nThe Pattern\nRow 1: ch 5, sc in 2nd ch from hook and across (4)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});

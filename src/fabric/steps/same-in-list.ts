@@ -1,0 +1,25 @@
+/**
+ * "6 sc, 3 sc in same st, 5 sc": among stitches that are told by their numbers alone, the three often
+ * stand in one stitch together, which is the next. The sums tell.
+ */
+import type { Place, WorkStep } from '../../notation/index.ts';
+import type { Here } from '../context.ts';
+import { type Hands, spanAt } from '../hands.ts';
+import { nounOf } from '../noun.ts';
+import { ask } from '../readings.ts';
+
+/** The place, which is the next one where "same" means one for all of them. */
+export function inOneOfList(hands: Hands, step: WorkStep, place: Place, here: Here): Place {
+  if (place.pick !== 'same' || place.of || nounOf(place).kind !== 'stitch') return place;
+  const before = here.steps[here.i - 1];
+  const isListed = before?.kind === 'work' && before.place === null && before.until === null;
+  if (!isListed || (step.n?.values[0] ?? 1) < 2) return place;
+  const reading = ask(hands.readings, {
+    doubt: 'same in a list',
+    custom: 'the place worked last',
+    alternatives: ['one place for all'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'the place worked last' ? place : { ...place, pick: 'next' };
+}

@@ -303,8 +303,7 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'with the chain first worked': 'The opposite side ends with the chain that was worked first.',
       'without the chain first worked':
         'The opposite side ends before the chain that was worked first.',
-      'with the chains at both ends':
-        'The opposite side takes the chains at both ends, which one stitch stands in, once more.',
+      'with the chains at both ends': 'The opposite side takes the chains at both ends once more.',
     },
   },
 };

@@ -75,6 +75,12 @@ function loopHere(r: Reader): Loop | null {
     r.at += 2;
     return 'third';
   }
+  // "in top loop of each ch", "under both top loops": where a hook goes if nothing else is said.
+  const top = sense === W.both && isWord(r, W.top, 1) ? 1 : 0;
+  if ((top === 1 || sense === W.top) && isWord(r, W.loop, top + 1)) {
+    r.at += top + 2;
+    return 'both';
+  }
   const loop: Loop | null =
     sense === W.back ? 'back' : sense === W.front ? 'front' : sense === W.both ? 'both' : null;
   if (loop === 'back' && isBackOfChain(r)) {

@@ -281,8 +281,9 @@ export function readLoopOrder(r: Reader): LoopStep | null {
     return null;
   }
   const row = ofRowBefore(r);
-  // "working in back of chain"
-  if (loop === 'third' && isWord(r, W.ch)) r.at++;
+  // "working in back of chain", "working in top loops of ch, sc in …"
+  const ofChain = isWord(r, W.of, -1) || (isWord(r, W.the, -1) && isWord(r, W.of, -2));
+  if ((loop === 'third' || (ofChain && clauseEnds(r, 1))) && isWord(r, W.ch)) r.at++;
   // "in 3rd loop of hdc,"
   if (isWord(r, W.of, -1) && mayBeStitch(wordAt(r)) && clauseEnds(r, 1)) r.at++;
   if (isWord(r, W.throughout) || isWord(r, W.around) || isWord(r, W.across)) r.at++;

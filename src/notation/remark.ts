@@ -76,6 +76,7 @@ const tellsHow = (r: Reader): boolean => {
     (isWord(r, W.in, 1) && mayBeStitch(wordAt(r, 2)) && kindAt(r, 3) === T.comma) ||
     // "working down first side": where the row goes; the opposite side of a chain is an order.
     isWord(r, W.along, 1) ||
+    acrossPiece(r) ||
     kindAt(r, k) === T.ordinal ||
     (isWord(r, W.from, 1) && /^(left|right)$/.test(spelled(r, r.at + 2))) ||
     /^(your|it|them|sure)$/.test(spelled(r, r.at + k))
@@ -90,6 +91,17 @@ function tellsLastOf(r: Reader): boolean {
   if (kindAt(r, k) === T.number && r.value[r.at + k] === 1) k++;
   return mayBeStitch(wordAt(r, k)) && isWord(r, W.in, k + 1);
 }
+
+/** "working across long edge of band, sc in each row end": where the row goes, before the work. */
+function acrossPiece(r: Reader): boolean {
+  if (!isWord(r, W.across, 1) && !isWord(r, W.up, 1)) return false;
+  let k = 2;
+  for (; k < 10 && kindAt(r, k) === T.word && !isWord(r, W.ch, k); k++)
+    if (mayBeStitch(wordAt(r, k)) && !isOneOf(r, EDGES, k + 1)) break;
+  return k > 2 && kindAt(r, k) === T.comma && kindAt(r, k + 1) !== T.end;
+}
+
+const EDGES = wordsOf('edge edges side sides end ends');
 
 function betweenOthers(r: Reader): boolean {
   if (!/^(between|behind|over)$/.test(spelled(r, r.at + 1))) return false;

@@ -69,7 +69,7 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 
 /** Whether work, or nothing, stands behind the label. */
 function isRow(r: Reader, label: RowLabel): boolean {
-  if (label.word === '' && tellsMovement(r)) return false;
+  if (label.word === '' && (tellsMovement(r) || tellsOfPiece(r))) return false;
   // "R3: = R2" has both signs.
   const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
   const lettered = closed && /^r\d+(?:[-–—]r?\d+)?$/i.test(label.text);
@@ -91,6 +91,16 @@ function tellsMovement(r: Reader): boolean {
   return false;
 }
 
+/** "2. The starting chain and first round will be the size of the mat": an item of a list of notes. */
+function tellsOfPiece(r: Reader): boolean {
+  if (!isWord(r, W.the) && !isWord(r, W.all) && !isWord(r, W.a)) return false;
+  for (let k = 1; k < 20 && (kindAt(r, k) === T.word || kindAt(r, k) === T.ordinal); k++)
+    if (isWord(r, W.is, k) || (isOneOf(r, MODALS, k) && spelled(r, r.at + k + 1) === 'be'))
+      return true;
+  return false;
+}
+
+const MODALS = wordsOf('will should can must may might would could');
 const MOVEMENTS = wordsOf('insert draw yarn hook wrap yoh yrh yo');
 
 const tellsWork = (r: Reader, { words, share: part, stitches }: Share): boolean =>

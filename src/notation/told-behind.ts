@@ -129,12 +129,15 @@ function moreInLast(steps: Step[], r: Reader): void {
     const each = steps[i - 1];
     const last = steps[i];
     if (last?.kind !== 'work' || last.place?.pick !== 'last' || last.place.n) continue;
-    if (each?.kind !== 'work' || (each.place?.until ?? each.until)?.kind !== 'end') continue;
+    if (each?.kind !== 'work' || !goesToEnd(each)) continue;
     const words = r.text.slice(r.base + each.to, r.base + last.nameTo);
-    if (!/\b(?:another|more)\b/i.test(words)) continue;
+    if (!/\b(?:another|more|additional|extra)\b/i.test(words)) continue;
     steps[i] = { ...last, place: { ...last.place, pick: 'same' } };
   }
 }
+
+const goesToEnd = ({ place, until }: WorkStep): boolean =>
+  (place?.until ?? until)?.kind === 'end' || (place?.pick === 'each' && place.n === null);
 
 /** "Sc in each ch. Continue down the opposite side.": with the same stitch, in each chain of it. */
 function onAlongSide(steps: Step[]): void {

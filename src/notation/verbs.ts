@@ -30,7 +30,9 @@ export function putsStitches(r: Reader): boolean {
   const sense = wordAt(r);
   const verb = sense === W.place || sense === W.add || isOneOf(r, KNIT);
   const k = isWord(r, W.another, 1) ? 2 : 1;
-  return verb && kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1));
+  if (!verb || kindAt(r, k) !== T.number) return false;
+  // "Add one more sc in the last ch"
+  return mayBeStitch(wordAt(r, isWord(r, W.more, k + 1) ? k + 2 : k + 1));
 }
 
 const opensWork = (r: Reader, k: number): boolean =>

@@ -13,7 +13,7 @@ export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext):
   row.round = true;
   if (hands.pieces && toBridge(hands)) return;
   if (step.rowEnds) return alongRowEnds(hands);
-  const places = onFoundation(hands, step) ?? underGap(hands) ?? beneathRows(hands);
+  const places = onFoundation(hands, step, row) ?? underGap(hands) ?? beneathRows(hands);
   if (!places) {
     // Of a chain that was not understood nothing is known, and nothing is missing; a row that goes
     // along row ends comes to other sides that have no chain.
@@ -65,9 +65,9 @@ const BOTH_ENDS = 'with the chains at both ends';
 /**
  * Chains from the one after the far end back to the one worked first. That last one has the first
  * stitches of the round in it already; whether "to end" takes it again is a doubt, and so is whether
- * the chain at the far end is, where it has one stitch and no more.
+ * the chain at the far end is, where it has one stitch, or one and "one additional", and no more.
  */
-function onFoundation(hands: Hands, step: OtherSideStep): number[] | null {
+function onFoundation(hands: Hands, step: OtherSideStep, row: RowContext): number[] | null {
   const { foundation, first } = hands;
   if (!foundation || hands.edge.kind !== 'foundation' || !first || first.node < 0) return null;
   const reading = ask(hands.readings, {
@@ -75,7 +75,7 @@ function onFoundation(hands: Hands, step: OtherSideStep): number[] | null {
     custom: 'with the chain first worked',
     alternatives: [
       'without the chain first worked',
-      ...(isOnceWorked(hands, foundation.from) ? [BOTH_ENDS] : []),
+      ...(isHardlyWorked(hands, foundation.from, hasOneMore(step, row)) ? [BOTH_ENDS] : []),
     ],
     local: true,
     ...spanAt(hands, step),
@@ -99,9 +99,18 @@ function beneathRows({ foundation, nodes, edge, first, rowFrom }: Hands): number
   return worked.size > 0 ? [...worked].sort((a, b) => a - b) : null;
 }
 
-/** Does one stitch stand in a chain, made last? */
-const isOnceWorked = ({ nodes }: Hands, chain: number): boolean =>
-  firstAnchor(nodes, nodes.n - 1) === chain && firstAnchor(nodes, nodes.n - 2) !== chain;
+/** Does one stitch stand in a chain, made last, or one and another that is told apart? */
+const isHardlyWorked = ({ nodes }: Hands, chain: number, more: boolean): boolean =>
+  firstAnchor(nodes, nodes.n - 1) === chain &&
+  firstAnchor(nodes, nodes.n - (more ? 3 : 2)) !== chain;
+
+/** "Sc in each ch to end, one additional sc in the last ch. Along the other side …" */
+function hasOneMore(step: OtherSideStep, { shape: { steps } }: RowContext): boolean {
+  const before = steps.slice(0, steps.indexOf(step)).findLast(({ kind }) => kind === 'work');
+  return (
+    before?.kind === 'work' && before.place?.pick === 'same' && (before.n?.values[0] ?? 1) === 1
+  );
+}
 
 function underGap(hands: Hands): number[] | null {
   const run: number[] = [];

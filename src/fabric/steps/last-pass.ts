@@ -138,7 +138,8 @@ function isAlike(hands: Hands, one: Step, other: Step | undefined): boolean {
 
 /**
  * "*Ch 3, sc in next sp, ch 3, shell in next sp; rep from * around, ending with ch 3": the last pass stops
- * at such a chain, and where what it takes until then is all that is left, no other is meant.
+ * at such a chain, and where what it takes until then is all that is left, no other is meant. So it is with
+ * what that chain spans: "*ch 7, sk 2, sc in next, ch 5, sk 1, sc in next", with one stitch left before the join.
  */
 export function stopsAtEnding(hands: Hands, step: RepeatStep, row: RowContext): boolean {
   const { ending, steps } = step;
@@ -150,7 +151,9 @@ export function stopsAtEnding(hands: Hands, step: RepeatStep, row: RowContext): 
     const from = stop - end.length;
     if (!end.every((one, i) => isAlike(hands, one, pass[from + i]))) continue;
     const start = mark(hands);
-    if (!tryOut(hands, () => row.walk(hands, [...pass.slice(0, from), ...end], row))) continue;
+    const spanned = pass.slice(stop, stop + 1).filter(({ kind }) => kind === 'skip');
+    const short = [...pass.slice(0, from), ...end, ...spanned];
+    if (!tryOut(hands, () => row.walk(hands, short, row))) continue;
     if (allTaken(hands, step)) return true;
     restore(hands, start);
   }

@@ -164,9 +164,21 @@ function endsWith(
     local: true,
     ...spanAt(hands, ending),
   });
-  return reading === 'adds'
-    ? [...steps, ...ending.steps]
-    : [...steps.slice(0, Math.max(0, steps.length - ending.steps.length)), ...ending.steps];
+  const kept = reading === 'adds' ? steps.length : steps.length - ending.steps.length;
+  return [...withoutItsChain(steps.slice(0, Math.max(0, kept)), ending), ...ending.steps];
+}
+
+/**
+ * "*Dc in next dc, ch 3; rep from * around, ending with ch 1, hdc in 3rd ch": no chain is made upon another,
+ * so that the ending's stands for that of the pass; what is skipped beneath it still is.
+ */
+function withoutItsChain(
+  steps: readonly Step[],
+  ending: Ending & { kind: 'with' },
+): readonly Step[] {
+  if (ending.steps[0]?.kind !== 'chain') return steps;
+  const last = steps.findLastIndex(({ kind }) => kind !== 'skip' && kind !== 'remark');
+  return steps[last]?.kind === 'chain' ? steps.toSpliced(last, 1) : steps;
 }
 
 /**

@@ -25,6 +25,7 @@ import type { Choices } from './readings.ts';
 import { allSteps, type RowShape, shapeOf } from './shape.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
+import { standInClosed } from './steps/close-space.ts';
 import { noGroupAhead } from './take.ts';
 import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
@@ -103,6 +104,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   hands.chainLengths = shape.chainLengths;
   hands.uncounted = uncountedBy(setting.orders);
   if (shape.behind) goBehind(hands, shape.behind);
+  if (!before.ready && !turned) standInClosed(hands, shape);
   hands.cornerBlocks = !hands.edge.ring && worksCornerBlocks(shape.steps);
   const side = sideOf(task, before, turned);
   const row: RowContext = {

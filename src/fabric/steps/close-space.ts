@@ -9,9 +9,11 @@ import {
 } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { SPACE } from '../edge.ts';
-import { countedSince, type Hands, make, originFor } from '../hands.ts';
-import { kindOf } from '../kinds.ts';
+import { atStart, countedSince, type Hands, make, originFor } from '../hands.ts';
+import { kindOf, type Kind } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
+import type { RowShape } from '../shape.ts';
+import { standIn } from './move.ts';
 import { firstStitchOf } from './stitch.ts';
 
 /** "ch 2, hdc in first sc" at a round's end closes the last space and makes no counted stitch. */
@@ -75,23 +77,58 @@ const namesStitch = ({ pick, n, of, nouns }: Place): boolean =>
  * which the repeat stops.
  */
 export function beforeClosed(hands: Hands, { ending }: RepeatStep): number {
-  const { edge, nodes, bench, limit, first } = hands;
+  const { edge, limit, first } = hands;
   const closing = ending?.kind === 'with' ? ending.steps.at(-1) : undefined;
   if (first !== null || !edge.ring || closing?.kind !== 'work' || !closing.place) return limit;
   const { place } = closing;
   const toStitch = namesStitch(place) || place.pick === 'first';
   if (!toStitch || closing.stitch.stem === 'ss') return limit;
-  const kindAt = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0];
   const last = edge.n - 1;
   const at = edge.type[last] === SPACE ? last : last - 1;
-  if (edge.type[at] !== SPACE) return limit;
-  let id = edge.node[at] ?? 0;
-  while (kindAt(id)?.class === 'chain') id++;
+  const closer = closerOf(hands, at);
+  if (!closer) return limit;
   // Closed with a stitch that counts: the ending goes to it by its name.
   const named = nounOf(place).stem;
-  const counted = at < last && named !== null && kindAt(id)?.stem === stemOf(named, bench.terms);
-  const closed = kindAt(id)?.class === 'closer' || (counted && named !== 'sc');
+  const counted = at < last && named !== null && closer.stem === stemOf(named, hands.bench.terms);
+  const closed = closer.class === 'closer' || (counted && named !== 'sc');
   return closed ? Math.min(limit, at) : limit;
+}
+
+/** The stitch behind the chains of a space, which may close it; `null`: no space lies there. */
+function closerOf({ edge, nodes, bench }: Hands, at: number): Kind | null {
+  if (edge.type[at] !== SPACE) return null;
+  const kindAt = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0];
+  let id = edge.node[at] ?? 0;
+  while (id < nodes.n && kindAt(id)?.class === 'chain') id++;
+  return id < nodes.n ? (kindAt(id) ?? null) : null;
+}
+
+/**
+ * "…, ch 2, dc in first sc. Rnd 4: ch 3, dc in loop just made, *ch 3, 2 dc in next lp": the hook stands in
+ * the loop that is closed; the round begins there, and does not come to it again.
+ */
+export function standInClosed(hands: Hands, { steps }: RowShape): void {
+  const { edge } = hands;
+  if (edge.kind !== 'row' || !edge.ring || !atStart(hands) || hands.into) return;
+  const at = edge.n - 1;
+  const closer = closerOf(hands, at);
+  const place = closer?.class === 'closer' ? firstPlace(steps) : null;
+  if (!closer || !place || place.n || place.of) return;
+  const [noun, other] = place.nouns;
+  if (!noun || other || noun.plural || (place.pick !== 'this' && place.pick !== 'same')) return;
+  const chains = noun.kind === 'space' ? (noun.chains?.values[0] ?? edge.run[at]) : null;
+  const named = place.pick === 'same' && noun.kind === 'stem' ? noun.stem : null;
+  const isCloser = named !== null && stemOf(named, hands.bench.terms) === closer.stem;
+  if (isCloser || chains === edge.run[at]) standIn(hands, at);
+}
+
+/** Where a round's first stitch goes, with nothing before it but its starting chain. */
+function firstPlace(steps: readonly Step[]): Place | null {
+  const first = steps.find(({ kind }) => kind !== 'chain' && !BEHIND.has(kind));
+  if (first?.kind === 'repeat') return firstPlace(first.steps);
+  return first?.kind === 'group' || (first?.kind === 'work' && first.stitch.stem !== 'ss')
+    ? first.place
+    : null;
 }
 
 export function closeSpace(hands: Hands, step: WorkStep): void {

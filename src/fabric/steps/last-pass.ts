@@ -132,7 +132,10 @@ function isAlike(hands: Hands, one: Step, other: Step | undefined): boolean {
   if (one.kind !== other?.kind || count(one) !== count(other)) return false;
   return (
     one.kind === 'chain' ||
-    (one.kind === 'work' && other.kind === 'work' && one.stitch.stem === other.stitch.stem)
+    (one.kind === 'work' &&
+      other.kind === 'work' &&
+      one.stitch.stem === other.stitch.stem &&
+      one.stitch.shape === other.stitch.shape)
   );
 }
 
@@ -157,6 +160,34 @@ export function stopsAtEnding(hands: Hands, step: RepeatStep, row: RowContext): 
     if (allTaken(hands, step)) return true;
     restore(hands, start);
   }
+  return endsInFirst(hands, step, row, { pass, end });
+}
+
+/**
+ * "Shell in first sp, *ch 4, sc in next lp, ch 4, in next sp make shell, ch 1 and shell; rep from * around,
+ * ending with shell, ch 1": what the last pass begins in a place is made in the space where the round began.
+ */
+function endsInFirst(
+  hands: Hands,
+  step: RepeatStep,
+  row: RowContext,
+  { pass, end }: { readonly pass: readonly Step[]; readonly end: readonly Step[] },
+): boolean {
+  const group = pass.at(-1);
+  if (group?.kind !== 'group' || !hands.first?.space) return false;
+  const whole = group.steps.filter(({ kind }) => WORKS.has(kind));
+  if (end.length >= whole.length || !end.every((one, i) => isAlike(hands, one, whole[i])))
+    return false;
+  const start = mark(hands);
+  const short = (): void => {
+    row.walk(hands, pass.slice(0, -1), row);
+    hands.into = hands.first;
+    row.walk(hands, end, row);
+    hands.into = null;
+  };
+  // A loop before the shell is passed, as in the passes before.
+  if (tryOut(hands, short) && (allTaken(hands, step) || remainingSpaces(hands) <= 1)) return true;
+  restore(hands, start);
   return false;
 }
 

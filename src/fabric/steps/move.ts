@@ -97,7 +97,7 @@ function centreOfGroup(hands: Hands, { nouns, of }: Place): number {
 }
 
 /** Stands in a space: it is the place that "same" means, and the start. */
-function standIn(hands: Hands, entry: number): void {
+export function standIn(hands: Hands, entry: number): void {
   hands.edge = rotated(hands.edge, entry);
   hands.pos = 1;
   hands.tookSpace = true;

@@ -46,6 +46,7 @@ export function takeNext(
   if (place && place.nouns.length > 1) return takeEither(hands, place);
   switch (noun.kind) {
     case 'space':
+      return takeSpaceOfGroup(hands, place, noun) ?? takeNextSpace(hands, noun, at);
     case 'box':
       return takeNextSpace(hands, noun, at);
     case 'chain':
@@ -108,6 +109,20 @@ function takeNextSpace(hands: Hands, noun: AnyNoun, at: { from: number; to: numb
   if (entry < 0) return lack(hands);
   checkSize(hands, entry, noun, at);
   return takeSpaceAt(hands, entry);
+}
+
+/** "In sp of next shell": the loops before it are passed; `null`: no group is named, or none has a space. */
+function takeSpaceOfGroup(hands: Hands, place: Place | null, noun: AnyNoun): Target | null {
+  const { edge, nodes } = hands;
+  const of = place?.of;
+  if (of?.pick !== 'next' || of.n || nounOf(of).kind !== 'group' || hands.standing) return null;
+  const chains = numberFor(hands, noun.chains);
+  const fits = (i: number): boolean =>
+    isCorner(edge, nodes, i) && (chains === null || edge.run[i] === chains);
+  const entry = seek(hands, fits);
+  if (entry >= 0) return takeSpaceAt(hands, entry);
+  for (let i = 0; i < hands.pos; i++) if (fits(i)) return lack(hands);
+  return null;
 }
 
 /** "V-st in each V-st space", where a V-st has no chain: between its stitches. */

@@ -4,13 +4,14 @@ import {
   type Place,
   type RepeatStep,
   type Step,
+  type StitchTerm,
   stemOf,
   type WorkStep,
 } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { SPACE } from '../edge.ts';
 import { atStart, countedSince, type Hands, make, originFor } from '../hands.ts';
-import { kindOf, type Kind } from '../kinds.ts';
+import { type Kind, kindOf } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
 import type { RowShape } from '../shape.ts';
 import { standIn } from './move.ts';
@@ -30,6 +31,9 @@ export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): bool
   const before = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
   const closes = before?.class === 'chain' && hands.first !== null && noun.kind !== 'space';
   if (noun.kind === 'ring') return closesRow(row.shape.steps, step) && makesLoop(hands, step);
+  // "Dc in same st as beg ch-6, ch 3, join": the second leg of a V-stitch, with a chain of its own behind it.
+  const isLeg = place.pick === 'same' && noun.kind === 'start-chain';
+  if (isLeg && !closesRow(row.shape.steps, step)) return false;
   if (!closes || toStart) return closes;
   const loops = hands.edge.kind === 'row' && hands.edge.ring && hands.tookSpace;
   return loops && namesStitch(place) && closesRow(row.shape.steps, step);
@@ -112,14 +116,22 @@ export function standInClosed(hands: Hands, { steps }: RowShape): void {
   if (edge.kind !== 'row' || !edge.ring || !atStart(hands) || hands.into) return;
   const at = edge.n - 1;
   const closer = closerOf(hands, at);
-  const place = closer?.class === 'closer' ? firstPlace(steps) : null;
-  if (!closer || !place || place.n || place.of) return;
+  if (closer?.class !== 'closer') return;
+  if (endsBesideStart(steps)) return standIn(hands, at);
+  const place = firstPlace(steps);
+  if (!place || place.n || place.of) return;
   const [noun, other] = place.nouns;
   if (!noun || other || noun.plural || (place.pick !== 'this' && place.pick !== 'same')) return;
   const chains = noun.kind === 'space' ? (noun.chains?.values[0] ?? edge.run[at]) : null;
   const named = place.pick === 'same' && noun.kind === 'stem' ? noun.stem : null;
   const isCloser = named !== null && stemOf(named, hands.bench.terms) === closer.stem;
   if (isCloser || chains === edge.run[at]) standIn(hands, at);
+}
+
+/** "Ch 6, *(dc, ch 3, dc) in next sp, ch 3; rep …, dc in same st as beg ch-6": both in the loop stood in. */
+function endsBesideStart(steps: readonly Step[]): boolean {
+  const { place } = steps.findLast((step): step is WorkStep => step.kind === 'work') ?? {};
+  return place?.pick === 'same' && place.of?.nouns[0]?.kind === 'start-chain';
 }
 
 /** Where a round's first stitch goes, with nothing before it but its starting chain. */
@@ -131,8 +143,9 @@ function firstPlace(steps: readonly Step[]): Place | null {
     : null;
 }
 
-export function closeSpace(hands: Hands, step: WorkStep): void {
-  const stem = step.stitch.stem ? stemOf(step.stitch.stem, hands.bench.terms) : hands.stem;
+/** Makes the stitch that closes the last space of a round. */
+export function closeSpace(hands: Hands, step: Step, stitch: StitchTerm): void {
+  const stem = stitch.stem ? stemOf(stitch.stem, hands.bench.terms) : hands.stem;
   const kind = kindOf(hands.bench.kinds, stem === 'slip' ? 'slip' : 'closer', stem);
   make(hands, kind, originFor(hands, step), firstStitchOf(hands));
 }

@@ -4,6 +4,7 @@ import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE, unknownEdge } from '../edge.ts';
 import {
   atStart,
+  countedSince,
   type Hands,
   make,
   numberFor,
@@ -16,6 +17,7 @@ import { arrived, atJoin } from '../pieces.ts';
 import { takePlace } from '../place.ts';
 import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
+import { closeSpace } from './close-space.ts';
 import { firstStitchOf, kindFor } from './stitch.ts';
 import { workOn } from './turn.ts';
 
@@ -35,6 +37,7 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
   if (atStart(hands) && (hands.edge.kind !== 'none' || onSkipped)) return attach(hands, step);
   row.round = true;
   checkTop(hands, step);
+  closeWithStitch(hands, step);
   const more = here.steps.slice(here.i + 1).some((next: Step) => WORKS.includes(next.kind));
   if (more && here.top && step.yarn === null) {
     hands.edge = { ...hands.edge, ring: true };
@@ -80,6 +83,15 @@ function closeChain(hands: Hands, row: RowContext): void {
   hands.edge = foundationEdge(foundation.from, foundation.to, traits);
   hands.pos = 0;
   hands.limit = hands.edge.n;
+}
+
+/** "Ch 2, join with dc in first sc": the stitch closes the last space, as chains would. */
+function closeWithStitch(hands: Hands, step: JoinStep): void {
+  const stitch = step.with;
+  if (!stitch || stitch.stem === null || stitch.stem === 'ss' || hands.first === null) return;
+  const before = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
+  const closes = before?.class === 'chain' && countedSince(hands, hands.rowFrom) > 1;
+  if (closes) closeSpace(hands, step, stitch);
 }
 
 /** Yarn is joined somewhere on the edge: the round or row begins there. */

@@ -64,7 +64,7 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (goesAlongRowEnds(hands, step)) alongRowEnds(hands);
   const spread = step.evenly || isSpreadOverRowEnds(hands, step);
   if (spread && !onBridge(hands, step)) return workEvenly(hands, step);
-  if (closesSpace(hands, step, row)) return closeSpace(hands, step);
+  if (closesSpace(hands, step, row)) return closeSpace(hands, step, step.stitch);
   const own = step.place !== null && isOwnChain(hands, step.place);
   if (own && step.place) workBack(hands, step.place);
   const taken = step.place && onNewPiece(hands, step.place);

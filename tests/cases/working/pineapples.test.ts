@@ -1,0 +1,65 @@
+/** Doilies as leaflets tell them: each text is right; sums by hand, readings common practice. */
+import { compile } from '../../../src/index.ts';
+import { expect, it } from 'vitest';
+import { complaints, worked } from './worked.ts';
+
+const ring = (...lines: readonly string[]): string =>
+  `Sample (US terms)\n\nCh 6, join to form a ring.\n${lines.join('\n')}\n`;
+
+/** "5 ch-7" of the spaces that a row makes, in order of their lengths. */
+function spaces(text: string, label: string): string {
+  const row = compile(text, { fixes: false }).rows.findLast((r) => r.label === label);
+  return (row?.spaces ?? []).map(({ chains, n }) => `${n} ch-${chains}`).join(', ');
+}
+
+const PINEAPPLES = ring(
+  'Rnd 1: Ch 3, 24 dc in ring, join. (25 dc)',
+  'Rnd 2: Sc in same place, *ch 6, sk 2 dc, sc in next dc, ch 4, sk 1 dc, sc in next dc. Rep from * around, ending with ch 4, sl st in first sc. (10 sc)',
+  'Rnd 3: Sl st in next lp, ch 4, 8 tr in same lp, *ch 2, sc in next ch-4 lp, ch 2, 9 tr in next ch-6 lp. Rep from * around. Join last ch-2 with sl st to top of ch-4. (45 tr, 5 sc)',
+  'Rnd 4: Ch 5, (tr in next tr, ch 1) 7 times, tr in next tr, *ch 4, tr in next tr, (ch 1, tr in next tr) 8 times. Rep from * around, ending with ch 1, dc in 4th ch of ch-5. (45 tr)',
+  'Rnd 5: Ch 3, in loop just formed make dc, ch 2 and 2 dc, *(ch 3, sc in next ch-1 sp) 8 times, ch 3, in next ch-4 lp make 2 dc, ch 2 and 2 dc (shell made). Rep from * around. Join. (40 sc, 20 dc)',
+  'Rnd 6: Sl st in next dc and in next sp, ch 3, in same sp make dc, ch 2 and 2 dc, *ch 4, skip next ch-3, sc in next ch-3 lp, (ch 3, sc in next lp) 6 times, ch 4, in sp of next shell make shell, ch 1 and shell. Rep from * around, ending with shell, ch 1, sl st in top of ch-3. (35 sc, 40 dc)',
+);
+
+it.each([
+  ['an ending chain stands for that of the pass, which spans the last stitch', 'Rnd 2 10 proven', '5 ch-4, 5 ch-6'],
+  ['loops by their lengths', 'Rnd 3 50 proven', '10 ch-2'],
+  ['the last loop is closed with a dc', 'Rnd 4 45 proven', '40 ch-1, 5 ch-4'],
+  ['the round begins in the loop just closed', 'Rnd 5 60 proven', '5 ch-2, 45 ch-3'],
+  ['loops before the space of a shell are passed', 'Rnd 6 75 proven', '5 ch-1, 10 ch-2, 30 ch-3, 10 ch-4'],
+] as const)('five pineapples: %s', (_, row, gaps) => {
+  expect(complaints(PINEAPPLES)).toEqual([]);
+  expect(worked(PINEAPPLES, row.slice(0, 5))).toEqual([row]);
+  expect(spaces(PINEAPPLES, row.slice(0, 5))).toBe(gaps);
+});
+
+it('a count that a pineapple does not have is told', () => {
+  const off = PINEAPPLES.replace('(40 sc, 20 dc)', '(40 sc, 24 dc)');
+  expect(complaints(off)).toEqual(['8 count-mismatch']);
+});
+
+it('over the long stitch that closed the round, and then in the next loop: 8 x 3', () => {
+  const text = ring(
+    'Rnd 1: Ch 1, 8 sc in ring, join. (8 sc)',
+    'Rnd 2: *Ch 9, sc in next sc, rep from * 6 times, ch 4, d tr in same place as beginning. (8 lps)',
+    'Rnd 3: Ch 3, 2 dc over the d tr just made, *ch 3, 3 dc in next lp, rep from * all around, ch 3, join. (24 dc)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 24 proven']);
+  expect(spaces(text, 'Rnd 3')).toBe('8 ch-3');
+});
+
+it.each([
+  ['the first round, in its ring', 'Rnd 1 12 proven', '6 ch-4'],
+  ['V-stitches from the loop that was closed: 5 x 2 + 2', 'Rnd 2 12 proven', '12 ch-3'],
+  ['loops closed again', 'Rnd 3 12 proven', '12 ch-5'],
+] as const)('a space closed with "join with" a stitch: %s', (_, row, gaps) => {
+  const text = ring(
+    'Rnd 1: Ch 3, dc in ring, (ch 4, 2 dc in ring) 5 times, ch 2 and join with hdc in top of ch 3 to form the last ch-4 sp. (12 dc, 6 ch-4 sps)',
+    'Rnd 2: Ch 6 (counts as dc and ch-3 sp), *(dc, ch 3, dc) in next ch-4 sp, ch 3; rep from * 4 more times, dc in same st as first ch 6, ch 3, join with sl st in 3rd ch of ch 6. (12 dc)',
+    'Rnd 3: Sl st in next sp, ch 1, sc in same sp, *ch 5, sc in next ch-3 sp; rep from * around, ch 2, join with dc in first sc. (12 ch-5 sps)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, row.slice(0, 5))).toEqual([row]);
+  expect(spaces(text, row.slice(0, 5))).toBe(gaps);
+});

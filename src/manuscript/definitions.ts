@@ -84,8 +84,17 @@ export function opensDefinition(text: string, from: number, to: number, section:
   const behind = from + found[0].length;
   if (SHORT_NAME.test(name.trim()) && MAKES.test(text.slice(behind, Math.min(to, behind + 40))))
     return true;
+  if (
+    SHORT_NAME.test(name.trim()) &&
+    NAMED_BEHIND.test(text.slice(behind, Math.min(to, behind + 60)))
+  )
+    return true;
   return STITCH_NAME.test(name) || STITCH_NAME.test(short);
 }
+
+/** "bs = Bobble stitch - (yo, …) 4 times", "PC: popcorn stitch: 5 dc in same st": the name in full. */
+const NAMED_BEHIND =
+  /^(?:[a-z]+[ -]){0,3}?(?:stitch|bobble|popcorn|puff|cluster|shell|fan|picot)(?: st(?:itch)?)?\s?[:(–—-]/i;
 
 /** "V-stitch (work 2 dc into one stitch)", "Shell (2 dc, ch 1, 2 dc) in same st": no sign between. */
 const MAKING_BEHIND =

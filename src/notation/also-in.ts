@@ -1,6 +1,7 @@
 /** Places behind the first one: "and in each ch across", "and next st", "and then all the way to the end". */
 
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
+import { copyOfPlace, type PlaceDraft } from './place-draft.ts';
 import { eatPreposition } from './preposition.ts';
 import {
   clauseEnds,
@@ -51,15 +52,31 @@ export function readAlsoIn(r: Reader, draft: Draft): void {
     // "dc in next dc, and between dc": the gap is told by its preposition.
     const gap = isWord(r, W.between) ? readPlaceAfterPreposition(r) : null;
     const prepositioned = gap !== null || eatPreposition(r);
-    const place = gap ?? readPlace(r);
+    const place = gap ?? topOfEach(readPlace(r));
     if (!place || (!prepositioned && worksAfter(r))) {
       r.at = start;
       return;
     }
     place.from = fromOf(r, start);
-    draft.alsoIn = [...draft.alsoIn, place];
+    if (draft.alsoIn.length > 0 || !listsEach(draft, place))
+      draft.alsoIn = [...draft.alsoIn, place];
   }
 }
+
+/** "in each dc, in each cluster and in every ch across": all of them as they come; `false`: something else. */
+function listsEach(draft: Draft, { pick, n, of, nouns, until, to }: PlaceDraft): boolean {
+  const first = draft.place;
+  if (first?.pick !== 'each' || first.n || first.of || first.until || first.nouns.length === 0)
+    return false;
+  if (pick !== 'each' || n || of || nouns.length === 0) return false;
+  const all = { nouns: [...first.nouns, ...nouns], joinedBy: 'and', until, to } as const;
+  draft.place = Object.assign(copyOfPlace(first), all);
+  return true;
+}
+
+/** "the top of each cluster" among other places: those clusters. */
+const topOfEach = (place: PlaceDraft | null): PlaceDraft | null =>
+  place?.pick === 'top' && place.of?.pick === 'each' ? copyOfPlace(place.of) : place;
 
 /**
  * "sc in first sc, then in each ch-1 sp and sc across", "sl st in next st and then in ch-1 sp": the same
@@ -119,7 +136,10 @@ function acrossFrom(r: Reader, first: Place, from: number): Place {
 function startsPlace(r: Reader, ahead: number, comma: boolean): boolean {
   const sense = wordAt(r, ahead);
   if (sense === W.in || sense === W.around || sense === W.over) {
-    return !comma || isWord(r, W.each, ahead + 1) || isWord(r, W.every, ahead + 1);
+    // ", into the top of each cluster": the top is all of it that there is to work into.
+    const top = isWord(r, W.the, ahead + 1) ? ahead + 2 : ahead + 1;
+    const k = isWord(r, W.top, top) && isWord(r, W.of, top + 1) ? top + 2 : ahead + 1;
+    return !comma || isWord(r, W.each, k) || isWord(r, W.every, k);
   }
   if (comma) return false;
   return (

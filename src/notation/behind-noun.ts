@@ -158,6 +158,11 @@ export function startChainOf(of: PlaceDraft): PlaceDraft {
 /** "of previous round", "of row 3", "of the round": a row rather than a place. */
 export function rowOf(r: Reader, draft: PlaceDraft): boolean {
   const start = r.at;
+  // "skip first sc of each row", in an order for several rows
+  if (isWord(r, W.each) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) {
+    r.at += 2;
+    return true;
+  }
   for (const word of [W.previous, W.last, W.base, W.beginning, W.same]) eatWord(r, word);
   if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) {
     draft.row = r.value[r.at] ?? null;

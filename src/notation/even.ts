@@ -157,7 +157,15 @@ function opening(r: Reader): StitchTerm | null | undefined {
   }
   if (verbs === 0) return undefined;
   if (isWord(r, W.to)) return isShaping(r, 1) ? undefined : null;
+  if (acrossAlone(r)) return null;
   return inPattern(r) ? null : undefined;
+}
+
+/** "Ch 3, work across.": all the stitches, in the stitch of the row beneath. */
+function acrossAlone(r: Reader): boolean {
+  if (!isWord(r, W.across)) return false;
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  return clauseEnds(r, isWord(r, W.row, k) ? k + 1 : 1);
 }
 
 /** "increase", "decreasing", "inc": whatever stands `ahead` tells of shaping. */

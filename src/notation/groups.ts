@@ -127,7 +127,9 @@ export function placeFirst(r: Reader, run: Run): boolean {
   const start = r.at;
   // A list within a list would be read over and over.
   if (run.end === 'list') return false;
-  if (!opensPlace(wordAt(r))) return false;
+  // "All in the same st (sc, hdc, dc)"
+  const all = isWord(r, W.all) && run.out.length === run.sentence ? 1 : 0;
+  if (!opensPlace(wordAt(r, all))) return false;
   const place = readPlaceAfterPreposition(r);
   if (!place) return false;
   // "In first st *2 hdc, hdc in next st*, repeat around": where the repeat begins.

@@ -4,12 +4,14 @@ import { mayBeStitch } from './dictionary.ts';
 import {
   eatThe,
   eatWord,
+  isOneOf,
   isWord,
   kindAt,
   passSee,
   type Reader,
   spelled,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -71,6 +73,7 @@ function loopHere(r: Reader): Loop | null {
     r.at++;
     return 'third';
   }
+  if (sense <= 0 && horizontalBar(r)) return 'third';
   if (sense === W.base && isBump(r, 1)) {
     r.at += 2;
     return 'third';
@@ -94,6 +97,28 @@ function loopHere(r: Reader): Loop | null {
   if (next !== W.loop && !isBump(r, k)) return null;
   r.at += k + 1;
   return third || isBump(r, -1) ? 'third' : loop;
+}
+
+const HORIZONTAL = wordsOf('horizontal');
+
+/**
+ * "in horizontal bar of each hdc", "in horizontal bar below the stitch (on the WS) in each hdc": what lies
+ * below the two loops. Where it is, is passed, up to the stitches.
+ */
+function horizontalBar(r: Reader): boolean {
+  if (!isOneOf(r, HORIZONTAL) || !(isWord(r, W.bar, 1) || isBump(r, 1))) return false;
+  let k = 2;
+  for (; k < 14; k++) {
+    const close = kindAt(r, k) === T.open ? (r.partner[r.at + k] ?? -1) : -1;
+    if (close > 0) k = close - r.at;
+    else if (kindAt(r, k) !== T.word || isWord(r, W.of, k)) break;
+    if (isWord(r, W.in, k + 1) && (isWord(r, W.each, k + 2) || isWord(r, W.next, k + 2))) {
+      r.at += k + 2;
+      return true;
+    }
+  }
+  r.at += 2;
+  return true;
 }
 
 /** "back bump", "back ridge" of a chain. */

@@ -260,7 +260,7 @@ function beforeLongChain(r: Reader): boolean {
   if (!isWord(r, W.knot, -1) && !isWord(r, W.slip_knot, -1)) return false;
   let k = kindAt(r) === T.comma ? 1 : 0;
   if (isWord(r, W.and, k) || isWord(r, W.afterwards, k)) k++;
-  return isWord(r, W.ch, k) && kindAt(r, k + 1) === T.number && (r.value[r.at + k + 1] ?? 0) > 9;
+  return isWord(r, W.ch, k) && kindAt(r, k + 1) === T.number && (r.value[r.at + k + 1] ?? 0) > 5;
 }
 
 const BEFORE_RING: SenseSet = new SenseSet([W.work, W.a, W.form, W.with, W.beginning, W.the]);

@@ -219,10 +219,26 @@ function restatesRow(r: Reader, run: Run): boolean {
   const last = run.out.at(-1);
   if (last?.kind !== 'work' || last.stitch.stem === null) return false;
   const until = last.until ?? last.place?.until ?? last.alsoIn.at(-1)?.until;
-  if (until?.kind !== 'end' || formOf(wordAt(r, 1))?.stem !== last.stitch.stem) return false;
-  if (parted && kindAt(r, 2) === T.semicolon) return true;
-  return kindAt(r, 2) === T.end || (kindAt(r, 2) === T.stop && kindAt(r, 3) === T.end);
+  const sizes = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) : -1;
+  const k = sizes > 0 ? sizes + 1 - r.at : 1;
+  if (until?.kind !== 'end' || formOf(wordAt(r, k))?.stem !== last.stitch.stem) return false;
+  if (parted && kindAt(r, k + 1) === T.semicolon) return true;
+  const sign = kindAt(r, k + 1);
+  if (sign === T.end) return true;
+  if (sign === T.comma) return turnsNext(r, k + 2);
+  if (sign !== T.stop) return false;
+  return kindAt(r, k + 2) === T.end || turnsNext(r, k + 2) || endsWork(r, k + 2);
 }
+
+/** "Ch 1, turn", "turn" at a token ahead: the row is over. */
+function turnsNext(r: Reader, k: number): boolean {
+  if (isWord(r, W.turn, k)) return true;
+  if (!isWord(r, W.ch, k) || kindAt(r, k + 1) !== T.number) return false;
+  return isWord(r, W.turn, kindAt(r, k + 2) === T.comma || isWord(r, W.and, k + 2) ? k + 3 : k + 2);
+}
+
+const endsWork = (r: Reader, k: number): boolean =>
+  isWord(r, W.fasten, k) || isWord(r, W.fo, k) || isWord(r, W.join, k);
 
 /** "… ch 3, turn. 29 sc with ch 1 between.": told of the row, as its last sentence. */
 function countsParted(r: Reader, run: Run): boolean {

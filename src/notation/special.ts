@@ -90,7 +90,7 @@ function longNameBehind(r: Reader): string {
   let k = 0;
   while (k < 4 && kindAt(r, k) === T.word) k++;
   if (k === 0) return '';
-  if (kindAt(r, k) === T.colon) r.at += k + 1;
+  if (kindAt(r, k) === T.colon || namedWithDash(r, k)) r.at += k + 1;
   const open = r.at + k;
   const close = r.kind[open] === T.open ? r.partner[open]! : -1;
   if (close < open + 6 || (r.kind[close + 1] !== T.end && r.kind[close + 1] !== T.stop)) return '';
@@ -98,6 +98,10 @@ function longNameBehind(r: Reader): string {
   r.at = open;
   return formOf(wordAt(r, -k)) === null || k > 1 ? name : '';
 }
+
+/** "bobble stitch- (yo, insert hook, …)": the dash parts the name from the making. */
+const namedWithDash = (r: Reader, k: number): boolean =>
+  kindAt(r, k) === T.dash && !isHyphen(r, k) && formOf(wordAt(r, k - 1)) === null;
 
 /** "Shell = 5 dc in same st. Multiple of 6 + 2.": another sentence says nothing of the stitch. */
 function withoutTalk(steps: readonly Step[], r: Reader): Step[] {

@@ -13,6 +13,7 @@ import {
 import { withChains } from './changed-chains.ts';
 import type { Fact } from './facts.ts';
 import type { LengthPlan } from './length.ts';
+import { shapedRows, shapingIn } from './shaped-rows.ts';
 import { countAtEnd } from './stitches-end.ts';
 import type { Task } from './task.ts';
 
@@ -106,7 +107,7 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const cut =
     again?.kind === 'rows-again' && worksBefore(instruction, again)
       ? instruction.steps.indexOf(again)
-      : evenCut(instruction) || secondOrder(instruction);
+      : rowsCut(instruction) || secondOrder(instruction);
   if (cut > 0) return ownThenMore(placed, cut, known, setting);
   const sources =
     again?.kind === 'rows-again'
@@ -116,7 +117,7 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const inAll = again?.kind === 'rows-again' ? pick(again.rowsInAll, setting.sizeIndex) : null;
   const upTo = numbers.length === 0 && inAll === known.last + sources.length ? inAll : 0;
   const named = upTo > 0 ? sources.map((_, i) => known.last + 1 + i) : numbers;
-  remember(known, placed, named, again ? sources : null);
+  remember(known, placed, { numbers: named, sources, isAgain: again !== undefined });
   const behind = again?.kind === 'rows-again' ? plan.behind : 0;
   const pass = { from: filled.length, to: tasks.length - behind };
   return { tasks, facts: plan.facts, omitted: false, pass };
@@ -168,16 +169,19 @@ const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean =>
 };
 
 /**
- * "1 tr in each tr. Work 4 more rows of these 36 tr.", "Work even for 4 rows. Sc2tog around": where the
- * rows told by their number begin behind a row, or end before one; 0 where they are all there is.
+ * "1 tr in each tr. Work 4 more rows of these 36 tr.", "Work even for 4 rows. Sc2tog around", "Dec 1 st at
+ * each end of next row. Work 3 rows even.": where the rows told by their number begin behind a row, or
+ * end before one; 0 where they are all there is.
  */
-function evenCut({ label, steps }: Instruction): number {
-  const even = steps.findIndex(
-    (step) => step.kind === 'even' && (step.rows !== null || step.measure !== null),
+function rowsCut({ label, steps }: Instruction): number {
+  const told = steps.findIndex(tellsRows);
+  const again = steps.findIndex(({ kind }) => kind === 'rows-again');
+  if (told < 0 || (label !== null && label.numbers.length > 1)) return 0;
+  if (again >= 0 && again < told) return told;
+  if (steps.slice(0, told).some(makesRow)) return told;
+  const behind = steps.findIndex(
+    (step, i) => i > told && (makesRow(step) || step.kind === 'rows-again'),
   );
-  if (even < 0 || (label !== null && label.numbers.length > 1)) return 0;
-  if (steps.slice(0, even).some(makesRow)) return even;
-  const behind = steps.findIndex((step, i) => i > even && makesRow(step));
   return Math.max(0, behind);
 }
 
@@ -186,6 +190,9 @@ const secondOrder = ({ steps }: Instruction): number => {
   const first = steps.findIndex(({ kind }) => kind === 'rows-again');
   return 1 + steps.slice(1).findIndex(({ kind }, i) => i >= first && kind === 'rows-again');
 };
+
+const tellsRows = (step: Step): boolean =>
+  step.kind === 'even' && (step.rows !== null || step.measure !== null || !!step.shaping);
 
 const makesRow = ({ kind }: Step): boolean =>
   ['work', 'repeat', 'group', 'boxes', 'chart', 'even'].includes(kind);
@@ -239,6 +246,8 @@ interface Plan {
 function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
   const source = { instruction, base: plan.placed.from, number: null };
   const { label } = instruction;
+  const shaped = sourcesShaped(instruction, plan);
+  if (shaped) return shaped;
   const even = instruction.steps.find((step) => step.kind === 'even');
   const rows = even?.kind === 'even' ? pick(even.rows, plan.setting.sizeIndex) : null;
   // A range of many thousands of rows is read as open; it is a limit, and said to be one.
@@ -252,6 +261,22 @@ function sourcesOnce(instruction: Instruction, plan: Plan): Source[] {
   const wanted = plan.numbers.length || (next ?? rows ?? rowsTold(instruction, plan) ?? 1);
   const n = cap(wanted * (toLength ? passesIn(plan) : 1), plan);
   return Array.from({ length: n }, () => source);
+}
+
+/** Rows shaped at their ends, and those between them that are not; `null`: no such order. */
+function sourcesShaped(instruction: Instruction, plan: Plan): Source[] | null {
+  const order = shapingIn(instruction.steps);
+  if (!order) return null;
+  const { sizeIndex } = plan.setting;
+  const { times, next, every } = order.shaping;
+  const label = instruction.label?.next ? pick(instruction.label.next, sizeIndex) : null;
+  const named = plan.numbers.length > 1 ? plan.numbers.length : label;
+  const told = times ? pick(times, sizeIndex) : null;
+  if (told === null && named === null && !next && every > 1) noteLength(plan);
+  const rows = shapedRows(instruction, { named, times: told });
+  return rows
+    .slice(0, cap(rows.length, plan))
+    .map((row) => ({ instruction: row, base: plan.placed.from, number: null }));
 }
 
 /** "Sc across for 3 more rows", by no number of theirs: how many rows these are. */
@@ -479,26 +504,30 @@ function taskFor(
   };
 }
 
+interface Written {
+  readonly numbers: readonly number[];
+  readonly sources: readonly Source[];
+  /** Rows worked again, rather than the instruction's own. */
+  readonly isAgain: boolean;
+}
+
 function remember(
   known: KnownRows,
   placed: PlacedInstruction,
-  numbers: readonly number[],
-  again: readonly Source[] | null,
+  { numbers, sources: rows, isAgain }: Written,
 ): void {
   const { instruction } = placed;
   const own: Source = { instruction, base: placed.from, number: null };
-  const sources = again ?? numbers.map((number) => ({ ...own, number }));
+  const sources = isAgain ? rows : numbers.map((number, i) => ({ ...(rows[i] ?? own), number }));
   numbers.forEach((n, i) => {
     known.byNumber.set(n, sources[i] ?? sources.at(-1) ?? own);
     known.last = Math.max(known.last, n);
   });
   const { label } = instruction;
-  if (label?.every) known.every[label.every] = again?.[0] ?? own;
-  if (again) known.inOrder.push(...again);
-  else if (
-    label ||
-    instruction.steps.some((step) => step.kind === 'work' || step.kind === 'repeat')
-  ) {
-    for (let i = 0; i < Math.max(1, numbers.length); i++) known.inOrder.push(sources[i] ?? own);
+  if (label?.every) known.every[label.every] = (isAgain ? rows[0] : null) ?? own;
+  if (isAgain) known.inOrder.push(...rows);
+  else if (label || instruction.steps.some(makesRow)) {
+    for (let i = 0; i < Math.max(1, rows.length); i++)
+      known.inOrder.push(sources[i] ?? rows[i] ?? own);
   }
 }

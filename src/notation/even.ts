@@ -95,6 +95,9 @@ export function readRowsOf(r: Reader): EvenStep | null {
   const n = readNumbers(r);
   eatWord(r, W.more);
   const rows = n !== null && (eatWord(r, W.row) || eatWord(r, W.round));
+  // "8 rows even"
+  if (rows && (eatWord(r, W.even) || eatWord(r, W.straight)))
+    return { ...rowsOf(null, n), from: fromOf(r, start), to: toOf(r) };
   if (rows && (eatWord(r, W.of) || eatWord(r, W.on) || eatWord(r, W.over))) {
     eatWord(r, W.these);
     eatThe(r);
@@ -123,7 +126,7 @@ export function readRowsOf(r: Reader): EvenStep | null {
   return null;
 }
 
-const rowsOf = (stitch: StitchTerm, rows: EvenStep['rows']) =>
+const rowsOf = (stitch: StitchTerm | null, rows: EvenStep['rows']) =>
   ({ kind: 'even', stitch, until: null, rows, measure: null }) as const;
 
 /** `undefined`: nothing of the kind here. */

@@ -27,6 +27,7 @@ export type {
   CountsAs,
   CountUnit,
   Ending,
+  EndShaping,
   EvenStep,
   FastenOffStep,
   GroupStep,

@@ -147,7 +147,7 @@ const isCountComma = (r: Reader, at: number): boolean =>
 
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {
-  if (restatesRow(r, run) || countsParted(r, run)) return plainCounts(r, run);
+  if (restatesRow(r, run) || countsParted(r, run) || remains(r, run)) return plainCounts(r, run);
   // "End with 1 sc.": the last stitch.
   const last = isWord(r, W.with, -1) && (isWord(r, W.end, -2) || isWord(r, W.ending, -2));
   if (last && !isPlainCount(r)) return false;
@@ -239,6 +239,14 @@ function turnsNext(r: Reader, k: number): boolean {
 
 const endsWork = (r: Reader, k: number): boolean =>
   isWord(r, W.fasten, k) || isWord(r, W.fo, k) || isWord(r, W.join, k);
+
+/** "Dec 1 sc at beg of next 4 rows. 26 sc remain.": a sentence of its own. */
+function remains(r: Reader, run: Run): boolean {
+  if (run.sentence !== run.out.length || !run.out.some(isWorked) || run.end !== 'text')
+    return false;
+  if (!isWord(r, W.st, 1) && !mayBeStitch(wordAt(r, 1))) return false;
+  return isWord(r, W.remaining, 2) && (kindAt(r, 3) === T.stop || kindAt(r, 3) === T.end);
+}
 
 /** "… ch 3, turn. 29 sc with ch 1 between.": told of the row, as its last sentence. */
 function countsParted(r: Reader, run: Run): boolean {

@@ -30,7 +30,8 @@ import type { Numbers, RowsAgainStep } from './tree.ts';
 
 type Draft = { -readonly [K in keyof RowsAgainStep]: RowsAgainStep[K] };
 
-const emptyDraft = (from: number): Draft => ({
+/** Rows worked again, of which nothing is said yet. */
+export const plainRowsAgain = (from: number): Draft => ({
   kind: 'rows-again',
   rows: [],
   lastN: null,
@@ -55,7 +56,7 @@ export const rowsOfPart = (
   rows: readonly number[],
   part: string,
   { from, to }: Span,
-): RowsAgainStep => ({ ...emptyDraft(from), rows, part, to });
+): RowsAgainStep => ({ ...plainRowsAgain(from), rows, part, to });
 
 /** An order to work rows again, or `null`, which leaves the reader where it was. */
 export function readRowsAgain(r: Reader): RowsAgainStep | null {
@@ -64,7 +65,7 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
     r.at = start;
     return null;
   }
-  const draft = emptyDraft(fromOf(r, start));
+  const draft = plainRowsAgain(fromOf(r, start));
   if (!which(r, draft)) {
     r.at = start;
     return null;
@@ -97,7 +98,7 @@ export function readThisAgain(r: Reader): RowsAgainStep | null {
   }
   r.at++;
   while (kindAt(r) === T.word && isOneOf(r, THIS)) r.at++;
-  const draft = emptyDraft(fromOf(r, start));
+  const draft = plainRowsAgain(fromOf(r, start));
   draft.lastN = 1;
   if (isWord(r, W.for)) readMoreRows(r, draft);
   else if (isWord(r, W.to)) {

@@ -50,7 +50,10 @@ function finishBehind(seen: readonly SeenCount[], steps: Step[]): void {
 /** "Dec row: sc2tog, sc to end. (18 sc) Rep Dec row twice. (16 sc)": the first count is the row's own. */
 function isBeforeAgain(steps: readonly Step[], from: number): boolean {
   const made = steps.findIndex((step, i) => i >= from && makes(step));
-  return steps[made]?.kind === 'rows-again' && steps.slice(0, made).some(makes);
+  const next = steps[made];
+  // "Dec 1 st at each end of next row. (28 sc) Work 3 rows even."
+  const rows = next?.kind === 'even' && (next.rows ?? next.measure ?? next.shaping);
+  return (next?.kind === 'rows-again' || !!rows) && steps.slice(0, made).some(makes);
 }
 
 /**

@@ -12,6 +12,7 @@ import {
   yarnAlone,
 } from './clauses-of-talk.ts';
 import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
+import { shapesEnds } from './end-shaping.ts';
 import { KNIT, readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { placeFirst } from './groups.ts';
@@ -173,7 +174,8 @@ function wordStep(r: Reader, run: Run): void {
   }
   if (doubles(r, run)) return;
   const shape = formOf(sense)?.shape;
-  if ((shape === 'increase' || shape === 'together') && toldShaping(r, run)) return;
+  if ((shape === 'increase' || shape === 'together') && (shapesEnds(r, run) || toldShaping(r, run)))
+    return;
   if (asFollows(r)) return;
   if (sense <= 0 || sense === PROSE) {
     if (isOneOf(r, SIMPLY) && (startsChainAhead(r) || mayBeStitch(wordAt(r, 1)))) {

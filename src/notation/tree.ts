@@ -412,6 +412,24 @@ export interface EvenStep extends Span {
   readonly until: Until | null;
   readonly rows: Numbers | null;
   readonly measure: Measure | null;
+  /** "dec 1 st at each end every other row 3 times": the rows are shaped so; their number is told here. */
+  readonly shaping?: EndShaping | undefined;
+}
+
+/** How rows are shaped at their ends, and in which of them. */
+export interface EndShaping {
+  /** An increase or a decrease. */
+  readonly stitch: StitchTerm;
+  /** Stitches more or fewer at each such end. */
+  readonly n: number;
+  /** 'somewhere': at an edge of which is not known at which end of the row it lies. */
+  readonly at: 'both' | 'start' | 'end' | 'somewhere';
+  /** From one shaped row to the next: 1 in every row, 2 in every other one. */
+  readonly every: number;
+  /** "next row", "next row and every 4th row 3 times": one such row before those of `times`. */
+  readonly next: boolean;
+  /** How many shaped rows; `null`: as many as the label names, or one. */
+  readonly times: Numbers | null;
 }
 
 /** "place marker", "stuff", "attach eyes", "see photo", "mark it": understood, changes nothing. */

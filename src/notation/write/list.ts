@@ -52,6 +52,7 @@ const runsInto = (step: Step, next: Step | undefined, voice: Voice): boolean =>
 function separator(before: Step, step: Step, voice: Voice): string {
   if (isVerbatim(step) || isVerbatim(before)) return asQuoted(before, step, voice);
   if (isFastening(step) || isFastening(before)) return '. ';
+  if (ordersRows(step) || ordersRows(before)) return '. ';
   if (isSentence(step) && !opensRow(before)) return '. ';
   return hasEnding(before) || closes(before, step) ? '; ' : ', ';
 }
@@ -60,6 +61,10 @@ function separator(before: Step, step: Step, voice: Voice): string {
 const hasEnding = (step: Step): boolean => step.kind === 'repeat' && step.ending !== null;
 
 const isFastening = (step: Step): boolean => step.kind === 'fasten-off';
+
+/** "Dec 1 st at each end of next row. Work even for 3 rows." */
+const ordersRows = (step: Step): boolean =>
+  step.kind === 'even' && (step.shaping !== undefined || step.rows !== null);
 
 /** "Sc in next 8 sts, inc; rep around": the order speaks of its sentence, which begins here. */
 const isSentence = (step: Step): boolean =>

@@ -1,5 +1,5 @@
 /** "rep rnd 4", "rep last 2 rows 3 more times", "as rows 4-7 of Front", "work even for 10 rows". */
-import type { EvenStep, Measure, Numbers, RowsAgainStep } from '../tree.ts';
+import type { EndShaping, EvenStep, Measure, Numbers, RowsAgainStep, StitchTerm } from '../tree.ts';
 import { isOne, writeMoreTimes, writeNumbers, writeRows } from './numbers.ts';
 import { writeUntil } from './place.ts';
 import { writeStitch } from './stitch.ts';
@@ -45,8 +45,31 @@ export function writeEven(step: EvenStep, voice: Voice): string {
   const stitch = step.stitch === null ? '' : ` in ${writeStitch(step.stitch, false, voice)}`;
   const rows = step.rows === null ? '' : ` for ${rowsOf(step.rows, '', voice)}`;
   const measure = step.measure === null ? '' : ` ${measured(step.measure)}`;
+  if (step.shaping) return shaped(step.shaping, step.stitch, voice);
   if (step.until !== null) return `work in pattern${stitch} ${writeUntil(step.until, voice)}`;
   return `work even${stitch}${rows}${measure}`;
+}
+
+const PLACES = {
+  both: ' at each end',
+  start: ' at beg',
+  end: ' at end',
+  somewhere: ' at one edge',
+} as const;
+
+/** "dec 1 st at each end of next row and every 4th row 3 times" */
+function shaped(
+  { stitch, n, at, every, next, times }: EndShaping,
+  middle: StitchTerm | null,
+  voice: Voice,
+): string {
+  const before = middle ? `${writeStitch(middle, false, voice)} across, ` : '';
+  const course = `${every === 1 ? '' : every === 2 ? 'other ' : `${every}${every === 3 ? 'rd' : 'th'} `}${voice.course}`;
+  const often = times ? ` ${writeNumbers(times, voice)} times` : '';
+  const rest = `every ${course}${often}`;
+  const rows = next ? ` of next ${voice.course}${times ? ` and ${rest}` : ''}` : ` ${rest}`;
+  const many = `${n} ${n === 1 ? 'st' : 'sts'}`;
+  return `${before}${writeStitch(stitch, false, voice)} ${many}${PLACES[at]}${rows}`;
 }
 
 /** "Row 4", "Rnds 2-5": with a capital, as the labels that they point to. */

@@ -1,0 +1,164 @@
+/**
+ * Rows shaped at their ends, as garments tell them: "dec 1 st at each end of next row", "inc 1 st at beg
+ * of next 4 rows", "dec 1 st at neck edge every other row 3 times", "… until 12 sts remain".
+ */
+import { readNumbers } from './numbers.ts';
+import { clauseEnds, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import { plainRowsAgain } from './rows-again.ts';
+import type { Run } from './run.ts';
+import { W } from './senses.ts';
+import { readStitch } from './stitch.ts';
+import { T } from './tokens.ts';
+import type { EndShaping, EvenStep, Numbers, RowsAgainStep, StitchTerm } from './tree.ts';
+
+const NUMBERS = String.raw`\d+(?:\s?[([][\d,; –-]+[)\]])?|twice|once`;
+const NTH = String.raw`other|alternate|alt\.?|second|third|fourth|\d+(?:st|nd|rd|th)?`;
+const EVERY = String.raw`(?:every|each)(?: following| foll\.?)?`;
+
+/** How much, where, and in which rows; all in small letters. */
+const SHAPES = new RegExp(
+  [
+    String.raw`^(?:dec|inc)(?:reas(?:e|ing))?\.?(?: (?<n>\d+|one|a)(?: (?:st|stitch|[hsd]{1,2}c|h?tr|mesh)(?:es|s)?\b\.?)?)?`,
+    String.raw`(?: ?,? ?(?:(?:at|on|in) )?(?:the )?(?:(?<both>(?:each|both|either) (?:ends?|sides?|edges?)|beg(?:inning)?\.? and (?:at )?(?:the )?end)`,
+    String.raw`|(?<start>beg(?:inning)?\b\.?|start\b)|(?<end>end\b)|(?<edge>(?:neck|armholes?|arm|front|side|cent(?:er|re) front|outside|outer|inner|inside|raglan|sleeve)(?: edges?)?|(?:one|same|this|that) (?:end|edge|side))\b))?`,
+    `(?: ?,? ?(?:(?:of|on|in|at) )?(?:the )?(?:`,
+    String.raw`(?<next>(?:this and )?next(?: (?:row|rnd)\b|(?= and )))(?:,? and (?:(?:on|in|of|at) )?(?:the )?(?:${EVERY}|following|foll\.?) (?:(?<follow>${NTH}) )?(?:row|rnd)s?(?: (?<more>${NUMBERS})(?: (?:more )?times)?)?)?`,
+    `|next (?<rows>${NUMBERS}) (?:row|rnd)s`,
+    `|(?<before>${NUMBERS}) times,? ${EVERY} (?:(?<nthBefore>${NTH}) )?(?:row|rnd)s?`,
+    String.raw`|(?:${EVERY}|following|foll\.?) (?:(?<nth>${NTH}) )?(?:row|rnd)s?(?:,? (?:for )?(?<times>${NUMBERS})(?: (?:more )?times)?)?`,
+    `|(?<this>(?:this )?(?:row|rnd))))?`,
+    String.raw`(?:,? until (?<left>\d+(?:\s?[([][\d,; –-]+[)\]])?) (?:sts?|stitch(?:es)?|[hsd]{1,2}c|h?tr)\b\.?(?: (?:remain|rem\.?|are left|left)\b)?)?`,
+  ].join(''),
+);
+
+/** Whether such an order stands here, with the reader on its verb; its steps are put down then. */
+export function shapesEnds(r: Reader, run: Run): boolean {
+  if (run.end !== 'text' || !mayTell(r)) return false;
+  const start = r.at;
+  const from = r.base + fromOf(r, start);
+  const words = r.text
+    .slice(from, from + 200)
+    .toLowerCase()
+    .replace(/\s/g, ' ');
+  const found = SHAPES.exec(words);
+  if (!found?.groups || !tells(found.groups)) return false;
+  const said = found.groups;
+  let end = start;
+  while (r.kind[end] !== T.end && r.from[end]! < fromOf(r, start) + found[0].length) end++;
+  if (!endsOrder(r, end - start, said)) return false;
+  const middle = workBefore(run);
+  if (middle === undefined) return false;
+  const numbersAt = (name: string): Numbers | null => {
+    const text = said[name];
+    if (text === undefined) return null;
+    const at = fromOf(r, start) + found[0].lastIndexOf(text);
+    const n = NUMBER_WORDS.get(text);
+    if (n !== undefined) return { values: [n], from: at, to: at + text.length };
+    r.at = start;
+    while (r.from[r.at]! < at) r.at++;
+    return readNumbers(r);
+  };
+  const times = numbersAt('more') ?? numbersAt('rows') ?? numbersAt('before') ?? numbersAt('times');
+  const left = numbersAt('left');
+  r.at = start;
+  const term = readStitch(r);
+  r.at = end;
+  if (!term) return false;
+  const span = { from: middle?.from ?? fromOf(r, start), to: toOf(r) };
+  const shaping: EndShaping = {
+    stitch: term,
+    n: /^\d/.test(said.n ?? '') ? Number(said.n) : 1,
+    at: said.both ? 'both' : said.start ? 'start' : said.end ? 'end' : 'somewhere',
+    every: nthOf(said.follow ?? said.nthBefore ?? said.nth),
+    next: said.next !== undefined,
+    times,
+  };
+  if (middle) run.out.pop();
+  run.out.push(...ordered(shaping, { left, stitch: middle?.stitch ?? null, ...span }));
+  return true;
+}
+
+/** "dec 1 st …", "decrease each side …": most increases stand in the list of a row, and are told by one look. */
+const mayTell = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number || isWord(r, W.a, 1)
+    ? kindAt(r, 2) === T.word
+    : isWord(r, W.each, 1) || isWord(r, W.both, 1) || isWord(r, W.at, 1);
+
+type Said = Readonly<Record<string, string | undefined>>;
+
+/** Where in the row or in which rows, and of what: one of them alone is no such order. */
+function tells(said: Said): boolean {
+  const rows = said.next ?? said.rows ?? said.before ?? said.nth ?? said.times ?? said.left;
+  const where = said.both ?? said.start ?? said.end ?? said.edge;
+  if (said.n === undefined && !(said.both && rows)) return false;
+  return where !== undefined || rows !== undefined;
+}
+
+/** Nothing of the clause may be left; where no rows are named, nothing of the row. */
+function endsOrder(r: Reader, k: number, said: Said): boolean {
+  const sign = kindAt(r, k);
+  const rows = said.next ?? said.rows ?? said.before ?? said.times ?? said.left;
+  const ends =
+    clauseEnds(r, k) ||
+    sign === T.open ||
+    sign === T.dash ||
+    sign === T.equals ||
+    (isWord(r, W.and, k) && rows !== undefined);
+  if (!ends) return false;
+  if (rows !== undefined || sign !== T.comma) return true;
+  return isWord(r, W.turn, k + 1) || kindAt(r, k + 1) === T.number;
+}
+
+/** "Sc across, decreasing 1 st at each end": the row's own stitch; `undefined`: other work stands before. */
+function workBefore(run: Run): { stitch: StitchTerm | null; from: number } | null | undefined {
+  const last = run.out.at(-1);
+  if (!last || run.out.length === run.sentence || last.kind === 'turn') return null;
+  if (last.kind === 'even' && !last.rows && !last.measure && !last.shaping)
+    return { stitch: last.stitch, from: last.from };
+  if (last.kind !== 'work') return run.out.slice(run.sentence).some(isOther) ? undefined : null;
+  const until = last.place ? last.place.until : last.until;
+  const plain = last.stitch.shape === 'one' && last.n === null && last.alsoIn.length === 0;
+  const all = last.place ? last.place.pick === 'each' && !last.place.n : until?.kind === 'end';
+  return plain && all && run.out.length - 1 === run.sentence
+    ? { stitch: last.stitch, from: last.from }
+    : undefined;
+}
+
+const isOther = ({ kind }: { kind: string }): boolean =>
+  kind === 'work' || kind === 'group' || kind === 'repeat';
+
+interface Order {
+  readonly left: Numbers | null;
+  readonly stitch: StitchTerm | null;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** "… every other row until 12 sts remain": one such row and those between, until there are so many. */
+function ordered(
+  shaping: EndShaping,
+  { left, stitch, ...span }: Order,
+): (EvenStep | RowsAgainStep)[] {
+  const even: EvenStep = { kind: 'even', stitch, until: null, rows: null, measure: null, ...span };
+  if (!left) return [{ ...even, shaping }];
+  const once = { ...even, shaping: { ...shaping, every: 1, next: true, times: null } };
+  const gap = shaping.every - 1;
+  const between = { ...even, rows: { values: [gap], from: span.to, to: span.to } };
+  return [
+    once,
+    ...(gap > 0 ? [between] : []),
+    { ...plainRowsAgain(span.from), lastN: gap + 1, stitchesAtEnd: left, ...span },
+  ];
+}
+
+const NUMBER_WORDS: ReadonlyMap<string, number> = new Map([
+  ['once', 1],
+  ['twice', 2],
+]);
+
+/** "other", "3rd": from one of the rows to the next. */
+function nthOf(word: string | undefined): number {
+  if (word === undefined) return 1;
+  if (/^\d/.test(word)) return Math.max(1, Number.parseInt(word, 10));
+  return word === 'third' ? 3 : word === 'fourth' ? 4 : 2;
+}

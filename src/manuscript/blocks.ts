@@ -484,12 +484,14 @@ function isNameBetween(
 
 const NAME_BETWEEN = /^\p{Lu}\p{Ll}+(?: (?:\p{Lu}?\p{Ll}+|\d)){0,3}:?$/u;
 
-/** "Increasing rows", "Decreasing rounds:" on a line of their own. */
+/** "Increasing rows", "Decreasing rounds:", "4To make the ears:" on a line of their own. */
 const isRowsTitle = ({ text, options, section }: Scan, { from, to }: Span): boolean =>
-  to - from < 32 &&
+  to - from < 44 &&
   section !== 'comments' &&
   options.titles === 'lines' &&
-  /^[A-Z][a-z]+ing (?:rows|rounds|rnds|section)\W*$/.test(text.slice(from, to));
+  /^(?:[A-Z][a-z]+ing (?:rows|rounds|rnds|section)\W*|\d{0,2}\.? ?To (?:make|crochet|work) (?:the|its|your|an?|each|both)(?: [a-z]{3,14}){1,3} ?:)$/.test(
+    text.slice(from, to),
+  );
 
 function pushTitle(scan: Scan, { from, to }: Stretch): void {
   pushHeading(scan, { from, to, level: 0, name: titleWords(scan.text.slice(from, to)) }, 'work');

@@ -22,6 +22,7 @@ export function plainText(text: string): string {
   if (BROKEN_NAME.test(plain)) plain = plain.replace(BROKEN_NAMES, onOneLine);
   if (plain.includes('on which'))
     plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
+  if (SCANNED_LABEL.test(plain)) plain = plain.replace(SCANNED_LABEL, '$11');
   if (plain.includes('s1 st') || plain.includes('S1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
   if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
   if (YARN_OVER.test(plain))
@@ -102,11 +103,11 @@ const inkless = (whole: string): string => whole.replace(/[^\r\n]/g, ' ');
 const REFERENCE =
   /\(see (?:the )?(?:pattern |special |stitch )?(?:notes?|stitch(?:es)?|guide|illustrations?|photos?|pictures?|charts?|diagrams?|abbreviations?|page \d+)\)/gi;
 
-/** "IMG_2041.jpeg", "DSC01234": what a picture leaves behind when a page is copied. */
+/** "IMG_2041.jpeg", "DSC01234", "img_512Row 3: …": what a picture leaves behind when a page is copied. */
 const MAY_NAME_PICTURE = /\.(?:jpe?g|png|gif|webp|heic)\b|\b(?:IMG|DSC|PXL)/i;
 
 const PICTURE_NAME =
-  /^[ \t]*(?:[\w().%-]{1,60}\.(?:jpe?g|png|gif|webp|heic)|(?:IMG|DSC[NF]?|PXL)_?\d{3,}\w*)[ \t]*$/gim;
+  /^[ \t]*(?:(?:[\w().%-]{1,60}\.(?:jpe?g|png|gif|webp|heic)|(?:IMG|DSC[NF]?|PXL)_?\d{3,}\w*)[ \t]*$|(?:IMG|DSC[NF]?|PXL)_?\d{3,}(?=R(?:ow|nd|ound)\b))/gim;
 
 /** "+ hdc in next st, ch 1 + repeat from + to + around": a line in which plus signs do as stars. */
 const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;
@@ -213,6 +214,9 @@ const BROKEN_CHAINS = new RegExp(BROKEN_CHAIN, 'gim');
 /** "1tr into tr on which 4ch stands": the stitch beneath the start chain. */
 const ON_WHICH =
   /(?:\b(?:into|in) (?:the )?(?:tr|dc|d\.c\.|htr|hdc|st|stitch) ?\r?\n? ?)?\bon which (?:the )?\d+ ?ch\.? stands?\b/gi;
+
+/** "Rl:" above "R2:": a scanner's l for a 1. */
+const SCANNED_LABEL = /^([ \t]*R)[lI](?=[:.] [^\n]*\s+R2\b)/gm;
 
 /** "S1 st in next ch": a scanner's 1 for an l. */
 const SCANNED_SLIP = /(?<=\b[Ss])1 (?=sts?\b)/g;

@@ -27,7 +27,7 @@ export function readAlsoIn(r: Reader, draft: Draft): void {
     const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);
     if (listed) r.at++;
     const first = draft.place;
-    const along = first?.fromHook || isNthChain(first);
+    const along = first?.fromHook || isNthChain(first) || isPlainStart(first);
     const onward = first && along ? onToTheEnd(r) : 0;
     if (onward > 0 && first) {
       r.at += onward;
@@ -94,13 +94,23 @@ function passThen(r: Reader, each: boolean): boolean {
 const isNthChain = (place: Place | null): boolean =>
   place?.pick === 'nth' && place.nth === 2 && place.nouns[0]?.kind === 'chain' && !place.of;
 
+/** "dc in 2nd st and across the row", "sc in same st and around": one stitch, and those behind it. */
+const isPlainStart = (place: Place | null): boolean =>
+  (place?.pick === 'nth' || place?.pick === 'first' || place?.pick === 'same') &&
+  place.nouns[0]?.kind === 'stitch' &&
+  place.n === null &&
+  place.of === null;
+
 /** "and across", "and then all the way to the end of the row": how many tokens go on so; 0: something else. */
 function onToTheEnd(r: Reader): number {
   if (!isWord(r, W.and)) return 0;
   let k = 1;
   while (k < 6 && (isOneOf(r, ALL_THE_WAY, k) || isWord(r, W.continue, k))) k++;
-  if (isWord(r, W.across, k) || isWord(r, W.around, k)) k++;
-  else if (isWord(r, W.to, k)) {
+  if (isWord(r, W.across, k) || isWord(r, W.around, k)) {
+    k++;
+    // "and across the row"
+    if (isWord(r, W.the, k) && (isWord(r, W.row, k + 1) || isWord(r, W.ch, k + 1))) k += 2;
+  } else if (isWord(r, W.to, k)) {
     k += isWord(r, W.the, k + 1) ? 2 : 1;
     if (!isWord(r, W.end, k)) return 0;
     k++;

@@ -243,5 +243,5 @@ const ASIDES: SenseSet = new SenseSet([
 const ASIDE_WORDS = wordsOf(
   'see if it be is are which including use using optional when where make sure this that mark note instead after ' +
     'us uk usa i my we your refer check ie eg remember keep keeping do don do_not also only always because thus thereby hence ' +
-    'forms giving',
+    'forms giving except excluding',
 );

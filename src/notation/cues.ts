@@ -236,6 +236,9 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
   if (last === i && !named) return null;
   // "(half treble crochet UK)" gives the other name of one stitch.
   if (last === i && STITCH_NAMES.has(tokens.hash[before - 1] ?? 0)) return null;
+  // "DC (English terms = trbl)", "dc (treble in UK terms)": so does a sign behind, or a stitch before.
+  if (tokens.kind[last + 1] === T.equals) return null;
+  if (tokens.word[i - 1] === W.in && STITCH_NAMES.has(tokens.hash[i - 2] ?? 0)) return null;
   const start = named && last === i ? before : i;
   return { terms, span: { from: tokens.from[start] ?? 0, to: tokens.to[last] ?? 0 } };
 }

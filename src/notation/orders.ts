@@ -244,6 +244,8 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
     r.at = start;
     return null;
   }
+  // "using the magic ring technique"
+  if (kindAt(r) === T.word && /^(?:technique|method)$/.test(word(r))) r.at++;
   const to = toOf(r);
   if (beforeLongChain(r)) return { kind: 'remark', from: fromOf(r, start), to };
   // "magic ring (see how it is made) with 6 sc"
@@ -263,7 +265,15 @@ function beforeLongChain(r: Reader): boolean {
   return isWord(r, W.ch, k) && kindAt(r, k + 1) === T.number && (r.value[r.at + k + 1] ?? 0) > 5;
 }
 
-const BEFORE_RING: SenseSet = new SenseSet([W.work, W.a, W.form, W.with, W.beginning, W.the]);
+const BEFORE_RING: SenseSet = new SenseSet([
+  W.work,
+  W.a,
+  W.form,
+  W.with,
+  W.using,
+  W.beginning,
+  W.the,
+]);
 
 /** "BLO:", "in back loops only", "working in front loops", "through both loops" on their own. */
 export function readLoopOrder(r: Reader): LoopStep | null {

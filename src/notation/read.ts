@@ -75,6 +75,7 @@ function readOpened(r: Reader): Instruction {
   const label = readLabel(r);
   const steps = r.run(r, 'text');
   ringFirst(steps, label, r);
+  ringBehind(steps);
   noteAlone(steps, label, r);
   likeOther(steps, label, r);
   talkOfWork(steps, label, r);
@@ -138,6 +139,16 @@ function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
   if (next?.kind !== 'chain' && next?.kind !== 'work') return;
   if (r.text.slice(r.base + first.from, r.base + first.to).toUpperCase() !== 'MC') return;
   steps[0] = { kind: 'ring', from: first.from, to: first.to };
+}
+
+/** "6 sc using the magic ring technique", "8 hdc, magic ring": it is made before what goes into it. */
+function ringBehind(steps: Step[]): void {
+  const at = steps.findIndex(({ kind }) => kind === 'work');
+  const [work, ring] = [steps[at], steps[at + 1]];
+  if (work?.kind !== 'work' || ring?.kind !== 'ring') return;
+  if (work.place || work.until || (work.n?.values[0] ?? 1) < FEWEST_IN_RING) return;
+  steps[at] = ring;
+  steps[at + 1] = work;
 }
 
 /** "6 sc in the slip knot", "in slip loop", and "in the slip stitch" of a translator: the ring. */

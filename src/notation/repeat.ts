@@ -51,6 +51,7 @@ export function readStar(r: Reader, run: Run): void {
   }
   if (role === STAR.open && r.depth < MAX_DEPTH) return openStar(r, run);
   r.at++;
+  if (role === STAR.whole) return repeatWhole(r, run);
   if (role === STAR.mark) {
     run.out.push({
       kind: 'mark',
@@ -62,6 +63,16 @@ export function readStar(r: Reader, run: Run): void {
   else if (role === STAR.none && isNote(r, start, -1)) passNote(r, run);
   else if (role !== STAR.close && role !== STAR.named && role !== STAR.aside)
     putWords(r, run, start, 'unread');
+}
+
+/** "Sc 1. 2 sc in next sc*. Rep 6 times.": the row so far, whatever sentences it has. */
+function repeatWhole(r: Reader, run: Run): void {
+  const start = r.at;
+  const times = timesBehindPair(r);
+  if (!times) return;
+  run.sentence = 0;
+  const order = { from: fromOf(r, start), to: toOf(r) };
+  wrapSentence(r, run, { times, ending: readEnding(r), order }, '*');
 }
 
 /** "*Do not tie off, continue to the first leg": told behind a star, to the full stop. */

@@ -9,7 +9,16 @@ import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 
-export const STAR = { none: 0, open: 1, close: 2, named: 3, times: 4, mark: 5, aside: 6 } as const;
+export const STAR = {
+  none: 0,
+  open: 1,
+  close: 2,
+  named: 3,
+  times: 4,
+  mark: 5,
+  aside: 6,
+  whole: 7,
+} as const;
 
 /** Roles by token; computed once, when the first star is met. */
 export function starRole(r: Reader, token: number): number {
@@ -29,6 +38,7 @@ function findStars(r: Reader): Uint8Array {
       roles[i] = STAR.named;
       if (isOpening(r, i)) open.delete(mark);
     } else if (multiplies(r, i)) roles[i] = STAR.times;
+    else if (closesWhole(r, i)) roles[i] = STAR.whole;
     else if (isFootnote(r, i) || isNote(r, i, stars.lastNamed)) roles[i] = STAR.none;
     else if (closesAside(r, i) > 0) {
       roles[i] = STAR.aside;
@@ -38,6 +48,21 @@ function findStars(r: Reader): Uint8Array {
     else placeStar(r, stars, i, mark);
   }
   return roles;
+}
+
+/**
+ * "1 sc in next sc, 2 sc in next sc* 6 times", "… in next sc*, rep 6 times": the star that opened the list
+ * was lost, and this one closes all of the row so far.
+ */
+function closesWhole(r: Reader, i: number): boolean {
+  if (r.value[i] !== 1 || r.to[i - 1] !== r.from[i] || r.kind[i - 1] !== T.word) return false;
+  let k = i + 1;
+  while (r.kind[k] === T.comma || r.kind[k] === T.stop) k++;
+  if (r.word[k] === W.repeat) k++;
+  const counted = r.kind[k] === T.number && r.word[k + 1] === W.times;
+  if (!counted || (r.from[i + 1] === r.to[i] && r.kind[i + 1] === T.word)) return false;
+  for (let at = FIRST; at < r.count; at++) if (at !== i && r.kind[at] === T.star) return false;
+  return true;
 }
 
 interface Stars {

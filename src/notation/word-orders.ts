@@ -104,6 +104,7 @@ opens((r) => readUnworked(r), W.leave);
 opens((r) => readChange(r), W.change);
 opens((r) => readDrop(r), W.drop, W.pick, W.carry);
 opens((r, run) => done(readSeparated(r, run)), W.with);
+opens((r) => readRing(r), W.using);
 opens((r) => readWithYarn(r), W.using, W.with);
 opens((r) => goesOnWith(r), W.continue);
 opens((r, run) => goesOnShaping(r, run), W.continue);

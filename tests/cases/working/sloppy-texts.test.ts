@@ -72,3 +72,41 @@ it('yarn rejoined to the cast-on edge works into the chains of the first row', (
   expect(worked(text, 'Row 3')).toEqual(['Row 3 20 proven']);
   expect(complaints(text.replace(/20 sc\)\n$/, '22 sc)\n'))).toEqual(['4 count-mismatch']);
 });
+
+describe('a list that lost the star before it', () => {
+  const start = '1. 6 sc using the magic ring technique (6)\n2. 2 sc in each sc (12)\n';
+  it.each([
+    '1 sc in next sc, 2 sc in next sc* 6 times (18)',
+    '1 sc in next sc, 2 sc in next sc*, rep 6 times (18)',
+    'Sc 1. 2 sc in next sc*. rep 6 times. (18 sts)',
+  ])('%s', (list) => {
+    const text = `${start}3. ${list}\n4. 1 sc in each sc (18)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 18, 18]);
+    expect(complaints(text.replace('(18', '(17'))).toEqual(['3 count-mismatch']);
+  });
+});
+
+it('"To make the ears:" begins another piece, its ring named behind the stitches', () => {
+  const piece = '- 7 sc using magic ring technique (7)\n- 2 sc in each sc (14)\n';
+  const text = `${piece}- sl st in next sc and fasten off.\n4To make the ears:\n${piece}5To make its tail:\n${piece}`;
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([7, 14, 7, 14, 7, 14]);
+});
+
+it('another country\'s word for one stitch says nothing of the terms', () => {
+  const text =
+    'DC = yo, insert hook into st, pull up a loop, yo, pull through 2 loops twice. (Australian/English terms= trbl.)\n1. Ch 11, sc in 2nd ch from hook and in each ch across. (10)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(compile(text).manuscript.terms.terms).toBe('US');
+});
+
+it.each([
+  'Ch 11. Row 1: Sc in 2nd ch from hook and across the row. (10)',
+  'Ch 11. Row 1: In the second chain from the hook, make a sc. Then sc x8 for the rest of the row (except the last chain). In the last ch make a sc. (10)',
+  'Rl: Ch 11, sc in 2nd ch from hook and in each ch. (10)\nR2: Ch 1, turn, sc in same st and across. (10)',
+])('%s', (text) => {
+  expect(complaints(text)).toEqual([]);
+  expect(made(text).at(-1)).toBe(10);
+  expect(worked(text.replaceAll('(10)', '(12)'), 'Row 1', 'R1').join()).not.toContain('proven');
+});

@@ -27,7 +27,7 @@ export function readAlsoIn(r: Reader, draft: Draft): void {
     const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);
     if (listed) r.at++;
     const first = draft.place;
-    const along = first?.fromHook || isNthChain(first) || isPlainStart(first);
+    const along = first?.fromHook || isNthChain(first);
     const onward = first && along ? onToTheEnd(r) : 0;
     if (onward > 0 && first) {
       r.at += onward;
@@ -93,13 +93,6 @@ function passThen(r: Reader, each: boolean): boolean {
 /** "in 2nd ch": counted from the hook, though that is not said. */
 const isNthChain = (place: Place | null): boolean =>
   place?.pick === 'nth' && place.nth === 2 && place.nouns[0]?.kind === 'chain' && !place.of;
-
-/** "dc in 2nd st and across the row", "sc in same st and around": one stitch, and those behind it. */
-const isPlainStart = (place: Place | null): boolean =>
-  (place?.pick === 'nth' || place?.pick === 'first' || place?.pick === 'same') &&
-  place.nouns[0]?.kind === 'stitch' &&
-  place.n === null &&
-  place.of === null;
 
 /** "and across", "and then all the way to the end of the row": how many tokens go on so; 0: something else. */
 function onToTheEnd(r: Reader): number {

@@ -70,9 +70,14 @@ function shapedUntil(r: Reader, run: Run): 'done' | null {
 export function onAround(r: Reader, run: Run): Step | null {
   const work = lastWork(run);
   const linked = isWord(r, W.and, -1) || isWord(r, W.afterwards, -1);
-  if (!linked || !work?.place || work.until || work.n !== null || !clauseEnds(r, 1)) return null;
-  r.at++;
-  const span = { from: fromOf(r, r.at - 1), to: toOf(r) };
-  const word = spelled(r, r.at - 1);
+  // "and across the row"
+  const named = isWord(r, W.the, 1) && (isWord(r, W.row, 2) || isWord(r, W.round, 2)) ? 2 : 0;
+  const k = 1 + named;
+  const ends = clauseEnds(r, k) || (named > 0 && kindAt(r, k) === T.open);
+  if (!linked || !work?.place || work.until || work.n !== null || !ends) return null;
+  const word = spelled(r, r.at);
+  const start = r.at;
+  r.at += k;
+  const span = { from: fromOf(r, start), to: toOf(r) };
   return { ...work, ...span, place: null, until: { kind: 'end', word, ...span } };
 }

@@ -391,7 +391,8 @@ function workEach(
     const target = simple ? takeStitch(hands, gaps) : takeBelow(hands, next, step, null);
     stitches(hands, step, target, inEach);
     // Where the corners lie is not known: all that is left may be none.
-    if (hands.partly && nounOf(place).kind === 'corner') hands.pos = Math.max(hands.pos, hands.limit);
+    if (hands.partly && nounOf(place).kind === 'corner')
+      hands.pos = Math.max(hands.pos, hands.limit);
     // A place that is not there is told once; it would not be there the next time either.
     if (hands.pos === pos && hands.inner === inner) break;
   }

@@ -395,6 +395,8 @@ function takeSkipped(hands: Hands, place: Place, at: { from: number; to: number 
   if (onRun) return takeStitch(hands, 'passed');
   if (hands.edge === hands.skippedEdge && named !== null) return lack(hands);
   if (!toSkipped(hands, named)) {
+    // The run is worked to its end, and there is no other.
+    if (hands.edge === hands.skippedEdge) return lack(hands);
     // Which unworked stitches are meant is known only where a row is named.
     if (named !== null) {
       fact(hands, { kind: 'no-place', what: 'skipped stitch', ...spanAt(hands, at) });

@@ -71,6 +71,12 @@ export function ofRest(hands: Hands, place: Place): Place {
   return { ...place, nouns: place.nouns.map((noun) => ({ ...noun, skipped: true })) };
 }
 
+/** The chain over the run of stitches that was skipped last, from its far end; `null`: there is none. */
+export function chainOverSkipped(hands: Hands): number[] | null {
+  const found = skippedRun(hands, null);
+  return found?.row.ring ? undersideOver(hands, found.run) : null;
+}
+
 /** Moves the hands to the start of the run that was skipped; `false`: there is none. */
 export function toSkipped(hands: Hands, row: number | null): boolean {
   const edge = skippedEdge(hands, row);

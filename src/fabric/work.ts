@@ -1,6 +1,6 @@
 /** Works a whole manuscript: every size, every part, every copy. */
 import type { Manuscript, Part } from '../manuscript/index.ts';
-import type { Instruction, SpecialStitch, StandingOrder } from '../notation/index.ts';
+import type { Instruction, SpecialStitch, StandingOrder, Step } from '../notation/index.ts';
 import { workPart } from './choose.ts';
 import { bareEdge } from './edge.ts';
 import { type KnownRows, newKnownRows } from './expand.ts';
@@ -179,8 +179,7 @@ function startsAnew(part: Part): boolean {
   for (const { instruction } of part.instructions) {
     const shape = shapeOf(instruction);
     if (instruction.steps.some((step) => step.kind === 'piece')) return false;
-    if (shape.usesRing || instruction.steps.some((s) => s.kind === 'join' && s.yarn !== null))
-      return true;
+    if (shape.usesRing || instruction.steps.some(joinsYarnSomewhere)) return true;
     const chains = instruction.steps.some((step) => step.kind === 'chain');
     if (shape.idle && chains) return true;
     const { firstWork } = shape;
@@ -195,6 +194,14 @@ function startsAnew(part: Part): boolean {
   }
   return true;
 }
+
+/** "Join A in any row end"; "Join B and continue in sc" is a change of colour. */
+const joinsYarnSomewhere = (step: Step, i: number, steps: readonly Step[]): boolean =>
+  step.kind === 'join' &&
+  step.yarn !== null &&
+  (step.place !== null ||
+    step.with !== null ||
+    steps.slice(i + 1).find(({ kind }) => kind !== 'remark')?.kind !== 'work');
 
 /** "Rnd 1: Ch 2, 6 sc in first st": what is worked goes into one stitch of a chain just made. */
 function isAllInFirst({ label, steps }: Instruction): boolean {

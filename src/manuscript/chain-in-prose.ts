@@ -2,7 +2,10 @@
 import type { Span } from '../source/index.ts';
 
 const CHAIN =
-  /\b(?:(?:a|your|the) )?(?:(?:foundation|starting|base|beginning) )?ch(?:ain(?:ing)?)?(?: of)? (\d{2,3})\b(?!\s*(?:sp|loop|mm|cm|in\b|inch|["”″+x×-]))/gi;
+  /\b(?:(?:a|your|the) )?(?:(?:foundation|starting|base|beginning) )?ch(?:ain(?:ing)?)?(?: of)?[ -]?(\d{2,3})\b(?!\s*(?:sp|loop|mm|cm|in\b|inch|["”″+x×-]))/gi;
+
+/** "Leave a tail of 10 cm, make a slip knot, ch 2", straight before the row that works into it. */
+const SHORT_CHAIN = /\bch(?:ain)? ?[2-9][.,;]?\s*$/i;
 
 /** "To make it wider, ch 90": another piece than that of the rows. */
 const OTHER_WIDTH = /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|gauge)\b[^.]*$/i;
@@ -20,6 +23,8 @@ export const worksIntoChain = (text: string, from: number): boolean =>
  * chains of several lengths, of which none is sure to be the row's.
  */
 export function chainInProse(text: string, { from, to }: Span): Span | null {
+  const short = SHORT_CHAIN.exec(text.slice(Math.max(from, to - 16), to));
+  if (short) return { from: to - short[0].length, to };
   const found = [...text.slice(from, to).matchAll(CHAIN)];
   const [first] = found;
   if (!first) return multipleInProse(text, { from, to });

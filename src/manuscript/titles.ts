@@ -20,6 +20,9 @@ const COPIES = new RegExp(
   ].join(''),
   'i',
 );
+/** "Written pattern" closes the list above it, blank line or not. */
+const INSTRUCTIONS =
+  /^(?:(?:the|written|full|crochet) )?(?:pattern(?: instructions)?|instructions|directions|method|execution):?$/i;
 const FOR = /^(?:for\s+)?(?:the|each|both|your)\s+\S+(?:\s+\S+){0,3}\W*$/i;
 const COUNT = /\d\s*(?:sts?|sc|dc|hdc|tr|rows?|rnds?|ch|mm|cm|in|g|oz)\b/i;
 /** Orders and exclamations that stand alone between rows; they name no part. */
@@ -36,7 +39,7 @@ const ASIDE = new RegExp(
 /** Whether a line that opens no instruction names a part or a section. Judged by shape alone. */
 export function isTitle(line: string, context: TitleContext): boolean {
   if (line.length > 60 || !/\p{L}{2}/u.test(line)) return false;
-  if (sectionNamed(line) !== null) return true;
+  if (sectionNamed(line) !== null || INSTRUCTIONS.test(line)) return true;
   if (line.split(/\s+/).length > 7 || ASIDE.test(line) || COUNT.test(line)) return false;
   if (COPIES.test(line)) return true;
   const capitals = /^[^\p{Ll}]+$/u.test(line);

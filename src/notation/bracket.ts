@@ -217,9 +217,12 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   const counts = end - b.start < 60 ? readCounts(r, end) : null;
   if (counts && r.at === end) {
     leave(r, b);
-    // "Rnd 2: (6 inc)" is all the round has.
-    const alone = run.out.length === 0 && kindAt(r) === T.end;
-    const shapes = alone && counts.every(({ word }) => /^(?:inc|dec)/i.test(word));
+    // "Rnd 2: (6 inc)" is all the round has; so is "(1 dec, 4 sc) (15)", whose count stands behind.
+    const alone = run.out.length === 0 && (kindAt(r) === T.end || kindAt(r) === T.open);
+    const shapes =
+      alone &&
+      (counts.every(({ word }) => /^(?:inc|dec)/i.test(word)) ||
+        (counts.length > 1 && counts.some(({ unit }) => unit === 'decrease')));
     if (!shapes && !worksOn(r, run) && !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r)))) {
       const from = run.out.length;
       if (run.aside && !closesRow(r, run)) putWords(r, run, b.start, 'remark');

@@ -125,7 +125,9 @@ function spokenFor(tokens: Tokens, i: number, { text, from, into }: Gathering): 
     case SPEAKS.uk:
       return into.uk;
     case SPEAKS.dc:
-      return standsInChain(tokens, i, 2) && !behindTallChain(tokens, i) ? into.uk : null;
+      return standsInChain(tokens, i, 2) && !behindTallChain(tokens, i) && !isTallRing(tokens, i)
+        ? into.uk
+        : null;
     case SPEAKS.tr:
       return standsInChain(tokens, i, 4) ? into.uk : null;
     case SPEAKS.skip:
@@ -196,6 +198,12 @@ function behindTallChain({ kind, value }: Tokens, i: number): boolean {
   }
   return false;
 }
+
+/** "10 dc in 2nd ch from hook": a flat round of so many is of tall stitches; of single crochet it has 5 to 8 (common practice). */
+const isTallRing = ({ kind, value }: Tokens, i: number): boolean =>
+  kind[i - 1] === T.number && value[i - 1]! > MOST_IN_LOW_RING;
+
+const MOST_IN_LOW_RING = 8;
 
 /** "1 sc and 1 dc in 2nd ch": what stands with another stitch in one chain has no height of its own. */
 function isSecondOfGroup({ kind, word }: Tokens, i: number): boolean {

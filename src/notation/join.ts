@@ -50,6 +50,12 @@ export function readJoin(r: Reader): JoinDraft | null {
   while (isWord(r, W.round) || isWord(r, W.row) || isWord(r, W.ring) || isWord(r, TOGETHER)) r.at++;
   if (isWord(r, W.a) && isOneOf(r, NEW, 1)) r.at++;
   draft.yarn = yarnBehind(r);
+  // "join yarn, with sc in unworked st"
+  if (draft.yarn !== null && kindAt(r) === T.comma && isWord(r, W.with, 1)) {
+    const comma = r.at++;
+    readWith(r, draft);
+    if (draft.with === null) r.at = comma;
+  }
   readWith(r, draft);
   if (!readRing(r, draft)) readTarget(r, draft);
   if (draft.with === null) readWith(r, draft);
@@ -147,13 +153,16 @@ function readWith(r: Reader, draft: JoinDraft): void {
   }
 }
 
-/** "to form a ring", "into a ring", "to make a circle". */
+/** "to form a ring", "into a ring", "to make a circle", "to work in the round". */
 function readRing(r: Reader, draft: JoinDraft): boolean {
   const start = r.at;
   if (isWord(r, W.to) || isWord(r, W.in)) r.at++;
   if (isWord(r, W.form) || isWord(r, W.work)) r.at++;
+  if (isWord(r, W.in)) r.at++;
+  const article = isWord(r, W.a) || isWord(r, W.the);
   while (isWord(r, W.a) || isWord(r, W.the)) r.at++;
-  if (r.at > start && isWord(r, W.ring)) {
+  const formed = isWord(r, W.form, -1) || (article && clauseEnds(r, 1));
+  if (r.at > start && (isWord(r, W.ring) || (isWord(r, W.round) && formed))) {
     r.at++;
     draft.ring = true;
     return true;

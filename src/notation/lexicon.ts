@@ -27,7 +27,7 @@ export const SPELLINGS = {
   a: 'a an',
   x: 'x',
   v: 'v',
-  next: 'next nxt nx nex follow following foll folowing subsequent succeeding n',
+  next: 'next nxt nx nt nex follow following foll folowing subsequent succeeding n',
   same: 'same',
   last: 'last lst',
   final: 'final',

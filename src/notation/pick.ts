@@ -1,6 +1,7 @@
 /** Which place of its kind: "next 5", "same", "each of next 3", "2nd", "top of", "every other". */
 
 import { mayBeStitch } from './dictionary.ts';
+import { PLAIN_NOUN } from './noun.ts';
 import { opensDashed, readNumbers } from './numbers.ts';
 import type { PlaceDraft } from './place-draft.ts';
 import {
@@ -69,14 +70,33 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
       return allPick(r, draft);
     case W.point:
       return isWord(r, W.of, 1) && topPick(r, draft);
-    case W.top:
     case W.base:
+      if (underside(r, draft)) return true;
+      return topPick(r, draft);
+    case W.top:
       return topPick(r, draft);
     case W.centre:
       return centrePick(r, draft);
     default:
       return rarePick(r, draft);
   }
+}
+
+const UNDERSIDE = wordsOf('underside');
+
+/** "in underside of 5 ch", "in the underside of the ch-5": each of them, from beneath. */
+function underside(r: Reader, draft: PlaceDraft): boolean {
+  if (!isOneOf(r, UNDERSIDE) || !isWord(r, W.of, 1)) return false;
+  let k = isWord(r, W.the, 2) ? 3 : 2;
+  if (isWord(r, W.next, k)) k++;
+  const length = isWord(r, W.ch, k) && kindAt(r, k + 1) === T.dash ? k + 2 : k;
+  if (kindAt(r, length) !== T.number || (length === k && !isWord(r, W.ch, k + 1))) return false;
+  r.at += length;
+  draft.pick = 'next';
+  draft.n = readNumbers(r);
+  draft.nouns = [{ ...PLAIN_NOUN, kind: 'chain', plural: true }];
+  if (length === k) r.at++;
+  return true;
 }
 
 function rarePick(r: Reader, draft: PlaceDraft): boolean {

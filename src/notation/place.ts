@@ -45,6 +45,7 @@ import { passSideOf } from './row-ends.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import { readUntil } from './until.ts';
+import { youJoinedIn } from './you-joined.ts';
 
 /** A place behind one of its prepositions; `null` leaves the reader where it was. */
 export function readPlaceAfterPreposition(r: Reader): PlaceDraft | null {
@@ -205,7 +206,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     r.at += 2;
     return;
   }
-  if (behindSpace(r)) return;
+  if (behindSpace(r) || youJoinedIn(r, draft)) return;
   const done = isOneOf(r, DONE) && (sense === 0 || sense === PROSE);
   if (sense === W.made || sense === W.only || sense === W.indicated || done) {
     r.at++;

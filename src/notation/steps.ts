@@ -318,6 +318,11 @@ function stepHere(r: Reader, run: Run): void {
     case T.pipe:
       return readPipe(r, run);
     case T.comma:
+      r.at++;
+      // "dc2tog, twice."
+      if ((isWord(r, W.twice) || isWord(r, W.thrice)) && clauseEnds(r, 1) && run.out.length > 0)
+        sentenceTimes(r, run, r.at);
+      return;
     case T.semicolon:
     case T.slash:
     case T.plus:

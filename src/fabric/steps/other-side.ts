@@ -6,7 +6,7 @@ import { fact, type Hands, spanAt } from '../hands.ts';
 import { firstAnchor } from '../nodes.ts';
 import { toBridge } from '../pieces.ts';
 import { ask } from '../readings.ts';
-import { lastChainRun, undersideOver } from '../skipped.ts';
+import { chainOverSkipped, lastChainRun, undersideOver } from '../skipped.ts';
 import { alongRowEnds } from './row-ends.ts';
 
 export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext): void {
@@ -58,6 +58,27 @@ export function alongChainOver(hands: Hands, { place, from, to }: WorkStep, row:
   if (edge !== hands.skippedEdge || !edge.ring || hands.pos < edge.n || edge.n === 0) return;
   if (undersideOver(hands, [...edge.node.subarray(0, edge.n)]))
     doOtherSide(hands, { kind: 'other-side', chains: null, rowEnds: false, from, to }, row);
+}
+
+/**
+ * "Sc in each of 5 ch, sc in 5 skipped sts": a thumb that begins along the chain over its opening, in a part
+ * that has no edge yet.
+ */
+export function beginsOnChainOver(hands: Hands, { place }: WorkStep, row: RowContext): void {
+  const { edge } = hands;
+  const chain = place?.pick === 'next' && place.n !== null && place.nouns[0]?.kind === 'chain';
+  const none = edge.kind === 'none' || (edge.open && edge.n === 0);
+  if (!chain || place.fromHook || !none || hands.first !== null) return;
+  const goesOn = row.shape.steps.some(
+    (step) => step.kind === 'work' && step.place?.nouns[0]?.skipped === true,
+  );
+  const chains = goesOn ? chainOverSkipped(hands) : null;
+  if (!chains) return;
+  row.round = true;
+  hands.edge = edgeOfPlaces(chains, true, 'foundation');
+  hands.pos = 0;
+  hands.inner = 0;
+  hands.limit = hands.edge.n;
 }
 
 const BOTH_ENDS = 'with the chains at both ends';

@@ -1,7 +1,7 @@
 /** Stitches: how many, what they are made of, and into which places they go. */
 import type { Place, Until, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { type Edge, foundationEdge, SPACE } from '../edge.ts';
+import { COUNTED, type Edge, foundationEdge, NAMED, rotated, SPACE } from '../edge.ts';
 import {
   atStart,
   countedSince,
@@ -32,7 +32,7 @@ import { passFirstChains } from './first-chain.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { beforeTop, openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
-import { alongChainOver, alongUnusedLoops } from './other-side.ts';
+import { alongChainOver, alongUnusedLoops, beginsOnChainOver } from './other-side.ts';
 import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
@@ -45,6 +45,7 @@ import { workTogether } from './together.ts';
 export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: Here): void {
   const step = alongUnusedLoops(hands, written, row);
   alongChainOver(hands, step, row);
+  beginsOnChainOver(hands, step, row);
   if (isSlip(step) && atJoin(hands)) return;
   if (here.top && restates(hands, step)) return;
   arrived(hands, onOnePiece(here) ? 'within' : 'free');
@@ -124,6 +125,7 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (hands.into) return stitches(hands, step, hands.into, perPlaceIn(hands, step));
   if (hands.pieces && place && nounOf(place).kind === 'chain') toBridge(hands);
   if (place && startsInFirstChain(hands, step, place)) hands.pos = hands.edge.n - 1;
+  if (place) ontoLastChain(hands, place);
   passFirstChains(hands, step, place);
   if (until && place === null && fillsRow(hands, step)) return workAlong(hands, step, null, here);
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
@@ -137,6 +139,21 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   }
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
+}
+
+/**
+ * "Sc in next 2 ch" where a joined round is turned behind a chain that ended it: the stitch of the join comes
+ * last, though the hook stands on it.
+ */
+function ontoLastChain(hands: Hands, place: Place): void {
+  const { edge } = hands;
+  const begins = edge.ring && edge.kind === 'row' && hands.pos === 0 && hands.first === null;
+  const chain = place.pick === 'next' && nounOf(place).kind === 'chain';
+  if (!begins || !chain || edge.type[0] !== COUNTED) return;
+  // The start chain of that round, which is no stitch, lies between.
+  let at = 1;
+  while (edge.type[at] === NAMED) at++;
+  if (edge.type[at] === SPACE) hands.edge = rotated(edge, at);
 }
 
 /** "Ch 13, work 12 sc on ch": along the chain, whose first one or two only lead up to them. */

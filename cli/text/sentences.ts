@@ -52,6 +52,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
         'The ch # at the start of a {row} does not count as a stitch, though the {row} is joined to it.',
     },
   },
+  'foot of the start-chain': {
+    tellsCustom: false,
+    readings: {
+      'taken by the chain': 'The ch # at the start of a {row} takes the place on which it stands.',
+      'worked last':
+        'The last stitch of a {row} goes into the place on which its ch # stands, and the chain counts.',
+    },
+  },
   'skipped chains': {
     tellsCustom: true,
     readings: {

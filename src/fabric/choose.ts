@@ -59,6 +59,7 @@ export function workPart(
   let last = choices;
   let score = scoreOf(run);
   let runs = 1;
+  const wholes = wholeReadings(run);
   const tried = new Set<string>();
   for (
     let candidate = nextCandidate(run, choices, tried);
@@ -74,6 +75,17 @@ export function workPart(
       score = scoreOf(other);
     }
     candidate = nextCandidate(run, choices, tried);
+  }
+  // A reading of the whole part that custom brought up may have been lost on the way to another.
+  for (const { doubt, reading } of score > 0 && !run.isCut ? wholes : []) {
+    if (tried.has(`${doubt}=${reading}`)) continue;
+    const trial = new Map(usual).set(doubt, reading);
+    last = trial;
+    const other = again(trial);
+    if (scoreOf(other) >= score) continue;
+    run = other;
+    choices = trial;
+    score = scoreOf(other);
   }
   const untried = score > 0 && nextCandidate(run, choices, tried) ? 1 : 0;
   for (const doubt of [...run.carried].slice(0, MOST_CARRIED)) {
@@ -91,6 +103,12 @@ export function workPart(
   else if (last !== choices) run = again(choices);
   return { run, choices, untried };
 }
+
+/** Other readings of doubts that only all of the part can settle. */
+const wholeReadings = ({ asked }: PartRun): { doubt: string; reading: string }[] =>
+  [...asked.values()].flatMap(({ doubt, whole, alternatives }) =>
+    whole ? alternatives.map((reading) => ({ doubt, reading })) : [],
+  );
 
 /** At most so many wrong counts are tried as what is not worked on, where rows behind come out on both. */
 const MOST_CARRIED = 3;

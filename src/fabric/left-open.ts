@@ -13,12 +13,44 @@ export function leftOpen(rows: readonly RowRecord[], manuscript: Manuscript): Ro
     const before = rows[i - 1];
     const beneath = before?.partIndex === row.partIndex && before.instance === row.instance;
     if (row.verdict !== 'mismatch' || !before || !beneath) return row;
+    if (leadsToPlace(row, rows[i + 1], manuscript)) return withoutFault(row, 'proven');
     const unknown = standsOnNothing(row, before) || missesUnread(row, before);
     const unsaid = unwritten.has(row.partIndex) && missesOne(row) && opensInSame(row, manuscript);
     if (!unknown && !unsaid) return row;
-    const facts = row.facts.filter(({ kind }) => !MISFITS.has(kind));
-    return { ...row, facts, verdict: 'unchecked' };
+    return withoutFault(row, 'unchecked');
   });
+}
+
+const withoutFault = (row: RowRecord, verdict: RowRecord['verdict']): RowRecord => ({
+  ...row,
+  facts: row.facts.filter(({ kind }) => !MISFITS.has(kind)),
+  verdict,
+});
+
+/**
+ * "Rnd 24: 5 sc (5)" as the last of a leg of 20: it only leads the yarn to where the next part begins. Told by
+ * plain stitches and nothing else, no more than half of the round, and by its own count.
+ */
+function leadsToPlace(row: RowRecord, next: RowRecord | undefined, { parts }: Manuscript): boolean {
+  const isLast = next?.partIndex !== row.partIndex || next.instance !== row.instance;
+  const faults = row.facts.filter(({ kind }) => MISFITS.has(kind));
+  const [left] = faults;
+  if (!isLast || !row.ring || faults.length !== 1 || left?.kind !== 'left') return false;
+  const { stitches } = row.tally;
+  const met =
+    row.stated.length > 0 && row.stated.every(({ n, compared }) => compared && n === stitches);
+  if (!met || stitches * 2 > row.available) return false;
+  const steps = parts[row.partIndex]?.instructions[row.instruction]?.instruction.steps ?? [];
+  return steps.every(
+    (step) =>
+      step.kind === 'remark' ||
+      step.kind === 'fasten-off' ||
+      (step.kind === 'work' &&
+        step.stitch.shape === 'one' &&
+        step.n !== null &&
+        step.place === null &&
+        step.until === null),
+  );
 }
 
 /**

@@ -65,7 +65,8 @@ const isIdle = (step: Step): boolean =>
   ['remark', 'piece', 'yarn', 'turn', 'mark', 'spiral', 'fasten-off', 'loop'].includes(step.kind);
 
 const isWorky = (step: Step): boolean =>
-  ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'rows-again'].includes(step.kind);
+  ['work', 'group', 'repeat', 'boxes', 'chart', 'even', 'rows-again'].includes(step.kind) ||
+  (step.kind === 'not-worked' && step.work !== null);
 
 /** The stem of the first stitch that a special stitch is made of, as written. */
 export function firstStemOf(special: SpecialStitch | undefined): string | null {

@@ -7,10 +7,11 @@ import {
   type StemId,
   stemOf,
 } from '../notation/index.ts';
+import { rotated } from './edge.ts';
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from './hands.ts';
 import { kindOf } from './kinds.ts';
 import { ask } from './readings.ts';
-import { firstStemOf, orderFor, type RowShape } from './shape.ts';
+import { allSteps, firstStemOf, orderFor, type RowShape } from './shape.ts';
 import { takeStitch } from './take.ts';
 
 /** Why a chain is read as it is, for the list of conventions. */
@@ -22,6 +23,8 @@ export interface StartReading {
   /** Chains left over beside the stitch: a first space. */
   readonly gap: number;
   readonly because: Because;
+  /** The place on which it stands is worked last, by a stitch of the round. */
+  readonly footLast?: boolean;
   /** It is a space of its own, as the others of its row: the next row works into it. */
   readonly isSpace?: boolean;
   /** One chain of it is as high as the stitch; the rest, `gap`, is a space as the others of its row. */
@@ -116,8 +119,37 @@ function settle(
     local: false,
     ...spanAt(hands, step),
   });
-  return { counts: reading === 'counts', stem: rowStem, gap, because: 'custom' };
+  const counts = reading === 'counts';
+  const footLast = counts && mayFillFoot(row.shape) && worksFootLast(hands, step, n);
+  return { counts, stem: rowStem, gap, because: 'custom', footLast };
 }
+
+/** The round is joined, its first stitch is not beside the chain, and none of its words say "each st around". */
+const mayFillFoot = ({ join, firstWork, steps }: RowShape): boolean =>
+  join !== null &&
+  firstWork?.place?.pick !== 'same' &&
+  ![...allSteps(steps)].some(
+    (step) =>
+      step.kind === 'work' &&
+      (step.until !== null || (step.place?.pick === 'each' && step.place.n === null)),
+  );
+
+/**
+ * "Ch 3, 2 dc in next 7 dc, dc in last st, join" on 8: some makers work the last stitch of each round into the
+ * place on which its chain stands, though the chain counts; the counts of all the part show it.
+ */
+const worksFootLast = (hands: Hands, step: ChainStep, n: number): boolean =>
+  hands.edge.ring &&
+  hands.into === null &&
+  hands.last === null &&
+  ask(hands.readings, {
+    doubt: `foot of the start-chain ${n}`,
+    custom: 'taken by the chain',
+    alternatives: ['worked last'],
+    local: false,
+    whole: true,
+    ...spanAt(hands, step),
+  }) === 'worked last';
 
 /** "Ch 2, turn, *sc in next ch-1 sp, ch 1*": a chain to turn with, and one that is a space as the others are. */
 const opensMesh = (
@@ -212,11 +244,19 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
     return;
   }
   const into = hands.into ?? standing(hands) ?? takeStitch(hands, 'passed');
+  if (reading.footLast) footToEnd(hands);
   hands.standing = false;
   const node = make(hands, kindOf(hands.bench.kinds, 'start', reading.stem), origin, into);
   const isTold = reading.because === 'words' && reading.gap > 0;
   hands.startChains.set(node, { n, height: n - reading.gap, isTold });
   makeChains(hands, reading.gap, origin);
+}
+
+/** The place just taken comes again, behind all others of the ring. */
+function footToEnd(hands: Hands): void {
+  hands.edge = rotated(hands.edge, hands.pos);
+  hands.pos = 0;
+  hands.used--;
 }
 
 /** Words that name a chain of a starting chain: is it the one that ends the stitch? */

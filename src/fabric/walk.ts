@@ -5,6 +5,7 @@ import { toRow } from './earlier-row.ts';
 import { fact, type Hands, numberFor, spanAt, TOO_MANY, takeYarnNamed } from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
+import { closeFlat } from './steps/close-flat.ts';
 import { doGroup } from './steps/group.ts';
 import { beforeTogether, doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
@@ -99,6 +100,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'piece':
       return doPiece(hands, step, row);
     case 'not-worked':
+      if (step.work && closeFlat(hands, step.work)) return;
       hands.loose = true;
       hands.partly = true;
       return fact(hands, { kind: 'not-worked', what: step.what, ...spanAt(hands, step) });

@@ -131,7 +131,14 @@ export function breaksOff(text: string, open: Open): boolean {
 /** "3. Weave in ends.", "* The ch 1 does not count as a stitch": beside the rows, and none of them. */
 const isNoteBelow = (text: string, from: number, to: number): boolean =>
   FINISHES.test(text.slice(from, from + 40)) ||
-  (text[from] === '*' && FOOTNOTE.test(text.slice(from, to)));
+  (text[from] === '*' && (FOOTNOTE.test(text.slice(from, to)) || isStarredTalk(text, from, to)));
+
+/** "*At this point, I like to fasten off.": a sentence in the first person, with no other star. */
+const isStarredTalk = (text: string, from: number, to: number): boolean =>
+  STARRED_TALK.test(text.slice(from, from + 80)) && !text.slice(from + 3, to).includes('*');
+
+const STARRED_TALK =
+  /^\*{1,3}\s?\p{Lu}\p{Ll}+(?: \p{Ll}+){0,3},? (?:I|you|we)(?:['’](?:ll|m|ve|re|d))? (?:like|prefer|can|may|could|will|might|should|want|used?|chose|did|made|am|have)\b/u;
 
 const FINISHES =
   /^\d{1,2}[.)]\s*(?:weave|sew|block|wash|tie|hide|secure|cut|trim|enjoy|fold|stuff|pin|steam|thread|use (?:your|the|a|an)|turn (?:your|the|it)|line up|lay)\b/i;
@@ -267,7 +274,8 @@ const ROUND_NOTE =
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
-  if (isNoteBelow(scan.text, from, to)) return null;
+  if (isNoteBelow(scan.text, from, to) || LEGEND.test(scan.text.slice(from, from + 60)))
+    return null;
   if (CHAIN_NOTE.test(scan.text.slice(from, Math.min(to, from + 120)))) return null;
   if (ROUND_NOTE.test(scan.text.slice(from, from + 40))) return null;
   const starts = startOf(scan, from, to);
@@ -277,12 +285,21 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
   // "FO: pram cover" above the pattern: a finished object, for there is nothing to fasten off yet.
   if (starts === 'command' && !scan.sawWork && ENDS_ROW.test(scan.text.slice(from, from + 12)))
     return null;
+  if (starts === null && CLOSES_FLAT.test(scan.text.slice(from, Math.min(to, from + 160))))
+    return 'command';
   if (starts !== null || scan.section !== 'work' || isStory(scan.text, from, to)) return starts;
   if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
   const work = workIn(scan.text, { from, to });
   if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
   return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
 }
+
+/** "Rnd 0: *0 sc, 1 dec* = XX sc": how rows are written, with noughts for all numbers. */
+const LEGEND = /^(?:r|rnd|rd|row|round)\.? ?0(?: (?:and|to) [^:]{1,30})?: ?[*([]*0{1,2} [a-z]/i;
+
+/** "Flatten the foot and 6 sc through both layers.": the last row of a toy's limb. */
+const CLOSES_FLAT =
+  /^(?:fold|flatten|press|pinch)\b[^.:]{0,60}\b(?:sc|dc|single crochet)\b[^.:]{0,40}\bthrough (?:both|the two) (?:layers|sides|thicknesses)\b/i;
 
 const TELLS_TERMS = /\b(?:UK|US|USA|British|American|Australian|English)(?: crochet)? term/i;
 /** "Gauge: 12 hdc x 9 rows = 10 cm", "S (M, L)": about the piece, though it has stitch words. */

@@ -61,7 +61,7 @@ function shapedUntil(r: Reader, run: Run): 'done' | null {
   }
   r.at = end;
   const span = { from: fromOf(r, start), to: toOf(r) };
-  run.out.push({ kind: 'not-worked', what: 'rounds shaped as those before', ...span });
+  run.out.push({ kind: 'not-worked', what: 'rounds shaped as those before', work: null, ...span });
   r.counts.push({ count, from: run.out.length });
   return 'done';
 }

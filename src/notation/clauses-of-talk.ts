@@ -132,6 +132,11 @@ export function dependsOnBeneath(r: Reader, run: Run): boolean {
   if (stitches < 2) return false;
   r.at = end;
   const span = { from: fromOf(r, start), to: toOf(r) };
-  run.out.push({ kind: 'not-worked', what: 'stitches that hang on those beneath', ...span });
+  run.out.push({
+    kind: 'not-worked',
+    what: 'stitches that hang on those beneath',
+    work: null,
+    ...span,
+  });
   return true;
 }

@@ -69,7 +69,10 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): readonly
   if (text.search(NUMBERED) < 0) return steps;
   const named = [...text.matchAll(NUMBERED)].map(pieceOf);
   const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(
-    (piece) => isSaid(piece) && !GOES_ON.test(text.slice(Math.max(0, piece.from - 12), piece.from)),
+    (piece) =>
+      isSaid(piece) &&
+      !GOES_ON.test(text.slice(Math.max(0, piece.from - 12), piece.from)) &&
+      !TOLD_LATER.test(text.slice(Math.max(0, piece.from - 60), piece.from)),
   );
   const told = (step: Step): boolean => named.some((n) => n.from < step.to && n.to > step.from);
   const read = steps.map(
@@ -89,6 +92,10 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): readonly
  * midst of a row, "(continue by second leg)" leads on to it.
  */
 const GOES_ON = /(?<!\()\b(?:continue|go on|move on|proceed)\s*$/i;
+
+/** "They will be joined directly to the body later": what becomes of the piece. */
+const TOLD_LATER =
+  /\b(?:will|to|should|can) be (?:\w+ )?(?:joined|sewn|attached|crocheted|connected|worked)\b[^.;]*$/i;
 
 /** Only a piece with a word before it is worked into: "of first leg", "to the other arm". */
 const isSaid = (piece: PieceStep & { readonly said: boolean }): boolean => piece.said;

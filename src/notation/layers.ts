@@ -2,6 +2,7 @@
  * "sc through both layers", "working through all thicknesses": two pieces are joined, which is named
  * and not worked. The whole clause goes with it.
  */
+import { mayBeStitch } from './dictionary.ts';
 import {
   clauseEnds,
   fromOf,
@@ -15,7 +16,7 @@ import {
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { NotWorkedStep } from './tree.ts';
+import type { NotWorkedStep, WorkStep } from './tree.ts';
 
 /** Whether such words stand `ahead` tokens on. */
 export function layersAhead(r: Reader, ahead = 0): boolean {
@@ -32,12 +33,22 @@ export function layersAhead(r: Reader, ahead = 0): boolean {
 const LAYERS = new Set(['layer', 'layers', 'thickness', 'thicknesses', 'sides', 'pieces', 'ears']);
 const COUNTS: SenseSet = new SenseSet([W.both, W.all, W.the, W.of, W.these]);
 
-/** Takes the clause that tells of layers; `start`: the token with which it began. */
-export function readLayers(r: Reader, start: number): NotWorkedStep {
+/** Takes the clause that tells of layers; `start`: the token with which it began, `work`: what goes through them. */
+export function readLayers(r: Reader, start: number, work: WorkStep | null): NotWorkedStep {
   while (!clauseEnds(r)) {
     const partner = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
     if (partner > r.at && r.kind[r.at + 1] === T.number) break;
     r.at = Math.max(r.at, partner) + 1;
   }
-  return { kind: 'not-worked', what: 'through layers', from: fromOf(r, start), to: toOf(r) };
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'not-worked', what: 'through layers', work, ...span };
+}
+
+/** "Fold flat and sc 6 through both layers": whether behind the "and" here stitches go through layers. */
+export function layersBehindAnd(r: Reader): boolean {
+  if (!isWord(r, W.and)) return false;
+  const k = kindAt(r, 1) === T.number ? 2 : 1;
+  if (!mayBeStitch(wordAt(r, k))) return false;
+  for (let at = k + 1; at < k + 14 && !clauseEnds(r, at); at++) if (layersAhead(r, at)) return true;
+  return false;
 }

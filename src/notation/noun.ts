@@ -84,9 +84,19 @@ function kept(draft: Draft): Noun {
   return pair[plural ? 1 : 0];
 }
 
+/** "invisible fasten-off stitch", "finish-off st": the first of the round, where the yarn was cut; how many tokens. */
+function finishWords(r: Reader): number {
+  let k = kindAt(r) === T.word && spelled(r, r.at) === 'invisible' ? 1 : 0;
+  if (!isWord(r, W.fasten, k)) return 0;
+  k++;
+  if (kindAt(r, k) === T.dash) k++;
+  return isWord(r, W.off, k) && isWord(r, W.st, k + 1) ? k + 1 : 0;
+}
+
 /** "corner", "skipped", "beg", "joining" before the noun; the last one counts. */
 function readAdjectives(r: Reader, draft: Draft): string {
   let adjective = '';
+  if (isWord(r, W.fasten) || isWord(r, W.off, 2) || isWord(r, W.off, 3)) r.at += finishWords(r);
   for (let guard = 0; guard < 4; guard++) {
     const sense = wordAt(r);
     if (sense === W.corner) {

@@ -1,6 +1,6 @@
 /** Shorter orders: skip, leave unworked, turn, ring, loops, opposite side, spiral. */
 
-import { mayBeStitch } from './dictionary.ts';
+import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLoop } from './loops.ts';
 import { PLAIN_NOUN, readNoun } from './noun.ts';
 import { readNumbers } from './numbers.ts';
@@ -401,6 +401,8 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
     } else if (isRowEnds(r)) {
       rowEnds = true;
       r.at++;
+    } else if (sense === W.part && isWord(r, W.rotate, -1)) {
+      r.at++;
     } else if (mayBeStitch(sense) && !side) break;
     else if (mayBeStitch(sense) || sense === W.skip || (sense === W.ch && chains)) break;
     else if (
@@ -420,6 +422,7 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
       if (sense === W.ch && kindAt(r) === T.dash && kindAt(r, 1) === T.number) r.at++;
     } else break;
   }
+  if (rowEnds && verb) passPieceName(r);
   if ((!side && !rowEnds) || !verb) {
     if (!(side && r.value[start] === W.opposite_side)) {
       r.at = start;
@@ -427,6 +430,17 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
     }
   }
   return { kind: 'other-side', chains, rowEnds, from: fromOf(r, start), to: toOf(r) };
+}
+
+/** "along row ends of cuff": the piece by its name, to the clause's end. */
+function passPieceName(r: Reader): void {
+  let k = isWord(r, W.of) ? 1 : 0;
+  if (isWord(r, W.of, -1)) k = 0;
+  else if (k === 0) return;
+  if (isWord(r, W.the, k)) k++;
+  const sense = wordAt(r, k);
+  if (kindAt(r, k) === T.word && (sense === 0 || sense === PROSE) && clauseEnds(r, k + 1))
+    r.at += k + 1;
 }
 
 /** "in remaining loops of foundation ch": no other loops of a chain are left. */

@@ -29,6 +29,7 @@ export function otherCraft(r: Reader, run: Run): boolean {
   if (r.at === start) return false;
   run.out.push({
     kind: 'not-worked',
+    work: null,
     what: 'Tunisian crochet',
     from: fromOf(r, start),
     to: toOf(r),

@@ -258,12 +258,15 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
   if (isWord(r, W.other) && isWord(r, W.of, -2)) r.at++;
   if (/its|these/i.test(shortWord(r))) r.at++;
   const sense = wordAt(r);
+  // "each of your beginning 6 sc"
+  const beginning = sense === W.beginning && kindAt(r, 1) === T.number;
   const previous = sense === W.previous && kindAt(r, 1) === T.number;
   if (
     sense === W.next ||
     sense === W.last ||
     sense === W.remaining ||
     previous ||
+    beginning ||
     kindAt(r) === T.ordinal
   ) {
     const before = r.at;

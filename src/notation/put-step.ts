@@ -4,7 +4,9 @@ import { looseGroup } from './groups.ts';
 import { joinBehind, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
 import { leftOver } from './left-over.ts';
+import { PLAIN_NOUN } from './noun.ts';
 import { readPlace } from './place.ts';
+import { placeWith } from './place-draft.ts';
 import { isMaking } from './plain-count.ts';
 import { clauseEnds, isWord, kindAt, type Reader, toOf } from './reader.ts';
 import type { Run } from './run.ts';
@@ -96,8 +98,19 @@ function ofSoMany(work: WorkStep): WorkStep {
 
 const MOST_LEGS = 4;
 
+/** "Working along the row ends, sc in each row": in the end of each. */
+function alongEnds(r: Reader, run: Run, work: WorkStep): WorkStep {
+  const last = run.out.at(-1);
+  if (last?.kind !== 'other-side' || !last.rowEnds || work.place || work.n) return work;
+  const each = isWord(r, W.each, -2) || isWord(r, W.every, -2);
+  if (!each || !(isWord(r, W.row, -1) || isWord(r, W.round, -1))) return work;
+  const span = { from: r.from[r.at - 3] ?? work.from, to: toOf(r) };
+  const nouns = [{ ...PLAIN_NOUN, kind: 'row-end' as const }];
+  return { ...work, place: placeWith(span, { pick: 'each', each: true, nouns }) };
+}
+
 export function workStep(r: Reader, run: Run, read: WorkStep): void {
-  const work = ofSoMany(read);
+  const work = alongEnds(r, run, ofSoMany(read));
   const join =
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
   run.aside = false;
@@ -106,7 +119,7 @@ export function workStep(r: Reader, run: Run, read: WorkStep): void {
   if (bottom) run.out.push(...bottom);
   else if (beneath) run.out.push(beneath, sideWork(r, work));
   else if (layersAhead(r)) {
-    const step = readLayers(r, r.at);
+    const step = readLayers(r, r.at, work);
     run.out.push({ ...step, from: work.from });
   } else if (join) run.out.push(settleTarget(join));
   else {

@@ -6,6 +6,7 @@
 
 import { startsChain } from './chain.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
+import { layersBehindAnd } from './layers.ts';
 import {
   clauseEnds,
   isOneOf,
@@ -48,7 +49,7 @@ const OPENERS = (
   'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
   'begin optional option tip hint important using set don is are will should so because but however ' +
   'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
-  'align pinch flatten squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
+  'align aligning lining matching pinch flatten flattening folding squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
   "you're you'll you've youre youll we're we'll we've i'm i've i'll " +
   'otherwise thats its my mine placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
 ).split(' ');
@@ -235,7 +236,9 @@ export function remarkClause(r: Reader, run: Run): void {
   const leads = LEADS_TO_CHAIN.test(spelled(r, start)) || toBegin(r) || forPiece(r, run);
   const begins = isOneOf(r, LEADS_TO_WORK);
   const behind = isOneOf(r, WHEN);
+  const closes = isOneOf(r, CLOSES_FLAT);
   while (
+    !(closes && layersBehindAnd(r)) &&
     !(leads && chainHere(r)) &&
     !(begins && workHere(r)) &&
     !(behind && (sideHere(r) || totalHere(r))) &&
@@ -254,6 +257,11 @@ export function remarkClause(r: Reader, run: Run): void {
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
   if (behind && !clauseEnds(r)) run.aside = false;
 }
+
+/** Words with which a round is laid flat before it is closed. */
+const CLOSES_FLAT = wordsOf(
+  'fold folding flatten flattening press pinch line align hold holding bring',
+);
 
 /** "If you want it wider, ch 90": another way to do it, told to its full stop. */
 const isChoice = (r: Reader): boolean =>

@@ -457,6 +457,8 @@ export interface PieceStep extends Span {
 export interface NotWorkedStep extends Span {
   readonly kind: 'not-worked';
   readonly what: string;
+  /** "6 sc through both layers": the stitches; where a round is closed flat, they are worked all the same. */
+  readonly work: WorkStep | null;
 }
 
 /** Words that were not understood. */

@@ -233,11 +233,11 @@ function layers(r: Reader): Step | null {
   const start = r.at;
   const k = isWord(r, W.working) ? 1 : 0;
   if (!layersAhead(r, k)) return null;
-  const step = readLayers(r, start);
+  const step = readLayers(r, start, null);
   if (kindAt(r) !== T.comma) return step;
   r.at++;
   const work = readWork(r);
-  if (work) return { ...step, to: toOf(r) };
+  if (work) return { ...step, work, to: toOf(r) };
   r.at--;
   return step;
 }

@@ -25,6 +25,12 @@ export function doubtWords(doubt: string, reading: string): string {
     const verb = reading === 'counts' ? 'counts' : 'does not count';
     return `the ch ${start[1]} at its start ${verb} as a stitch`;
   }
+  const foot = /^foot of the start-chain (\d+)$/.exec(doubt);
+  if (foot) {
+    const again =
+      reading === 'worked last' ? 'is worked again at its end' : 'is taken by that chain';
+    return `the place of the ch ${foot[1]} at its start ${again}`;
+  }
   const mesh = /^start-chain (\d+) of a mesh$/.exec(doubt);
   if (mesh) {
     const what = reading === 'a space' ? 'is a space of the mesh' : `${reading} as a stitch`;

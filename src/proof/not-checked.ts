@@ -95,7 +95,8 @@ function places(scene: Scene): string[] {
     );
     if (isEnds) ends.push(name);
     if (steps.some((step) => step.kind === 'work' && step.evenly)) even.push(name);
-    if (steps.some((step) => step.kind === 'not-worked')) named.push(name);
+    const told = steps.some((step) => step.kind === 'not-worked');
+    if (told && isLeft(scene, placed.from)) named.push(name);
   }
   return [
     ...(ends.length > 0 ? [`How many stitches the row ends take: ${few(ends)}.`] : []),
@@ -103,6 +104,12 @@ function places(scene: Scene): string[] {
     ...(named.length > 0 ? [`Understood, but not worked stitch by stitch: ${few(named)}.`] : []),
   ];
 }
+
+/** Whether a row of the instruction at `from` was not worked stitch by stitch: what closes a round is. */
+const isLeft = (scene: Scene, from: number): boolean =>
+  scene.fabric.cloths.some(({ rows }) =>
+    rows.some((row) => row.from === from && row.facts.some(({ kind }) => kind === 'not-worked')),
+  );
 
 /** The first of many. */
 function few(names: readonly string[]): string {

@@ -119,3 +119,86 @@ Round 2: Ch 1, sc in each st around. Join. (10)
 Round 3: Ch 1, hdc in each st around. Join. (10)\n`;
   expect(complaints(text)).toEqual([]);
 });
+
+describe('a round laid flat and closed', () => {
+  const limb = (last: string): string =>
+    `Otter arm (US terms)\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: Inc around. (12)\nRnds 3-9: Sc around. (12)\n${last}\n`;
+  it.each([
+    ['Rnd 10: Fold flat, 6 sc through both layers to close. (6)', 6],
+    ['Rnd 10: Working through both layers, sc in next 5 sts. (5)', 5],
+    ['Flatten the arm and 6 sc through both layers. (6)', 6],
+    ['Fold the arm flat and sc through both sides to close (6 sc). Fasten off.', 6],
+  ])('%s', (last, n) => {
+    const text = limb(last);
+    expect(complaints(text)).toEqual([]);
+    expect(made(text).at(-1)).toBe(n);
+  });
+
+  it('with a number that no round of twelve is closed by', () => {
+    expect(worked(limb('Rnd 10: Fold flat, 8 sc through both layers. (8)'), 'Rnd 10')).toEqual([
+      'Rnd 10 0 unchecked',
+    ]);
+    expect(complaints(limb('Rnd 10: Fold flat, 6 sc through both layers. (7)'))).toEqual(['5 count-mismatch']);
+  });
+});
+
+describe('the last stitch stands in the foot of the start chain', () => {
+  const bowl = `Ch 4, join with a sl st to form a ring. (US terms)
+Rnd 1: Ch 3, 2 dc in each of next 3 ch, 1 dc in last st, join.
+Rnd 2: Ch 3, 2 dc in each of next 7 dc, 1 dc in next st, join. (16)
+Rnd 3: Ch 3, * 1 dc in next st, 2 dc in next st, repeat from * around, ending 1 dc in next st, 1 dc in last st, join. (24)\n`;
+  it('in all rounds of the piece', () => {
+    expect(worked(bowl, 'Rnd 1', 'Rnd 2', 'Rnd 3')).toEqual([
+      'Rnd 1 8 unstated',
+      'Rnd 2 16 proven',
+      'Rnd 3 24 proven',
+    ]);
+    expect(complaints(bowl)).toEqual([]);
+  });
+  it('and a wrong count is still told', () => {
+    expect(complaints(bowl.replace('(16)', '(17)')).length).toBeGreaterThan(0);
+    expect(complaints(bowl.replace('(24)', '(25)'))).toEqual(['4 count-mismatch']);
+  });
+});
+
+it('a few stitches at the end of a leg lead the yarn to its place', () => {
+  const leg = (last: string): string =>
+    `Leg (US terms)\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: Inc around. (12)\nRnd 3: 12 sc (12)\nRnd 4: ${last}\n`;
+  expect(complaints(leg('5 sc (5)'))).toEqual([]);
+  expect(complaints(leg('5 sc (6)'))).not.toEqual([]);
+  expect(complaints(leg('3 dec (3)'))).toEqual(['5 stitches-left']);
+  expect(complaints(leg('10 sc (10)'))).toEqual(['5 stitches-left']);
+});
+
+it('a legend in noughts, talk below a star and pieces that are joined later are no work', () => {
+  const text = `How rows are written (US terms)
+Rnd 0 and Rnd 0: 0 sc; → 2 identical rounds
+Rnd 0: *0 sc, 1 dec* = XX sc; → repeat to the end
+Arms
+Rnd 1: 6 sc in magic ring. (6)
+Rnd 2: Inc around. (12)
+*At this point, I like to fasten off so there is no seam between the two.
+Rnd 3: Sc around. (12) Fasten off. Do not sew the arms; they will be joined directly to the body later. Legs and body follow, first the left leg.\n`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 12 proven']);
+});
+
+it('row ends, seams and finish-off stitches by the words of makers', () => {
+  const cuff = `Cuff (US terms)
+Row 1: Ch 9, sc in 2nd ch from hook and in each ch across. (8)
+Rows 2-20: Ch 1, turn; sc in each sc across. (8)
+Row 21: Ch 1, turn; aligning sts of Rows 1 and 20 and working through both thicknesses, sc in each st across. (8)
+Rnd 22: Ch 1, rotate piece to work along row ends of cuff, sc in each row, join with sl st in first sc. (21)
+Rnd 23: Ch 1, sc in each sc. (21)\n`;
+  expect(complaints(cuff)).toEqual([]);
+  expect(worked(cuff, 'Row 21', 'Rnd 23')).toEqual(['Row 21 8 proven', 'Rnd 23 21 proven']);
+  const legs = `Legs (2) (US terms)
+Rnd 1: 7 sc into magic ring; (7)
+Rnd 2: 7 inc = 14 sc;
+Make the second leg and do not cut the yarn.
+Join the legs:
+Rnd 3: Ch 3, align both legs, 1 sc in the invisible fasten-off stitch of the 1st leg, 13 sc around the 1st leg, 3 sc in the ch, 14 sc around the 2nd leg, 3 sc on the other side of the ch = 34 sc.\n`;
+  expect(worked(legs, 'Rnd 3')).toEqual(['Rnd 3 34 proven']);
+  const start = `Hat (US terms)\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc into each of your beginning 6 sc for a total of 12 stitches.\n`;
+  expect(worked(start, 'Rnd 2')).toEqual(['Rnd 2 12 proven']);
+});

@@ -113,7 +113,8 @@ const weight = (result: RowResult): number =>
 
 function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
   const first = once(trial, beneath, NONE);
-  if (!first.result.misfit || first.asked.length === 0) return first;
+  if (!first.result.misfit) return fitsBetter(trial, beneath, first);
+  if (first.asked.length === 0) return first;
   let tries = 1;
   const queue = flips(first.asked, []);
   for (let i = 0; i < queue.length && tries < MOST_READINGS * 2; i++) {
@@ -131,6 +132,35 @@ function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
   restore(trial.hands, trial.start);
   return once(trial, beneath, NONE);
 }
+
+/**
+ * A row that comes out, by no count of its own, and yet names stitches that are not where it names them, or
+ * passes places without a word: if another reading of just that comes out with nothing amiss, it is meant.
+ */
+function fitsBetter(trial: Trial, beneath: 'made' | 'stated', first: Tried): Tried {
+  const { result, asked } = first;
+  if (result.verdict !== 'unstated' || amissIn(result) === 0) return first;
+  for (const doubt of asked) {
+    const [reading] = TELLING.has(doubt.doubt) ? doubt.alternatives : [];
+    if (reading === undefined) continue;
+    restore(trial.hands, trial.start);
+    const other = once(trial, beneath, new Map([[doubt.doubt, reading]]));
+    const { misfit, verdict } = other.result;
+    if (!misfit && verdict === 'unstated' && amissIn(other.result) === 0)
+      return { ...other, exceptions: [{ asked: doubt, reading }] };
+  }
+  restore(trial.hands, trial.start);
+  return once(trial, beneath, NONE);
+}
+
+/** Readings that send the walk to other places of the same row. */
+const TELLING: ReadonlySet<string> = new Set(['noun', 'same space']);
+
+/** Stitches that are not what they are called; where all are, places that are passed in a round. */
+const amissIn = ({ facts, used, available, edge }: RowResult): number => {
+  const misnamed = facts.filter(({ kind }) => kind === 'noun').length;
+  return misnamed > 0 || !edge.ring ? misnamed : Math.max(0, available - used);
+};
 
 /** Each open doubt read otherwise, on top of what is chosen already. Local wording first. */
 function flips(asked: readonly Asked[], chosen: readonly Exception[]): Exception[][] {

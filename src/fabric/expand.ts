@@ -109,6 +109,11 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
       ? instruction.steps.indexOf(again)
       : rowsCut(instruction) || secondOrder(instruction);
   if (cut > 0) return ownThenMore(placed, cut, known, setting);
+  if (again?.kind === 'rows-again' && again.every && label === null) {
+    const [source] = namedRows(again, known, plan);
+    if (source) known.every[again.every] = source;
+    return { tasks: [], facts: plan.facts, omitted: false, pass: { from: 0, to: 0 } };
+  }
   const sources =
     again?.kind === 'rows-again'
       ? sourcesAgain(again, known, plan)

@@ -19,6 +19,7 @@ import {
   centreSpace,
   centreStitch,
   endOfGroupStoodIn,
+  ofGroupStoodIn,
   isSpace,
   lack,
   middleOf,
@@ -107,6 +108,9 @@ function stitchOfGroup(hands: Hands, { pick, nth, of, nouns }: Place): Target | 
   // "Sc in first dc of shell, ch 2, sc in last dc of same shell"
   const end = pick === 'last' && of.pick !== 'next' ? endOfGroupStoodIn(hands) : -1;
   if (end >= 0) return takeStitchAt(hands, end);
+  // "Sc in 2nd dc of next shell, ch 1, sc in 4th dc of same shell"
+  const same = pick === 'nth' && of.pick === 'same' ? ofGroupStoodIn(hands, nth ?? 1) : -1;
+  if (same >= 0) return takeStitchAt(hands, same);
   if (of.pick !== 'next') return null;
   if (edge.kind !== 'row' || (nouns[0] && nouns[0].kind !== 'stem' && nouns[0].kind !== 'stitch'))
     return null;

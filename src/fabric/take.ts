@@ -6,6 +6,7 @@ import {
   chainAt,
   type Edge,
   edgeOfPlaces,
+  groupAround,
   groupEnd,
   isCorner,
   NAMED,
@@ -350,6 +351,17 @@ export function endOfGroupStoodIn({ edge, nodes, pos }: Hands): number {
   if (pos === 0 || edge.kind !== 'row' || edge.type[pos - 1] !== COUNTED) return -1;
   const end = groupEnd(edge, nodes, pos - 1);
   return end > pos ? end - 1 : -1;
+}
+
+/** The `nth` stitch (from 1) of the group in whose midst the hands stand, where it is still ahead; -1: none. */
+export function ofGroupStoodIn(hands: Hands, nth: number): number {
+  const { edge, nodes, pos } = hands;
+  const end = endOfGroupStoodIn(hands);
+  const ahead = nth - 1 - (end < 0 ? nth : groupAround(edge, nodes, pos - 1).at);
+  if (ahead <= 0) return -1;
+  let left = ahead;
+  for (let i = pos; i <= end; i++) if (edge.type[i] === COUNTED && --left === 0) return i;
+  return -1;
 }
 
 /** The next run of two or more stitches worked into one place; not the one in which the round began. */

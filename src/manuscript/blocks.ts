@@ -7,6 +7,7 @@ import { isColour, isKnownWord, startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chainInProse, multipleInProse, worksIntoChain } from './chain-in-prose.ts';
+import { isGroupName } from './definitions.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
 import { labelCuts, namesPart, opensPart } from './label-cuts.ts';
 import {
@@ -294,7 +295,9 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
   const line = text.slice(from, Math.min(to, from + 60));
   const found =
     NAME_AND_WORK.exec(line) ?? CAPITALS_AND_CHAIN.exec(line) ?? COPIES_AND_CHAIN.exec(line);
-  return found ? from + found[0].length : from;
+  // "Picot - ch 3, sl st in 3rd ch from hook": how a stitch is made.
+  const isStitch = found !== null && isGroupName(found[0].replace(/[^\p{L}]+$/u, ''));
+  return found && !isStitch ? from + found[0].length : from;
 }
 
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26." */

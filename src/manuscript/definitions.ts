@@ -80,6 +80,7 @@ export function opensDefinition(text: string, from: number, to: number, section:
   if (PLAIN_NAME.test(name.trim()) || TRADE_SHORT.test(short.trim())) return false;
   if (name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;
+  if (/[–—-]/.test(sign) && isGroupName(name)) return true;
   if ((sign !== ':' && sign !== '=' && sign !== '-') || NO_STITCH.test(name)) return false;
   const behind = from + found[0].length;
   if (SHORT_NAME.test(name.trim()) && MAKES.test(text.slice(behind, Math.min(to, behind + 40))))
@@ -95,6 +96,12 @@ export function opensDefinition(text: string, from: number, to: number, section:
 /** "bs = Bobble stitch - (yo, …) 4 times", "PC: popcorn stitch: 5 dc in same st": the name in full. */
 const NAMED_BEHIND =
   /^(?:[a-z]+[ -]){0,3}?(?:stitch|bobble|popcorn|puff|cluster|shell|fan|picot)(?: st(?:itch)?)?\s?[:(–—-]/i;
+
+/** "Picot", "Beg shell", "Puff stitch": nothing but what a group of stitches is called. */
+export const isGroupName = (name: string): boolean => GROUP_NAME.test(name.trim());
+
+const GROUP_NAME =
+  /^(?:(?:beg|beginning|large|small|double|\d)[ -])?(?:picot|shell|puff|bobble|popcorn|cluster|fan|v|x)(?:[ -]?(?:st|stitch))?$/i;
 
 /** "V-stitch (work 2 dc into one stitch)", "Shell (2 dc, ch 1, 2 dc) in same st": no sign between. */
 const MAKING_BEHIND =

@@ -47,6 +47,7 @@ export const plainRowsAgain = (from: number): Draft => ({
   then: [],
   even: false,
   chains: null,
+  every: null,
   from,
   to: 0,
 });
@@ -285,6 +286,7 @@ function tail(r: Reader, draft: Draft): void {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
   }
+  if (everyOther(r, draft)) return;
   if (readThen(r, draft) || readEndingWith(r, draft) || overRest(r)) return;
   const rows = isWord(r, W.for) || (isWord(r, W.about) && kindAt(r, 1) === T.number);
   if ((rows && readMoreRows(r, draft)) || readPart(r, draft)) return;
@@ -385,6 +387,23 @@ function rowsInAll(r: Reader): boolean {
   }
   return reset(r, start);
 }
+
+/** "for all odd rows", "on every following even-numbered round": rows that are not written out. */
+function everyOther(r: Reader, draft: Draft): boolean {
+  if (!isWord(r, W.for) && !isWord(r, W.on)) return false;
+  const start = r.at++;
+  while (ALL.has(wordAt(r)) || isOneOf(r, TO_COME)) r.at++;
+  const even = eatWord(r, W.even);
+  if (!even && !eatWord(r, W.odd)) return reset(r, start);
+  while (kindAt(r) === T.dash || isOneOf(r, TO_COME)) r.at++;
+  if (!isRow(r)) return reset(r, start);
+  r.at++;
+  draft.every = even ? 'even' : 'odd';
+  return true;
+}
+
+const ALL: SenseSet = new SenseSet([W.all, W.every, W.each, W.the, W.next, W.remaining, W.other]);
+const TO_COME = wordsOf('following subsequent numbered further rest of');
 
 /** ", then rows 2-4 once", "then rnd 7 again". */
 function readThen(r: Reader, draft: Draft): boolean {

@@ -3,6 +3,7 @@ import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
 import { mayOpenLabel, opensPlainLabel } from './label-opens.ts';
 import {
+  isGlued,
   isOneOf,
   isWord,
   kindAt,
@@ -137,6 +138,7 @@ function isUnchanged(r: Reader): boolean {
 
 /** "Ch = chain", "sc - single crochet", "Dc: double crochet": a name and what it stands for. */
 function isAbbreviation(r: Reader): boolean {
+  if (isSaidTwice(r)) return true;
   let k = kindAt(r) === T.open ? 1 : 0;
   const from = k;
   while (k < 5 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number)) k++;
@@ -164,8 +166,24 @@ function isAbbreviation(r: Reader): boolean {
   if (sign === T.colon) return isName(r) && !workBehind(r, 0, k);
   // "sm = solid mesh (3 dc)": an equals sign right behind a name or its number explains it.
   if (sign === T.equals && k <= 3 && kindAt(r, k - 1) === T.word) return true;
-  return named && (sign === T.equals || fullName(r, k + 1) || k <= 2) && !workBehind(r, k + 1);
+  // "dc2tog" is three tokens, and one name.
+  const short = k <= 2 || isGluedName(r, k);
+  return named && (sign === T.equals || fullName(r, k + 1) || short) && !workBehind(r, k + 1);
 }
+
+function isGluedName(r: Reader, tokens: number): boolean {
+  for (let k = 0; k < tokens - 1; k++) if (!isGlued(r, k)) return false;
+  return true;
+}
+
+/** "SK skip", "Inc increase - 2 sc in same st": the short form and the word, with no sign between. */
+const isSaidTwice = (r: Reader): boolean =>
+  kindAt(r) === T.word &&
+  wordAt(r) > 0 &&
+  wordAt(r) !== PROSE &&
+  wordAt(r, 1) === wordAt(r) &&
+  spelled(r, r.at) !== spelled(r, r.at + 1) &&
+  (kindAt(r, 2) === T.end || kindAt(r, 2) === T.dash || kindAt(r, 2) === T.colon);
 
 /** "Sc (single crochet) or UK (double crochet)", "Ch (chain)": a name, and the name in full. */
 function isNameInBrackets(r: Reader, k: number): boolean {

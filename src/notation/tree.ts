@@ -388,6 +388,8 @@ export interface RowsAgainStep extends Span {
   readonly even: boolean;
   /** "but ch 7 instead of ch 6". */
   readonly chains: ChangedChains | null;
+  /** "Rep row 3 for all odd rows": it speaks for those to come, and none is worked here. */
+  readonly every: 'even' | 'odd' | null;
 }
 
 /** Chains of `was` are made `now` long; `was` null: the chains between its stitches, all of one length. */

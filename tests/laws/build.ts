@@ -117,6 +117,7 @@ export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   ...NOWHERE,
   kind: 'rows-again',
   chains: null,
+  every: null,
   rows: [],
   lastN: null,
   named: null,

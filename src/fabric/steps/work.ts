@@ -134,8 +134,8 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (place && alongNewChain(hands, step, place)) return workAlong(hands, step, null, here);
   const many = slipsLeft(hands, step, numberFor(hands, place?.n ?? unsaid(step, place)));
   if (place === null || many === 0) return workAlong(hands, step, place, here);
-  if (many !== null && many > 1 && !meansStartChain(hands, place)) {
-    return workNext(hands, step, place, many);
+  if (many !== null && many > 1 && !meansStartChain(hands, place, many)) {
+    return workNext(hands, step, { place, many }, here);
   }
   const target = takeBelow(hands, place, step, here);
   stitches(hands, step, target, perPlaceIn(hands, step));
@@ -265,14 +265,14 @@ const slipsLeft = (hands: Hands, step: WorkStep, many: number | null): number | 
     : many;
 
 /** Old leaflets: "d c in 3 ch, turn" at a row's end is the turning chain, not three chains. */
-const meansStartChain = (hands: Hands, place: Place): boolean =>
-  nounOf(place).kind === 'chain' &&
-  !place.each &&
-  hands.edge.kind === 'row' &&
-  hands.inner === 0 &&
-  remainingSpaces(hands) === 0 &&
-  remaining(hands) < MOST_LEFT &&
-  startChainEntry(hands) !== null;
+function meansStartChain(hands: Hands, place: Place, many: number): boolean {
+  const { edge, inner, startChains } = hands;
+  if (nounOf(place).kind !== 'chain' || place.each || edge.kind !== 'row' || inner !== 0)
+    return false;
+  const entry = remainingSpaces(hands) === 0 ? startChainEntry(hands) : null;
+  if (entry === null) return false;
+  return remaining(hands) < MOST_LEFT || startChains.get(edge.node[entry] ?? -1)?.n === many;
+}
 
 /** With more stitches left than that, "sc in next 10 ch" means them, though they are no chains. */
 const MOST_LEFT = 3;
@@ -316,7 +316,12 @@ function bareIncrease(hands: Hands, step: WorkStep, n: number | null): boolean {
 }
 
 /** "in next 5 sts", "in each of next 5": the number in front is for each place, unless they agree. */
-function workNext(hands: Hands, step: WorkStep, place: Place, many: number): void {
+function workNext(
+  hands: Hands,
+  step: WorkStep,
+  { place, many }: { readonly place: Place; readonly many: number },
+  here: Here | null,
+): void {
   const inEach = oneInEach(hands, step, place, many) ? 1 : perPlace(hands, step);
   const single: Place = { ...place, n: null };
   if (place.pick === 'last') openLast(hands, place, many);
@@ -325,7 +330,7 @@ function workNext(hands: Hands, step: WorkStep, place: Place, many: number): voi
   const ran = isPlain(hands, picked, step) ? plainRun(hands, step, many, inEach) : 0;
   for (let i = ran; i < many; i++) {
     if (place.pick === 'same') stitches(hands, step, takePlace(hands, single, step), inEach);
-    else stitches(hands, step, takeBelow(hands, i === 0 ? picked : rest, step, null), inEach);
+    else stitches(hands, step, takeBelow(hands, i === 0 ? picked : rest, step, here), inEach);
   }
 }
 
@@ -450,7 +455,9 @@ function takeBelow(hands: Hands, place: Place, step: WorkStep, here: Here | null
   const below = place.rowsBelow;
   if (below <= 0) return takePlace(hands, place, step);
   const next = here?.steps[here.i + 1];
-  const saidNext = next?.kind === 'skip' && (next.place.n?.values[0] ?? 1) === 1;
+  // "FPdc in next 2 dc 2 rows below, sk 2 sc": as many as are worked below.
+  const many = numberFor(hands, step.place?.n ?? null) ?? 1;
+  const saidNext = next?.kind === 'skip' && (next.place.n?.values[0] ?? 1) === many;
   const behind = ask(hands.readings, {
     doubt: 'stitch behind',
     custom: saidNext ? 'skipped in words' : 'used',

@@ -37,6 +37,7 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
       was === null ? `, having ch ${now} between sts` : `, but ch ${now} instead of ch ${was}`,
     );
   }
+  if (step.every !== null) found.push(` for all ${step.every} ${voice.course}s`);
   if (step.then.length > 0) found.push(`, then rep ${rowsNamed(step.then, voice)}`);
   return found;
 }

@@ -31,11 +31,13 @@ const MOST_NUMBERS = 10_000;
 export function runsOf(scene: Scene): Run[] {
   const runs: Run[] = [];
   let rows: Numbered[] = [];
+  let every: Run['every'] = new Map();
   let part = -1;
   let gap: Numbered['gap'] = 'none';
   const close = (): void => {
-    if (rows.length > 1) runs.push(indexed(rows));
+    if (rows.length > 1) runs.push(indexed(rows, every));
     rows = [];
+    every = new Map();
   };
   for (const placed of instructionsOf(scene)) {
     const isNewPart = placed.partIndex !== part;
@@ -43,6 +45,9 @@ export function runsOf(scene: Scene): Run[] {
     if (isNewPart && !scene.manuscript.parts[part]?.continues) close();
     const { label, steps } = placed.placed.instruction;
     const first = label?.numbers[0];
+    for (const step of steps)
+      if (step.kind === 'rows-again' && step.every && !every.has(step.every))
+        every = new Map(every).set(step.every, (rows.at(-1)?.last ?? 0) + 1);
     if (!label || first === undefined) {
       if (steps.some((step) => ['ring', 'join', 'fasten-off'].includes(step.kind))) gap = 'start';
       else if (gap === 'none' && !isMoveless(placed)) gap = 'rows';
@@ -77,10 +82,10 @@ function numbered(
   return { ...placed, ...of, lasts, last: Math.max(...lasts), highest };
 }
 
-function indexed(rows: readonly Numbered[]): Run {
+function indexed(rows: readonly Numbered[], told: Run['every']): Run {
   const firstAt = new Map<number, number>();
   const lastAt = new Map<number, number>();
-  const every = new Map<'even' | 'odd', number>();
+  const every = new Map(told);
   rows.forEach(({ label, first, last }, i) => {
     if (label.every && !every.has(label.every)) every.set(label.every, first);
     // "Rows 11, 13, 15": those between are others.

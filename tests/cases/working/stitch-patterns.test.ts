@@ -64,11 +64,15 @@ describe('places in groups and beside joins', () => {
   // Eight petals in eight sc, eight small ones in the spaces between.
   it('takes "same space" for the stitch of the join where the round comes out only so', () => {
     const text = piece(
+      'Special stitch',
+      'Bud: (Yo, insert hook in st, draw up a loop, yo and draw through 2 loops) 3 times in same st, yo and draw through all 4 loops.',
+      '',
       'Ch 5, join with sl st to form a ring.',
+      '',
       'Round 1: Ch 1, [sc in ring, ch 1] 8 times, join with sl st in first sc. (8 sc)',
-      'Round 2: (Ch 3, 2 dc, ch 3, sl st) in same space, (sl st, ch 5, sl st) in next ch-1 space, *(sl st, ch 3, 2 dc, ch 3, sl st) in next sc, (sl st, ch 5, sl st) in next ch-1 space; repeat from * around, join.',
+      'Round 2: (Ch 3, bud, ch 3, sl st) in same space, (sl st, ch 5, sl st) in next ch-1 space, *(sl st, ch 3, bud, ch 3, sl st) in next sc, (sl st, ch 5, sl st) in next ch-1 space; repeat from * around, join.',
     );
-    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 16 unstated']);
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 8 unstated']);
   });
   it('takes the ch 3 that an old leaflet ends a row in for the turning chain', () => {
     const text = piece(

@@ -377,7 +377,7 @@ function namedRows(step: RowsAgainStep, own: KnownRows, plan: Plan): readonly So
 function rowsNamed(step: RowsAgainStep, known: KnownRows, plan: Plan): readonly Source[] {
   if (step.named !== null) return rowCalled(step.named, known, plan);
   if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
-  if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan));
+  if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan, step.part));
   return known.inOrder.slice(-1);
 }
 
@@ -402,9 +402,21 @@ function partNamed(words: string, plan: Plan): KnownRows | null {
   return null;
 }
 
-function rowNumbered(n: number, known: KnownRows, plan: Plan): Source[] {
+/** `part`: of which part the words name the row, be it known or not. */
+function rowNumbered(
+  n: number,
+  known: KnownRows,
+  plan: Plan,
+  part: string | null = null,
+): Source[] {
   const { from, to } = plan.placed;
-  if (plan.numbers.length === 1 && plan.numbers[0] === n && !known.elsewhere) {
+  const isOwn = plan.numbers[0] === n && !known.elsewhere;
+  // "Rows 2-8: Rep row 2 of Front", where no part is called so.
+  if (isOwn && part !== null) {
+    plan.facts.push({ kind: 'row-missing', row: `${n} of ${part}`, from, to });
+    return [];
+  }
+  if (isOwn && plan.numbers.length === 1) {
     plan.facts.push({ kind: 'row-loop', row: String(n), from, to });
     return [];
   }

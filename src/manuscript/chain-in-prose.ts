@@ -16,7 +16,7 @@ const INTO_CHAIN =
 
 /** Whether the row at `from`, whose label may have a line of its own, works into a foundation chain. */
 export const worksIntoChain = (text: string, from: number): boolean =>
-  INTO_CHAIN.test(text.slice(from, from + 160).replace(/\n\s*\n[^]*/, ''));
+  INTO_CHAIN.test(text.slice(from, from + 160).replace(/\n\s*\n[\s\S]*/, ''));
 
 /**
  * Where the paragraph names the chain, to the end of that sentence; `null` where it names none, or

@@ -34,7 +34,7 @@ const NOTES =
   `)} )*` +
   oneOf(`
     notes? | information | info | tips? | remarks? | hints? | before you (?:begin|start)
-    | read (?:this )?first | good to know | please note | overview
+    | read (?:this )?first | good to know | please note | overview | (?:for )?examples?
     | about(?: the| this)?(?: pattern)? | how to (?:read|use|follow)(?: .{1,40})?
   `);
 

@@ -116,10 +116,11 @@ const isFastened = (text: string, open: Open): boolean =>
     text.slice(Math.max(open.from, open.to - 60), open.to),
   );
 
-/** Whether the last line of an instruction has a bracket open, and ends as no sentence does. */
+/** Whether the last line of an instruction has a bracket open or a place without its stitch, and no end. */
 export function breaksOff(text: string, open: Open): boolean {
   const line = text.slice(Math.max(open.lineFrom, open.to - 400), open.to);
   if (!/[\w,;-]$/.test(line)) return false;
+  if (WANTS_MORE.test(line)) return true;
   let depth = 0;
   for (const sign of line) {
     if (sign === '(' || sign === '[') depth++;
@@ -127,6 +128,9 @@ export function breaksOff(text: string, open: Open): boolean {
   }
   return depth > 0;
 }
+
+/** "sc in each of", "skip next", "2 dc in the": words that no clause ends with. */
+const WANTS_MORE = /\b(?:in(?:to)?|each|of|(?:skip|sk|miss|of|in|the) next|the)$/i;
 
 /** "3. Weave in ends.", "* The ch 1 does not count as a stitch": beside the rows, and none of them. */
 const isNoteBelow = (text: string, from: number, to: number): boolean =>

@@ -3,8 +3,9 @@ import { type Bracket, leave } from './bracket-span.ts';
 import { formOf } from './dictionary.ts';
 import { isPair } from './gloss.ts';
 import { readOneNumber } from './numbers.ts';
+import { readOtherSide } from './orders.ts';
 import { readPlaceAfterPreposition } from './place.ts';
-import { clauseEnds, kindAt, type Reader, toOf } from './reader.ts';
+import { clauseEnds, fromOf, kindAt, type Reader, toOf } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -111,6 +112,32 @@ export function sideBracket(r: Reader, run: Run, b: Bracket): boolean {
   run.out.push({ kind: 'other-side', chains: null, rowEnds: false, ...span });
   run.out.push({ ...last, place: null, to: span.to });
   return true;
+}
+
+/** "(now you will be working on the other side of your chain)": the order, told in brackets. */
+export function turnsToSide(r: Reader, run: Run, b: Bracket): boolean {
+  if (!b.closed || b.close - b.start > 20) return false;
+  for (let i = b.start + 1; i < b.close; i++) {
+    if (r.word[i] !== W.working && r.word[i] !== W.work) continue;
+    r.at = i;
+    const side = readOtherSide(r);
+    if (!side || r.at > b.close || tellsOfLater(r, b)) break;
+    leave(r, b);
+    run.out.push({ ...side, from: fromOf(r, b.start), to: toOf(r) });
+    return true;
+  }
+  r.at = b.start;
+  return false;
+}
+
+/** "(you will work on the other side in the next round)" */
+function tellsOfLater(r: Reader, { start, close }: Bracket): boolean {
+  for (let i = start + 1; i < close; i++) {
+    if (r.kind[i] !== T.word) return true;
+    if (r.word[i] !== W.next) continue;
+    if (r.word[i + 1] === W.round || r.word[i + 1] === W.row) return true;
+  }
+  return false;
 }
 
 /** "6 dc [6 sc]": the same stitch in the other terms. */

@@ -13,6 +13,7 @@ import {
   sideBracket,
   timesBracket,
   translates,
+  turnsToSide,
 } from './bracket-of-step.ts';
 import { type Bracket, leave } from './bracket-span.ts';
 import { readCounts } from './count.ts';
@@ -73,6 +74,7 @@ export function readBracket(r: Reader, run: Run): void {
     timesBracket(r, run, b) ||
     placeBracket(r, run, b) ||
     sideBracket(r, run, b) ||
+    turnsToSide(r, run, b) ||
     translates(r, run, b) ||
     renames(r, run, b) ||
     nameBracket(r, run, b) ||
@@ -155,8 +157,17 @@ function aboutChain(r: Reader, run: Run, b: Bracket): boolean {
     return false;
   }
   leave(r, b);
-  putCountsAs(r, run, said, b.start);
+  if (namesWorkedChain(r, last, b)) putWords(r, run, b.start, 'remark');
+  else putCountsAs(r, run, said, b.start);
   return true;
+}
+
+/** "sc in 2nd ch from hook (first 2 chs count as first sc)": the chain that was worked is among them. */
+function namesWorkedChain(r: Reader, last: Step | undefined, { start, close }: Bracket): boolean {
+  if (last?.kind !== 'work' || !last.place?.fromHook || last.place.nth === null) return false;
+  for (let i = start + 1; i < close; i++)
+    if (r.kind[i] === T.number && r.word[i + 1] === W.ch) return r.value[i] === last.place.nth;
+  return false;
 }
 
 /** "ch 5 (1 dc + ch 2)": a chain holds the chains that it stands for; "ch 2, [3 dc, ch 2]" is more work. */

@@ -50,6 +50,7 @@ export function yarnAlone(r: Reader, run: Run): boolean {
   const sense = wordAt(r);
   if (sense > 0 && sense !== PROSE && !isOneOf(r, YARN_CODES)) return false;
   const word = spelled(r, r.at);
+  if (colourByLetter(r, run)) return true;
   const k = kindAt(r, 1) === T.number && (isGlued(r) || isWord(r, W.color)) ? 2 : 1;
   const coded = k === 2 ? /^(?:c|cc|mc|colou?r|yarn)$/.test(word) : /^(?:cc|mc)$/.test(word);
   if (!coded && !(k === 1 && isColour(word))) return false;
@@ -58,6 +59,18 @@ export function yarnAlone(r: Reader, run: Run): boolean {
   const start = r.at;
   r.at += sign === T.dash ? k + 1 : k;
   putWords(r, run, start, 'remark');
+  return true;
+}
+
+/** "Colour D: Join with dc" */
+function colourByLetter(r: Reader, run: Run): boolean {
+  if (!isWord(r, W.color) || kindAt(r, 2) !== T.colon || kindAt(r, 1) !== T.word) return false;
+  const from = fromOf(r, r.at + 1);
+  const to = r.to[r.at + 1] ?? 0;
+  const yarn = r.text.slice(r.base + from, r.base + to);
+  if (!/^[A-Z]$/.test(yarn)) return false;
+  run.out.push({ kind: 'yarn', yarn, act: 'with', from: fromOf(r, r.at), to });
+  r.at += 3;
   return true;
 }
 

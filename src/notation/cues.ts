@@ -125,11 +125,12 @@ function spokenFor(tokens: Tokens, i: number, { text, from, into }: Gathering): 
     case SPEAKS.uk:
       return into.uk;
     case SPEAKS.dc:
+      if (countsFor(tokens, i, 1)) return into.uk;
       return standsInChain(tokens, i, 2) && !behindTallChain(tokens, i) && !isTallRing(tokens, i)
         ? into.uk
         : null;
     case SPEAKS.tr:
-      return standsInChain(tokens, i, 4) ? into.uk : null;
+      return standsInChain(tokens, i, 4) || countsFor(tokens, i, 3) ? into.uk : null;
     case SPEAKS.skip:
       return SKIPPED.has(wordOf(tokens, i, text, from)) && skipsStitches(tokens, i)
         ? into.weakUk
@@ -205,6 +206,19 @@ const isTallRing = ({ kind, value }: Tokens, i: number): boolean =>
 
 const MOST_IN_LOW_RING = 8;
 
+/** "3 ch (counts as 1st tr)", "ch 1 (counts as dc)": so many chains are as tall as that of UK terms. */
+function countsFor({ kind, value, word }: Tokens, i: number, chains: number): boolean {
+  let k = i - 1;
+  while (kind[k] === T.ordinal || kind[k] === T.number || FIRSTS.has(word[k]!)) k--;
+  if (value[k] !== W.as || word[k - 1] !== W.count) return false;
+  k -= kind[k - 2] === T.open ? 3 : 2;
+  const last = kind[k] === T.number ? k : k - 1;
+  const beside = kind[k] === T.number ? word[k - 1] === W.ch : word[k] === W.ch;
+  return beside && kind[last] === T.number && value[last] === chains;
+}
+
+const FIRSTS: ReadonlySet<number> = new Set([W.a, W.the]);
+
 /** "1 sc and 1 dc in 2nd ch": what stands with another stitch in one chain has no height of its own. */
 function isSecondOfGroup({ kind, word }: Tokens, i: number): boolean {
   const before = kind[i - 1] === T.number ? i - 2 : i - 1;
@@ -227,6 +241,15 @@ export function statedTerms(text: string, from: number, to: number): TermCues['s
   return null;
 }
 
+/** "half treble (or half double in US terms)": the other name of one stitch. */
+function isOtherName({ kind, word, hash }: Tokens, i: number): boolean {
+  if (word[i - 1] !== W.in || kind[i - 2] !== T.word) return false;
+  const name = STITCH_NAMES.has(hash[i - 2] ?? 0) || formOf(Math.max(0, word[i - 2]!)) !== null;
+  return name || hash[i - 2] === CROCHET;
+}
+
+const CROCHET = hash('crochet');
+
 /** "UK terms", "US crochet terms", "written in American terminology", "terms: UK". */
 function statement(tokens: Tokens, i: number): TermCues['stated'] {
   const terms = COUNTRIES.get(tokens.hash[i] ?? 0);
@@ -242,11 +265,11 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
   const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;
   const named = TERM_WORDS.has(tokens.hash[before] ?? 0);
   if (last === i && !named) return null;
+  if (isOtherName(tokens, i)) return null;
   // "(half treble crochet UK)" gives the other name of one stitch.
   if (last === i && STITCH_NAMES.has(tokens.hash[before - 1] ?? 0)) return null;
-  // "DC (English terms = trbl)", "dc (treble in UK terms)": so does a sign behind, or a stitch before.
+  // "DC (English terms = trbl)": so does a sign behind.
   if (tokens.kind[last + 1] === T.equals) return null;
-  if (tokens.word[i - 1] === W.in && STITCH_NAMES.has(tokens.hash[i - 2] ?? 0)) return null;
   const start = named && last === i ? before : i;
   return { terms, span: { from: tokens.from[start] ?? 0, to: tokens.to[last] ?? 0 } };
 }

@@ -233,6 +233,11 @@ function isMagicCircle(r: Reader, start: number): boolean {
 export function readRing(r: Reader): RingStep | RemarkStep | null {
   const start = r.at;
   passWords(r, BEFORE_RING);
+  // "Work into a magic ring, ch 3"
+  if (isWord(r, W.in) && isWord(r, W.work, -1)) {
+    const k = isWord(r, W.a, 1) || isWord(r, W.the, 1) ? 2 : 1;
+    if (isWord(r, W.mr, k) || isWord(r, W.magic, k)) r.at += k;
+  }
   // "form 1 ring"
   if (kindAt(r) === T.number && isWord(r, W.form, -1) && isWord(r, W.ring, 1)) r.at++;
   if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;

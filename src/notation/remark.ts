@@ -237,11 +237,13 @@ export function remarkClause(r: Reader, run: Run): void {
   const begins = isOneOf(r, LEADS_TO_WORK);
   const behind = isOneOf(r, WHEN);
   const closes = isOneOf(r, CLOSES_FLAT);
+  const leadsToSide = behind || isWord(r, W.you);
   while (
     !(closes && layersBehindAnd(r)) &&
     !(leads && chainHere(r)) &&
     !(begins && workHere(r)) &&
-    !(behind && (sideHere(r) || totalHere(r))) &&
+    !(leadsToSide && sideHere(r)) &&
+    !(behind && totalHere(r)) &&
     !ringHere(r) &&
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&

@@ -14,6 +14,8 @@ export interface Numbered extends Placed {
   readonly highest: number;
   /** What stands between this label and the one before it. */
   readonly gap: 'none' | 'rows' | 'start';
+  /** Whether that repeats rows: "Rep rows 2 and 3. Fasten off." */
+  readonly repeats: boolean;
 }
 
 export interface Run {
@@ -34,6 +36,7 @@ export function runsOf(scene: Scene): Run[] {
   let every: Run['every'] = new Map();
   let part = -1;
   let gap: Numbered['gap'] = 'none';
+  let repeats = false;
   const close = (): void => {
     if (rows.length > 1) runs.push(indexed(rows, every));
     rows = [];
@@ -49,6 +52,7 @@ export function runsOf(scene: Scene): Run[] {
       if (step.kind === 'rows-again' && step.every && !every.has(step.every))
         every = new Map(every).set(step.every, (rows.at(-1)?.last ?? 0) + 1);
     if (!label || first === undefined) {
+      repeats ||= steps.some(({ kind }) => kind === 'rows-again');
       if (steps.some((step) => ['ring', 'join', 'fasten-off'].includes(step.kind))) gap = 'start';
       else if (gap === 'none' && !isMoveless(placed)) gap = 'rows';
       continue;
@@ -57,8 +61,9 @@ export function runsOf(scene: Scene): Run[] {
     const isBack = top !== undefined && first <= top.last && label.sizes === '';
     const isPiece = first === 1 && startsRing(steps) && !isBareRing(top);
     if (isBack && (isNewPart || gap === 'start' || isPiece || endsHere(top))) close();
-    rows.push(numbered(placed, { label, first, gap }, rows.at(-1)));
+    rows.push(numbered(placed, { label, first, gap, repeats }, rows.at(-1)));
     gap = 'none';
+    repeats = false;
   }
   close();
   return runs;
@@ -74,7 +79,7 @@ const isBareRing = (top: Numbered | undefined): boolean =>
 
 function numbered(
   placed: Placed,
-  of: { label: RowLabel; first: number; gap: Numbered['gap'] },
+  of: Pick<Numbered, 'label' | 'first' | 'gap' | 'repeats'>,
   before: Numbered | undefined,
 ): Numbered {
   const lasts = of.label.lastBySize ?? [of.label.numbers.at(-1) ?? of.first];

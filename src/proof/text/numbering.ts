@@ -49,7 +49,8 @@ const isSeveral = (step: Step): boolean => {
 function check(scene: Scene, run: Run, i: number): Finding | null {
   const row = run.rows[i] as Numbered;
   const before = run.rows[i - 1] as Numbered;
-  if (row.label.sizes !== '' || row.gap === 'rows' || leavesOpen(before)) return null;
+  if (row.label.sizes !== '' || row.gap === 'rows' || row.repeats) return null;
+  if (leavesOpen(before)) return null;
   if (before.lasts.some((last) => last + 1 === row.first)) return null;
   // Rows among rounds: a flap, a loop, with numbers of its own, or the rounds that go on after it.
   if (isOtherWord(row, before)) return null;

@@ -278,6 +278,7 @@ function takeStep(scan: Scan, at: Stretch): boolean {
   const words = scan.text.slice(at.from, at.to);
   const row = ROW_OF_STEP.exec(words);
   if (!row && (words.length > 60 || /\d|[,;]/.test(words) || endsWithStop(words))) return false;
+  if (!row && WORKED_STEP.test(words)) return false;
   scan.section = 'work';
   if (row) openSplitLabel(scan, { ...at, from: at.from + (row[1]?.length ?? 0) });
   else addProse(scan, at);
@@ -286,6 +287,10 @@ function takeStep(scan: Scan, at: Stretch): boolean {
 
 const ROW_OF_STEP =
   /^((?:work |make |begin |crochet )?(?:the )?)(?:row|rnd|round) \d{1,3}(?: \([^)]{1,30}\))?[:.]?$/i;
+
+/** "Sc in every dc until you reach the end": a row, though no full stop ends it. */
+const WORKED_STEP =
+  /^(?:sc|hdc|dc|htr|tr|(?:single|half double|double|treble) crochet)\b.* (?:each|every|across|around|to the end|until you reach the end)\b/i;
 
 const endsWithStop = (words: string): boolean => /[.!]$/.test(words);
 

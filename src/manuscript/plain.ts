@@ -5,7 +5,7 @@
 import { isKnownWord } from '../notation/index.ts';
 import { LOOKALIKE, withoutLookalikes } from './lookalikes.ts';
 import { withOwnWords } from './own-words.ts';
-import { withoutLabelledSteps, withoutStepNumbers } from './step-lists.ts';
+import { withoutLabelledSteps, withoutStepNumbers, withStepReferences } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
@@ -36,6 +36,8 @@ export function plainText(text: string): string {
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
   if (plain.includes('*:')) plain = plain.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank);
+  if (plain.includes('nsert '))
+    plain = plain.replace(INSERT_YARN, (whole) => 'join'.padEnd(whole.length));
   if (plain.includes('U.'))
     plain = plain.replace(COUNTRY, (whole, land: string) => `U${land}`.padEnd(whole.length));
   if (plain.includes('cin ') || plain.includes('trin '))
@@ -55,10 +57,16 @@ export function plainText(text: string): string {
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
   if (MAY_NAME_PICTURE.test(plain)) plain = plain.replace(PICTURE_NAME, blank);
   plain = withoutStepNumbers(plain);
+  if (/\bstep \d/i.test(plain) && /\brepeat steps? \d/i.test(plain))
+    plain = withStepReferences(plain);
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "Count 5 sts from the start and insert new yarn": it is joined; a hook is inserted else. */
+const INSERT_YARN =
+  /\binsert(?=(?: the| your| a)? (?:(?:new|next|other|contrasting|main) )?(?:yarn|colou?r)\b)/gi;
 
 /** "2. Round 2: …", "6-9. Rounds 6-9: …": the number of a web page's list before a row's own label. */
 const LISTED_LABEL =

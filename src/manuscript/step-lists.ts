@@ -99,3 +99,35 @@ function stepNumbers(text: string, from: number): { from: number; to: number }[]
   }
   return numbers;
 }
+
+const STEP_LINE = /^[ \t]*step (\d{1,2})\s?[:.)–—-]/gim;
+const REFERS = /[.!\s][ \t]repeat steps? (\d{1,2})(?: ?(?:&|and|-|–|to) ?(\d{1,2}))?(?=[\s,.])/gi;
+/** What a row of a step works. */
+const WORKS =
+  /\b(?:sc|dc|hdc|htr|tr|crochet|treble|stitch(?:es)?)\b.*\b(?:each|every|across|around|end|all)\b/is;
+
+/**
+ * "Step 4: … Repeat steps 3 & 4 until …" where each of these steps is a row: the last two rows, in an
+ * order of its own. Only the last steps can be told so, and all must be rows.
+ */
+export function withStepReferences(text: string): string {
+  const steps = new Map<number, string>();
+  const starts = [...text.matchAll(STEP_LINE)];
+  for (const [i, found] of starts.entries())
+    steps.set(Number(found[1]), text.slice(found.index, starts[i + 1]?.index ?? text.length));
+  return text.replace(REFERS, (whole, from: string, to: string | undefined, at: number) => {
+    const here = Number(starts.findLast((found) => found.index < at)?.[1] ?? 0);
+    const first = Number(from);
+    const last = Number(to ?? from);
+    const own = steps
+      .get(here)
+      ?.slice(0, at - (starts.find((s) => Number(s[1]) === here)?.index ?? 0));
+    const ends =
+      last === here ? WORKS.test(own ?? '') : last === here - 1 && !WORKS.test(own ?? '');
+    if (here === 0 || !ends || first > last) return whole;
+    for (let n = first; n < last; n++) if (!WORKS.test(steps.get(n) ?? '')) return whole;
+    const rows = last - first + 1;
+    const order = `\n\nRep last ${rows > 1 ? `${rows} rows` : 'row'}`;
+    return order.length > whole.length ? whole : order.padEnd(whole.length);
+  });
+}

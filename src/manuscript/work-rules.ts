@@ -13,7 +13,7 @@ import { isSizesLine } from './sizes.ts';
 
 /** Among notes a label needs its colon: "Rnd 4 is worked in back loops" is a remark. */
 const hasLabelEnd = (text: string, from: number, to: number): boolean =>
-  /^(?:[^,;]{1,40}?[:.)|=–—]|(?:(?:row|rnd|round|rd) ?\d{1,3}|\d{1,3}(?:st|nd|rd|d|th) (?:row|rnd|round|rd)s?) ?- ?[\da-z(*])/i.test(
+  /^(?:[^,;]{1,40}?[:.)|=–—]|(?:(?:row|rnd|round|rd) ?\d{1,3}|\d{1,3}(?:st|nd|rd|d|th) (?:row|rnd|round|rd)s?) ?- ?[\da-z(*]|\d{1,3} - (?:ch|sc|hdc|dc|tr|htr|sl st|sk|skip|work|working|\*))/i.test(
     text.slice(from, Math.min(to, from + 44)),
   );
 

@@ -163,6 +163,11 @@ export function rowOf(r: Reader, draft: PlaceDraft): boolean {
     r.at += 2;
     return true;
   }
+  // "in each st of previous work"
+  if (isWord(r, W.previous) && isWord(r, W.work, 1)) {
+    r.at += 2;
+    return true;
+  }
   for (const word of [W.previous, W.last, W.base, W.beginning, W.same]) eatWord(r, word);
   if (kindAt(r) === T.ordinal && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) {
     draft.row = r.value[r.at] ?? null;

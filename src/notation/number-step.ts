@@ -8,7 +8,7 @@ import { formOf, mayBeStitch } from './dictionary.ts';
 import { readEven, readRowsOf } from './even.ts';
 import { leftOver } from './left-over.ts';
 import { isBareCount } from './letter-stitch.ts';
-import { barePlainCount, plainCounts, trailingNumber } from './plain-count.ts';
+import { barePlainCount, isWorked, plainCounts, trailingNumber } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import {
   clauseEnds,
@@ -69,6 +69,7 @@ export function numberStep(r: Reader, run: Run): void {
   if (isPlainCount(r) && plainCounts(r, run)) return;
   if (numbersPart(r)) return putNumber(r, run);
   if (bareStitches(r, run)) return;
+  if (closesCount(r, run)) return;
   if (toldNumber(r, run) || startsRound(r, run)) return;
   if (trailingNumber(r, run)) return;
   leftOver(r, run);
@@ -215,6 +216,22 @@ function startsRound(r: Reader, run: Run): boolean {
   work.n = n;
   run.out.push(work);
   r.at++;
+  return true;
+}
+
+/** "Sc in each st. 24 sts)": the bracket that opened the count was lost, as is told elsewhere. */
+function closesCount(r: Reader, run: Run): boolean {
+  if (run.end !== 'text' || !run.out.some(isWorked) || kindAt(r, -1) !== T.stop) return false;
+  const start = r.at;
+  const count = countItem(r);
+  const stated = count?.unit === 'stitch' || count?.unit === 'stem';
+  const lone = kindAt(r) === T.close && (r.partner[r.at] ?? -1) < 0;
+  if (!count || !stated || !lone) {
+    r.at = start;
+    return false;
+  }
+  r.at++;
+  r.counts.push({ count, from: run.out.length });
   return true;
 }
 

@@ -160,6 +160,8 @@ opens(
 opens((r) => (isWord(r, W.knot, 1) ? readRing(r) : null), senseOfWord('sl'), senseOfWord('slip'));
 opens((r) => invisibleJoin(r), senseOfWord('invisible'));
 opens((r) => readLoopsOfRow(r), W.working, W.work, W.in);
+opens((r) => backAlong(r), W.working);
+opens((r, run) => countsOff(r, run), W.count);
 opens(
   (r, run) => otherSide(r, run),
   W.working,
@@ -226,6 +228,29 @@ function rowMakes(r: Reader, run: Run): boolean {
   if (plainCountAhead(r, run)) return true;
   r.at = start;
   return false;
+}
+
+/** "Count 5 sts from the start and join yarn": where it is joined is found by counting; it is joined. */
+function countsOff(r: Reader, run: Run): 'done' | null {
+  if (kindAt(r, 1) !== T.number) return null;
+  let k = 2;
+  while (k < 12 && kindAt(r, k) === T.word && !isWord(r, W.and, k)) k++;
+  if (!isWord(r, W.and, k) || !isWord(r, W.join, k + 1)) return null;
+  const start = r.at;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  return 'done';
+}
+
+/** "Working back along the chain, sc in 2nd ch": the way that any row goes. */
+function backAlong(r: Reader): Step | null {
+  if (!isWord(r, W.back, 1) || kindAt(r, 2) !== T.word) return null;
+  const k = isWord(r, W.the, 3) || isWord(r, W.a, 3) ? 4 : 3;
+  const way = /^(?:along|down|across|over|up|on)$/.test(spelled(r, r.at + 2));
+  if (!way || !isWord(r, W.ch, k) || !clauseEnds(r, k + 1)) return null;
+  const start = r.at;
+  r.at += k + 1;
+  return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
 }
 
 /** "Through both layers, sc in each st": the sentence is one seam. */

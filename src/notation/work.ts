@@ -75,6 +75,7 @@ export function readWork(r: Reader): WorkStep | null {
   fixLegs(draft);
   readBehind(r, draft);
   draft.place = countedFromHook(draft.place);
+  drawnInOne(draft);
   passHow(r, draft);
   draft.to = toOf(r);
   return draft;
@@ -86,6 +87,19 @@ function countedFromHook(place: Place | null): Place | null {
   const isTold = place?.fromHook && place.pick === 'next' && !place.each && n?.length === 1;
   return place && isTold ? { ...place, pick: 'nth', nth: n[0] ?? null, n: null } : place;
 }
+
+/** "2 dc dec in 4th ch from hook", "3 dc dec in same st": so many drawn together in one place are one. */
+function drawnInOne(draft: Draft): void {
+  const { stitch, n, place, numberAfter } = draft;
+  const legs = n?.values.length === 1 ? (n.values[0] ?? 1) : 1;
+  if (stitch.shape !== 'together' || stitch.legs !== null || !stitch.stem || numberAfter) return;
+  if (legs < 2 || legs > MOST_DRAWN || !place || place.n || place.of) return;
+  if (place.pick !== 'nth' && place.pick !== 'same' && place.pick !== 'first') return;
+  draft.stitch = termWith(stitch, { legs });
+  draft.n = null;
+}
+
+const MOST_DRAWN = 5;
 
 /** "inc 1 sc in next st by working 2 sc in one": how it is made, to the clause's end. */
 function passHow(r: Reader, { stitch }: Draft): void {

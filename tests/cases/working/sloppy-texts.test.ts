@@ -110,3 +110,47 @@ it.each([
   expect(made(text).at(-1)).toBe(10);
   expect(worked(text.replaceAll('(10)', '(12)'), 'Row 1', 'R1').join()).not.toContain('proven');
 });
+
+describe('words that only blogs have', () => {
+  const row = 'Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10 sts)\n';
+  it.each([
+    'Row 2: Ch 1, turn. Sc in each st of previous work. (10 sts)',
+    'Row 2: Ch 1, turn. Sc in each st. 10 sts) Fasten off.',
+    'Row 2: Fasten off, count 3 sts from the start and insert new yarn. Sc in each st. (10 sts)',
+    'Row 2: Ch 1, turn, working back along the chain, sc in each st. (10 sts)',
+  ])('%s', (words) => {
+    expect(worked(row + words, 'Row 2')).toEqual(['Row 2 10 proven']);
+    expect(worked(row + words.replace('10 sts)', '12 sts)'), 'Row 2')).toEqual(['Row 2 10 mismatch']);
+  });
+
+  it('yarn that is inserted is joined', () => {
+    const text = `${row}Row 2: Ch 1, turn, sc in each st. Fasten off. (10)\nRow 3: Count 3 sts from the start and insert new yarn. Sc in each st. (10)\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('rows by a number and a dash stand among notes too', () => {
+    const text =
+      'Stitches used:\nch - chain\n\nUsing both strands, chain 11. (This is short.)\n1 - sc in 2nd ch from hook and in each ch across.\n2 - ch 1, turn, sc in each sc. (10)\n';
+    expect(worked(text, '1', '2')).toEqual(['1 10 unstated', '2 10 proven']);
+  });
+});
+
+it('steps that are repeated by their numbers are the last rows', () => {
+  const text =
+    'Step 1: Chain 9\n\nStep 2: Single crochet in the second CH from the hook.  Repeat until you reach the end.  CH 2, turn.\n\nStep 3: Dc in every sc until you reach the end. Ch 1, turn.\n\nStep 4: Sc in every dc until you reach the end. Repeat steps 3 & 4 until you get the desired length.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([8, 8, 8, 8, 8]);
+});
+
+it('"2 dc dec" in one place is drawn together there, and counts among clusters', () => {
+  const text =
+    'Stitches: 3dc cluster = (yo and draw up a loop, yo and draw through 2 loops on hook) 3 times in next sp, yo and draw through all 4 loops on hook.\n\nCh 20. 2 dc dec in 4th chain from hook. *Skip next ch, 3 dc cluster in next ch. Rep from * to end. You will have 9 clusters.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('9 clusters', '7 clusters'))).toEqual(['3 count-mismatch']);
+});
+
+it('corners that a round does not have are not looked for in every stitch', () => {
+  const text =
+    'Rnd 1: 12 sc in magic ring. (12)\nRnd 2: 4 sc in each corner. Repeat until there are 12 rounds in all.\n';
+  expect(Math.max(...made(text))).toBeLessThan(100);
+});

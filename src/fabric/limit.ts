@@ -89,12 +89,16 @@ export function limitWithin(hands: Hands, place: Place | null, until: Until | nu
 
 /**
  * "*Ch 3, dc in each dc; rep from * 5 times": in each pass the stitches up to the next space, not all that
- * are left of the row.
+ * are left of the row. `leadsOn`: a chain follows, as in "sc in each dc, *ch 3, dc in each sc; rep from *".
  */
-export function endOfRun(hands: Hands, place: Place | null, until: Until | null): number {
+export function endOfRun(
+  hands: Hands,
+  { place, until, leadsOn }: { place: Place | null; until: Until | null; leadsOn: boolean },
+): number {
   const { edge, limit } = hands;
   const [noun, more] = place?.nouns ?? [];
-  const isRun = hands.repeats > 0 && place?.pick === 'each' && !place.n && !place.of && !until;
+  const isRun =
+    (hands.repeats > 0 || leadsOn) && place?.pick === 'each' && !place.n && !place.of && !until;
   if (!isRun || more || noun?.kind !== 'stem' || edge.kind !== 'row' || edge.spaces === 0)
     return limit;
   const first = seek(hands, (i) => edge.type[i] === COUNTED);

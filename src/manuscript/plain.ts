@@ -5,7 +5,12 @@
 import { isKnownWord } from '../notation/index.ts';
 import { LOOKALIKE, withoutLookalikes } from './lookalikes.ts';
 import { withOwnWords } from './own-words.ts';
-import { withoutLabelledSteps, withoutStepNumbers, withStepReferences } from './step-lists.ts';
+import {
+  withoutLabelledSteps,
+  withoutRoundTitles,
+  withoutStepNumbers,
+  withStepReferences,
+} from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
@@ -56,6 +61,7 @@ export function plainText(text: string): string {
   if (plain.includes('-\n')) plain = withWholeWords(plain);
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
   if (MAY_NAME_PICTURE.test(plain)) plain = plain.replace(PICTURE_NAME, blank);
+  if (MAY_TITLE_ROUND.test(plain)) plain = withoutRoundTitles(plain);
   plain = withoutStepNumbers(plain);
   if (/\bstep \d/i.test(plain) && /\brepeat steps? \d/i.test(plain))
     plain = withStepReferences(plain);
@@ -74,6 +80,9 @@ const LISTED_LABEL =
 
 /** What every such text has, found sooner than its lines. */
 const NUMBERED_LABEL = /[.)]\s+r(?:ound|nd|ow)s? ?\d/i;
+
+/** What every titled round has. */
+const MAY_TITLE_ROUND = /^[ \t]*R(?:ow|nd|ound) ?\d{1,3} ?[–—-] ?[A-Z]/m;
 
 /** "U.K. terms", "U.S.A. terminology" */
 const COUNTRY = /\bU\. ?([KS])(?:\. ?A)?\b\.?(?= )/g;

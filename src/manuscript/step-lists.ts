@@ -131,3 +131,12 @@ export function withStepReferences(text: string): string {
     return order.length > whole.length ? whole : order.padEnd(whole.length);
   });
 }
+
+const TITLED_ROUND =
+  /^([ \t]*(?:Round|Rnd|Row) ?\d{1,3}) ?[–—-] ?([A-Z][a-z]+(?: [\w&]+){0,5})[ \t]*\r?(?=\n[ \t]*[-•*] )/gm;
+
+/** "Round 2 — Form 6 base points" above "- Ch 3, …": what the round is about gives way to blanks. */
+export const withoutRoundTitles = (text: string): string =>
+  text.replace(TITLED_ROUND, (whole, label: string, title: string) =>
+    ORDERS.test(title) ? whole : `${label}:`.padEnd(whole.length),
+  );

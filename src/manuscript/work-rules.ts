@@ -53,6 +53,7 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
     return false;
   if (isRowOfList(scan, open, { from, to }, starts)) return false;
   if (starts === 'command' && isNextRound(text, open, from)) return false;
+  if (starts === 'command' && turnsToNext(text, open, { from, to })) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
@@ -63,6 +64,15 @@ const isNextRound = (text: string, open: Open, from: number): boolean =>
   OPENS_ROUND.test(text.slice(from, from + 12)) &&
   CLOSES_ROUND.test(text.slice(Math.max(open.lineFrom, open.to - 60), open.to)) &&
   !startsWithLabel(text, open.from, open.to);
+
+/** "Chain 3 and turn. Make a dc in the first st …" below a sentence of work: the next row, without a label. */
+const turnsToNext = (text: string, open: Open, { from, to }: Span): boolean =>
+  TURNS_AND_WORKS.test(text.slice(from, Math.min(to, from + 120))) &&
+  /[.)\]]$/.test(text.slice(open.lineFrom, open.to)) &&
+  !startsWithLabel(text, open.from, open.to);
+
+const TURNS_AND_WORKS =
+  /^(?:ch|chain) ?\d,?(?: and| then)? turn(?: (?:your |the )?work)?[.,;] .*\b(?:sc|dc|hdc|htr|tr|crochets?|trebles?)\b/i;
 
 const OPENS_ROUND = /^(?:ch|chain) ?\d/i;
 const CLOSES_ROUND = /\bto (?:join|close)(?: (?:the )?(?:round|rnd))?\.?$/i;
@@ -372,7 +382,8 @@ function definitionGoesOn(scan: Scan, open: Open, from: number, starts: Starts):
 
 /** In wrapped prose a line may begin with any word. */
 const isInProse = (scan: Scan, from: number): boolean =>
-  scan.open?.kind === 'prose' && (scan.options.layout === 'written' || goesOnAt(scan, from));
+  scan.open?.kind === 'prose' &&
+  (scan.options.layout === 'written' || (goesOnAt(scan, from) && !isListed(scan.text, from)));
 
 /** "Using MC, ch 5." above "Row 1 (RS): …": the piece begins, though its title was passed over. */
 const isBeforeRowOne = (text: string, from: number, to: number): boolean =>

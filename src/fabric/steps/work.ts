@@ -372,24 +372,34 @@ function workAllRound(
   here: Here,
 ): void {
   returnFromAside(hands);
-  workEach(hands, step, { ...along, reserve: reserved(hands, here) });
+  const leadsOn = leadsToChain(here);
+  workEach(hands, step, { ...along, leadsOn, reserve: reserved(hands, here) });
   if (!hands.pieces || onOnePiece(here) || onSide(here) || nounOf(along.place).kind === 'chain')
     return;
   if (here.steps.slice(here.i + 1).some((next) => next.kind === 'work')) return;
-  while (goesOnElsewhere(hands)) workEach(hands, step, { ...along, reserve: hands.edge.n });
+  while (goesOnElsewhere(hands))
+    workEach(hands, step, { ...along, leadsOn, reserve: hands.edge.n });
+}
+
+/** "Sc in each dc, *ch 3, dc in each sc; …": the row goes on over a chain. */
+function leadsToChain({ steps, i }: Here): boolean {
+  const behind = steps.slice(i + 1).filter(({ kind }) => kind !== 'mark' && kind !== 'remark');
+  const [next] = behind;
+  const first = next?.kind === 'repeat' ? next.steps[0] : next;
+  return first?.kind === 'chain' && behind.some(({ kind }) => kind === 'repeat' || kind === 'work');
 }
 
 /** "In each st around", "across to last 3 sts". */
 function workEach(
   hands: Hands,
   step: WorkStep,
-  along: { place: Place | null; until: Until | null; reserve: number },
+  along: { place: Place | null; until: Until | null; leadsOn: boolean; reserve: number },
 ): void {
   const { place, until } = along;
   if (place && nounOf(place).skipped && usedUp(hands)) toSkipped(hands, place.row);
   const limit = hands.limit;
   hands.limit = limitWithin(hands, place, until);
-  hands.limit = Math.min(hands.limit, along.reserve, endOfRun(hands, place, until));
+  hands.limit = Math.min(hands.limit, along.reserve, endOfRun(hands, along));
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);

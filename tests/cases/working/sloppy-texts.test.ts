@@ -154,3 +154,24 @@ it('corners that a round does not have are not looked for in every stitch', () =
     'Rnd 1: 12 sc in magic ring. (12)\nRnd 2: 4 sc in each corner. Repeat until there are 12 rounds in all.\n';
   expect(Math.max(...made(text))).toBeLessThan(100);
 });
+
+it('a line that turns and works begins the next row, though it has no label', () => {
+  const text =
+    'The turning chain 3 will count as the first double crochet of each row.\nChain 6.\nDouble crochet in the 4th chain from the hook.\nChain 3. Skip the next chain. Make 2 double crochets in the last chain.\nChain 3 and turn. Make a double crochet in the first stitch of the row.\nChain 3. Skip the next double crochet and make a single crochet in the chain 3 space.\nChain 3. Skip the next double crochet and make 2 double crochets in the last stitch.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([4, 5]);
+});
+
+it('what a round is about stands behind its number, above a list of what is done', () => {
+  const text =
+    'Round 1 — Center circle\n- Make a magic ring.\n- Work 12 dc into the ring.\n- Join with sl st to first dc.\n12 dc total\n\nRound 2 — Form 6 base points\n- Ch 3 (counts as 1 dc), 1 dc in the same st, ch 1, 2 dc in the next st.\n- *Skip 1 st, in next st make (2 dc, ch 1, 2 dc), repeat from * around\n- Join with sl st to the top of the beginning ch-3.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 12 proven', 'Rnd 2 24 unstated']);
+});
+
+it('"sc in each dc" before a chain goes to the next space, before the repeat as within it', () => {
+  const text =
+    'Ch 35.\nRow 1: Dc in 4th ch from hook, dc in next ch, *ch 3, skip 2 ch, sc in next 3 ch, ch 3, skip 2 ch, dc in next 3 ch; repeat from * across.\nRow 2: Ch 1, turn, sc in each dc, *ch 3, dc in each sc, ch 3, sc in each dc; repeat from * across. (21 sts, 6 ch-3 sps)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 21 proven']);
+});

@@ -3,8 +3,11 @@
  * of being judged. Asked when all readings have been tried, so that no reading is chosen by it.
  */
 import type { Manuscript } from '../manuscript/index.ts';
+import type { Step } from '../notation/index.ts';
+import { isFixed } from './amounts.ts';
 import type { RowRecord } from './fabric.ts';
-import { MISFITS } from './facts.ts';
+import { type Fact, MISFITS } from './facts.ts';
+import { isPlainlySaid } from './plainly-said.ts';
 
 /** The rows of one size in order; those that cannot be judged are `unchecked`. */
 export function leftOpen(rows: readonly RowRecord[], manuscript: Manuscript): RowRecord[] {
@@ -17,7 +20,12 @@ export function leftOpen(rows: readonly RowRecord[], manuscript: Manuscript): Ro
     const unknown = standsOnNothing(row, before) || missesUnread(row, before);
     const unsaid = unwritten.has(row.partIndex) && missesOne(row) && opensInSame(row, manuscript);
     if (!unknown && !unsaid) return row;
-    return withoutFault(row, 'unchecked');
+    // What it makes its words alone fix: a count that differs is wrong, whatever lies beneath.
+    const counts = unsaid ? [] : row.facts.filter((fact) => isOfAll(fact, row));
+    const open = withoutFault(row, 'unchecked');
+    return counts.length > 0 && isFixedIn(row, manuscript)
+      ? { ...row, facts: [...open.facts, ...counts] }
+      : open;
   });
 }
 
@@ -26,6 +34,20 @@ const withoutFault = (row: RowRecord, verdict: RowRecord['verdict']): RowRecord 
   facts: row.facts.filter(({ kind }) => !MISFITS.has(kind)),
   verdict,
 });
+
+const isOfAll = (fact: Fact, { tally }: RowRecord): boolean =>
+  fact.kind === 'count' && fact.computed === tally.stitches;
+
+function isFixedIn(row: RowRecord, { parts, text }: Manuscript): boolean {
+  const placed = parts[row.partIndex]?.instructions[row.instruction];
+  if (!placed) return false;
+  const { from, instruction } = placed;
+  const wordsOf = (step: Step): string => text.slice(from + step.from, from + step.to);
+  return (
+    isFixed(instruction.steps, row.tally.stitches, row.sizeIndex) &&
+    isPlainlySaid(instruction.steps, wordsOf, true)
+  );
+}
 
 /**
  * "Rnd 24: 5 sc (5)" as the last of a leg of 20: it only leads the yarn to where the next part begins. Told by

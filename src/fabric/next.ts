@@ -146,6 +146,8 @@ export function checkSize(
   if (kind === 'low' && found < chains && chains <= whole) return;
   // "Dc in last ch-4 loop", of a turning chain that stands for a stitch with a gap beside it: all of it.
   if (kind === 'start' && chains === whole) return;
+  // "Ch 11, tr in same st, *tr in next st, ch 4, tr in same st": how much of the chain is the stitch, makers take to be more or less.
+  if (kind === 'start' && Math.abs(found - chains) === 1 && hands.edge.run.includes(chains)) return;
   fact(hands, { kind: 'space-size', named: chains, found, ...spanAt(hands, at) });
 }
 

@@ -351,7 +351,7 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
     part: choices,
   };
   const attempted = run.former
-    ? weighedRow({ hands, task, before, setting }, around(run, run.former))
+    ? weighedRow({ hands, task, before, setting }, around(run, run.former, task))
     : attemptRow(hands, task, before, setting);
   for (const asked of attempted.asked)
     if (!run.asked.has(asked.doubt)) run.asked.set(asked.doubt, asked);
@@ -389,7 +389,7 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
 const LOOP = 4;
 
 /** Rows of two runs in the same readings stand at the same places of their lists. */
-function around({ rows, setting }: Run, former: PartRun): Around {
+function around({ rows, setting }: Run, former: PartRun, task: Task): Around {
   const beneath = rows.findLast(isOfThisSize) ?? null;
   const isAsked = [...former.asked.values()].some(
     ({ from }) => beneath !== null && beneath.from <= from && from < beneath.to,
@@ -400,9 +400,19 @@ function around({ rows, setting }: Run, former: PartRun): Around {
     isKnown: isKnown(rows, setting),
     behind: former.rows.slice(rows.length + 1).find(isOfThisSize) ?? null,
     carried: former.carried,
+    goesBack: beneath !== null && goesBack(beneath, task, setting),
     hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),
     text: setting.text,
   };
+}
+
+/** "For short legs, work rounds 10 to 12 so: Round 10: …" behind round 13: on round 9. */
+function goesBack(beneath: RowRecord, task: Task, { part }: PartSetting): boolean {
+  const numbersOf = (index: number): readonly number[] =>
+    part.instructions[index]?.instruction.label?.numbers ?? [];
+  const [first] = numbersOf(task.index);
+  const last = numbersOf(beneath.instruction).at(-1);
+  return first !== undefined && last !== undefined && first > 1 && first < last;
 }
 
 const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';

@@ -31,6 +31,8 @@ export interface Around {
   readonly behind: RowRecord | null;
   /** Counts on which the rows behind come out as well as on what was made: see `attempt`. */
   readonly carried: ReadonlySet<string>;
+  /** Its number is none that comes behind the row beneath: another version, worked on an earlier row. */
+  readonly goesBack: boolean;
   /** Rows of this part have labels. */
   readonly hasLabels: boolean;
   readonly text: string;
@@ -56,13 +58,9 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   if (around.beneath?.verdict === 'mismatch') return attempted;
   const talk = talkIn(task, around.text);
   const isUncounted = task.asks.counts.length === 0;
-  const isStray =
-    isUncounted &&
-    (spansUnsaid(task.instruction, cause, hands.sizeIndex) ||
-      hands.tookSpace ||
-      isBackAtStart(hands) ||
-      isSeveralRows(task) ||
-      (around.hasLabels && task.label === ''));
+  // "Ch 2, [sl st in 2nd ch from hook, ch 6] x 8": slip stitches go anywhere.
+  const isBare = attempted.result.tally.stitches === 0;
+  const isStray = around.goesBack || (isUncounted && (isBare || isLoose(at, cause, around)));
   const isSlip =
     talk === null &&
     !isStray &&
@@ -71,6 +69,22 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   hands.bench.origins.length = origins;
   const again = attemptRow(hands, task, before, setting);
   return isSlip ? again : notFollowed(hands, again, { cause, talk });
+}
+
+/** Where it works, its words do not say well enough to hold its end against it. */
+const isLoose = ({ hands, task }: AtHand, cause: Fact, { hasLabels }: Around): boolean =>
+  spansUnsaid(task.instruction, cause, hands.sizeIndex) ||
+  hands.tookSpace ||
+  isBackAtStart(hands) ||
+  beginsInChain(task) ||
+  isSeveralRows(task) ||
+  (hasLabels && task.label === '');
+
+/** "2 sc in the initial ch 1, …": in what the row beneath does not count. */
+function beginsInChain({ instruction }: Task): boolean {
+  const first = instruction.steps.find(({ kind }) => kind === 'work');
+  const place = first?.kind === 'work' ? first.place : null;
+  return place?.pick === 'this' && place.nouns[0]?.kind === 'start-chain';
 }
 
 /**

@@ -91,7 +91,8 @@ const NAMED =
   /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?(?: \([Mm]ake (?:\d|two)\))?: (?=[Cc]h(?:ain)? \d)/gu;
 
 /** "… 3rd ch from hook. BLANKET Ch 110. Row 1: …": the piece, named in capitals. */
-const CAPITALS = /[.)]\s{1,3}\p{Lu}{4,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/gu;
+const CAPITALS =
+  /[.)]\s{1,3}(?!(?:BLO|FLO|RND|ROW|DNT)\b)\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/gu;
 
 /** The next part of a run-on pattern: "… Do not finish off. Handle: Sl st in next 5 sc". */
 const PART = oneOf(`

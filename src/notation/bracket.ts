@@ -38,6 +38,7 @@ import { readLooseOrder } from './repeat.ts';
 import { isRepeatOrder, namesStar, orderOnly, readOrder } from './repeat-order.ts';
 import { noOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { readTimes } from './times.ts';
@@ -225,7 +226,7 @@ const isPassing = (step: Step | undefined): boolean =>
 function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
   const end = talkBehind(r, b) ?? b.close;
-  const counts = end - b.start < 60 ? readCounts(r, end) : null;
+  const counts = end - b.start < 60 && !goesOn(r, b) ? readCounts(r, end) : null;
   if (counts && r.at === end) {
     leave(r, b);
     // "Rnd 2: (6 inc)" is all the round has; so is "(1 dec, 4 sc) (15)", whose count stands behind.
@@ -244,6 +245,12 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start;
   return false;
 }
+
+/** "[2 dc in each st around]": work to the row's end, in brackets of somebody's habit. */
+const goesOn = (r: Reader, b: Bracket): boolean =>
+  ROUND.has(r.word[b.close - 1]!) && r.word.slice(b.start, b.close).includes(W.each);
+
+const ROUND: SenseSet = new SenseSet([W.around, W.across]);
 
 /** "pull to close, do not join (6)": talk stands between the work and the count at the row's end. */
 function closesRow(r: Reader, run: Run): boolean {
@@ -354,7 +361,8 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
     return;
   }
   if (step.kind === 'group') dropName(r, run, b);
-  if (step.kind === 'repeat' && step.times.kind === 'missing' && spreadsOut(run, steps)) {
+  const isOnce = step.kind === 'repeat' && step.times.kind === 'missing';
+  if (isOnce && (spreadsOut(run, steps) || (run.out.length === 0 && beginsRow(steps)))) {
     run.out.push(...steps);
   } else run.out.push(step);
   if (step.kind === 'group') alsoThere(r, run, step);
@@ -394,6 +402,13 @@ function spreadsOut(run: Run, steps: readonly Step[]): boolean {
   run.out.pop();
   return true;
 }
+
+/** "(Ch 3, dc in same st), [2 dc in each st around]": the beginning of a round, in brackets of its own. */
+const beginsRow = ([chain, work, ...more]: readonly Step[]): boolean =>
+  chain?.kind === 'chain' &&
+  work?.kind === 'work' &&
+  work.place?.pick === 'same' &&
+  more.length === 0;
 
 /** "half shell (3 dc) in last sc": the bracket says what the name before it means. */
 function dropName(r: Reader, run: Run, b: Bracket): void {

@@ -1,7 +1,7 @@
 /** Places counted from the end of the row. */
 import type { Place, Until } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
-import { COUNTED } from '../edge.ts';
+import { COUNTED, SPACE } from '../edge.ts';
 import { fact, type Hands, numberFor, remaining, spanAt } from '../hands.ts';
 import { startChainLimit } from '../next.ts';
 import { nounOf } from '../noun.ts';
@@ -57,13 +57,24 @@ export function reserved(hands: Hands, here: Here): number {
     .find((step) => step.kind !== 'remark' && step.kind !== 'mark');
   const place = next?.kind === 'work' || next?.kind === 'group' ? next.place : null;
   if (place && goesToSpace(place) && overStitches(here)) return beforeSpace(hands, place, limit);
-  if (place?.pick !== 'last' || nounOf(place).kind === 'space') return limit;
+  if (place?.pick === 'last' && nounOf(place).kind === 'space')
+    return Math.min(limit, lastSpaceBehind(hands, here));
+  if (place?.pick !== 'last') return limit;
   // "Hdc in each to end. 6 hdc in last": the last one is not in "each".
   let left = numberFor(hands, place.n) ?? 1;
   for (let i = hands.edge.n - 1; i >= hands.pos; i--) {
     if (hands.edge.type[i] === COUNTED && --left === 0) return Math.min(limit, i);
   }
   return limit;
+}
+
+/** "Sc in each st and ch-sp around, 2 sc in last ch-sp": the last space is not in "each". */
+function lastSpaceBehind({ edge, pos }: Hands, here: Here): number {
+  const step = here.steps[here.i];
+  const nouns = step?.kind === 'work' ? (step.place?.nouns ?? []) : [];
+  if (nouns.length < 2 || !nouns.some(({ kind }) => kind === 'space')) return edge.n;
+  for (let i = edge.n - 1; i >= pos; i--) if (edge.type[i] === SPACE) return i;
+  return edge.n;
 }
 
 /** The words at hand go over stitches alone, and to no end that they name. */

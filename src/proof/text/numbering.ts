@@ -170,7 +170,7 @@ function isSpokenOf(
 ): boolean {
   const words = text.slice(before.placed.from + before.label.to, row.placed.from);
   return new RegExp(
-    `\\b(?:rows?|rnds?|rounds?|r)\\s?${n}\\b|\\b${n}(?:st|nd|rd|th) (?:row|rnd|round)|(?:^|[\\n.)|])\\s*${n}\\s?[.:)]`,
+    `\\b(?:rows?|rnds?|rounds?|r)\\s?${n}\\b|\\b${n}(?:st|nd|rd|th) (?:row|rnd|round)|(?:^|[\\n.)|])\\s*${n}\\s?[.:)]|\\n[ \\t]*${n}[ \\t]`,
     'i',
   ).test(words);
 }

@@ -134,3 +134,58 @@ describe('labels that are none, and labels beside others', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+test('a round in brackets of its own begins with the chain in the first of them', () => {
+  const text = (count: number): string =>
+    `Rnd 1: Ch4, 9dc in 4th ch from hook, join. (10dc)\nRnd 2: (Ch3, dc in same st), [2dc in each st around], join. (${count}dc)\nRnd 3: (Ch3, dc in same st). [Dc in next st, 2dc in next st] Repeat around ending w/dc in last st, join. (30dc)\n`;
+  expect(complaints(text(20))).toEqual([]);
+  expect(complaints(text(21))).toEqual(['2 count-mismatch']);
+});
+
+test('"2 sc around last ch-sp" leaves that space out of each', () => {
+  const text = (count: number): string =>
+    `Rnd 1: 14 sc in ring, join. (14)\nRnd 2: Ch 4 (counts as dc + ch-1), turn, sk next st, *dc in next st, ch 1, sk next st; rep from * around, join to 3rd ch of ch-4. (7 ch-1 sps)\nRnd 3: Ch-1 (does not count), turn, sc in first ch-sp. Sc in each st/ch-sp around. Place 2sc around last ch-sp. Join to top of first sc. (${count})\n`;
+  expect(complaints(text(14))).toEqual([]);
+  expect(complaints(text(15))).toEqual(['3 count-mismatch']);
+});
+
+describe('rows that are not followed here', () => {
+  it('another version of rounds is none of the last round', () => {
+    const text =
+      `Round 1: 6 sc into ring - 6 st.\nRound 2: 2 sc in each st around - 12 st.\nRound 3: [Sc2tog] 6 times – 6 sc. FO.\n\nFor the short one, follow the rest of the instructions for rounds 2 to 4 here:\n\nRound 2: [5 sc in next st, sc in next st] 6 times - 36 st.\nRound 3: sc in each st - 36 st.\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('stitches in the chain with which the round before began', () => {
+    const text = (n: number): string =>
+      `Round 1:\nCh 12\nCh 1, sc x 3 in 2nd ch from hook\nSc in next 10 ch\nSc x 4 in last ch, turn\nSc in next 10 ch (on opposite side)\nRound 2:\nWork directly into next round by doing 2sc in initial ch 1\n2sc in next ${n} st\nSc in next 10 st\n2sc in next 4 st\nSc in next 10 st\n`;
+    expect(complaints(text(3))).toEqual([]);
+  });
+
+  it('slip stitches and chains alone, which go anywhere', () => {
+    const text =
+      'Rnd 1 - make a slip knot, ch 2, [sl st to 2nd stitch from hook, ch 6] x 8. Then pull the slip knot tight, fasten off\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
+test('a row is not missing whose number opens a line that was not understood', () => {
+  const text = (n: string): string =>
+    `1. MC 8 [8]\n2. Inc x8 [16]\n3. *Sc, inc* x8 [24]\n${n} FLO- *slst, ch 10, fnord* x 8\n5. Sc around [24]\n`;
+  expect(complaints(text('4'))).not.toContain('5 row-missing');
+  expect(complaints(text('9'))).toContain('5 row-missing');
+});
+
+test('the first loop of a round may be one chain off: makers differ in how high the stitch is', () => {
+  const text = (n: number): string =>
+    `R1: sc 7 in ring, join\nR2: ch 11, triple-treble in same stitch, *triple-treble in next stitch, ch ${n}, triple-treble in same stitch* Repeat around, join in the 8th chain from the bottom.\nR3: *8 sc in ch 4 loop, sc in between next two triple-treble stitches* repeat around.\n`;
+  expect(complaints(text(4))).toEqual([]);
+  expect(complaints(text(6))).toEqual(['3 space-size']);
+});
+
+test('what the words alone fix is held to the count, also behind a row that was not understood', () => {
+  const text = (n: number): string =>
+    `Rnd 1: 8 sc in ring (8)\nRnd 2: fnord in each st (16 st)\nRnd 3: dec ${n} times - 8 st\n`;
+  expect(complaints(text(8)).filter((told) => told.startsWith('3'))).toEqual([]);
+  expect(complaints(text(7))).toContain('3 count-mismatch');
+});

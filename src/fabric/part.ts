@@ -412,7 +412,9 @@ function goesBack(beneath: RowRecord, task: Task, { part }: PartSetting): boolea
     part.instructions[index]?.instruction.label?.numbers ?? [];
   const [first] = numbersOf(task.index);
   const last = numbersOf(beneath.instruction).at(-1);
-  return first !== undefined && last !== undefined && first > 1 && first < last;
+  // "Rep rows 2-4" goes back in another way.
+  const isNew = task.asks.steps === task.instruction.steps && beneath.instruction < task.index;
+  return isNew && first !== undefined && last !== undefined && first > 1 && first < last;
 }
 
 const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';

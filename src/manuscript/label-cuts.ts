@@ -157,7 +157,7 @@ function lastInk(text: string, at: number, from: number): number {
 /** What may stand between the first number of a label and its end. */
 const LABEL_END = new RegExp(
   [
-    String.raw`^(?:[\s,&–—-]*(?:\d{1,3}(?:st|nd|rd|th)?|to|and|incl(?:usive)?|rnds?|rounds?|rows?|rds?|rs|ws)\b)*`,
+    String.raw`^(?:[\s,&–—-]*(?:r?\d{1,3}(?:st|nd|rd|th)?|to|and|incl(?:usive)?|rnds?|rounds?|rows?|rds?|rs|ws)\b)*`,
     String.raw`\s*(?:[([][^)\]]{0,70}[)\]]\s*)?([:.)=|–—])`,
   ].join(''),
   'i',
@@ -182,7 +182,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   const sign = text[before] ?? '';
   // "(the loop left in rnd 5). Pull it …": the bracket ends there.
   if (tail[1] === ')' && isInBracket(text, at)) return false;
-  if (tail[1] === ':' && DASHES.includes(sign) && isTitled(text, at)) {
+  if (/[:.]/.test(tail[1] ?? '') && DASHES.includes(sign) && isTitled(text, at)) {
     return startsWithLabel(text, at, lineEndFrom(text, at));
   }
   // "Ch 1, turn. - Row 2: …": the point of a list whose lines ran together.
@@ -211,13 +211,17 @@ const UNMARKED = new RegExp(
     String.raw`^(?:[-–](?:R|Rnd |Row )?\d{1,3})?(?: ?[-–—])? (?:[([](?:RS|WS)[)\]],? )?`,
     String.raw`(?:\d?ch ?\d|turn,|ch\d|\d+ ?(?:ch|sc|dc|tr|htr|hdc)\b`,
     String.raw`|(?:rep|repeat) (?:rnd|round|row)s? \d|make an? (?:magic|adjustable) (?:ring|loop|circle)\b|(?:sc|dc|hdc|htr|tr|sl st) (?:in|around|across)\b|(?:inc|dec) (?:x ?\d|around|in\b)`,
-    String.raw`|[([*]\d+ ?(?:sc|dc|hdc|htr|tr), )`,
+    String.raw`|[([*]\d+ ?(?:sc|dc|hdc|htr|tr), `,
+    // "R3 (sc, inc) x 6", "R4-8 sc 18 (18)", "R2 inc x4"
+    String.raw`|[([](?:sc|dc|hdc|htr|tr|inc|dec), ?[a-z0-9 ]{2,16}[)\]] ?[x*×]|(?:sc|dc|hdc|htr|tr) \d{1,3} [([]\d)`,
   ].join(''),
   'i',
 );
 
 function opensUnmarked(text: string, { from, to }: Span, before: number): boolean {
-  if ('(,-–&/"“\''.includes(text[before] ?? '') || !/[A-Z]/.test(text[from] ?? '')) return false;
+  const counted = text[before] === ',' && /[)\]]$/.test(text.slice(before - 1, before));
+  if ((!counted && '(,-–&/"“\''.includes(text[before] ?? '')) || !/[A-Z]/.test(text[from] ?? ''))
+    return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   return UNMARKED.test(text.slice(to, to + 32));
 }
@@ -226,7 +230,9 @@ const DASHES = '-–—';
 
 /** "Brim - rnd 6: …": the part's name before the label, with nothing else in its line. */
 const isTitled = (text: string, at: number): boolean =>
-  /(?:^|[\r\n])[ \t]*\p{Lu}[\p{L}' ]{2,24} [-–—]\s*$/u.test(text.slice(Math.max(0, at - 40), at));
+  /(?:^|[\r\n])[ \t]*\p{Lu}[\p{L}' ]{2,24}(?: \([^()\n]{2,12}\))? [-–—]\s*$/u.test(
+    text.slice(Math.max(0, at - 40), at),
+  );
 
 /** End of the line, looked for no farther than a label can reach. */
 function lineEndFrom(text: string, from: number): number {

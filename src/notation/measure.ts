@@ -1,8 +1,10 @@
 /** Lengths in orders: "until piece measures 30 cm", "for 4 in", "12\"", "to desired length". */
 
+import { mayBeStitch } from './dictionary.ts';
 import { sinceOf } from './measure-since.ts';
 import { isFraction, sizeList } from './numbers.ts';
 import {
+  clauseEnds,
   isOneOf,
   isWord,
   kindAt,
@@ -69,7 +71,9 @@ export function readMeasure(r: Reader): Measure | null {
         secondUnit(r);
         if (offFromAnother(r)) return { mm: null, since: null };
         acrossIt(r);
-        return { mm, since: sinceOf(r, start) };
+        const since = sinceOf(r, start);
+        passOtherLength(r);
+        return { mm, since };
       }
       if (kind === T.number && !open) break;
     } else if (kind !== T.word && kind !== T.open) break;
@@ -112,7 +116,29 @@ function acrossIt(r: Reader): void {
   else if (isOneOf(r, DIAMETER)) r.at++;
 }
 
-const DIAMETER = wordsOf('diameter square across wide');
+/** "…, or 1 cm less than the foot", "or you have the length you desire": another way to tell how long. */
+function passOtherLength(r: Reader): void {
+  // "8 cm from the tip of the toe, or …"
+  let sign = 0;
+  if (isWord(r, W.from)) while (sign < 9 && kindAt(r, sign) === T.word) sign++;
+  if (kindAt(r, sign) === T.comma || kindAt(r, sign) === T.dash) sign++;
+  if (!isWord(r, W.or, sign)) return;
+  let told = false;
+  let k = sign + 1;
+  for (; k < 20 && !clauseEnds(r, k) && kindAt(r, k) !== T.open; k++) {
+    // "Long" alone opens stitches too: "long dc".
+    const works = mayBeStitch(wordAt(r, k)) && !isWord(r, W.long, k);
+    if (works || isWord(r, W.work, k)) return;
+    told ||= isWord(r, W.long, k) || isWord(r, W.desired, k) || isOneOf(r, LENGTHS, k);
+  }
+  if (told) r.at += k;
+}
+
+const LENGTHS = wordsOf('length size longer shorter less want wish like need fits fit');
+
+const DIAMETER = wordsOf(
+  'diameter square across wide long tall high deep length height width circumference',
+);
 
 /** "until you reach the size you want", "until it is wide enough", "as tall as you like" */
 const tellsSize = (r: Reader): boolean =>

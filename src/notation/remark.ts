@@ -268,10 +268,11 @@ const CLOSES_FLAT = wordsOf(
 /** "If you want it wider, ch 90": another way to do it, told to its full stop. */
 const isChoice = (r: Reader): boolean =>
   spelled(r, r.at) === 'if' &&
-  isWord(r, W.you, 1) &&
-  /^(want|like|prefer|wish|need|choose|desire|would|d|are|use|plan|find)$/.test(
-    spelled(r, r.at + 2),
-  );
+  (/^you['’]?ve$/.test(spelled(r, r.at + 1)) ||
+    (isWord(r, W.you, 1) &&
+      /^(want|like|prefer|wish|need|choose|desire|would|d|are|use|plan|find|ve|divided)$/.test(
+        spelled(r, r.at + 2),
+      )));
 
 /** "Note: each stitch has a dc in its top, and a FPdc around it.": talk to its full stop. */
 const NOTE = /^(?:note|notes|tip|hint|important)$/;

@@ -301,12 +301,21 @@ function tail(r: Reader, draft: Draft): void {
     return;
   }
   if (readUntilRows(r, draft)) return;
+  if (eitherTimes(r)) return;
   const times = draft.times === null ? readTimes(r, null) : null;
   if (times?.kind === 'times') {
     draft.times = times.n;
     return;
   }
   r.at = start;
+}
+
+/** "two/three times", "nineteen/twenty times": no number of times is told by two. */
+function eitherTimes(r: Reader): boolean {
+  const two = kindAt(r) === T.number && kindAt(r, 1) === T.slash && kindAt(r, 2) === T.number;
+  if (!two || !isWord(r, W.times, 3)) return false;
+  r.at += 4;
+  return true;
 }
 
 /** "until piece is 36 in long or desired size, ending with row 4": the maker may choose. */

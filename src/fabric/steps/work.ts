@@ -63,7 +63,7 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   }
   if (step.stitch.foundation) return makeFoundation(hands, step);
   if (goesAlongRowEnds(hands, step)) alongRowEnds(hands);
-  const spread = step.evenly || isSpreadOverRowEnds(hands, step);
+  const spread = (step.evenly && !isEvenAround(hands, step)) || isSpreadOverRowEnds(hands, step);
   if (spread && !onBridge(hands, step)) return workEvenly(hands, step);
   if (closesSpace(hands, step, row)) return closeSpace(hands, step, step.stitch);
   const own = step.place !== null && isOwnChain(hands, step.place);
@@ -80,6 +80,14 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
     hands.loop = held;
   }
 }
+
+/** "Dc evenly around" with no number: one in each place of a round, unless its count says otherwise. */
+const isEvenAround = (hands: Hands, step: WorkStep): boolean => {
+  const { edge } = hands;
+  const plain = step.n === null && step.place === null && step.stitch.shape === 'one';
+  if (!plain || !edge.ring || edge.kind !== 'row' || edge.open || hands.into) return false;
+  return hands.statedStitches < 0 || hands.statedStitches === remaining(hands);
+};
 
 /** "Sc in last st of first leg": where a ring is taken up; round it the work goes on from there. */
 const onNewPiece = (hands: Hands, place: Place): Place =>

@@ -25,7 +25,7 @@ export function notJoined(scene: Scene): Finding[] {
     } else if (takesYarn(instruction) || instruction.steps.some(isWork)) cut = null;
     yarn = yarnAfter(instruction, yarn);
     const step = cutAtEnd(instruction);
-    if (step) cut = { at: row, step };
+    if (step && !goesOnAfter(scene, row, step)) cut = { at: row, step };
   }
   return findings;
 }
@@ -41,6 +41,10 @@ function cutAtEnd({ steps }: Instruction): Step | null {
   const goesOn = behind.some((step) => step.kind === 'fasten-off' || isWork(step));
   return at >= 0 && !goesOn ? (steps[at] ?? null) : null;
 }
+
+/** "Finish off the small ear here. Continue for the big ear.": the yarn of one copy is cut, that of another goes on. */
+const goesOnAfter = ({ manuscript }: Scene, { placed }: Placed, step: Step): boolean =>
+  /\b(?:continue|carry on|go on)\b/i.test(manuscript.text.slice(placed.from + step.to, placed.to));
 
 /** Words that put a yarn on the hook, or that are not followed and might. */
 function takesYarn({ steps }: Instruction): boolean {

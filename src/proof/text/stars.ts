@@ -65,9 +65,18 @@ function lonely(scene: Scene, row: Placed, marks: readonly Mark[]): Finding[] {
   // "*…* 6 times": the second star closes.
   if (isRepeated || single.length !== 1 || openers.length !== 1) return [];
   const [first] = single as [Mark];
+  if (isFootnote(row, first)) return [];
   const words = { mark: first.mark, row: nameOf(scene, row.placed) };
   return [starUnpaired(first, words, { rows: rowIds(scene, row) })];
 }
+
+/** "*do not tie off - continue to the first leg": behind the star nothing is worked. */
+const isFootnote = ({ placed }: Placed, star: Mark): boolean =>
+  placed.instruction.steps.every(
+    ({ kind, to }) => placed.from + to <= star.from || QUIET.has(kind),
+  );
+
+const QUIET: ReadonlySet<string> = new Set(['remark', 'fasten-off', 'spiral', 'turn', 'yarn']);
 
 const saysRepeat = ({ manuscript }: Scene, { placed }: Placed): boolean =>
   /\b(?:rep|rpt|repeat|repeats|repeating|times|twice|around|across|to end)\b/i.test(

@@ -202,3 +202,42 @@ Rnd 3: Ch 3, align both legs, 1 sc in the invisible fasten-off stitch of the 1st
   const start = `Hat (US terms)\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc into each of your beginning 6 sc for a total of 12 stitches.\n`;
   expect(worked(start, 'Rnd 2')).toEqual(['Rnd 2 12 proven']);
 });
+
+describe('several rows in the line of a name', () => {
+  it.each([
+    'Body: R1 6 sc in MR (6) R2 inc x 6 (12) R3 (sc, inc) x 6 (18) R4-8 sc 18 (18)',
+    'Arms (make 2): R1 6 sc in MR (6), R2 inc x6 (12), R3 (sc, inc) x 6 (18), R4-8 sc 18 (18)',
+    'Legs (x2) - R1. 6 sc in MR (6); R2. inc around (12); R3. (sc, inc) x 6 (18); R4-R8. sc around (18). Fasten off.',
+  ])('%s', (line) => {
+    const text = `Field mouse (US terms)\n${line}\n`;
+    expect(worked(text, 'R1', 'R2', 'R3', 'R4', 'R8').join()).toBe(
+      'R1 6 proven,R2 12 proven,R3 18 proven,R4 18 proven,R8 18 proven',
+    );
+    expect(complaints(text)).toEqual([]);
+    expect(complaints(text.replace('(12)', '(13)'))).toEqual(['2 count-mismatch']);
+  });
+});
+
+it('"dc evenly around" without a number is one in each stitch of a round', () => {
+  const text = `Hat (US terms)
+Rnd 1: 10 dc in magic ring. (10)
+Rnd 2: Ch 1, 2 dc in each st around, join. (20)
+Rnds 3-5: Ch 1, dc evenly around, join.
+Rnd 6: Ch 1, sc evenly around, join. (20)\n`;
+  expect(made(text)).toEqual([10, 20, 20, 20, 20, 20]);
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text.replace('join. (20)\n', 'join. (24)\n').replace('evenly around, join. (20)', 'evenly around, join. (24)'), 'Rnd 6')).not.toEqual(['Rnd 6 20 proven']);
+});
+
+it('lengths told in two ways, either of two numbers of times, footnotes and yarn that goes on', () => {
+  const text = `Ears (US terms)
+Rnd 1: 4 sc in magic ring. (4)
+Rnd 2: 2 sc in each st. (8)
+*do not tie off - continue to the big ear
+Finish off small ear here. Continue for big ear.
+Rnd 3: Sc around. (8)
+Rnds 4-6: Repeat Round 3 two/three times – OR until it’s 4 inches in length – or you have the length you desire;
+Repeat Rnd 3 until ear measures 8 cm from the tip of the toe, or 1 cm less than desired length.
+Rnd 7: Work 8 sc evenly around. If you've divided your brim into 4 sections, you can evenly work 2 sc into each section. (8)\n`;
+  expect(complaints(text)).toEqual([]);
+});

@@ -76,6 +76,8 @@ export interface Hands {
   tookStitch: boolean;
   /** How many places each "skip" of this row passes: the last of them may be left to the join. */
   skips: ReadonlySet<number>;
+  /** Places before the row's end at which its words stop a repeat: "rep from * to last 5 sc"; 0: nowhere. */
+  stopsBefore: number;
   /** Where the last skip ended: the entry behind it, and how many nodes there were. */
   skipped: { readonly to: number; readonly nodes: number; readonly n: number };
   /** Chains of a space that a skip passed by number, without coming to its end. */
@@ -232,6 +234,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     tookSpace: false,
     tookStitch: false,
     skips: NO_SKIPS,
+    stopsBefore: 0,
     skipped: NOTHING_SKIPPED,
     partSkip: null,
     leave: false,
@@ -310,6 +313,7 @@ export function beginRow(
   hands.tookSpace = false;
   hands.tookStitch = false;
   hands.skips = NO_SKIPS;
+  hands.stopsBefore = 0;
   hands.skipped = NOTHING_SKIPPED;
   hands.partSkip = null;
   hands.leave = false;

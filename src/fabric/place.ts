@@ -284,7 +284,10 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   const beside =
     (hands.last?.space === true && before <= hands.passed) ||
     endOfGroupStoodIn(hands) === entry - 1;
-  if (before > chainsMade(hands) && wanted === COUNTED && !beside) leaveOver(hands, before, at);
+  const over = chainsMade(hands);
+  // "Rep from * to last 5 sc, ch 1, tr in last sc": those between are skipped, as in each repeat.
+  const isTold = over > 0 && hands.stopsBefore === before + 1 && hands.skips.has(before);
+  if (before > over && wanted === COUNTED && !beside && !isTold) leaveOver(hands, before, at);
   return wanted === SPACE ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
 }
 

@@ -146,10 +146,17 @@ function goBehind(hands: Hands, step: Step): void {
   hands.limit = edge.n;
 }
 
+/** "Turning chains do not count": those of common height. */
+const TURNING = [2, 3, 4];
+
 /** "Ch 3 does not count as a stitch": told of chains of a length. */
 function uncountedBy(orders: readonly StandingOrder[]): ReadonlySet<number> {
   const lengths = orders.flatMap((order) =>
-    order.kind === 'start-chain' && order.n !== null && !order.countsAs.counts ? [order.n] : [],
+    order.kind === 'start-chain' && !order.countsAs.counts
+      ? order.n === null
+        ? TURNING
+        : [order.n]
+      : [],
   );
   return lengths.length > 0 ? new Set(lengths) : NO_LENGTHS;
 }

@@ -35,6 +35,8 @@ export function readCounts(r: Reader, end: number): StatedCount[] | null {
     // "(11 + 11 = 22 dc)": parts of a sum have no count of their own.
     if (kindAt(r) === T.equals && counts.length > 1 && counts.every(({ unit }) => unit === null))
       counts = NONE;
+    // "(6 shells or 42 dc)": told in two ways.
+    if (isWord(r, W.or) && counts.at(-1)?.unit && kindAt(r, 1) === T.number) r.at++;
     skipLead(r, end);
     if (r.at >= end) break;
     const count = countItem(r);

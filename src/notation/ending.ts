@@ -1,6 +1,8 @@
 /** How a repeat ends: "ending with sc in last st", "ending last rep at **", "omitting last ch 2". */
 
+import { readPlaceAfterPreposition } from './place.ts';
 import {
+  clauseEnds,
   eatThe,
   fromOf,
   isWord,
@@ -63,6 +65,12 @@ function endingHere(r: Reader): Ending | null {
     }
     r.at = behind;
     return { kind: 'with', steps: [words], last, from: fromOf(r, start), to: toOf(r) };
+  }
+  if (last && isWord(r, W.in)) {
+    const behind = r.at;
+    const place = readPlaceAfterPreposition(r);
+    if (place && clauseEnds(r)) return { kind: 'in', place, from: fromOf(r, start), to: toOf(r) };
+    r.at = behind;
   }
   if (isWord(r, W.with) || isWord(r, W.by) || isWord(r, W.in)) {
     if (!isWord(r, W.in)) r.at++;

@@ -41,7 +41,7 @@ import { readUntil } from './until.ts';
 
 /** "miss first tr and 1ch, …", "sk next ch-2 sp, next 9 sts and next ch-2 sp": all of the list is skipped. */
 export function readSkips(r: Reader): SkipStep[] | null {
-  const list = skippedList(r);
+  const list = skippedList(r) ?? countedList(r);
   if (list) return list;
   const first = readSkip(r);
   if (!first) return null;
@@ -81,6 +81,30 @@ function skippedList(r: Reader): SkipStep[] | null {
   r.at = close + 1;
   return skips.length > 0 ? skips : null;
 }
+
+/**
+ * "skip 2 ch and 1 tr, sc in next tr", "skip 1 tr, 1 ch and 1 tr": several, each with its number, the last
+ * behind "and" and before the clause ends. What has a place of its own is worked, and none of them.
+ */
+function countedList(r: Reader): SkipStep[] | null {
+  const start = r.at++;
+  if (isWord(r, W.next)) r.at++;
+  const skips: SkipStep[] = [];
+  let isLast = false;
+  while (kindAt(r) === T.number && skips.length < MOST_LISTED) {
+    const item = skippedItem(r);
+    if (!item) break;
+    skips.push(item);
+    if (isLast && clauseEnds(r)) return skips;
+    isLast = isWord(r, W.and);
+    if (!isLast && kindAt(r) !== T.comma) break;
+    r.at++;
+  }
+  r.at = start;
+  return null;
+}
+
+const MOST_LISTED = 8;
 
 /** "2 dc", "ch 1", "1 ch", "picot" of such a list. */
 function skippedItem(r: Reader): SkipStep | null {
@@ -222,6 +246,8 @@ const word = (r: Reader): string => wordOn(r, 0);
 function isMagicCircle(r: Reader, start: number): boolean {
   if (!isWord(r, W.mc)) return false;
   const numbered = kindAt(r, 1) === T.number;
+  // "Using MC, ch 5": the main colour.
+  if (isWord(r, W.using, -1) && kindAt(r, 1) === T.comma && isWord(r, W.ch, 2)) return false;
   if (r.at > start) return numbered || clauseEnds(r, 1);
   // "1. MC (4)": what stands in the bracket alone is made in it.
   const counted = kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && kindAt(r, 3) === T.close;

@@ -239,6 +239,8 @@ export type Times =
 export type Ending =
   /** "ending with sc in last st" (`last` false); "ending last rep with …" (`last` true). */
   | ({ readonly kind: 'with'; readonly steps: readonly Step[]; readonly last: boolean } & Span)
+  /** "ending last rep in top of tch": where the last stitch of the last repeat goes. */
+  | ({ readonly kind: 'in'; readonly place: Place } & Span)
   /** "ending last rep at **": stops at the mark. */
   | ({ readonly kind: 'at'; readonly mark: string } & Span)
   /** "omitting last ch 2": the steps are left out of the last repeat. */

@@ -136,11 +136,38 @@ function lastPass(hands: Hands, step: RepeatStep): readonly Step[] {
       const stop = steps.findIndex((inner) => inner.kind === 'mark' && inner.mark === ending.mark);
       return stop < 0 ? steps : steps.slice(0, stop);
     }
+    case 'in':
+      return withLastIn(steps, ending.place);
     case 'omit':
-      return withoutLast(steps, Math.max(1, ending.steps.length));
+      return withFewer(hands, steps, ending.steps) ?? withoutLast(steps, Math.max(1, ending.steps.length));
     case 'with':
       return endsWith(hands, ending, steps);
   }
+}
+
+/** "Ending last rep in top of tch": the last stitches of the pass go there. */
+function withLastIn(steps: readonly Step[], place: Place): readonly Step[] {
+  const at = steps.findLastIndex(({ kind }) => kind === 'work' || kind === 'group');
+  const last = steps[at];
+  return last?.kind === 'work' || last?.kind === 'group'
+    ? steps.with(at, { ...last, place })
+    : steps;
+}
+
+/** "*…, 4 tr in next sc; rep from * omitting 1 tr at end of last rep": three; `null` where none are so many. */
+function withFewer(
+  hands: Hands,
+  steps: readonly Step[],
+  [omitted, more]: readonly Step[],
+): readonly Step[] | null {
+  const at = steps.findLastIndex(({ kind }) => kind !== 'remark');
+  const last = steps[at];
+  if (last?.kind !== 'work' || omitted?.kind !== 'work' || more || omitted.place) return null;
+  if (last.stitch.stem !== omitted.stitch.stem || last.place === null || last.place.n) return null;
+  const n = (numberFor(hands, last.n) ?? 1) - (numberFor(hands, omitted.n) ?? 1);
+  if (n < 1) return null;
+  const { from, to } = last;
+  return steps.with(at, { ...last, n: { values: [n], from, to } });
 }
 
 /** Without the last n steps of work; what is said between them is none. */
@@ -205,6 +232,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   passToNamed(hands, step);
   const outerLimit = hands.limit;
   const told = step.times.kind === 'until' ? step.times.until : null;
+  if (told?.kind === 'last') hands.stopsBefore = numberFor(hands, told.n) ?? 0;
   const until = throughLast(hands, told, here) ? null : beforeTopToo(hands, told, here);
   hands.limit = Math.min(hands.limit, limitOf(hands, until), beforeClosed(hands, step));
   const have = remaining(hands);

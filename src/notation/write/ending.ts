@@ -1,5 +1,6 @@
 /** How the last repeat differs: "ending with …", "ending last rep at **", "omitting last ch 2". */
 import type { Ending } from '../tree.ts';
+import { writeIn } from './place.ts';
 import type { Voice } from './voice.ts';
 
 /** With the comma before it, or nothing. */
@@ -10,6 +11,8 @@ export function writeEnding(ending: Ending | null, voice: Voice): string {
       const what = ending.last ? 'ending last rep with' : 'ending with';
       return `, ${what} ${voice.list(ending.steps, voice)}`;
     }
+    case 'in':
+      return `, ending last rep ${writeIn(ending.place, voice)}`;
     case 'at':
       return `, ending last rep at ${ending.mark}`;
     case 'omit':

@@ -197,6 +197,7 @@ function timed(times: Times): string {
 
 function ended(ending: NonNullable<(Step & { kind: 'repeat' })['ending']>, text: string): string {
   if (ending.kind === 'at') return `at ${ending.mark}`;
+  if (ending.kind === 'in') return `last ${placed(ending.place)}`;
   const list = `[${steps(ending.steps, text)}]`;
   return ending.kind === 'omit' ? `without ${list}` : `${ending.last ? 'last ' : ''}with ${list}`;
 }

@@ -129,3 +129,53 @@ describe('rows worked again', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('lace of a stitch dictionary', () => {
+  // Multiple of 8 + 1 stitches: 42 chains with the one to turn. 1 + 5 × (4 + 1) = 26; 1 + 5 × 2 = 11;
+  // 1 + 1 + 5 × (1 + 4) - 1 = 26 with the last shell one shorter.
+  const petals = (row3 = 'omitting 1tr at end of last rep') =>
+    piece(
+      'Multiple of 8 + 1.',
+      '',
+      'Row 1: 1sc into 2nd ch from hook, *2ch, skip 3ch, 4tr into next ch, 2ch, skip 3ch, 1sc into next ch; rep from * to end, turn.',
+      'Row 2: 1ch, 1sc into first st, *3ch, skip 2ch and 1tr, 1sc into next tr, 3ch, skip 2tr and 2ch, 1sc into next sc; rep from * to end, turn.',
+      `Row 3: 4ch (count as 1tr), 1tr into first st, *2ch, skip 3ch, 1sc into next sc, 2ch, skip 3ch, 4tr into next sc; rep from * to end ${row3}, turn.`,
+      'Row 4: 1ch, 1sc into first st, *3ch, skip 2tr and 2ch, 1sc into next sc, 3ch, skip 2ch and 1tr, 1sc into next tr; rep from * ending last rep in top of tch, turn.',
+    );
+  it('skips lists of stitches, leaves stitches out of the last repeat and ends it in the turning chain', () => {
+    expect(worked(petals(), 'Row 1', 'Row 2', 'Row 3', 'Row 4')).toEqual([
+      'Row 1 26 unstated',
+      'Row 2 11 unstated',
+      'Row 3 26 unstated',
+      'Row 4 11 unstated',
+    ]);
+    expect(complaints(petals())).toEqual([]);
+  });
+  it.each([
+    ['Ch 1, sc in first st, skip 2 sts and 2 dc in next st (3)', 3],
+    ['Ch 1, sc in first st, skip 1 sc, 1 sc and 1 sc in next st (2)', 2],
+  ])('near miss: what has a place is worked: %s', (row, n) => {
+    const text = piece('Ch 5.', 'Row 1: Sc in 2nd ch from hook and in each ch. (4)', `Row 2: ${row}`);
+    expect(worked(text, 'Row 2')[0]).toContain(` ${n} `);
+  });
+  it('passes the stitches between a repeat that stops five before the end and the last one', () => {
+    const row = (skip: number) =>
+      piece(
+        'Ch 32.',
+        'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (31 sc)',
+        `Row 2: Ch 5 (counts as tr and ch 1), tr in first sc, skip 4 sc, sc in next sc, *ch 1, skip ${skip} sc, (tr, ch 1) 5 times in next sc, skip 4 sc, sc in next sc; rep from * to last 5 sc, ch 1, tr in last sc, turn.`,
+      );
+    expect(complaints(row(4))).toEqual([]);
+    expect(complaints(row(3))).not.toEqual([]);
+  });
+  it('has the main colour in "Using MC, ch 5"', () => {
+    const text = piece('Using MC, ch 6.', 'Row 1: Sc in 2nd ch from hook and in each ch across. (5)');
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 5 proven']);
+  });
+  it('holds a count that is told in two ways', () => {
+    const text = (n: number) =>
+      piece('Rnd 1: 6 sc in magic ring. (6)', `Rnd 2: 7 dc in each sc around. (6 shells or ${n} dc)`);
+    expect(worked(text(42), 'Rnd 2')).toEqual(['Rnd 2 42 proven']);
+    expect(complaints(text(36))).toEqual(['4 count-mismatch']);
+  });
+});

@@ -139,7 +139,10 @@ function lastPass(hands: Hands, step: RepeatStep): readonly Step[] {
     case 'in':
       return withLastIn(steps, ending.place);
     case 'omit':
-      return withFewer(hands, steps, ending.steps) ?? withoutLast(steps, Math.max(1, ending.steps.length));
+      return (
+        withFewer(hands, steps, ending.steps) ??
+        withoutLast(steps, Math.max(1, ending.steps.length))
+      );
     case 'with':
       return endsWith(hands, ending, steps);
   }

@@ -2,14 +2,17 @@
  * Rows shaped at their ends, as garments tell them: "dec 1 st at each end of next row", "inc 1 st at beg
  * of next 4 rows", "dec 1 st at neck edge every other row 3 times", "… until 12 sts remain".
  */
+import { PLAIN_NOUN } from './noun.ts';
 import { readNumbers } from './numbers.ts';
 import { clauseEnds, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
 import { plainRowsAgain } from './rows-again.ts';
-import type { Run } from './run.ts';
+import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
-import type { EndShaping, EvenStep, Numbers, RowsAgainStep, StitchTerm } from './tree.ts';
+import type { EndShaping, EvenStep, Numbers, RowsAgainStep, StitchTerm, WorkStep } from './tree.ts';
+import { readWork } from './work.ts';
+import { plainWork } from './work-draft.ts';
 
 const NUMBERS = String.raw`\d+(?:\s?[([][\d,; –-]+[)\]])?|twice|once`;
 const NTH = String.raw`other|alternate|alt\.?|second|third|fourth|\d+(?:st|nd|rd|th)?`;
@@ -18,7 +21,7 @@ const EVERY = String.raw`(?:every|each)(?: following| foll\.?)?`;
 /** How much, where, and in which rows; all in small letters. */
 const SHAPES = new RegExp(
   [
-    String.raw`^(?:dec|inc)(?:reas(?:e|ing))?\.?(?: (?<n>\d+|one|a)(?: (?:st|stitch|[hsd]{1,2}c|h?tr|mesh)(?:es|s)?\b\.?)?)?`,
+    String.raw`^(?:dec|inc)(?:reas(?:e|ing))?\.?(?: (?<n>\d+|one|a)\b(?: (?:st|stitch|[hsd]{1,2}c|h?tr|mesh)(?:es|s)?\b\.?)?)?`,
     String.raw`(?: ?,? ?(?:(?:at|on|in) )?(?:the )?(?:(?<both>(?:each|both|either) (?:ends?|sides?|edges?)|beg(?:inning)?\.? and (?:at )?(?:the )?end)`,
     String.raw`|(?<start>beg(?:inning)?\b\.?|start\b)|(?<end>end\b)|(?<edge>(?:neck|armholes?|arm|front|side|cent(?:er|re) front|outside|outer|inner|inside|raglan|sleeve)(?: edges?)?|(?:one|same|this|that) (?:end|edge|side))\b))?`,
     `(?: ?,? ?(?:(?:of|on|in|at) )?(?:the )?(?:`,
@@ -45,9 +48,9 @@ export function shapesEnds(r: Reader, run: Run): boolean {
   const said = found.groups;
   let end = start;
   while (r.kind[end] !== T.end && r.from[end]! < fromOf(r, start) + found[0].length) end++;
-  if (!endsOrder(r, end - start, said)) return false;
+  if (!endsOrder(r, end - start, said)) return aroundWork(r, run, { end, said });
   const middle = workBefore(run);
-  if (middle === undefined) return false;
+  if (middle === undefined) return endsWork(r, run, { end, said });
   const numbersAt = (name: string): Numbers | null => {
     const text = said[name];
     if (text === undefined) return null;
@@ -90,7 +93,7 @@ type Said = Readonly<Record<string, string | undefined>>;
 function tells(said: Said): boolean {
   const rows = said.next ?? said.rows ?? said.before ?? said.nth ?? said.times ?? said.left;
   const where = said.both ?? said.start ?? said.end ?? said.edge;
-  if (said.n === undefined && !(said.both && rows)) return false;
+  if (said.n === undefined && !(said.both && rows) && !(said.end && said.this)) return false;
   return where !== undefined || rows !== undefined;
 }
 
@@ -116,16 +119,67 @@ function workBefore(run: Run): { stitch: StitchTerm | null; from: number } | nul
   if (last.kind === 'even' && !last.rows && !last.measure && !last.shaping)
     return { stitch: last.stitch, from: last.from };
   if (last.kind !== 'work') return run.out.slice(run.sentence).some(isOther) ? undefined : null;
-  const until = last.place ? last.place.until : last.until;
-  const plain = last.stitch.shape === 'one' && last.n === null && last.alsoIn.length === 0;
-  const all = last.place ? last.place.pick === 'each' && !last.place.n : until?.kind === 'end';
-  return plain && all && run.out.length - 1 === run.sentence
-    ? { stitch: last.stitch, from: last.from }
+  const all = plainToEnd(last);
+  return all && run.out.length - 1 === run.sentence
+    ? { stitch: all.stitch, from: all.from }
     : undefined;
 }
 
 const isOther = ({ kind }: { kind: string }): boolean =>
   kind === 'work' || kind === 'group' || kind === 'repeat';
+
+interface Found {
+  readonly end: number;
+  readonly said: Said;
+}
+
+/** "Dec 1 st at each end, sc across": the work that is shaped stands behind. */
+function aroundWork(r: Reader, run: Run, { end, said }: Found): boolean {
+  if (!said.both || r.kind[end] !== T.comma || run.out.some(isOther)) return false;
+  const start = r.at;
+  const term = readStitch(r);
+  r.at = end + 1;
+  const work = readWork(r);
+  if (!term || !work || plainToEnd(work) === null || !clauseEnds(r)) {
+    r.at = end;
+    putWords(r, run, start, 'unread');
+    return true;
+  }
+  const n = /^\d/.test(said.n ?? '') ? Number(said.n) : 1;
+  const shaping = { stitch: term, n, at: 'both', every: 1, next: false, times: null } as const;
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  run.out.push(...ordered(shaping, { left: null, stitch: work.stitch, ...span }));
+  return true;
+}
+
+/** "Inc in first st, sc across, inc at end of row": the last of them is in the last place. */
+function endsWork(r: Reader, run: Run, { end, said }: Found): boolean {
+  const last = run.out.at(-1);
+  if (!said.end || last?.kind !== 'work' || plainToEnd(last) === null) return false;
+  const start = r.at;
+  const term = readStitch(r);
+  if (!term) return false;
+  r.at = end;
+  const many = /^\d/.test(said.n ?? '') ? Number(said.n) : 1;
+  const used = term.shape === 'together' ? (term.legs ?? 2) * many : many;
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  const noun = { ...PLAIN_NOUN, plural: true };
+  const n = { values: [used], ...span };
+  const until = { kind: 'last', n, noun, chain: false, ...span } as const;
+  const place = last.place ? { ...last.place, until } : null;
+  run.out[run.out.length - 1] = { ...last, place, until: place ? null : until };
+  run.out.push({ ...plainWork(term, span), n: many > 1 ? { values: [many], ...span } : null });
+  return true;
+}
+
+/** The work, where it is one stitch in each place up to the end. */
+function plainToEnd(work: WorkStep): WorkStep | null {
+  const { place, until, stitch, n, alsoIn } = work;
+  const all = place ? place.pick === 'each' && !place.n && !place.of : until?.kind === 'end';
+  const stop = place ? place.until : until;
+  const isPlain = stitch.shape === 'one' && n === null && alsoIn.length === 0;
+  return all && isPlain && (stop === null || stop.kind === 'end') ? work : null;
+}
 
 interface Order {
   readonly left: Numbers | null;

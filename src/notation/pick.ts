@@ -64,7 +64,9 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
     case W.each:
     case W.every:
     case W.alternate:
-      return eachPick(r, draft);
+      // "in each centre ch-1 sp of each shell"
+      if (isWord(r, W.centre, 1) && kindAt(r, 2) !== T.end) r.at++;
+      return isWord(r, W.centre) ? centrePick(r, draft) : eachPick(r, draft);
     case W.all:
     case W.both:
       return allPick(r, draft);

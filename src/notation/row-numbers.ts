@@ -35,9 +35,12 @@ export function readRowNumbers(r: Reader): number[] | null {
   if (isWord(r, W.no)) r.at++;
   // "Repeat R: 2"
   if (kindAt(r) === T.colon && isWord(r, W.r, -1)) r.at++;
+  // "row (2)"
+  const held = kindAt(r) === T.open && kindAt(r, 1) === kind && kindAt(r, 2) === T.close;
+  if (held) r.at++;
   if (kindAt(r) !== kind) return fail(r, start);
   rows.push(valueAt(r));
-  r.at++;
+  r.at += held ? 2 : 1;
   while (rows.length < LONGEST_RANGE && nextRow(r, rows, kind));
   if (ordinal && !isRow(r)) return fail(r, start);
   if (kind === T.ordinal && isRow(r)) r.at++;

@@ -183,6 +183,9 @@ function readHead(r: Reader): Head | null {
   const name = slice(r, fromOf(r, start), end || (r.to[r.at + k - 1] ?? 0));
   r.at += k + 1;
   if (!isName(name)) return null;
+  // "StarSt": words of the trade are read apart, though no blank stands between them.
+  if (/^\p{Lu}\p{Ll}+\p{Lu}\p{Ll}+$/u.test(name))
+    aliases.push(name.replace(/(?<=\p{Ll})(?=\p{Lu})/u, ' '));
   const of = name.toLowerCase().indexOf(' of a ');
   const key = keyOf(of > 0 ? name.slice(0, of) : name);
   const spellings = [

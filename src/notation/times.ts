@@ -6,6 +6,7 @@ import {
   clauseEnds,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
@@ -13,6 +14,7 @@ import {
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -81,6 +83,7 @@ function numberTimes(
   plainMore: false | null,
   total: boolean,
 ): Times | null {
+  const further = eatFurther(r);
   const sign = eatSign(r);
   const bracketed = kindAt(r) === T.open && kindAt(r, 1) === T.number && timesIn(r);
   if (bracketed) r.at++;
@@ -89,7 +92,7 @@ function numberTimes(
   if (!n) return null;
   // "nineteen/twenty times": the maker may choose.
   if (kindAt(r) === T.slash && kindAt(r, 1) === T.number && isWord(r, W.times, 2)) r.at += 2;
-  let more = eatWord(r, W.more);
+  let more = eatWord(r, W.more) || further;
   const word = isWord(r, W.times) || kindAt(r) === T.times || (isWord(r, W.x) && !sign);
   if (word) r.at++;
   if (bracketed && kindAt(r) === T.close) r.at++;
@@ -100,6 +103,16 @@ function numberTimes(
   const said = more ? true : inAll ? false : plainMore;
   return { kind: 'times', n, more: said, from: fromOf(r, start), to: toOf(r) };
 }
+
+/** "a further 17 times", "an additional 3 times", "another 4 times" */
+function eatFurther(r: Reader): boolean {
+  const k = isWord(r, W.a) ? 1 : 0;
+  const said = isOneOf(r, FURTHER, k) && kindAt(r, k + 1) === T.number;
+  if (said) r.at += k + 1;
+  return said;
+}
+
+const FURTHER = wordsOf('further additional');
 
 function eatSign(r: Reader): boolean {
   const star = kindAt(r) === T.star && valueAt(r) === 1;

@@ -65,9 +65,10 @@ function nameHere(r: Reader, labelled: boolean): string | null {
   return r.text.slice(from, to);
 }
 
-/** "Colour 2", "colour B", "Colour Two". */
+/** "Colour 2", "colour B", "Colour Two", "color one ch 40". */
 const isNumbered = (r: Reader, word: string): boolean =>
-  /^[\da-z]$/i.test(word) || (kindAt(r) === T.number && /^[A-Z]/.test(word));
+  /^[\da-z]$/i.test(word) ||
+  (kindAt(r) === T.number && (/^[A-Z]/.test(word) || isWord(r, W.ch, 1)));
 
 function joinsOn(r: Reader, first: string): boolean {
   if (kindAt(r) === T.number) return r.from[r.at] === r.to[r.at - 1];

@@ -5,7 +5,7 @@
 import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../hands.ts';
-import { mark, restore } from '../mark.ts';
+import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { noGroupAhead } from '../take.ts';
 
@@ -189,6 +189,46 @@ function endsInFirst(
   if (tryOut(hands, short) && (allTaken(hands, step) || remainingSpaces(hands) <= 1)) return true;
   restore(hands, start);
   return false;
+}
+
+/**
+ * "*Sc in next sc, ch 2, dc in next dc, ch 2; rep from * across, ending with dc in 3rd ch of ch-5": where the
+ * last stitch of the last pass is the one told, and it and what stands before it fill the row.
+ * `marks`: before and after the last passes, newest first; the hands are where the first has them if
+ * that is not so.
+ */
+export function endsInPass(
+  hands: Hands,
+  step: RepeatStep,
+  row: RowContext,
+  marks: readonly Mark[],
+): boolean {
+  const { ending } = step;
+  if (ending?.kind !== 'with' || hands.edge.kind !== 'row' || hands.into) return false;
+  const end = ending.steps.filter(({ kind }) => WORKS.has(kind));
+  const pass = step.steps.filter(({ kind }) => WORKS.has(kind));
+  const from = pass.findLastIndex((one) => isAlike(hands, end[0]!, one));
+  const rest = pass.slice(from + end.length);
+  if (end.length === 0 || from < 1 || rest.length === 0 || !inLastPlace(end.at(-1))) return false;
+  if (!end.every((one, i) => isAlike(hands, one, pass[from + i]))) return false;
+  if (!rest.every(({ kind }) => kind === 'chain' || kind === 'skip')) return false;
+  for (const at of marks) {
+    restore(hands, at);
+    const left = remaining(hands);
+    const { used } = hands;
+    const steps = [...pass.slice(0, from), ...end];
+    const fits = left > 1 && tryOut(hands, () => row.walk(hands, steps, row));
+    if (fits && remaining(hands) === 0 && hands.used - used === left) return true;
+  }
+  if (marks[0]) restore(hands, marks[0]);
+  return false;
+}
+
+/** "in last st", "in 3rd ch of turning ch": where a row ends. */
+function inLastPlace(step: Step | undefined): boolean {
+  if (step?.kind !== 'work' || !step.place) return false;
+  const { pick, of, nouns } = step.place;
+  return pick === 'last' || (of?.nouns ?? nouns)[0]?.kind === 'start-chain';
 }
 
 /** A pass without its last stitch, which may stand at the end of "(ch 5, sc in next lp) twice". */

@@ -24,7 +24,7 @@ import { ask } from '../readings.ts';
 import { noGroupAhead, passOver, seek } from '../take.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
-import { cutShort, leavesSkip, stopsAtEnding } from './last-pass.ts';
+import { cutShort, endsInPass, leavesSkip, stopsAtEnding } from './last-pass.ts';
 import { shellBehindSkip } from './shell-behind-skip.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
@@ -261,7 +261,9 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   noteRest();
   const rounds = hands.edge.ring && usedBefore > 0 && usedBefore + remaining(hands) === passes.per;
   const full = mark(hands);
-  if (passes.count > 0 && here.top && stopsAtEnding(hands, step, row)) {
+  const marks = [full, ...[...passes.before].reverse()];
+  const whole = passes.count > 0 && here.top;
+  if (whole && (stopsAtEnding(hands, step, row) || endsInPass(hands, step, row, marks))) {
     finish();
     return true;
   }

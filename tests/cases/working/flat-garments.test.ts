@@ -114,3 +114,41 @@ describe('rows shaped at their ends', () => {
     expect(made(writePattern(manuscript))).toEqual(made(text));
   });
 });
+
+describe('the end of a row', () => {
+  it('a stitch in the turning chain is the last one of a pass, where it fills the row', () => {
+    const text =
+      'Chain-5 at beginning of row counts as first dc and ch 2.\nCh 12.\nRow 1: Sc in 2nd ch from hook and each ch across. (11)\nRow 2: Ch 5, sk first st, sc in next st, [ch 2, dc in next st, ch 2, sc in next st] 4 times, ch 2, dc in last st, turn. (10 ch-2 sps)\nRow 3: Ch 5, [sc in next sc, ch 2, dc in next dc, ch 2] across, ending with dc in 3rd ch of ch-5, turn. (10 ch-2 sps)\n';
+    expect(worked(text, 'Row 3')).toEqual(['Row 3 11 proven']);
+    expect(complaints(text)).toEqual([]);
+    expect(complaints(text.replace('of ch-5, turn. (10', 'of ch-5, turn. (12'))).toEqual([
+      '5 count-mismatch',
+    ]);
+  });
+
+  it('shaping told before and behind the work', () => {
+    const text =
+      'Ch 16.\nRow 1: Sc in 2nd ch from hook and each ch across. (15 sc)\nRow 2: Dec 1 sc at each end, sc across. (13 sc)\nRow 3: Inc in first st, sc across, inc at end of row. (15 sc)\nRow 4: Sc2tog, sc in each st across, dec 1 sc at end of row. (13 sc)\nRow 5: Make a decrease at the beginning of row; 1 sc in each st to end of row. (12 sc)\n';
+    expect(worked(text, 'Row 2', 'Row 3', 'Row 4', 'Row 5')).toEqual([
+      'Row 2 13 proven',
+      'Row 3 15 proven',
+      'Row 4 13 proven',
+      'Row 5 12 proven',
+    ]);
+  });
+});
+
+describe('names and numbers', () => {
+  it('a stitch named by two words without a blank', () => {
+    const text =
+      'StarSt: Star Stitch—([dc, ch 1] 2 times, dc) in indicated stitch or space.\nCh 17.\nRow 1: Sc in 2nd ch from hook and each ch across. (16)\nRow 2: Ch 3 (counts as dc), sk next 2 sts, StarSt in next st, *sk next 3 sts, StarSt in next st; repeat from * to last 4 sts, sk next 3 sts, dc in last st, turn—3 StarSt.\n';
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 11 proven']);
+  });
+
+  it('"row (2) a further 5 times" and "with color one ch 21"', () => {
+    const text =
+      'With color one ch 21.\n1) Dc in 4th ch from hook and each ch across. (19)\n2) Ch 3, dc in each dc across. (19)\n... repeat row (2) a further 5 times.\n8) Ch 1, sc in each st. (19)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text).length).toBe(8);
+  });
+});

@@ -255,8 +255,11 @@ function take(scan: Scan, stretch: Stretch): void {
   if (at.from >= to) return;
   const work = workBehindName(scan, at);
   if (work > at.from) {
-    const name = text.slice(at.from, work).replace(/\s+[-–—]\s*$/, '');
-    pushHeading(scan, { from: at.from, to: work, level: 0, name: titleWords(name) }, 'work');
+    const name = text.slice(at.from, work).replace(/\s+[-–—]\s*$|,\s*$/, '');
+    const above = scan.blocks.findLast(({ kind }) => kind === 'heading');
+    const isSame = above?.kind === 'heading' && above.name === titleWords(name);
+    if (!isSame)
+      pushHeading(scan, { from: at.from, to: work, level: 0, name: titleWords(name) }, 'work');
     return take(scan, { ...stretch, from: work });
   }
   const opens =
@@ -299,11 +302,18 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
   if (section === 'comments' || options.titles === 'headings') return from;
   const line = text.slice(from, Math.min(to, from + 60));
   const found =
-    NAME_AND_WORK.exec(line) ?? CAPITALS_AND_CHAIN.exec(line) ?? COPIES_AND_CHAIN.exec(line);
+    NAME_AND_ROW.exec(line) ??
+    NAME_AND_WORK.exec(line) ??
+    CAPITALS_AND_CHAIN.exec(line) ??
+    COPIES_AND_CHAIN.exec(line);
   // "Picot - ch 3, sl st in 3rd ch from hook": how a stitch is made.
   const isStitch = found !== null && isGroupName(found[0].replace(/[^\p{L}]+$/u, ''));
   return found && !isStitch ? from + found[0].length : from;
 }
+
+/** "Cuff, row 1: Ch 11, …" */
+const NAME_AND_ROW =
+  /^(?!(?:then|next|now|last|first|pattern|foundation|turn|join|work|repeat|rep|edging|border)\b)[A-Z][A-Za-z' ]{2,24}, (?=r(?:ow|nd|ound)s? ?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?\s?[:.])/;
 
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26." */
 const CAPITALS_AND_CHAIN =

@@ -14,8 +14,13 @@ const OTHER_WIDTH = /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|
 const INTO_CHAIN =
   /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b|\bskip (?:the )?(?:1st|first|first \d|\d) ch|\binto next ch\b|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
 
+/** "Row 1: dc", "Row 1: sc in each st across": along a chain, for a ring is named. */
+const ALONG_CHAIN =
+  /^\W*row (?:1|one)\b\W{1,4}(?:[sdh]{1,2}c|tr|single|double|half)\b(?![^\n]*\b(?:rings?|loop|circle|mr|ch(?:ain)? ?\d{2})\b)/i;
+
 /** Whether the row at `from`, whose label may have a line of its own, works into a foundation chain. */
 export const worksIntoChain = (text: string, from: number): boolean =>
+  ALONG_CHAIN.test(text.slice(from, from + 160)) ||
   INTO_CHAIN.test(text.slice(from, from + 160).replace(/\n\s*\n[\s\S]*/, ''));
 
 /**

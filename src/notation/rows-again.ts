@@ -136,6 +136,8 @@ function verb(r: Reader): boolean {
   if (eatWord(r, W.repeat) || eatWord(r, W.alternate)) {
     eatWord(r, W.as);
     eatWord(r, W.for);
+    // "Alternate between row 2 and 4"
+    if (isWord(r, W.alternate, -1)) eatWord(r, W.between);
     // "repeat and follow rounds 6 and 7"
     if (isWord(r, W.and) && spelled(r, r.at + 1) === 'follow') r.at += 2;
     return true;

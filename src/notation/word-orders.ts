@@ -32,6 +32,7 @@ import { plainCountAhead } from './plain-count.ts';
 import {
   clauseEnds,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   passWords,
@@ -39,6 +40,7 @@ import {
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { readRowsAgain } from './rows-again.ts';
 import { putWords, type Run } from './run.ts';
@@ -308,6 +310,10 @@ export function changesRows(r: Reader, run: Run): boolean {
     return false;
   if ((isWord(r, W.with) || isWord(r, W.using)) && readYarnAhead(r)) return false;
   const start = r.at;
+  if (inOtherLoops(r)) {
+    putWords(r, run, start, 'remark');
+    return true;
+  }
   while (
     kindAt(r) !== T.end &&
     kindAt(r) !== T.stop &&
@@ -321,6 +327,18 @@ export function changesRows(r: Reader, run: Run): boolean {
   putWords(r, run, start, 'unread');
   return true;
 }
+
+/** "but in back loops only", "except work into back loops": as many stitches in the same places. */
+function inOtherLoops(r: Reader): boolean {
+  const start = r.at;
+  while (!clauseEnds(r) && isOneOf(r, BUT)) r.at++;
+  if (r.at > start && readLoopOrder(r) !== null && (clauseEnds(r) || kindAt(r) === T.open))
+    return true;
+  r.at = start;
+  return false;
+}
+
+const BUT = wordsOf('but except only this time');
 
 function readYarnAhead(r: Reader): boolean {
   const start = r.at;

@@ -19,7 +19,7 @@ export function passFirstChains(hands: Hands, step: WorkStep, place: Place | nul
     doubt: 'first chains',
     custom: WORKED,
     alternatives: [PASSED, COUNTED],
-    local: true,
+    local: false,
     ...spanAt(hands, step),
   });
   if (reading === WORKED) return;

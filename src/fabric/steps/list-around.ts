@@ -14,7 +14,8 @@ export function listAround(
   steps: readonly Step[],
   here: Here,
 ): readonly Step[] | null {
-  if (!here.top || hands.edge.kind !== 'row') return null;
+  const along = hands.edge.kind === 'foundation' && !hands.edge.ring;
+  if (!here.top || !(hands.edge.kind === 'row' || along)) return null;
   if (!isItem(steps[here.i]) || steps.slice(0, here.i).some(isItem)) return null;
   const behind = steps.findLastIndex(isItem) + 1;
   const around = itemAround(steps[behind]);
@@ -27,6 +28,8 @@ export function listAround(
   // "Sc in next st. (18)" lacks its "around": that is to be told, not to be read into it.
   if (list.length === 1 && first.place !== null) return null;
   const alone = list.length === 1 && isAlone(first);
+  // "Row 1: dc" along the chain; several told there are a list that a first row has no passes of.
+  if (along && !alone) return null;
   if (!alone && (hands.statedStitches < 0 || !hands.edge.ring)) return null;
   // "2 sc, dec x 3, 3 sc (9)" on twelve: a pass that stops half-way would hide a number that slipped.
   const fits = (bare: number): boolean => {

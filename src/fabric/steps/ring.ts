@@ -20,7 +20,14 @@ export function worksIntoRing(hands: Hands, step: WorkStep): boolean {
   const { edge, foundation } = hands;
   if (edge.kind === 'into') return true;
   // "Rnd 1: 6 sc (6)": with nothing to work into, a ring is understood; not behind stitches that had places.
-  if (edge.kind === 'none') return hands.first === null && understood(hands, step);
+  if (edge.kind === 'none' && hands.first === null) {
+    if (step.n || step.numberAfter) return understood(hands, step);
+    // "Row 1: dc (20)", whose chain stands in no words that were read: along what is not known.
+    hands.edge = { ...edge, open: true };
+    hands.loose = true;
+    return false;
+  }
+  if (edge.kind === 'none') return false;
   if (edge.kind !== 'foundation' || !edge.ring || !foundation?.joined) return false;
   const small = foundation.to - foundation.from <= MOST_IN_RING;
   const reading = ask(hands.readings, {

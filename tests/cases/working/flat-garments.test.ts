@@ -152,3 +152,33 @@ describe('names and numbers', () => {
     expect(made(text).length).toBe(8);
   });
 });
+
+describe('rows told by other words', () => {
+  it('a part before each row of it', () => {
+    const text =
+      'Cuff, row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)\nCuff, row 2: Ch 1, turn, sc in each st. (10)\nCuff, rows 3-8: Repeat row 2.\nBody, row 1: Ch 21, sc in 2nd ch from hook and in each ch across. (20)\n';
+    const { rows, manuscript } = compile(text, { fixes: false });
+    expect(manuscript.parts.map(({ name }) => name)).toEqual(['Cuff', 'Body']);
+    expect(rows.map(({ made: n }) => n)).toEqual([10, 10, 10, 10, 10, 10, 10, 10, 20]);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('two rows by turns, and a row again in other loops', () => {
+    const text =
+      'Ch 11\nRow 1: sc in 2nd ch from hook and in each ch across. (10)\nRow 2: Ch 1, turn, sc in each st. (10)\nRow 3: Ch 1, turn, hdc in each st. (10)\nRows 4-7: Alternate between row 2 and 3.\nRow 8: Same as row 2 but in back loops only. (10)\n';
+    expect(worked(text, 'Row 7', 'Row 8')).toEqual(['Row 7 10 unstated', 'Row 8 10 proven']);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('a stitch alone along the chain, and along one that no words tell', () => {
+    expect(made('Ch 21\nRow 1: sc (20)\nRow 2: sc\nRow 3: dc (20)\n')).toEqual([20, 20, 20]);
+    expect(complaints('An easy scarf.\nRow 1: dc\nRow 2: sc\nRow 3: dc (20)\n')).toEqual([]);
+  });
+
+  it('a later count tells whether the first row passed a chain to turn', () => {
+    const text = 'Ch 21.\nRow 1: sc across.\nRow 2: Ch 1, turn, sc in each sc across. (20)\n';
+    expect(made(text)).toEqual([20, 20]);
+    expect(complaints(text)).toEqual([]);
+    expect(complaints(text.replace('across.\n', 'across. (21)\n'))).toEqual(['3 count-mismatch']);
+  });
+});

@@ -11,6 +11,8 @@ export function limitOf(hands: Hands, until: Until | null): number {
   const { edge } = hands;
   if (!until || until.kind === 'end' || until.kind === 'length') return hands.limit;
   if (until.kind === 'last') {
+    if (until.noun?.kind === 'group' && until.noun.word === 'group')
+      return beforeLastGroups(hands, numberFor(hands, until.n) ?? 1);
     let left = numberFor(hands, until.n) ?? 0;
     const block = hands.cornerBlocks && until.noun?.kind === 'box';
     const wanted = until.noun?.kind === 'space' || block ? SPACE : COUNTED;
@@ -24,6 +26,20 @@ export function limitOf(hands: Hands, until: Until | null): number {
   }
   const entry = placeLimit(hands, until);
   return until.before === null ? entry : sooner(hands, entry, numberFor(hands, until.before) ?? 0);
+}
+
+/** "To last 3-dc group": where the last of the stitches begin that stand side by side in one place. */
+function beforeLastGroups({ edge, nodes, pos, limit }: Hands, n: number): number {
+  let left = n;
+  for (let i = edge.n - 1; i >= pos; i--) {
+    if (edge.type[i] !== COUNTED) continue;
+    const { size, at } = groupAround(edge, nodes, i);
+    if (size < 2) continue;
+    const first = i - at;
+    if (--left === 0) return Math.max(pos, first);
+    i = first;
+  }
+  return left === n ? limit : pos;
 }
 
 /**

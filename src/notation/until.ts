@@ -370,7 +370,9 @@ function lastHere(r: Reader, start: number): Until | null {
   if (isWord(r, W.remaining)) r.at++;
   else if (isWord(r, W.from) || isWord(r, W.of) || isWord(r, W.before)) endBehind(r);
   const at = fromOf(r, numberAt);
-  const n = written ?? { from: at, to: at, values: [1] };
+  // "to last 3dc group": one of them, and what it is made of.
+  const one = noun?.kind === 'group' && noun.word === 'group' && !noun.plural;
+  const n = written && !one ? written : { from: at, to: at, values: [1] };
   if (named && !written && noun) lastOfTwo(r, noun);
   const chain = written !== null && noun !== null && andStartChain(r);
   return { kind: 'last', n, noun, chain, from: fromOf(r, start), to: toOf(r) };

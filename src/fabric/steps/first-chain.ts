@@ -19,7 +19,7 @@ export function passFirstChains(hands: Hands, step: WorkStep, place: Place | nul
     doubt: 'first chains',
     custom: WORKED,
     alternatives: [PASSED, COUNTED],
-    local: false,
+    local: true,
     ...spanAt(hands, step),
   });
   if (reading === WORKED) return;

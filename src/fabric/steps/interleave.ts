@@ -63,6 +63,9 @@ function cornerOf(place: Place): Place | null {
   return { ...place, pick: 'each', each: true, nouns: [noun], n: of.n, of: null };
 }
 
+const isOneCentre = (step: Step | undefined): boolean =>
+  step?.kind === 'work' && step.place?.pick === 'centre' && step.place.of?.pick !== 'each';
+
 /** What is told behind a walk that goes round: "working 3 sc in corners", "(…) in each corner". */
 function toldBehind(step: Step | undefined, introduced: boolean): Member | null {
   if ((step?.kind !== 'work' && step?.kind !== 'group') || !step.place) return null;
@@ -96,7 +99,8 @@ export function togetherFrom(
   steps: readonly Step[],
   i: number,
 ): { members: readonly Member[]; next: number } | null {
-  const first = memberOf(steps[i]) ?? memberAround(steps[i]);
+  // "3 dc in centre dc of 3-dc group, 1 dc in each dc to end": of one group, and then on.
+  const first = isOneCentre(steps[i]) ? null : (memberOf(steps[i]) ?? memberAround(steps[i]));
   if (!first) return null;
   const round = goesRound(first.place.until);
   const behind = (k: number): Member | null =>

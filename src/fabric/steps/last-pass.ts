@@ -207,9 +207,11 @@ export function endsInPass(
   if (ending?.kind !== 'with' || hands.edge.kind !== 'row' || hands.into) return false;
   const end = ending.steps.filter(({ kind }) => WORKS.has(kind));
   const pass = step.steps.filter(({ kind }) => WORKS.has(kind));
-  const from = pass.findLastIndex((one) => isAlike(hands, end[0]!, one));
+  const [first] = end;
+  if (!first || !inLastPlace(end.at(-1))) return false;
+  const from = pass.findLastIndex((one) => isAlike(hands, first, one));
   const rest = pass.slice(from + end.length);
-  if (end.length === 0 || from < 1 || rest.length === 0 || !inLastPlace(end.at(-1))) return false;
+  if (from < 1 || rest.length === 0) return false;
   if (!end.every((one, i) => isAlike(hands, one, pass[from + i]))) return false;
   if (!rest.every(({ kind }) => kind === 'chain' || kind === 'skip')) return false;
   for (const at of marks) {

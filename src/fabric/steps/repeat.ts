@@ -5,6 +5,7 @@ import {
   type RepeatStep,
   type Step,
   stemOf,
+  type Until,
   type WorkStep,
 } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
@@ -249,6 +250,7 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   // Those of another name behind the last of them are passed as those between are.
   if (named) hands.pos = Math.max(hands.pos, hands.limit);
   hands.namedOnly = false;
+  leadsToGroup(hands, step, row);
   const finish = (): void => {
     hands.limit = outerLimit;
     row.walk(hands, here.steps, row, { from: here.i + 1, top: here.top });
@@ -353,7 +355,10 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
       (standing && !hands.standing && count === 0);
     // Several passes along a chain end with it; one that took a whole side may take the other too.
     const wraps = count > 1 && edge.kind === 'foundation' && hands.edge !== edge;
-    if (start && (hands.missing > missing || !moved || wraps || lacksPlace(hands, facts))) {
+    // "… to last 3-dc group": into the group itself the pass may come, and that is not meant.
+    const beyond = edge === hands.edge && hands.pos > hands.limit && endsAtPlace(step);
+    const misfits = hands.missing > missing || lacksPlace(hands, facts);
+    if (start && (misfits || !moved || wraps || beyond)) {
       // "*Ch 7, 2 dc over next dc of 2nd row": how often is not known where the places lie elsewhere.
       const elsewhere = !moved && hands.loose && !loose;
       restore(hands, start);
@@ -371,6 +376,27 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     if (hands.edge.n === 0) break;
   }
   return { count, per, before };
+}
+
+const endsAtPlace = ({ times }: RepeatStep): boolean =>
+  times.kind === 'until' && (times.until.kind === 'place' || endsAtGroup(times.until));
+
+const endsAtGroup = (until: Until): boolean =>
+  until.kind === 'last' && until.noun?.kind === 'group' && until.noun.word === 'group';
+
+/**
+ * "*Dc in each dc to 3-dc group, …; rep from * to last 3-dc group, …": the stitches up to that group are
+ * worked as a pass begins.
+ */
+function leadsToGroup(hands: Hands, step: RepeatStep, row: RowContext): void {
+  const until = step.times.kind === 'until' ? step.times.until : null;
+  const [first] = step.steps;
+  const stop = first?.kind === 'work' ? (first.place?.until ?? first.until) : null;
+  if (!until || !first || !endsAtGroup(until) || stop?.kind !== 'place') return;
+  if (remaining(hands) === 0) return;
+  const start = mark(hands);
+  row.walk(hands, [first], row);
+  if (remaining(hands) > 0) restore(hands, start);
 }
 
 /** A ring holds any number of stitches. */

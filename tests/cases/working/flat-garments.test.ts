@@ -182,3 +182,17 @@ describe('rows told by other words', () => {
     expect(complaints(text.replace('across.\n', 'across. (21)\n'))).toEqual(['3 count-mismatch']);
   });
 });
+
+describe('yokes that grow in the centre of groups', () => {
+  const yoke =
+    'Ch3 counts as first dc.\nCh 30, (RS) 1dc in 4th ch from hook, 1dc in next 4ch, 3dc in next ch, 1dc in next 4ch, 3dc in next ch, 1dc in next 4ch, 3dc in next ch, 1 dc in next 11ch. (33dc + ch3)\n';
+  const row = (n: number): string =>
+    `2nd Row - ch3, *1dc in each dc to 3dc group, 1dc in next dc, 3dc in centre dc on 3dc group, *rpt from * to * to last 3dc group, 1dc in next dc, 3dc in centre dc on 3dc group, 1dc in each dc to end, 1dc in top of ch3. Turn. (${n}dc + ch3)\n`;
+
+  it('the repeat goes to the last group, and what is told of one centre is not done in all', () => {
+    const text = `${yoke}${row(39)}3rd Row - Rpt 2nd Row. (45dc + ch3)\n`;
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 40 proven', 'Row 3 46 proven']);
+    expect(complaints(text)).toEqual([]);
+    expect(complaints(`${yoke}${row(37)}`)).toEqual(['3 count-mismatch']);
+  });
+});

@@ -181,6 +181,7 @@ const worksBefore = (instruction: Instruction, again: RowsAgainStep): boolean =>
 function rowsCut({ label, steps }: Instruction): number {
   const told = steps.findIndex(tellsRows);
   const again = steps.findIndex(({ kind }) => kind === 'rows-again');
+  if (again >= 0 && opensRow(steps.slice(again + 1))) return again + 1;
   if (told < 0 || (label !== null && label.numbers.length > 1)) return 0;
   if (again >= 0 && again < told) return told;
   if (steps.slice(0, told).some(makesRow)) return told;
@@ -195,6 +196,15 @@ const secondOrder = ({ steps }: Instruction): number => {
   const first = steps.findIndex(({ kind }) => kind === 'rows-again');
   return 1 + steps.slice(1).findIndex(({ kind }, i) => i >= first && kind === 'rows-again');
 };
+
+/** "Rep row 2 until … With A, ch 1, sc in first 6 sts, hdc in next st; turn.": a row of its own behind the order. */
+function opensRow(behind: readonly Step[]): boolean {
+  const first = behind.find(({ kind }) => kind !== 'remark' && kind !== 'turn');
+  if (first?.kind !== 'chain' && first?.kind !== 'yarn') return false;
+  const works = ({ kind }: Step): boolean =>
+    kind === 'work' || kind === 'group' || kind === 'repeat';
+  return behind.filter(works).length > 1;
+}
 
 const tellsRows = (step: Step): boolean =>
   step.kind === 'even' && (step.rows !== null || step.measure !== null || !!step.shaping);

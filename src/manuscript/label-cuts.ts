@@ -105,15 +105,18 @@ const PART = oneOf(`
 const CAPITALS_OF_PART = PART.replace(/[a-z]+/g, (word) => word.toUpperCase());
 const PART_NAME = `(?:${PART}|${CAPITALS_OF_PART})`;
 const PARTS = new RegExp(String.raw`[.)!]\s{1,3}${PART_NAME}:\s(?=\S)`, 'g');
-const PART_LEAD = new RegExp(String.raw`^${PART_NAME}:\s`);
+const PART_LEAD = new RegExp(
+  String.raw`^(?:${PART_NAME}|Shape (?:the )?\p{L}+(?: \p{L}+){0,2}):\s`,
+  'u',
+);
 
 /** Whether a part of a run-on pattern begins here, in the middle of its line. */
 export const opensPart = (text: string, from: number): boolean =>
-  lastInk(text, from, Math.max(0, from - 8)) >= 0 && PART_LEAD.test(text.slice(from, from + 20));
+  lastInk(text, from, Math.max(0, from - 8)) >= 0 && PART_LEAD.test(text.slice(from, from + 36));
 
 /** Whether a line begins with a part's name and its sign: "Handle: Sl st in next 5 sc, …". */
 export const namesPart = (text: string, from: number): boolean =>
-  PART_LEAD.test(text.slice(from, from + 20));
+  PART_LEAD.test(text.slice(from, from + 36));
 
 /** "2. Increase Round: ch 2 …", "3. (dc, sc) Round: ch 2 …": the list's number is the row's. */
 const LIST_NAME = /(?:^|[\r\n])[ \t]*\d{1,3}[.)] +(?:\([^()\n]{1,50}\) )?$/;

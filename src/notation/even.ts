@@ -208,7 +208,8 @@ function inPattern(r: Reader): boolean {
     ) {
       r.at += k + 1;
       // "in est st pattern", "in pattern as established"
-      if (isWord(r, W.st) && isWord(r, W.pattern, 1)) r.at++;
+      if (isWord(r, W.st) && (isWord(r, W.pattern, 1) || isWord(r, W.to, 1) || clauseEnds(r, 1)))
+        r.at++;
       if (isWord(r, W.as) && isWord(r, W.pattern, 1)) r.at++;
       if (isWord(r, W.pattern)) r.at++;
       return true;

@@ -137,6 +137,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
     putWords(r, run, start, 'remark');
     return true;
   }
+  if (fromThere(r, run, place, start)) return true;
   placeOfAll(r, run, place);
   if (placeBehindAside(r, run, place, start)) return true;
   // ", in next sp" behind steps without a place closes a group.
@@ -181,6 +182,21 @@ export function placeFirst(r: Reader, run: Run): boolean {
   const [first] = steps;
   if (stands && first?.kind === 'work') steps[0] = { ...first, countsAs: stands };
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
+  return true;
+}
+
+/** "In the 2nd ch from hook hdc across": there, and in each of those that follow. */
+function fromThere(r: Reader, run: Run, place: Place, start: number): boolean {
+  if (!place.fromHook || !mayBeStitch(wordAt(r))) return false;
+  const at = r.at;
+  const work = readWork(r);
+  if (!work || work.place || work.n || work.until?.kind !== 'end' || work.alsoIn.length > 0) {
+    r.at = at;
+    return false;
+  }
+  const { until } = work;
+  const rest: Place = { ...place, pick: 'each', each: true, nth: null, fromHook: false, until };
+  run.out.push({ ...work, place, alsoIn: [rest], until: null, from: fromOf(r, start) });
   return true;
 }
 

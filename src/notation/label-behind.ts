@@ -49,8 +49,8 @@ function everyBehind(r: Reader, draft: LabelDraft): void {
   passWords(r, BEFORE_EVEN);
   const even = isWord(r, W.even);
   const odd = isWord(r, W.odd);
-  const other = isWord(r, W.other) || isWord(r, W.alternate);
-  if (even || odd || other) r.at++;
+  const other = isWord(r, W.other) || isWord(r, W.alternate) || passSide(r);
+  if (even || odd || (other && !isRowName(r))) r.at++;
   while (
     isWord(r, W.next) ||
     isWord(r, W.remaining) ||
@@ -65,6 +65,14 @@ function everyBehind(r: Reader, draft: LabelDraft): void {
   r.at++;
   const first = draft.numbers[0] ?? 0;
   draft.every = even ? 'even' : odd ? 'odd' : first % 2 === 0 ? 'even' : 'odd';
+}
+
+/** "and every right side row", "& all WS rows" */
+function passSide(r: Reader): boolean {
+  if (isWord(r, W.rs) || isWord(r, W.ws)) r.at++;
+  else if ((isWord(r, W.right) || isWord(r, W.wrong)) && isWord(r, W.side, 1)) r.at += 2;
+  else return false;
+  return isRowName(r);
 }
 
 const BEFORE_EVEN: SenseSet = new SenseSet([W.all, W.every, W.each, W.the, W.next]);

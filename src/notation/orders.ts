@@ -291,9 +291,17 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
 /** "Slip knot and chain 45", "make a slip knot, ch 20": the loop on the hook is no ring. */
 function beforeLongChain(r: Reader): boolean {
   if (!isWord(r, W.knot, -1) && !isWord(r, W.slip_knot, -1)) return false;
-  let k = kindAt(r) === T.comma ? 1 : 0;
+  let k = kindAt(r) === T.comma || kindAt(r) === T.stop ? 1 : 0;
   if (isWord(r, W.and, k) || isWord(r, W.afterwards, k)) k++;
-  return isWord(r, W.ch, k) && kindAt(r, k + 1) === T.number && (r.value[r.at + k + 1] ?? 0) > 5;
+  if (!isWord(r, W.ch, k) || kindAt(r, k + 1) !== T.number) return false;
+  // "Slip knot. Chain 4 and slip st to join": the chain is the ring.
+  return (r.value[r.at + k + 1] ?? 0) > 5 || isJoined(r, k + 2);
+}
+
+function isJoined(r: Reader, k: number): boolean {
+  for (let i = k; i < k + 8 && kindAt(r, i) !== T.stop && kindAt(r, i) !== T.end; i++)
+    if (isWord(r, W.join, i)) return true;
+  return false;
 }
 
 const BEFORE_RING: SenseSet = new SenseSet([

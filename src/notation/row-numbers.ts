@@ -118,12 +118,22 @@ function countsBehind(r: Reader, ahead: number): boolean {
   return isWord(r, W.st, k) || mayBeStitch(wordAt(r, k)) || isWord(r, W.group, k);
 }
 
+/** A unit of length, or the sign of inches, `ahead`; or the fraction before it. */
+function isLength(r: Reader, ahead: number): boolean {
+  const k = kindAt(r, ahead) === T.number && kindAt(r, ahead + 1) === T.slash ? ahead + 3 : ahead;
+  const sense = wordAt(r, k);
+  if (sense === W.inch || sense === W.cm || sense === W.mm) return true;
+  return kindAt(r, k) === T.other && /["”″]/.test(spelled(r, r.at + k));
+}
+
 /** "until 24 rows", "to 24 (30, 36) rows", "until 9 sts remain", with the reader on the first word. */
 function countsElse(r: Reader): boolean {
   if (kindAt(r, 1) !== T.number) return false;
   const close = kindAt(r, 2) === T.open ? (r.partner[r.at + 2] ?? -1) : -1;
   const k = close > 0 ? close + 1 - r.at : 2;
   if (isWord(r, W.row, k) || isWord(r, W.round, k)) return true;
+  // "rep row 2 until 8 (10½, 12)\" from beg"
+  if (isLength(r, k)) return true;
   return isWord(r, W.st, k) || mayBeStitch(wordAt(r, k)) || isWord(r, W.remaining, k);
 }
 

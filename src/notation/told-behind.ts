@@ -9,8 +9,9 @@ import { loneValue } from './numbers.ts';
 import { placeWith } from './place-draft.ts';
 import { isWorked } from './plain-count.ts';
 import type { Reader } from './reader.ts';
-import { termWith } from './stitch-term.ts';
-import type { Step, Until, WorkStep } from './tree.ts';
+import { termOf, termWith } from './stitch-term.ts';
+import type { RepeatStep, Step, Until, WorkStep } from './tree.ts';
+import { plainWork } from './work-draft.ts';
 
 /** Settles the steps of one instruction in place, each rule on what those before it left. */
 export function settleToldBehind(steps: Step[], r: Reader): void {
@@ -23,6 +24,22 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
   moreInLast(steps, r);
   onAlongSide(steps);
   postsBeneath(steps);
+  for (const [i, step] of steps.entries())
+    if (step.kind === 'repeat') steps[i] = skipsAndWorks(step);
+}
+
+/** "*ch 1 sk 1 sc* to end": a pass of a chain over what is skipped makes no stitch; it is skipped, and then an sc. */
+function skipsAndWorks(step: RepeatStep): RepeatStep {
+  const skip = step.steps.at(-1);
+  const isGap = step.steps.length === 2 && step.steps[0]?.kind === 'chain';
+  if (!isGap || skip?.kind !== 'skip' || step.ending || step.times.kind !== 'until') return step;
+  const { place } = skip;
+  const [noun] = place.nouns;
+  if (place.n?.values[0] !== 1 || place.nouns.length !== 1 || noun?.kind !== 'stem' || !noun.stem)
+    return step;
+  const passed = { ...skip, place: { ...place, nouns: [PLAIN_NOUN] } };
+  const work = plainWork(termOf({ stem: noun.stem }), { from: skip.from, to: skip.to });
+  return { ...step, steps: [...step.steps.slice(0, -1), passed, work] };
 }
 
 /** "sc in each st around, inc 8 sts evenly spaced": one round, with eight increases in it. */

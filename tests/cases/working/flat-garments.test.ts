@@ -196,3 +196,37 @@ describe('yokes that grow in the centre of groups', () => {
     expect(complaints(`${yoke}${row(37)}`)).toEqual(['3 count-mismatch']);
   });
 });
+
+describe('what a page of rows leaves in its orders', () => {
+  const two = 'Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn - 19 sc.\nRow 2: Ch 1, sc in each st across; turn.\n';
+
+  it('a length that is no number of rows, and a row behind the order', () => {
+    const text = `${two}Rep Row 2 until 8" from beg, end Row 2.\nShape Neck: With B, ch 1, sc in first 6 sts, hdc in next 4 sts, sc in next 9 sts; turn. (19 sts)\n`;
+    const { rows } = compile(text, { fixes: false });
+    expect(rows.map(({ verdict }) => verdict)).toEqual(['proven', 'unstated', 'unstated', 'proven']);
+    expect(complaints(text)).toEqual([]);
+    expect(made(`${two}Rep Row 2 once. Ch 1, sc in first 6 sts, hdc2tog, sc in next 11 sts; turn. (18)\n`)).toEqual([19, 19, 19, 18]);
+  });
+
+  it('"and every right side row" speaks for those that are not written', () => {
+    const text = `${two}Row 3 AND EVERY RIGHT SIDE ROW: Rep Row 2.\nRow 4: Ch 1, hdc in each st across.\nRow 6: Ch 1, sc in each st across. (19)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text).length).toBe(6);
+  });
+
+  it('"*ch 1 sk 1 sc*" skips one and works one', () => {
+    const text =
+      'Ch 12\nRow 1: Sk 1 st, sc into the other ch (11 sc total)\nRow 2: Ch 1, turn, sc into first sc, *ch 1 sk 1 sc* until end\nRow 3: Ch 1, turn, hdc into each sc and each ch-sp (11)\n';
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 6 unstated', 'Row 3 11 proven']);
+  });
+
+  it('a place from the hook before its work', () => {
+    const text = 'Ch 18\nRow 1: In the 2nd chain from the hook hdc across (17)\n';
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 17 proven']);
+  });
+
+  it('a slip knot before a chain that is joined', () => {
+    const text = 'Start with a slip knot. Chain 4 and join with sl st.\nRnd 1: Ch 1, 8 sc in ring, join. (8)\n';
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 8 proven']);
+  });
+});

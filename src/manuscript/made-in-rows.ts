@@ -18,7 +18,7 @@ const NAMES = oneOf(
 );
 
 const MADE = new RegExp(
-  '(?:[([]|\\s[-–—]{1,2} ?)(?:an? |first |1st )?(beg(?:inning)? |starting |start )?' +
+  '(?:[([]|\\s[-–—]{1,2} ?)(?:an? |another |one |first |1st )?(beg(?:inning)? |starting |start )?' +
     String.raw`(${NAMES})(?: st(?:itch)?)? (?:is )?(?:now )?(?:made|completed|formed)(?:[)\]]|(?=[.,;]))`,
   'gi',
 );
@@ -41,6 +41,12 @@ const SO_CALLED = new RegExp(
   'gi',
 );
 
+/** "ch 3, in same sp make dc, ch 2 and 2 dc (a starting shell).": so is the group in one place before it. */
+const BARE = new RegExp(
+  String.raw`(?<=[a-z)\]]) [([](?:an? )?(beg(?:inning)? |starting |start )?(${NAMES})(?: st(?:itch)?)?[)\]](?! in )`,
+  'gi',
+);
+
 /** "shell in next loop (shell: 2 dc, ch 2, 2 dc)": what stands behind the name in the bracket. */
 const TOLD = new RegExp(
   String.raw`[([](?:an? |the )?((?:beg |\d[ -]?(?:dc|tr)[ -])?(?:${NAMES})(?: st(?:itch)?)?) ?[:=] ?([^()[\]]+)[)\]]`,
@@ -52,7 +58,7 @@ const HAS_NAME = new RegExp(NAMES, 'i');
 
 /** What the words in brackets end in, or hold: a text without it has none of them. */
 const ENDS_MADE =
-  /(?:made|completed|formed)[)\].,;]| (?:as|for|to (?:form|make)) (?:an? |the |first |1st |one )?[a-z]|[([](?:this|called|makes|forms|=) |[([][^()[\]:=]{2,24}[:=]|[)\]] in /i;
+  /(?:made|completed|formed)[)\].,;]| (?:as|for|to (?:form|make)) (?:an? |the |first |1st |one )?[a-z]|[([](?:this|called|makes|forms|=) |[([][^()[\]:=]{2,24}[:=]|[)\]] in | [([](?:an? )?[a-z ]{3,24}[)\]]/i;
 
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(
@@ -67,13 +73,15 @@ export function madeInRows(
     const words = text.slice(block.from, block.to);
     if (!HAS_NAME.test(words)) continue;
     let tree: Instruction | null = null;
-    const all = [MADE, FOR_ONE, THIS_IS, SO_CALLED].flatMap((shape) => [...words.matchAll(shape)]);
-    for (const made of all) {
+    const all = [MADE, FOR_ONE, THIS_IS, SO_CALLED, BARE].flatMap((shape) =>
+      Array.from(words.matchAll(shape), (made) => ({ made, isBare: shape === BARE })),
+    );
+    for (const { made, isBare } of all) {
       const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
       const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v[ -]?st$/, 'v st')}`;
       if (found.has(name) || known.specials.has(name)) continue;
       tree ??= readInstruction(text, block.from, block.to, known);
-      const steps = making(tree.steps, index, begins !== '');
+      const steps = making(tree.steps, index, { begins: begins !== '', isBare });
       if (steps) found.set(name, special(name, steps, { at: block.from, to: index + all.length }));
     }
     for (const { index, 0: all } of words.matchAll(TOLD)) {
@@ -106,15 +114,41 @@ function special(
 }
 
 /** What was worked right in front of `at`, with no place of its own; null where nothing tells. */
-function making(steps: readonly Step[], at: number, begins: boolean): readonly Step[] | null {
+function making(
+  steps: readonly Step[],
+  at: number,
+  name: { readonly begins: boolean; readonly isBare: boolean },
+): readonly Step[] | null {
   const within = steps.find((step) => step.from <= at && at < step.to);
   if (within?.kind === 'group' && within.steps.every(({ to }) => to <= at)) return within.steps;
-  if (within && 'steps' in within) return making(within.steps, at, begins);
+  if (within && 'steps' in within) return making(within.steps, at, name);
   const before = steps.filter((step) => step.to <= at && step.kind !== 'remark');
   const last = before.at(-1);
-  const here = last ? inOnePlace(last) : null;
+  const here = last && (!name.isBare || last.kind === 'group') ? inOnePlace(last) : null;
   const chain = before.at(-2);
-  return here && begins && chain?.kind === 'chain' ? [chain, ...here] : here;
+  if (!here || chain?.kind !== 'chain') return here;
+  if (name.begins) return [chain, ...here];
+  return last && opensRow(before.slice(0, -2), last) ? withFirst(here) : here;
+}
+
+/** Nothing but slip stitches leads to what is made in "the same" place. */
+const opensRow = (before: readonly Step[], last: Step): boolean =>
+  (last.kind === 'group' || last.kind === 'work') &&
+  last.place?.pick === 'same' &&
+  before.every((step) => step.kind === 'work' && step.stitch.stem === 'ss');
+
+/**
+ * "Ch 3, in same sp make dc, ch 2 and 2 dc (shell made)": the chain stands for the first dc of it, which the
+ * others have; not where both halves are alike already.
+ */
+function withFirst(steps: readonly Step[]): readonly Step[] {
+  const [first, ...rest] = steps;
+  const last = rest.at(-1);
+  if (first?.kind !== 'work' || first.stitch.shape !== 'one') return steps;
+  const n = first.n?.values[0] ?? 1;
+  const isEven = last?.kind === 'work' && (last.n?.values[0] ?? 1) === n;
+  if (isEven) return steps;
+  return [{ ...first, n: { from: first.from, to: first.to, values: [n + 1] } }, ...rest];
 }
 
 /** Stitches in one place, whatever the place: they can be worked in another. */

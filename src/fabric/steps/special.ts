@@ -26,15 +26,25 @@ export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: H
   const usable = special && !special.opaque && special.steps.length > 0 && hands.depth < 8;
   if (!usable) return asOneStitch(hands, step, row, here);
   hands.depth++;
+  const made = chainMade(hands, special, here);
   eachUse(hands, step, (place) => {
     const hooked = place?.fromHook && hands.edge.kind === 'foundation';
     const target = hooked ? fromHook(hands, special, place, step) : null;
     const from = hands.nodes.n;
-    workDefinition(hands, special, place, { step, row, target });
+    workDefinition(hands, made, place, { step, row, target });
     hands.groups.set(key, (hands.groups.get(key) ?? 0) + 1);
     hands.inGroups += countedSince(hands, from);
   });
   hands.depth--;
+}
+
+/** "Ch 3 and make a starting shell in same sp": its chain is made already. */
+function chainMade(hands: Hands, special: SpecialStitch, { steps, i }: Here): SpecialStitch {
+  const [first] = special.steps;
+  const before = steps[i - 1];
+  if (first?.kind !== 'chain' || before?.kind !== 'chain') return special;
+  const isSame = numberFor(hands, first.n) === numberFor(hands, before.n);
+  return isSame ? { ...special, steps: special.steps.slice(1) } : special;
 }
 
 /** "V-st in 5th ch from hook": the chains passed may stand for a stitch, as before plain ones. */

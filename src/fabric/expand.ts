@@ -10,7 +10,7 @@ import {
   type StatedCount,
   type Step,
 } from '../notation/index.ts';
-import { withChains } from './changed-chains.ts';
+import { withNumbers } from './changed-numbers.ts';
 import type { Fact } from './facts.ts';
 import type { LengthPlan } from './length.ts';
 import { shapedRows, shapingIn } from './shaped-rows.ts';
@@ -338,15 +338,16 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
 
 /** "Rep rnd 4, but ch 7 instead of ch 6"; where it is not plain which chains are meant, that is not understood. */
 function changedRows(named: readonly Source[], step: RowsAgainStep, plan: Plan): readonly Source[] {
-  const { chains } = step;
-  if (!chains) return named;
-  const changed = named.flatMap((source): Source[] => {
-    const instruction = withChains(source.instruction, chains);
-    return instruction ? [{ ...source, instruction, number: null }] : [];
-  });
-  if (changed.length === named.length) return changed;
-  plan.unread = { kind: 'unread', from: chains.from, to: chains.to };
-  return named;
+  let rows = named;
+  for (const change of step.changes) {
+    const changed = rows.flatMap((source): Source[] => {
+      const instruction = withNumbers(source.instruction, change);
+      return instruction ? [{ ...source, instruction, number: null }] : [];
+    });
+    if (changed.length === rows.length) rows = changed;
+    else plan.unread = { kind: 'unread', from: change.from, to: change.to };
+  }
+  return rows;
 }
 
 function rowsWanted(

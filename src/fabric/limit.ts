@@ -114,13 +114,21 @@ export function endOfRun(
   const { edge, limit } = hands;
   const [noun, more] = place?.nouns ?? [];
   const isRun =
-    (hands.repeats > 0 || leadsOn) && place?.pick === 'each' && !place.n && !place.of && !until;
+    (hands.repeats > 0 || leadsOn) &&
+    place?.pick === 'each' &&
+    !place.n &&
+    (!place.of || isRunOfStitches(place.of)) &&
+    !until;
   if (!isRun || more || noun?.kind !== 'stem' || edge.kind !== 'row' || edge.spaces === 0)
     return limit;
   const first = seek(hands, (i) => edge.type[i] === COUNTED);
   for (let i = first; i >= 0 && i < limit; i++) if (edge.type[i] === SPACE) return i;
   return limit;
 }
+
+/** "Each remaining sc of sc group": those side by side, up to the next space. */
+const isRunOfStitches = ({ pick, nouns: [noun, more], n }: Place): boolean =>
+  pick === 'this' && !n && !more && noun?.kind === 'group' && noun.stem !== null;
 
 /** "In ch-1 sp of each V-st across": each such space; and the first of the next group. */
 export function ofEach(place: Place): Place {

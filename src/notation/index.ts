@@ -22,7 +22,7 @@ export { nameSpan, PLAIN_TERM } from './stitch-term.ts';
 export type {
   BoxStep,
   ChainStep,
-  ChangedChains,
+  ChangedNumber,
   ChartStep,
   CountsAs,
   CountUnit,

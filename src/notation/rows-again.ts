@@ -46,7 +46,7 @@ export const plainRowsAgain = (from: number): Draft => ({
   // biome-ignore lint/suspicious/noThenProperty: the tree's name; nothing here is awaited.
   then: [],
   even: false,
-  chains: null,
+  changes: [],
   every: null,
   from,
   to: 0,

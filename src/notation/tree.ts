@@ -388,16 +388,23 @@ export interface RowsAgainStep extends Span {
   readonly then: readonly number[];
   /** "work even": sc (or whatever the last row was made of) in each st. */
   readonly even: boolean;
-  /** "but ch 7 instead of ch 6". */
-  readonly chains: ChangedChains | null;
+  /** "but ch 7 instead of ch 6", "9 dc instead of 7 dc". */
+  readonly changes: readonly ChangedNumber[];
   /** "Rep row 3 for all odd rows": it speaks for those to come, and none is worked here. */
   readonly every: 'even' | 'odd' | null;
 }
 
-/** Chains of `was` are made `now` long; `was` null: the chains between its stitches, all of one length. */
-export interface ChangedChains extends Span {
+/**
+ * Chains of `was` are made `now` long, or `was` stitches of a kind become `now`; `was` null: those between its
+ * stitches, or in its places, all of one number.
+ */
+export interface ChangedNumber extends Span {
+  /** `null`: chains. */
+  readonly stem: StemWord | null;
   readonly was: number | null;
   readonly now: number;
+  /** The chain with which the row ends, to turn. */
+  readonly atEnd: boolean;
 }
 
 /** A length that is worked to, or for. */

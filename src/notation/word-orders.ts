@@ -7,7 +7,7 @@ import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { goesOnShaping, goesOnWith, onAround } from './carry-on.ts';
 import { startsChain } from './chain.ts';
-import { readChangedChains } from './changed-chains.ts';
+import { readChangedNumber } from './changed-numbers.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
@@ -292,9 +292,10 @@ function otherSide(r: Reader, run: Run): Tried {
 export function changesRows(r: Reader, run: Run): boolean {
   const last = run.out.at(-1);
   if (last?.kind !== 'rows-again' || run.sentence === run.out.length) return false;
-  const chains = last.chains === null ? readChangedChains(r) : null;
-  if (chains) {
-    run.out[run.out.length - 1] = { ...last, chains, to: toOf(r) };
+  const change = readChangedNumber(r);
+  if (change) {
+    const changes = [...last.changes, change];
+    run.out[run.out.length - 1] = { ...last, changes, to: toOf(r) };
     return true;
   }
   if (

@@ -116,7 +116,7 @@ export const repeat = (said: Partial<RepeatStep>): RepeatStep => ({
 export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   ...NOWHERE,
   kind: 'rows-again',
-  chains: null,
+  changes: [],
   every: null,
   rows: [],
   lastN: null,

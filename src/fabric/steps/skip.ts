@@ -87,7 +87,10 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   if (hands.into || skipFromHook(hands, step, here) || endsSpiral(hands, here)) return;
   const { last, first } = hands;
   // "Ch 3, skip first st": the chain has taken the first place already; the words only say so.
-  if (place.pick === 'first' && first !== null && numberFor(hands, place.n) === null) return;
+  // In a further pass, "*skip 1st sc, sc in each remaining sc of group", it is the first of what is ahead.
+  const further = hands.repeats > 0 && hands.used > 1;
+  const isFirst = place.pick === 'first' && first !== null && !further;
+  if (isFirst && numberFor(hands, place.n) === null) return;
   // "3ch (counts as 1tr), miss st at base of 3ch": so has this place.
   const base = place.pick === 'same' ? place.of?.nouns[0]?.kind : null;
   if ((base === 'start-chain' || base === 'chain') && first !== null && place.n === null) return;

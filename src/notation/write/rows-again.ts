@@ -1,9 +1,17 @@
 /** "rep rnd 4", "rep last 2 rows 3 more times", "as rows 4-7 of Front", "work even for 10 rows". */
-import type { EndShaping, EvenStep, Measure, Numbers, RowsAgainStep, StitchTerm } from '../tree.ts';
+import type {
+  ChangedNumber,
+  EndShaping,
+  EvenStep,
+  Measure,
+  Numbers,
+  RowsAgainStep,
+  StitchTerm,
+} from '../tree.ts';
 import { isOne, writeMoreTimes, writeNumbers, writeRows } from './numbers.ts';
 import { writeUntil } from './place.ts';
 import { writeStitch } from './stitch.ts';
-import type { Voice } from './voice.ts';
+import { type Voice, writeStem } from './voice.ts';
 
 export function writeRowsAgain(step: RowsAgainStep, voice: Voice): string {
   const verb = step.part === null ? 'rep' : 'as';
@@ -31,15 +39,17 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
   if (step.endingWith !== null) {
     found.push(`, ending with ${rowsNamed([step.endingWith], voice)}`);
   }
-  if (step.chains !== null) {
-    const { was, now } = step.chains;
-    found.push(
-      was === null ? `, having ch ${now} between sts` : `, but ch ${now} instead of ch ${was}`,
-    );
-  }
+  for (const change of step.changes) found.push(`, ${writeChange(change, voice)}`);
   if (step.every !== null) found.push(` for all ${step.every} ${voice.course}s`);
   if (step.then.length > 0) found.push(`, then rep ${rowsNamed(step.then, voice)}`);
   return found;
+}
+
+function writeChange({ stem, was, now, atEnd }: ChangedNumber, voice: Voice): string {
+  if (atEnd) return `but ch ${now} to turn`;
+  const of = (n: number): string => (stem ? `${n} ${writeStem(stem, voice)}` : `ch ${n}`);
+  if (was !== null) return `but ${of(now)} instead of ${of(was)}`;
+  return stem ? `having ${of(now)} in each place` : `having ${of(now)} between sts`;
 }
 
 export function writeEven(step: EvenStep, voice: Voice): string {

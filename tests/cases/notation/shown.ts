@@ -115,7 +115,8 @@ function stepped(step: Step, text: string): string {
       if (step.endingWith !== null) parts.push(`ending ${step.endingWith}`);
       if (step.then.length > 0) parts.push(`then ${step.then.join(',')}`);
       if (step.part) parts.push(`of ${step.part}`);
-      if (step.chains) parts.push(`ch ${step.chains.was ?? '?'}->${step.chains.now}`);
+      for (const { stem, was, now, atEnd } of step.changes)
+        parts.push(`${stem ?? 'ch'} ${was ?? (atEnd ? 'end' : '?')}->${now}`);
       return parts.join(' ');
     }
     case 'even': {

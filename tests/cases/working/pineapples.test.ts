@@ -63,3 +63,50 @@ it.each([
   expect(worked(text, row.slice(0, 5))).toEqual([row]);
   expect(spaces(text, row.slice(0, 5))).toBe(gaps);
 });
+
+it('petals worked again with other numbers, and the next loops behind them: 6 x 9', () => {
+  const text = (again: string): string =>
+    ring(
+      'Rnd 1: Ch 1, 18 sc in ring, join. (18 sc)',
+      'Rnd 2: Ch 1, sc in same place, *ch 4, sk 2 sc, sc in next sc; rep from * around, ending with ch 4, join. (6 lps)',
+      'Rnd 3: In each lp around make sc, hdc, 5 dc, hdc and sc, join. (6 petals)',
+      'Rnd 4: *Ch 5, sc between next 2 petals; rep from * around. (6 ch-5 lps)',
+      `Rnd 5: ${again} (66 sts)`,
+      'Rnd 6: Rep rnd 4, making ch 7 (instead of ch-5). (6 ch-7 lps)',
+    );
+  for (const words of ['Rep rnd 3, making 7 dc (instead of 5 dc).', 'Same as 3rd rnd, having 7 dc in each lp.']) {
+    expect(complaints(text(words))).toEqual([]);
+    expect(worked(text(words), 'Rnd 5', 'Rnd 6')).toEqual(['Rnd 5 66 proven', 'Rnd 6 6 proven']);
+  }
+  // No 6 dc stand there: which are to change is not known.
+  expect(complaints(text('Rep rnd 3, making 7 dc (instead of 6 dc).'))).toEqual(['8 unread']);
+});
+
+it('shells that a round defines with its starting chain have all their stitches: 8 x 4', () => {
+  const text = (name: string, begins: string): string =>
+    ring(
+      'Rnd 1: Ch 3, 23 dc in ring, join. (24 dc)',
+      `Rnd 2: Ch 3, in same place make dc, ch 2 and 2 dc (${name}), *sk 2 dc, in next dc make 2 dc, ch 2 and 2 dc (another shell made); rep from * around, join. (32 dc)`,
+      `Rnd 3: Sl st in next dc and in next sp, ${begins} *ch 1, shell over shell; rep from * around, ch 1, join. (32 dc)`,
+    );
+  const told = [
+    text('shell made', 'ch 3, in same sp make dc, ch 2 and 2 dc,'),
+    text('a starting shell', 'ch 3 and make a starting shell in same sp,'),
+  ];
+  for (const one of told) {
+    expect(complaints(one)).toEqual([]);
+    expect(worked(one, 'Rnd 3')).toEqual(['Rnd 3 32 proven']);
+  }
+});
+
+it('groups of sc that grow between loops, each worked to its end: 8 x (3, 4, 5) and 8 x 3', () => {
+  const text = ring(
+    'Rnd 1: 16 sc in ring, join. (16 sc)',
+    'Rnd 2: Sc in same place, *ch 4, sk 1 sc, sc in next sc; rep from * around, ending with ch 4. (8 lps)',
+    'Rnd 3: *Sc in next sc, 2 sc in ch-4 sp, ch 3; rep from * around. (24 sc)',
+    'Rnds 4-5: *Skip 1st sc, sc in each remaining sc of sc group, 2 sc in ch-3 sp, ch 3; rep from * around. (5 sc in each sc group on last rnd)',
+    'Rnd 6: *Skip 1 sc, sc in next 3 sc, ch 3, sc in ch-3 sp, ch 3; rep from * around. (32 sc)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 5', 'Rnd 6')).toEqual(['Rnd 5 40 unstated', 'Rnd 6 32 proven']);
+});

@@ -44,6 +44,7 @@ const OPENERS = (
   'place move mark stuff stuffing insert attach sew see note notes pull make sure be careful remember ' +
   'keep weave block press stiffen embroider secure fix hide glue fill adjust check use ' +
   'the this that these those read it its there here if when once before after note you your we i do ' +
+  'trying ensuring avoiding watching checking remembering letting ' +
   'dont not for at on from as while with by to where count counting number of add put try check pm ' +
   'leave leaving trim carry tighten flip fold lay pin push gather thread darn wind remove ' +
   'slip hold holding keeping making taking take which what all they enjoy repeat start ' +

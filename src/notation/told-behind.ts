@@ -3,6 +3,7 @@
  * evenly", "2 dc in each sp across, ending with sc in last sp". A first step that a bracket holds, and a
  * repeat whose first pass is written out before it, are settled with them.
  */
+import { settleBackAlongChain } from './back-along-chain.ts';
 import { settleMore } from './more-of-same.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
@@ -18,6 +19,7 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
   startsInBracket(steps);
   settleMore(steps);
+  settleBackAlongChain(steps, r);
   spacesToldBehind(steps);
   cornersToldBehind(steps);
   endsInLast(steps, r);

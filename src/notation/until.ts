@@ -61,6 +61,7 @@ const isAround = (sense: SenseId): boolean =>
 function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
   const sense = wordAt(r);
   if (isAround(sense)) return aroundHere(r, start, place);
+  if (sense === W.back && acrossChain(r)) return end(r, start);
   if (sense === W.to || (sense === W.up && isWord(r, W.to, 1))) {
     if (sense === W.up) r.at++;
     r.at++;
@@ -118,16 +119,20 @@ const textOf = (r: Reader, { from, to }: Until): string => r.text.slice(r.base +
 
 const LENGTH = wordsOf('length');
 
-/** "rep from * across ch", "across length of ch – 22 sts", "sc across the foundation chain": to its end. */
+/**
+ * "rep from * across ch", "across length of ch – 22 sts", "sc across the foundation chain", "9 sc back down
+ * the ch": to its end.
+ */
 function acrossChain(r: Reader): boolean {
-  if (!isWord(r, W.across)) return false;
-  let k = isWord(r, W.the, 1) ? 2 : 1;
+  const way = isWord(r, W.back) ? 1 : 0;
+  if (!isWord(r, W.across, way) && !isWord(r, W.along, way)) return false;
+  let k = isWord(r, W.the, way + 1) ? way + 2 : way + 1;
   const whole = isOneOf(r, LENGTH, k) && isWord(r, W.of, k + 1);
   if (whole) k += isWord(r, W.the, k + 2) ? 3 : 2;
   if (isWord(r, W.foundation, k) || isWord(r, W.beginning, k)) k++;
   const named = isWord(r, W.ch, k) || (whole && (isWord(r, W.row, k) || isWord(r, W.round, k)));
   const sign = kindAt(r, k + 1);
-  const counted = whole && (sign === T.dash || sign === T.equals || sign === T.open);
+  const counted = sign === T.open || (whole && (sign === T.dash || sign === T.equals));
   if (!named || !(clauseEnds(r, k + 1) || counted)) return false;
   r.at += k + 1;
   return true;

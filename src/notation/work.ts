@@ -289,6 +289,8 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
   if (alongSide(r, false) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
   theLoop(r, draft);
+  // "sl st over to ch sp", "sl st across to corner"
+  if (isWord(r, W.over) && isWord(r, W.to, 1) && draft.stitch.stem === 'ss') r.at++;
   const sense = wordAt(r);
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;

@@ -102,7 +102,9 @@ function isUnderstood(
     return true;
   // The count of the row beneath chose how its chains are read: it may be that count that is off.
   if (beneath?.verdict === 'proven' && !isSure && misfits.every(isByOne)) return true;
-  const stated = asks.counts.filter(({ partial }) => !partial);
+  const stated = asks.counts.filter(
+    ({ partial, unit }) => !partial && unit !== 'decrease' && unit !== 'row',
+  );
   if (misfits.every(({ kind }) => kind === 'count')) {
     // Of several counts some are met; or the row behind comes out on what was made, and not otherwise.
     if (misfits.length < stated.length - uncompared.length) return true;

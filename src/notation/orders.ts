@@ -145,13 +145,19 @@ function readSkip(r: Reader): SkipStep | null {
   const found = (isWord(r, W.in) ? null : readPlace(r)) ?? bareNumber(r, placeAt);
   // "skip 2 more stitches"
   if (found && isWord(r, W.more) && isWord(r, W.st, 1)) r.at += 2;
-  const place = found && alongRow(r, found);
+  const place = found ? alongRow(r, found) : skippedOne(r, start);
   if (!place) {
     r.at = start;
     return null;
   }
   return { kind: 'skip', place, countsAs: null, from: fromOf(r, start), to: toOf(r) };
 }
+
+/** "*sc, ch, sk*": one, where no number is told. */
+const skippedOne = (r: Reader, start: number): Place | null =>
+  r.at === start + 1 && (clauseEnds(r) || kindAt(r) === T.star)
+    ? { ...placeDraft(r, start), pick: 'next' }
+    : null;
 
 /** "skip to next ch-1 sp": all the stitches before it. */
 function skipTo(r: Reader, start: number): SkipStep | null {

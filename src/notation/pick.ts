@@ -238,6 +238,8 @@ function lastPick(r: Reader, draft: PlaceDraft): boolean {
   return true;
 }
 
+const IF = wordsOf('if');
+
 /** "each", "each of the next 5", "every other", "every second". */
 function eachPick(r: Reader, draft: PlaceDraft): boolean {
   const alternate = isWord(r, W.alternate);
@@ -255,6 +257,9 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
   }
   // "each in next 8": a slip for "each of next 8".
   const slip = isWord(r, W.in) && (isWord(r, W.next, 1) || kindAt(r, 1) === T.number);
+  // "each if next 2 ch": so is this.
+  const typed = isOneOf(r, IF) && isWord(r, W.next, 1);
+  if (typed) r.at++;
   if (eatWord(r, W.of) || (slip && eatWord(r, W.in))) eatThe(r);
   // "each of the other ch-1 spaces"
   if (isWord(r, W.other) && isWord(r, W.of, -2)) r.at++;

@@ -85,6 +85,8 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   passCentreOfRing(r);
   const beside = passSideOf(r);
   const picked = readPick(r, draft);
+  // "in first available st"
+  if (picked && isOneOf(r, AVAILABLE)) r.at++;
   const loopInside = takeLoop(r, draft);
   const named = readNouns(r, draft) || beside;
   if (beside) nameRowEnds(r, draft);
@@ -102,6 +104,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
 }
 
 const VERY = wordsOf('very');
+const AVAILABLE = wordsOf('available');
 const DONE = wordsOf('done');
 
 /** "end of each row", "side of each dc", "end of next 4 dc rows": whatever the row is named by. */

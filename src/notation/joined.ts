@@ -182,10 +182,14 @@ export function alongChain(steps: readonly Step[], text: string): Step[] {
     const words = text.slice(step.from, step.to).trim();
     const says = (step.kind === 'unread' || step.kind === 'remark') && CHAIN.test(words);
     if (says && work?.kind === 'work' && !work.place) out[out.length - 1] = inChain(work, step);
+    else if (step.kind === 'work' && isToldAlong(step)) out.push(inChain(step, step));
     else out.push(step);
   }
   return out;
 }
+
+const isToldAlong = ({ place, until }: WorkStep): boolean =>
+  place === null && until?.kind === 'end' && CHAIN.test(until.word);
 
 function inChain(work: WorkStep, { from, to }: Step): WorkStep {
   const noun: Noun = { ...PLAIN_NOUN, kind: 'chain', plural: true };
@@ -193,7 +197,7 @@ function inChain(work: WorkStep, { from, to }: Step): WorkStep {
     { from, to },
     { pick: work.n ? 'next' : 'each', n: work.n, each: !work.n, nouns: [noun] },
   );
-  return { ...work, n: null, numberAfter: false, place, to };
+  return { ...work, n: null, numberAfter: false, place, until: null, to };
 }
 
 /** "…in each ch (3). (30)": beside a piece's own number the row's is the last. */

@@ -276,6 +276,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'along the row': 'Of stitches listed before "in", only the last is worked in that place.',
     },
   },
+  'list in n places': {
+    tellsCustom: false,
+    readings: {
+      'all in each': '"(a, b) in next 2 sts" works both stitches in each of the two.',
+      'one in each':
+        '"(a, b) in next 2 sts" works the first stitch in the first place, the second in the next.',
+    },
+  },
   'bare 2': {
     tellsCustom: false,
     readings: {

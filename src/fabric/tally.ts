@@ -176,9 +176,23 @@ function stemMeanings(
   const all = namesStems(counts) === 'one' ? [tally.stitches] : [];
   // Alone, "14 dc" of 13 dc and a dc2tog leaves a stitch out of account; beside others it may not.
   const bare = counts.length > 1 ? plainOf(tally, stem, plain) : [];
+  const bridged = all.length > 0 ? overOpening(hands, tally) : [];
   return [
-    ...new Set([...ofSeveral(hands, stated, { exact, counts }), exact, ...beside, ...all, ...bare]),
+    ...new Set([
+      ...ofSeveral(hands, stated, { exact, counts }),
+      exact,
+      ...beside,
+      ...all,
+      ...bare,
+      ...bridged,
+    ]),
   ];
+}
+
+/** "5 sc, ch 7, skip 7 sc, 20 sc (32 sc)": a chain as long as the opening beneath it stands for its stitches. */
+function overOpening(hands: Hands, { stitches, chains, spaces }: RowTally): number[] {
+  const isOpening = spaces.every((space) => space.chains > 3 && hands.skips.has(space.chains));
+  return spaces.length > 0 && isOpening ? [stitches + chains] : [];
 }
 
 /** "8 sc, 4 fpsc": stitches of one name told in several counts, which are all of them together. */

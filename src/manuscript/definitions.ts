@@ -35,7 +35,7 @@ const NO_STITCH = new RegExp(
 const PLAIN_NAME = new RegExp(
   `^${oneOf(String.raw`
     notes? | tip | step \d+ | gauge | tension | ch | chain | sc | hdc | dc | tr | htr | dtr | sts?
-    | sl ?st | ss | sp | sk | skip | rep | rnd | yo | beg | inc | dec | blo | flo | mr | mc | cc
+    | (?:[sdh]{1,2}c|tr|htr)[ -]?(?:inc|dec)(?:rease)? | sl ?st | ss | sp | sk | skip | rep | rnd | yo | beg | inc | dec | blo | flo | mr | mc | cc
     | rs | ws | rem | \w{0,4}\d?tog | st\(s\)
   `)}$`,
   'i',

@@ -13,6 +13,10 @@ import {
 } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
 
+/** "7.36sc": the number of the list's next row, with no blank behind its stop. */
+const GLUED_LABEL = /^[ \t]*(?:[-•*] )?\d{1,2}\.\d{1,3} ?(?:sc|hdc|dc|inc|dec)\b/m;
+const GLUED_LABELS = /^([ \t]*(?:[-•*] )?\d{1,2})\.(?=\d{1,3} ?(?:sc|hdc|dc|inc|dec)\b)/gm;
+
 /** The pattern as read; the manuscript keeps and shows the text as written. */
 export function plainText(text: string): string {
   let plain = text.includes('|') ? withoutTables(text) : text;
@@ -51,6 +55,7 @@ export function plainText(text: string): string {
       '$1 in',
     );
   if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
+  if (GLUED_LABEL.test(plain)) plain = plain.replace(GLUED_LABELS, '$1)');
   if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
   if (MAY_TELL_PICTURE.test(plain)) plain = plain.replace(PICTURE, blank);
   const numbered = NUMBERED_LABEL.test(plain);

@@ -19,7 +19,7 @@ const SPECIALS = [
 ].join('|');
 
 const ABBREVIATIONS =
-  `(?:${oneOf(String.raw`stitch | pattern | list of | key to | u\.?[sk]\.? | crochet`)} )*` +
+  `(?:${oneOf(String.raw`stitch | (?:special )?stitches(?: used)?(?: and| &) | pattern | list of | key to | u\.?[sk]\.? | crochet`)} )*` +
   oneOf('abbreviations? | abbrev | abbr | key | legend | glossary | terminology | terms') +
   '(?: (?:used|list|key|and terms))?';
 

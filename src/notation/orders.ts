@@ -291,6 +291,10 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
   // "make a ring with 6 sc", "magic ring of 7 sc": the stitches are work.
   const linked = isWord(r, W.with) || isWord(r, W.of) || isWord(r, W.in);
   if (linked && kindAt(r, 1) === T.number) r.at++;
+  // "magic circle with a base of 6 sc"
+  const based =
+    isWord(r, W.with) && isWord(r, W.a, 1) && isWord(r, W.base, 2) && isWord(r, W.of, 3);
+  if (based && kindAt(r, 4) === T.number) r.at += 4;
   return { kind: 'ring', from: fromOf(r, start), to };
 }
 

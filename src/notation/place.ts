@@ -323,7 +323,10 @@ function betweenAfter(r: Reader, draft: PlaceDraft): void {
   // "in sc between next 2 sps", "in ch-3 sp between shells": told by what stands beside it.
   if (chain) draft.nouns = [{ ...noun, kind: 'space' }];
   if (chain || noun.kind === 'stem' || noun.chains !== null) return;
-  if (draft.pick === 'this') draft.pick = gap.pick;
+  const every = noun.plural && draft.pick === 'this' && gap.pick === 'this' && draft.n === null;
+  if (draft.pick === 'this') draft.pick = every ? 'each' : gap.pick;
+  // "in spaces between hdc"
+  draft.each ||= every;
   draft.nouns = gap.nouns;
 }
 

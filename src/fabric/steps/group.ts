@@ -34,10 +34,22 @@ export function doGroup(hands: Hands, step: GroupStep, row: RowContext, here: He
     return;
   }
   const n = place.pick === 'next' ? (numberFor(hands, place.n) ?? 1) : 1;
+  const parted = n > 1 && n === step.steps.length && isParted(hands, step);
   for (let i = 0; i < n; i++) {
-    workIn(hands, step, takePlace(hands, { ...place, n: null }, step), { row, here });
+    const own = parted ? { ...step, steps: step.steps.slice(i, i + 1) } : step;
+    workIn(hands, own, takePlace(hands, { ...place, n: null }, step), { row, here });
   }
 }
+
+/** "(One sc, two sc) in next two sc (24)": all of the list in each of the places, or one member in each. */
+const isParted = (hands: Hands, step: GroupStep): boolean =>
+  ask(hands.readings, {
+    doubt: 'list in n places',
+    custom: 'all in each',
+    alternatives: ['one in each'],
+    local: true,
+    ...spanAt(hands, step),
+  }) === 'one in each';
 
 /** Stitches that the group names, chains aside. */
 const stitchesIn = (hands: Hands, { steps }: GroupStep): number =>

@@ -19,7 +19,7 @@ export function notJoined(scene: Scene): Finding[] {
     const { instruction } = row.placed;
     if (row.partIndex !== part && !scene.manuscript.parts[row.partIndex]?.continues) cut = null;
     part = row.partIndex;
-    if (cut && goesOn(instruction, cut)) {
+    if (cut && goesOn(instruction, cut) && !tellsYarn(scene, row)) {
       findings.push(told(scene, row, { cut, yarn }));
       cut = null;
     } else if (takesYarn(instruction) || instruction.steps.some(isWork)) cut = null;
@@ -45,6 +45,12 @@ function cutAtEnd({ steps }: Instruction): Step | null {
 /** "Finish off the small ear here. Continue for the big ear.": the yarn of one copy is cut, that of another goes on. */
 const goesOnAfter = ({ manuscript }: Scene, { placed }: Placed, step: Step): boolean =>
   /\b(?:continue|carry on|go on)\b/i.test(manuscript.text.slice(placed.from + step.to, placed.to));
+
+/** "Count 5 sts from the start and insert new yarn": told among words that are no work. */
+const tellsYarn = ({ manuscript }: Scene, { placed }: Placed): boolean =>
+  /\b(?:insert|attach|add|tie|tie on|re-?join|join|start)(?:ing)? (?:in |on )?(?:the |a |your )?(?:new |another )?(?:yarn|thread|wool|colou?r)\b/i.test(
+    manuscript.text.slice(placed.from, placed.to),
+  );
 
 /** Words that put a yarn on the hook, or that are not followed and might. */
 function takesYarn({ steps }: Instruction): boolean {

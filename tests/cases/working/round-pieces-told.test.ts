@@ -241,3 +241,55 @@ Repeat Rnd 3 until ear measures 8 cm from the tip of the toe, or 1 cm less than 
 Rnd 7: Work 8 sc evenly around. If you've divided your brim into 4 sections, you can evenly work 2 sc into each section. (8)\n`;
   expect(complaints(text)).toEqual([]);
 });
+
+describe('mittens as beginners write them', () => {
+  const mitten = `With a 5 mm hook, ch 2. (US terms)
+Round 1: Work eight sc in the second chain from hook. Do not turn
+Round 2: Work two sc in each sc around (16 sc)
+Round 3: Work (one sc, two sc) in next two sc. Repeat around (24 sc)
+Round 4: one sc in each of next five sc, chain 6, skip next six sc, then work one sc in each remaining sc around (24 sc)
+Round 5: sc around (24)
+`;
+  it('lists over several places, and a chain over the opening that counts', () => {
+    expect(complaints(mitten)).toEqual([]);
+    expect(worked(mitten, 'Rnd 3', 'Rnd 4', 'Rnd 5')).toEqual([
+      'Rnd 3 24 proven',
+      'Rnd 4 18 proven',
+      'Rnd 5 24 proven',
+    ]);
+  });
+  it.each([
+    ['(24 sc)\nRound 4', '(25 sc)\nRound 4', 4],
+    ['around (24 sc)\nRound 5', 'around (25 sc)\nRound 5', 5],
+    ['chain 6', 'chain 7', 5],
+  ])('%s to %s', (from, to, line) => {
+    expect(complaints(mitten.replace(from, to))[0]).toMatch(new RegExp(`^${line} `));
+  });
+});
+
+it('gaps between stitches, labels glued to their rows, rings with a base, yarn that is inserted', () => {
+  const text = `STITCHES & ABBREVIATIONS (US terms)
+sc inc – single crochet increase, 2 single crochet in one stitch
+
+Hat
+
+Round 1: Magic Circle with a base of 6 sc (6 sts)
+Round 2: Sc inc in each st around (12 sts)
+Round 3: Ch 2, hdc in each sc, join with a slip stitch. (12)
+Round 4: Ch 1, sc in spaces between hdc from previous round, join with a slip stitch. (12) Fasten off.
+Round 5: Count 5 sts from the start and insert new yarn. Sc in next 12 sts. (12)
+
+Ears
+- 1. 6sc in MR (6)
+- 2. 6inc (12)
+- 3.12sc
+- 4. 12sc (12)\n`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 1', 'Rnd 2', 'Rnd 4', '3', '4')).toEqual([
+    'Rnd 1 6 proven',
+    'Rnd 2 12 proven',
+    'Rnd 4 12 proven',
+    '3 12 unstated',
+    '4 12 proven',
+  ]);
+});

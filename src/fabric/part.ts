@@ -408,13 +408,15 @@ function around({ rows, setting }: Run, former: PartRun, task: Task): Around {
 
 /** "For short legs, work rounds 10 to 12 so: Round 10: …" behind round 13: on round 9. */
 function goesBack(beneath: RowRecord, task: Task, { part }: PartSetting): boolean {
-  const numbersOf = (index: number): readonly number[] =>
-    part.instructions[index]?.instruction.label?.numbers ?? [];
-  const [first] = numbersOf(task.index);
-  const last = numbersOf(beneath.instruction).at(-1);
+  const own = part.instructions[task.index]?.instruction.label;
+  const former = part.instructions[beneath.instruction]?.instruction.label;
+  const first = own?.numbers[0];
+  const last = former?.numbers.at(-1);
   // "Rep rows 2-4" goes back in another way.
   const isNew = task.asks.steps === task.instruction.steps && beneath.instruction < task.index;
-  return isNew && first !== undefined && last !== undefined && first > 1 && first < last;
+  if (!isNew || first === undefined || last === undefined || first < 2) return false;
+  // "Round (left hand) 15" behind "Round (right hand) 15".
+  return first < last || (first === last && own?.text !== former?.text);
 }
 
 const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';

@@ -3,6 +3,7 @@
  * group worked in one place, or a repeat (survey of the notation: brackets).
  */
 
+import type { Span } from '../source/index.ts';
 import { isAside } from './aside.ts';
 import {
   isPassedByJoin,
@@ -228,6 +229,7 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   const end = talkBehind(r, b) ?? b.close;
   const counts = end - b.start < 60 && !goesOn(r, b) ? readCounts(r, end) : null;
   if (counts && r.at === end) {
+    if (end < b.close) tellOfChain(r, run, { from: end + 1, to: b.close });
     leave(r, b);
     // "Rnd 2: (6 inc)" is all the round has; so is "(1 dec, 4 sc) (15)", whose count stands behind.
     const alone = run.out.length === 0 && (kindAt(r) === T.end || kindAt(r) === T.open);
@@ -244,6 +246,18 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   }
   r.at = b.start;
   return false;
+}
+
+/** "(8 sts, ch 3 does not count)": what is said of the chain with which the row begins, and the others. */
+function tellOfChain(r: Reader, run: Run, { from, to }: Span): void {
+  r.at = from;
+  const said = readCountsAs(r, to);
+  const at = run.out.findIndex(({ kind }) => kind !== 'yarn' && kind !== 'remark');
+  const chain = run.out[at];
+  const n = r.value[r.kind.indexOf(T.number, from)];
+  if (!said?.named || chain?.kind !== 'chain' || chain.countsAs || chain.n?.values[0] !== n) return;
+  run.out[at] = { ...chain, countsAs: said };
+  r.orders.push({ kind: 'start-chain', n: n ?? null, countsAs: said, from: said.from, to: said.to });
 }
 
 /** "[2 dc in each st around]": work to the row's end, in brackets of somebody's habit. */

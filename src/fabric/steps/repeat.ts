@@ -104,12 +104,19 @@ function missingTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to 
   const reading = ask(hands.readings, {
     doubt: 'repeat without a number',
     custom: star || orderly || here.i === here.steps.length - 1 ? 'to the end' : 'once',
-    alternatives: star || orderly ? ['once'] : ['once', 'to the end'],
+    alternatives: star || orderly ? ['once'] : leavesRest(here) ? [] : ['once', 'to the end'],
     local: true,
     ...spanAt(hands, step),
   });
   return reading === 'once' ? 1 : 'to end';
 }
+
+/** "(Sc in first st, inc); *(sc in next st, inc); rep from * around": another repeat takes the rest. */
+const leavesRest = ({ steps, i, top }: Here): boolean =>
+  top &&
+  steps
+    .slice(i + 1)
+    .some((step) => step.kind === 'repeat' && step.times.kind === 'until' && step.order.to > step.order.from);
 
 /** One pass; the last one ends as the words say. */
 function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {

@@ -39,7 +39,8 @@ function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {
   return [...words].flatMap((found) => {
     const word = found[0].toLowerCase();
     const near = WORDS.has(word) || NO_SLIPS.has(word) ? null : nearestOf(word, [...WORDS], 1);
-    if (near === null) return [];
+    // "Circles" is no slip for "circle".
+    if (near === null || `${near}s` === word || near === `${word}s`) return [];
     const from = at.from + found.index;
     return [replacement(text, { from, to: from + word.length }, near)];
   });

@@ -197,7 +197,8 @@ export function dropFix(scene: Scene, sighting: Sighting<'overrun'>): Fix | null
   const [stated] = counts;
   const made = amountOf(last, row.sizeIndex).made ?? 0;
   const span = stated && figureSpan(scene, stated.n, { base: placed.from, size: row.sizeIndex });
-  if (!span) return together(title, [drop]);
+  // Where no count bears it out, the chain may as well be one too short: "rep to end, sc in last st".
+  if (!span) return null;
   const right = String(row.tally.stitches - made);
   const isRight = scene.manuscript.text.slice(span.from, span.to) === right;
   if (isRight) return together(title, [drop]);

@@ -189,3 +189,31 @@ test('what the words alone fix is held to the count, also behind a row that was 
   expect(complaints(text(8)).filter((told) => told.startsWith('3'))).toEqual([]);
   expect(complaints(text(7))).toContain('3 count-mismatch');
 });
+
+test('a count that says of the chain that it does not count holds it so', () => {
+  const text = (count: number): string =>
+    `With White ch-4, sl st to form a ring.\nRND 1: ch-3, work (dc, ch-1) 7 times in ring, sl st top beg ch-3, ch-3, turn. (${count} sts, ch-3 does not count)\nRND 2: * (dc, ch-1) twice in next sp, * rep bet ** around, sl st top ch-3, ch-3, turn. (14 sts)\n`;
+  expect(complaints(text(7))).toEqual([]);
+  expect(complaints(text(8))).toEqual(['2 count-mismatch']);
+});
+
+test('a first group in brackets is worked once where a repeat takes the rest', () => {
+  const text = (n: number): string =>
+    `Rnd 1: 6 sc in magic ring\nRnd 2: 2 sc in each st around. (12 sts)\nRnd 3: (sc in first st, 2 sc in next st);\n*(sc in next st, ${n} sc in next st) repeat from * around. (18 sts)\n`;
+  expect(complaints(text(2))).toEqual([]);
+  expect(complaints(text(1))).toEqual(['4 count-mismatch']);
+  expect(complaints(text(6))).toEqual(['4 count-mismatch']);
+});
+
+test('a round for the other hand is worked on the round before both', () => {
+  const text =
+    'Ch 20, join.\nRound 1: Ch 1, sc in each ch. (20 sc)\nRound (Right hand) 2: Ch 1, sc in next 14 sts, ch 4, skip 4 sc, sc in 2 sc; join. (16 sc and 1 ch 4 loop)\nRound (Left hand) 2: Ch 1, sc in next 2 sts, ch 4, skip 4 sc, sc in 14 sc; join. (16 sc and 1 ch 4 loop)\n';
+  expect(complaints(text)).toEqual([]);
+});
+
+test('"shell made" behind its stitches tells what a shell is', () => {
+  const text = (told: string): string =>
+    `Ch 26.\nRow 1: sc in 2nd ch from hook and in each ch. (25)\nRow 2: ch 1, turn, sc in first st, * skip 1, 3 dc in next st${told}, skip 1, sc in next st; rep from * across.\nRow 3: ch 3, turn, shell in each sc across.\n`;
+  expect(complaints(text('—shell made—'))).not.toContain('4 special-undefined');
+  expect(complaints(text(''))).toContain('4 special-undefined');
+});

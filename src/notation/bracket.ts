@@ -257,7 +257,13 @@ function tellOfChain(r: Reader, run: Run, { from, to }: Span): void {
   const n = r.value[r.kind.indexOf(T.number, from)];
   if (!said?.named || chain?.kind !== 'chain' || chain.countsAs || chain.n?.values[0] !== n) return;
   run.out[at] = { ...chain, countsAs: said };
-  r.orders.push({ kind: 'start-chain', n: n ?? null, countsAs: said, from: said.from, to: said.to });
+  r.orders.push({
+    kind: 'start-chain',
+    n: n ?? null,
+    countsAs: said,
+    from: said.from,
+    to: said.to,
+  });
 }
 
 /** "[2 dc in each st around]": work to the row's end, in brackets of somebody's habit. */

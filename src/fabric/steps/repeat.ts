@@ -116,7 +116,10 @@ const leavesRest = ({ steps, i, top }: Here): boolean =>
   top &&
   steps
     .slice(i + 1)
-    .some((step) => step.kind === 'repeat' && step.times.kind === 'until' && step.order.to > step.order.from);
+    .some(
+      (step) =>
+        step.kind === 'repeat' && step.times.kind === 'until' && step.order.to > step.order.from,
+    );
 
 /** One pass; the last one ends as the words say. */
 function onePass(hands: Hands, step: RepeatStep, row: RowContext, last: boolean): void {

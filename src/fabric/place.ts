@@ -156,6 +156,9 @@ function takeSame(hands: Hands, place: Place, at: { from: number; to: number }):
   return takeStitch(hands, 'passed');
 }
 
+/** Chains by which a starting chain may slip from its name (judgement). */
+const MOST_OFF = 2;
+
 /** "Ch 3, dc in base of ch 4": the chain with which this row began is of another length. */
 function checkOwnChain(hands: Hands, { of }: Place): void {
   const named = of?.nouns[0]?.kind === 'start-chain' ? numberFor(hands, of.nouns[0].chains) : null;
@@ -165,6 +168,8 @@ function checkOwnChain(hands: Hands, { of }: Place): void {
   if (kind?.class !== 'start' && kind?.class !== 'low') return;
   // "Ch 5 (counts as dc and ch 2), dc in base of ch 3": that of the stitch alone.
   if (own.n === named || (own.isTold && own.height === named)) return;
+  // "Ch 2, …, dc in base of first ch 5 in previous row": another chain, which lies beneath.
+  if (Math.abs(own.n - named) > MOST_OFF && hands.edge.run.includes(named)) return;
   fact(hands, { kind: 'space-size', named, found: own.n, ofStart: 'here', ...spanAt(hands, of) });
 }
 

@@ -192,11 +192,16 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   const listed =
     DASHES.includes(sign) && /[.)!]\s+[-–—]\s*$/.test(text.slice(Math.max(0, at - 8), at));
   if (listed && tail[1] === ':') return startsWithLabel(text, at, lineEndFrom(text, at));
+  if (sign === ',' && tail[1] === ':' && IN_COLOUR.test(text.slice(Math.max(0, at - 40), at)))
+    return startsWithLabel(text, at, lineEndFrom(text, at));
   if ('(,-–&/="“\''.includes(sign)) return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
   return startsWithLabel(text, at, lineEndFrom(text, at));
 }
+
+/** "(15) With brown, R4: sc in each st": the colour stands before the label. */
+const IN_COLOUR = /[.)\]]\s{1,3}(?:with|in|using) [a-z ]{2,24},\s*$/i;
 
 /** A bracket opened in the same line is not closed before `at`. */
 function isInBracket(text: string, at: number): boolean {

@@ -255,7 +255,14 @@ function tellOfChain(r: Reader, run: Run, { from, to }: Span): void {
   const at = run.out.findIndex(({ kind }) => kind !== 'yarn' && kind !== 'remark');
   const chain = run.out[at];
   const n = r.value[r.kind.indexOf(T.number, from)];
-  if (!said?.named || chain?.kind !== 'chain' || chain.countsAs || chain.n?.values[0] !== n) return;
+  if (
+    !run.out.some(isWorked) ||
+    !said?.named ||
+    chain?.kind !== 'chain' ||
+    chain.countsAs ||
+    chain.n?.values[0] !== n
+  )
+    return;
   run.out[at] = { ...chain, countsAs: said };
   r.orders.push({
     kind: 'start-chain',

@@ -227,7 +227,8 @@ export function behindMade(r: Reader): number {
   if (!mayBeStitch(wordAt(r, k++))) return 0;
   if (isWord(r, W.just, k)) k++;
   if (isWord(r, W.made, k)) k++;
-  return isWord(r, W.work, k) ? k : 0;
+  if (isWord(r, W.work, k)) return k;
+  return kindAt(r, k) === T.comma && isWord(r, W.work, k + 1) ? k + 1 : 0;
 }
 
 /** Puts the rest of the clause down as a remark. */

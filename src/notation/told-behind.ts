@@ -148,12 +148,17 @@ function moreInLast(steps: Step[], r: Reader): void {
     const each = steps[i - 1];
     const last = steps[i];
     if (last?.kind !== 'work' || last.place?.pick !== 'last' || last.place.n) continue;
-    if (each?.kind !== 'work' || !goesToEnd(each)) continue;
+    const through = each?.kind === 'repeat' && isThrough(each);
+    if (!through && (each?.kind !== 'work' || !goesToEnd(each))) continue;
     const words = r.text.slice(r.base + each.to, r.base + last.nameTo);
     if (!/\b(?:another|more|additional|extra)\b/i.test(words)) continue;
     steps[i] = { ...last, place: { ...last.place, pick: 'same' } };
   }
 }
+
+/** "[ch 1, skip 1, dc in next st] to end", with no words for how it ends. */
+const isThrough = ({ times, ending }: RepeatStep): boolean =>
+  times.kind === 'until' && times.until.kind === 'end' && ending === null;
 
 const goesToEnd = ({ place, until }: WorkStep): boolean =>
   (place?.until ?? until)?.kind === 'end' || (place?.pick === 'each' && place.n === null);

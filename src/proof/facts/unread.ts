@@ -38,6 +38,8 @@ function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {
   const words = text.slice(at.from, at.to).matchAll(/\b[a-z]{4,14}\b/gi);
   return [...words].flatMap((found) => {
     const word = found[0].toLowerCase();
+    // "CAKE (base)" is a name.
+    if (found[0] === found[0].toUpperCase()) return [];
     const near = WORDS.has(word) || NO_SLIPS.has(word) ? null : nearestOf(word, [...WORDS], 1);
     // "Circles" is no slip for "circle".
     if (near === null || `${near}s` === word || near === `${word}s`) return [];

@@ -217,3 +217,30 @@ test('"shell made" behind its stitches tells what a shell is', () => {
   expect(complaints(text('—shell made—'))).not.toContain('4 special-undefined');
   expect(complaints(text(''))).toContain('4 special-undefined');
 });
+
+test('"another dc in last st" behind a repeat makes one more there', () => {
+  const text = (words: string): string =>
+    `Ch 16.\nRow 1: Dc in 4th ch from hook and in each ch across. (14)\nRow 2: Ch3 (counts as dc), turn, dc in next st, [ch1, skip 1, dc in next st], repeat between [ ] to end, ${words}. (15)\n`;
+  expect(complaints(text('work another dc in last st'))).toEqual([]);
+  expect(complaints(text('work dc in last 2 sts'))).not.toEqual([]);
+});
+
+test('"working in front of last 2 dc, work 1 tr into skipped st" adds no dc', () => {
+  const text = (n: number): string =>
+    `Special Stitches:\nLean = skip 1 st, work 1 dc into each of next 2 sts, working in front of last 2 dc, work 1 tr into skipped st.\n\nCh 18.\nRow 1: Sc into 2nd ch from hook and into each ch to end, turn. (17 sc)\nRow 2: Ch 3 (count as 1 dc), skip first sc, *Lean, ${n}dc into next sc; rep from * to end, turn. (17)\n`;
+  expect(complaints(text(1))).toEqual([]);
+  expect(complaints(text(2))).not.toEqual([]);
+});
+
+test('a chain of the row beneath is not called the starting chain', () => {
+  const text =
+    'Ch 31.\nRow 1: sc in 2nd ch from hook and across (30)\nRow 2: *Ch 5, skip 2 sts and sc in third st; rep from * all the way across, forming 10 loops.\nRow 3: Ch 2, sc in top of first loop. *Ch 4, sc in top of next loop; rep all the way across. After sc in the last loop, dc in base of first ch 5 in previous row.\n';
+  expect(complaints(text)).toEqual([]);
+});
+
+test('"R2-R3:" and "With brown, R4:" begin rows in the middle of a line', () => {
+  const text = (count: number): string =>
+    `Ch 15. R1: sc in second ch from hook and across, ch1 turn (14) R2-R3: sc in each st, ch1 turn (14) With brown, R4:sc in each st, ch1 turn (14) With pink, R5-R8: sc in each st, ch1 turn (${count})`;
+  expect(complaints(text(14))).toEqual([]);
+  expect(complaints(text(13))).toEqual(['1 count-mismatch']);
+});

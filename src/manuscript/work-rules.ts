@@ -36,12 +36,19 @@ const SURE = 0.75;
 const SOME = 0.34;
 
 /** Whether a line goes on with the instruction or definition above it. */
+/** "… 2dc" and below it "Into next st*, …": the sentence goes on. */
+const CLAUSE = /^(?:into|from|around|across)\b/i;
+
+const isBroken = (text: string, { from, to }: Span): boolean =>
+  /[a-z0-9]\s*$/i.test(text.slice(Math.max(from, to - 8), to));
+
 export function continues(scan: Scan, { from, to }: Span, starts: Starts): boolean {
   const { text, open, options } = scan;
   if (!open || scan.afterBlank) return false;
   if (open.kind === 'prose') return false;
   if (open.kind === 'definition') return open.bare || definitionGoesOn(scan, open, from, starts);
   if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
+  if (CLAUSE.test(text.slice(from, from + 8)) && isBroken(text, open)) return true;
   if (isNoteBelow(text, from, to)) return false;
   if (MADE_TWICE.test(text.slice(from, from + 40))) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {

@@ -287,7 +287,11 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
             ? 'each'
             : 'first';
     if (sense === W.remaining || kindAt(r) !== T.number) {
-      if (kindAt(r) === T.number) draft.n = readNumbers(r);
+      // "each of the remaining 11 sts": so many, and no more.
+      if (sense === W.remaining && kindAt(r) === T.number) {
+        draft.n = readNumbers(r);
+        draft.pick = 'next';
+      }
       // "each of the rest of the sps"
       if (sense === W.remaining && eatWord(r, W.of)) eatThe(r);
       if (sense === -1 && r.value[before] !== 1) r.at = before;

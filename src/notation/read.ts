@@ -77,6 +77,7 @@ function readOpened(r: Reader): Instruction {
   ringFirst(steps, label, r);
   ringBehind(steps);
   noteAlone(steps, label, r);
+  nameAlone(steps, label, r);
   likeOther(steps, label, r);
   talkOfWork(steps, label, r);
   changedBehind(steps, label, r);
@@ -163,6 +164,16 @@ function intoKnot(steps: Step[], first: WorkStep, r: Reader): void {
 }
 
 const FEWEST_IN_RING = 3;
+
+/** "3dc-grp = this is a grouping of 3 double crochet stitches": what a short form means, and no row. */
+function nameAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
+  if (label || steps.length === 0) return;
+  const words = r.text.slice(r.base, r.base + Math.min(24, r.from[r.count - 1] ?? 0));
+  if (!/^\s*\d?[a-z]{2,6}-[a-z]{2,8}\.? = /i.test(words)) return;
+  const [first, last] = [steps[0], steps.at(-1)];
+  if (first && last)
+    steps.splice(0, steps.length, { kind: 'remark', from: first.from, to: last.to });
+}
 
 /** "US terms. Ch 3 counts as dc throughout.": a sentence about chains makes none. */
 function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {

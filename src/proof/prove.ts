@@ -9,6 +9,7 @@ import { drawn, listed, rowName } from './names.ts';
 import { newScene, type Scene } from './scene.ts';
 import { sightingsOf } from './sightings.ts';
 import { textFindings } from './text/index.ts';
+import { unreadOnce } from './unread-once.ts';
 
 export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
   const scene = newScene(manuscript, fabric);
@@ -22,7 +23,7 @@ export function prove(manuscript: Manuscript, fabric: Fabric): Finding[] {
     const isListed = found.first.fact.kind === 'not-followed';
     findings.push(isListed ? finding : withRowsAgain(scene, finding, found.again));
   }
-  return habitsOnce(findings);
+  return unreadOnce(habitsOnce(findings));
 }
 
 /** What the words alone have told already, the sums of the same row need not tell again. */

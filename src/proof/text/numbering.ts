@@ -169,6 +169,9 @@ function isSpokenOf(
   row: Numbered,
 ): boolean {
   const words = text.slice(before.placed.from + before.label.to, row.placed.from);
+  // "Work 1 round even." that was not understood is the row.
+  if (/\bwork (?:\d{1,2}|one|two|three) (?:more )?(?:rows?|rnds?|rounds?)\b/i.test(words))
+    return true;
   return new RegExp(
     `\\b(?:rows?|rnds?|rounds?|r)\\s?${n}\\b|\\b${n}(?:st|nd|rd|th) (?:row|rnd|round)|(?:^|[\\n.)|])\\s*${n}\\s?[.:)]|\\n[ \\t]*${n}[ \\t]`,
     'i',

@@ -3,6 +3,7 @@
  * Patterns of our own invention, in the shape of wording met on pages.
  */
 import { describe, expect, it, test } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { readManuscript } from '../../../src/manuscript/index.ts';
 import { complaints, worked } from './worked.ts';
 
@@ -243,4 +244,41 @@ test('"R2-R3:" and "With brown, R4:" begin rows in the middle of a line', () => 
     `Ch 15. R1: sc in second ch from hook and across, ch1 turn (14) R2-R3: sc in each st, ch1 turn (14) With brown, R4:sc in each st, ch1 turn (14) With pink, R5-R8: sc in each st, ch1 turn (${count})`;
   expect(complaints(text(14))).toEqual([]);
   expect(complaints(text(13))).toEqual(['1 count-mismatch']);
+});
+
+test('"each of the remaining 11 sts" is eleven, and no more', () => {
+  const text = (n: number): string =>
+    `chain 13\nRow 1: sc in 2nd ch from hook and in each ch, turn (12 sts)\nRow 2: ch 2 (counts as first hdc), hdc in each of the remaining ${n} sts, turn\n`;
+  expect(complaints(text(11))).toEqual([]);
+  expect(complaints(text(10))).toEqual(['3 stitches-left']);
+  expect(complaints(text(12))).toEqual(['3 round-overrun']);
+});
+
+test('"3dc-grp = this is a grouping of 3 double crochet stitches" is no row', () => {
+  const text = (count: number): string =>
+    `3dc-grp = this is a grouping of 3 double crochet stitches\n\nR 1: Ch 4, 9dc in 4th ch from the hook. (${count}dc)\n`;
+  expect(complaints(text(10))).toEqual([]);
+  expect(complaints(text(11))).toEqual(['3 count-mismatch']);
+});
+
+test('a line that opens with "Into" goes on with the one above it', () => {
+  const text = (count: number): string =>
+    `Row1- ch2 don't count, dc 14 into circle, slip st to join into 1st\ndc. (dc 14)\nRow2- ch2 don't count, dc into same st, 2dc into\nnext st, *1dc into next st, 2dc\nInto next st*, repeat from * to * around, slip st to join into 1st dc. (${count})\n`;
+  expect(complaints(text(21))).toEqual([]);
+  expect(complaints(text(22))).toEqual(['5 count-mismatch']);
+});
+
+test('words of one row that were not understood are told together', () => {
+  const text =
+    'Rnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each st, fnord the ribbing, sc in next st, grommel the hem, sc in last st.\n';
+  const unread = compile(text, { fixes: false }).findings.filter(({ code }) => code === 'unread');
+  expect(unread.length).toBe(1);
+  expect(unread[0]?.labels.map(({ from, to }) => text.slice(from, to))).toEqual(['grommel the hem']);
+});
+
+test('"Work 1 round even" that was not understood is the round whose number is not there', () => {
+  const text = (words: string): string =>
+    `Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each sc. ${words}, join, cut thread.\nRnd 4: sc in each sc.\n`;
+  expect(complaints(text('Work 1 round even'))).not.toContain('3 row-missing');
+  expect(complaints(text('Fnord it'))).toContain('3 row-missing');
 });

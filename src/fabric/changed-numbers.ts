@@ -25,8 +25,10 @@ export function withNumbers(row: Instruction, change: ChangedNumber): Instructio
   if (number === null || number === undefined || !numbers.has(number)) return null;
   const changing = new Set<Step>(candidates.filter((step) => numberOf(step) === number));
   const inAll = (steps: readonly Step[]): Step[] => steps.map(changed);
-  const changed = (step: Step): Step => {
-    if (changing.has(step) && (step.kind === 'chain' || step.kind === 'work'))
+  const changed = (told: Step): Step => {
+    const step = change.stem === null ? ofAnyLength(told) : told;
+    if (step !== told && !changing.has(told)) return step;
+    if (changing.has(told) && (step.kind === 'chain' || step.kind === 'work'))
       return { ...step, n: { from: step.from, to: step.to, values: [change.now] } };
     if (step.kind === 'group') return { ...step, steps: inAll(step.steps) };
     if (step.kind !== 'repeat') return step;
@@ -35,6 +37,16 @@ export function withNumbers(row: Instruction, change: ChangedNumber): Instructio
     return { ...step, steps: inAll(step.steps), ending: end };
   };
   return { ...row, steps: inAll(row.steps), counts: [] };
+}
+
+/** Loops of other chains lie beneath now: "sc in next ch-5 lp" goes into the next there is. */
+function ofAnyLength(step: Step): Step {
+  const noun = step.kind === 'work' || step.kind === 'group' ? step.place?.nouns[0] : undefined;
+  if (noun?.kind !== 'space' || noun.chains === null) return step;
+  const nouns = [{ ...noun, chains: null }];
+  if (step.kind === 'work' && step.place)
+    return { ...step, place: { ...step.place, nouns } };
+  return step.kind === 'group' ? { ...step, place: { ...step.place, nouns } } : step;
 }
 
 /** The steps whose number may be meant. */

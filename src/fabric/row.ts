@@ -436,7 +436,10 @@ function noteEnd(
   // What a first side left is worked to its end by the second.
   const onRest = edge === hands.skippedEdge;
   if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
-  if (edge.ring && left === 1 && (endsWhereItBegan(shape) || loopsFromJoin(shape))) return;
+  if (edge.ring && left === 1 && loopsFromJoin(shape)) return;
+  // "*Ch 7, sk 1, sc in next; rep from * 14 times, ch 3, tr in same place as beginning": over a last one.
+  const reachesStart = left === 1 || hands.skips.has(left - 1);
+  if (edge.ring && reachesStart && endsWhereItBegan(shape)) return;
   if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
   noteLeft(hands, left);
 }

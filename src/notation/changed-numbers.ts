@@ -78,7 +78,7 @@ function changedTo(r: Reader, { stem, n: now }: Told): Omit<ChangedNumber, 'from
   }
   if (stem === null && goesToEnd(r)) return { stem, was: null, now, atEnd: true };
   if (stem === null && isWord(r, W.between)) while (!clauseEnds(r)) r.at++;
-  if (stem !== null) passPlaces(r);
+  passPlaces(r);
   return { stem, was: null, now, atEnd: false };
 }
 

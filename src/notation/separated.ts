@@ -32,8 +32,18 @@ export function readSeparated(r: Reader, run: Run): boolean {
   const place = work.place ?? readPlaceAfterPreposition(r);
   run.out.pop();
   run.out.push(...parted({ ...work, place }, many, chain, toOf(r)));
+  const group = run.out.at(-1);
+  if (group?.kind === 'group' && group.place.nouns[0]?.kind === 'ring' && !saysClosing(r))
+    run.out[run.out.length - 1] = { ...group, steps: [...group.steps, chain] };
   return true;
 }
+
+/**
+ * "Ch 6, 19 d tr in ring, with ch 1 between. Join": round a ring each stitch has another beside it, so that
+ * there is a chain behind the last one too; some say so.
+ */
+const saysClosing = (r: Reader): boolean =>
+  isWord(r, W.ch, 1) || isWord(r, W.ending, 1) || kindAt(r, 1) === T.number;
 
 /**
  * "1 tr in each tr with ch 1 between": one after the other, up to the next space where no end is told. In a

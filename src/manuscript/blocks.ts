@@ -255,7 +255,7 @@ function take(scan: Scan, stretch: Stretch): void {
   if (at.from >= to) return;
   const work = workBehindName(scan, at);
   if (work > at.from) {
-    const name = text.slice(at.from, work).replace(/\s+[-–—]\s*$|,\s*$/, '');
+    const name = text.slice(at.from, work).replace(/\s+[-–—]\s*$|,\s*$|\s*(?:…|\.{3})\s*$/, '');
     const above = scan.blocks.findLast(({ kind }) => kind === 'heading');
     const isSame = above?.kind === 'heading' && above.name === titleWords(name);
     if (!isSame)
@@ -305,7 +305,8 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
     NAME_AND_ROW.exec(line) ??
     NAME_AND_WORK.exec(line) ??
     CAPITALS_AND_CHAIN.exec(line) ??
-    COPIES_AND_CHAIN.exec(line);
+    COPIES_AND_CHAIN.exec(line) ??
+    CAPITALS_AND_DOTS.exec(line);
   // "Picot - ch 3, sl st in 3rd ch from hook": how a stitch is made.
   const isStitch = found !== null && isGroupName(found[0].replace(/[^\p{L}]+$/u, ''));
   return found && !isStitch ? from + found[0].length : from;
@@ -318,6 +319,9 @@ const NAME_AND_ROW =
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26." */
 const CAPITALS_AND_CHAIN =
   /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/u;
+
+/** "FIRST MOTIF … Starting at center, ch 10.", "SECOND STAR... Work as for first star." */
+const CAPITALS_AND_DOTS = /^\p{Lu}{3,}(?:[ -]\p{Lu}{2,}){0,3} ?(?:…|\.{3}) ?(?=\p{Lu})/u;
 
 /** "Ties (make 2): Ch 68. …" */
 const COPIES_AND_CHAIN =

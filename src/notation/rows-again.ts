@@ -2,6 +2,7 @@
 
 import type { Span } from '../source/index.ts';
 import { mayBeStitch } from './dictionary.ts';
+import { readFirstRows } from './first-rows.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -62,6 +63,8 @@ export const rowsOfPart = (
 /** An order to work rows again, or `null`, which leaves the reader where it was. */
 export function readRowsAgain(r: Reader): RowsAgainStep | null {
   const start = r.at;
+  const first = isWord(r, W.work) && r.depth === 0 ? readFirstRows(r) : null;
+  if (first) return { ...plainRowsAgain(fromOf(r, start)), ...first, to: toOf(r) };
   if (!verb(r)) {
     r.at = start;
     return null;

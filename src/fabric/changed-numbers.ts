@@ -44,8 +44,7 @@ function ofAnyLength(step: Step): Step {
   const noun = step.kind === 'work' || step.kind === 'group' ? step.place?.nouns[0] : undefined;
   if (noun?.kind !== 'space' || noun.chains === null) return step;
   const nouns = [{ ...noun, chains: null }];
-  if (step.kind === 'work' && step.place)
-    return { ...step, place: { ...step.place, nouns } };
+  if (step.kind === 'work' && step.place) return { ...step, place: { ...step.place, nouns } };
   return step.kind === 'group' ? { ...step, place: { ...step.place, nouns } } : step;
 }
 

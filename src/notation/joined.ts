@@ -3,6 +3,7 @@
  * Each naming of a piece becomes a step of its own, before the step that it belongs to.
  */
 import { hashOf } from './dictionary.ts';
+import { joinMotifs, MOTIFS, motifsNamed } from './motif-joins.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { placeWith } from './place-draft.ts';
 import { termWith } from './stitch-term.ts';
@@ -51,7 +52,7 @@ const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'sk
 /** The words of `PIECES` and "half", by the last bits of their hashes; few others share so many. */
 const MAY_BE_PIECE = new Uint8Array(1 << 13);
 const LAST_BITS = MAY_BE_PIECE.length - 1;
-for (const piece of `${PIECES}|half|sides?`.split('|')) {
+for (const piece of `${PIECES}|${MOTIFS}|half|sides?`.split('|')) {
   MAY_BE_PIECE[hashOf(piece.replace('s?', '')) & LAST_BITS] = 1;
   MAY_BE_PIECE[hashOf(piece.replace('s?', 's')) & LAST_BITS] = 1;
 }
@@ -66,6 +67,8 @@ export function mayNamePiece({ kind, hash, count }: Tokens): boolean {
 
 /** The steps with the pieces that they bring in; `text` is the instruction's. */
 export function nameJoinedPieces(steps: readonly Step[], text: string): readonly Step[] {
+  const motifs = motifsNamed(text);
+  if (motifs.length > 0) return joinMotifs(steps, text, motifs);
   if (text.search(NUMBERED) < 0) return steps;
   const named = [...text.matchAll(NUMBERED)].map(pieceOf);
   const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(

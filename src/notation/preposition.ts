@@ -9,6 +9,7 @@ export function eatPreposition(r: Reader): boolean {
   const start = r.at;
   if (isWord(r, W.all) && isPreposition(r, 1)) r.at++;
   if (isWord(r, W.working) && isPreposition(r, 1)) r.at++;
+  passBack(r);
   if (!isPreposition(r, 0)) {
     r.at = start;
     return false;
@@ -21,6 +22,14 @@ export function eatPreposition(r: Reader): boolean {
   // "in through", "over and around": the second says no more.
   if (isPreposition(r, 0) && !isWord(r, W.from)) r.at++;
   return true;
+}
+
+/** "in back of work between next 2 petals": from which side, before the place. */
+function passBack(r: Reader): void {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (!isWord(r, W.back, k) || !isWord(r, W.of, k + 1)) return;
+  const end = isWord(r, W.the, k + 2) ? k + 3 : k + 2;
+  if (isWord(r, W.work, end) && isPreposition(r, end + 1)) r.at += end + 1;
 }
 
 export function isPreposition(r: Reader, ahead: number): boolean {

@@ -110,3 +110,51 @@ it('groups of sc that grow between loops, each worked to its end: 8 x (3, 4, 5) 
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Rnd 5', 'Rnd 6')).toEqual(['Rnd 5 40 unstated', 'Rnd 6 32 proven']);
 });
+
+it('loops at the back of a flower, each longer than the last: 6 x (4, 5) chains, 6 x (6, 8) stitches', () => {
+  const text =
+    'US terms\n\nCh 5, join to form a ring, ch 1 and work 12 s c in ring, join.\n' +
+    '2nd Row -* Ch 3, skip 1 s c, s c in next s c, repeat from * all around. (6 loops)\n' +
+    '3rd Row - Ch 1 and over each loop work 1 s c, 4 d c, 1 s c, join. (36 sts)\n' +
+    '4th Row -* Ch 4, sl st in back of work between next 2 petals, repeat from * 5 times. (6 ch-4 loops)\n' +
+    '5th Row - Ch 1 and over each loop work 1 s c, 6 d c, 1 s c, join. (48 sts)\n' +
+    '6th Row - Same as 4th row but having 5 chs in each loop. (6 ch-5 loops)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 5', 'Row 6')).toEqual(['Row 5 48 proven', 'Row 6 0 proven']);
+});
+
+it('a loop over the last stitch closes where the round began, and loops worked again are of any length', () => {
+  const text = ring(
+    'Rnd 1: Ch 4, 15 tr in ring, join in 4th st of ch. (16 tr)',
+    'Rnd 2: *Ch 7, skip next tr, sc in next tr, rep from * 6 times, ch 3, tr in same space as beginning. (8 lps)',
+    'Rnd 3: *Ch 8, sc in next ch-7 lp; rep from * around, ending with ch 4, tr in tr. (8 lps)',
+    'Rnd 4: Sl st to center of next lp, sc in same (ch 8) lp, *ch 5, sc in next lp; rep from * around, ending with ch 5, join. (8 ch-5 lps)',
+    'Rnd 5: Sl st in next 2 ch, sc in same ch-5 lp, *ch 6, sc in next ch-5 lp; rep from * around, ending with ch 6, join. (8 ch-6 lps)',
+    'Rnd 6: Same as last rnd but ch 7 instead of ch 6. (8 ch-7 lps)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2', 'Rnd 6')).toEqual(['Rnd 2 7 proven', 'Rnd 6 8 proven']);
+});
+
+it('round a ring as many chains as stitches lie between them', () => {
+  const text = ring(
+    'Rnd 1: Ch 6, 11 d tr in ring, with ch-1 between. Join to 5th st of ch-6. (12 sps)',
+    'Rnd 2: *Sc in next sp, ch 4; rep from * around, ending with sl st in 1st sc made. (12 loops)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 12 proven', 'Rnd 2 12 proven']);
+});
+
+it('a second motif begins as the first did, and its joins are named', () => {
+  const text = (rest: string): string =>
+    'US terms\n\nFIRST MOTIF … Starting at center, ch 8. Join with sl st to form ring. 1st rnd: Ch 3, 24 dc in ring. Join. (25 dc) 2nd rnd: Sc in same place, *ch 5, sk 4 dc, sc in next dc; rep from * around. Join. (5 lps)\n\n' +
+    `SECOND MOTIF … ${rest}\n`;
+  const anew = text('Work as for 1st motif until 1st rnd is complete. 2nd rnd: Sc in same place, *ch 7, sk 4 dc, sc in next dc; rep from * around. Join. (5 ch-7 lps)');
+  expect(complaints(anew)).toEqual([]);
+  expect(worked(anew, 'Rnd 2').at(-1)).toBe('Rnd 2 5 proven');
+  expect(complaints(anew.replace('5 ch-7', '6 ch-7'))).toEqual(['5 count-mismatch']);
+  const joined = text('Work 1st 2 rnds as for First Motif. 3rd rnd: *3 sc in next loop, ch 2, sl st in corresponding loop on first motif, ch 2, 4 sc back in same loop on second motif, repeat from * once more and complete rnd as for first motif (no more joinings).');
+  expect(complaints(joined)).toEqual([]);
+  const { rows } = compile(joined, { fixes: false });
+  expect(rows.at(-1)).toMatchObject({ label: 'Rnd 3', verdict: 'unchecked' });
+});

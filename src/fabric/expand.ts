@@ -363,7 +363,9 @@ function rowsWanted(
   const rows = pick(step.moreRows, sizeIndex);
   if (rows !== null) return rows;
   // "Until 10 rows are worked": those before this order among them, as the labels count them.
-  const all = plan.numbers.length > 1 ? null : pick(step.rowsInAll, sizeIndex);
+  const isRange = step.rows.length > 2 && step.rows.at(-1) === step.rowsInAll?.values[0];
+  const inAll = plan.numbers.length > 1 ? null : pick(step.rowsInAll, sizeIndex);
+  const all = isRange && inAll !== null && inAll <= done ? null : inAll;
   if (all !== null) return all > done ? all - done : all;
   const times = pick(step.times, sizeIndex);
   if (plan.numbers.length > 1) {
@@ -388,8 +390,15 @@ function namedRows(step: RowsAgainStep, own: KnownRows, plan: Plan): readonly So
 function rowsNamed(step: RowsAgainStep, known: KnownRows, plan: Plan): readonly Source[] {
   if (step.named !== null) return rowCalled(step.named, known, plan);
   if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
-  if (step.rows.length > 0) return step.rows.flatMap((n) => rowNumbered(n, known, plan, step.part));
+  if (step.rows.length > 0)
+    return rowsThere(step, known).flatMap((n) => rowNumbered(n, known, plan, step.part));
   return known.inOrder.slice(-1);
+}
+
+/** "Repeat row 2 to row 67" behind row 2: that row, until there are 67. */
+function rowsThere({ rows, rowsInAll }: RowsAgainStep, { last }: KnownRows): readonly number[] {
+  const there = rows.filter((n) => n <= last);
+  return rowsInAll?.values[0] === rows.at(-1) && there.length > 0 ? there : rows;
 }
 
 /** The last row with that name in its label: "Dec row:", "Row 7 (decrease row):". */

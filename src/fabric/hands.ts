@@ -129,6 +129,8 @@ export interface Hands {
   loose: boolean;
   /** Part of this row is understood but not worked: joining another piece, working two layers. */
   partly: boolean;
+  /** The part's words take slip stitches for places. */
+  slipsNamed: boolean;
   /** Stated number of stitches for this row in this size; -1 where none is stated. */
   statedStitches: number;
   fastened: boolean;
@@ -264,6 +266,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     unread: false,
     loose: false,
     partly: false,
+    slipsNamed: false,
     statedStitches: -1,
     fastened: false,
     ringUnderstood: false,

@@ -32,6 +32,7 @@ import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';
 import { isCountSlip } from './slips.ts';
+import { namesSlips } from './slips-named.ts';
 import { goesOn, MOST_PASSES, rowsTo, stitchesAsked } from './stitches-end.ts';
 import type { Task } from './task.ts';
 import { changeBehind, withItsYarn } from './task-yarn.ts';
@@ -135,6 +136,7 @@ export function runPart(
     isCut: false,
   };
   hands.bench.limit.moves = MOST_MOVES;
+  hands.slipsNamed = namesSlips(setting.part);
   const { yarns } = setting.part;
   takeYarnNamed(hands, (yarns.length > 1 ? yarns[setting.instance - 1] : yarns[0]) ?? null);
   try {

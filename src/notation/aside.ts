@@ -9,6 +9,13 @@ import { T } from './tokens.ts';
 /** A remark in brackets: nothing worked in it, or it says what something is. */
 export function isAside(r: Reader, start: number, close: number): boolean {
   if (isFootnote(r, start + 1)) return true;
+  // "(e.g., 120 ch for a pram)"
+  if (
+    /^e\.g\b/i.test(
+      r.text.slice(r.base + (r.from[start + 1] ?? 0), r.base + (r.from[start + 1] ?? 0) + 4),
+    )
+  )
+    return true;
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (first === W.multiple || first === W.about || ASIDES.has(first) || namesOnly(r, start, close))
     return true;

@@ -268,7 +268,7 @@ export function settleJoins(out: Step[]): Step[] {
     if (!step || step.kind === 'unread') break;
     if (step.kind === 'work') {
       const ring = i > 0 && onlyChains(out, i);
-      const join = asJoin(step, ring);
+      const join = out.some(worksInSlips) ? null : asJoin(step, ring);
       if (join) out[i] = join;
       break;
     }
@@ -277,6 +277,14 @@ export function settleJoins(out: Step[]): Step[] {
   }
   return out;
 }
+
+/** "*sl st in next hdc, hdc in next sl st* across, sl st on top of tch": slip stitches are stitches there. */
+const worksInSlips = (step: Step): boolean =>
+  (step.kind === 'repeat' && step.steps.some(worksInSlips)) ||
+  (step.kind === 'work' &&
+    step.stitch.stem !== 'ss' &&
+    step.place?.pick === 'next' &&
+    step.place.nouns.some(({ stem }) => stem === 'ss'));
 
 /** "…; rep from * around, end with a sl st in 4th ch of first ch 7": the join stands behind the repeat. */
 function joinOfEnding(out: Step[], at: number, repeat: RepeatStep): void {

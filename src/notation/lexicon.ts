@@ -205,7 +205,7 @@ export const SPELLINGS = {
   is: 'is are was were',
   draw: 'draw drawing pull pulling',
   long: 'long length',
-  multiple: 'multiple multiples',
+  multiple: 'multiple multiples factor factors',
   desired: 'desired required any_length',
   plus: 'plus',
   another: 'another further',

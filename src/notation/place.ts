@@ -37,6 +37,7 @@ import {
   kindAt,
   MAX_DEPTH,
   type Reader,
+  spelled,
   toOf,
   wordAt,
   wordsOf,
@@ -83,6 +84,8 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
   passCornerWords(r);
   passCentreOfRing(r);
+  // "in three same st": a slip for "the".
+  if (kindAt(r) === T.number && isWord(r, W.same, 1) && spelled(r, r.at) === 'three') r.at++;
   const beside = passSideOf(r);
   const picked = readPick(r, draft);
   // "in first available st"

@@ -209,9 +209,11 @@ function which(r: Reader, draft: Draft): boolean {
     draft.lastN = 1;
     return true;
   }
+  const from = r.at;
   const rows = readRowNumbers(r) ?? readBareRows(r);
   if (!rows) return namedRow(r, draft);
   draft.rows = rows;
+  draft.rowsInAll = upToRow(r, from, rows);
   const again = r.at;
   if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;
   if (eatWord(r, W.and) && isRow(r)) {
@@ -227,6 +229,17 @@ function which(r: Reader, draft: Draft): boolean {
   } else r.at = again;
   return true;
 }
+
+/** "Repeat row 2 to row 67": one row, until there are so many; where all of them are told, these. */
+function upToRow(r: Reader, from: number, rows: readonly number[]): Numbers | null {
+  const last = rows.at(-1) ?? 0;
+  if (rows.length < 3) return null;
+  const words = r.text.slice(r.base + fromOf(r, from), r.base + toOf(r));
+  if (!UP_TO_ROW.test(words)) return null;
+  return { from: fromOf(r, r.at - 1), to: toOf(r), values: [last] };
+}
+
+const UP_TO_ROW = /^(?:row|round|rnd) ?\d+ ?(?:to|through|thru|until) ?(?:row|round|rnd)? ?\d+$/i;
 
 /** Whether "pattern row", of no number, stands `ahead` tokens on, with an end or a length behind it. */
 const isPatternRow = (r: Reader, ahead: number): boolean =>

@@ -19,6 +19,22 @@ import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
 
+/** "Continue to work dc in each ch across", "continue making sc in each st": the work, and no order of its own. */
+function goesOnWorking(r: Reader): boolean {
+  let k = isWord(r, W.to, 1) ? 2 : 1;
+  const verb = isWord(r, W.work, k) || isWord(r, W.working, k) || isOneOf(r, MAKING, k);
+  if (verb) k++;
+  else if (k === 1) return false;
+  if (kindAt(r, k) === T.number) k++;
+  if (!mayBeStitch(wordAt(r, k)) || !isWord(r, W.in, k + 1)) return false;
+  const each = isWord(r, W.each, k + 2) || isWord(r, W.every, k + 2) || isWord(r, W.next, k + 2);
+  if (!each && !isWord(r, W.the, k + 2)) return false;
+  r.at += kindAt(r, k - 1) === T.number ? k - 1 : k;
+  return true;
+}
+
+const MAKING = wordsOf('making make crocheting crochet doing do');
+
 /** "Work in 12 dc", "work in a sc": the stitches are worked, and not into anything. */
 const worksIn = (r: Reader): boolean =>
   isWord(r, W.in, 1) &&
@@ -85,6 +101,7 @@ export function verbAlone(r: Reader, run: Run): boolean {
     r.at += 2;
     return true;
   }
+  if (sense === W.continue && goesOnWorking(r)) return true;
   if ((work || sense === W.working) && workPlaceFirst(r, run)) return true;
   const k = isWord(r, W.a, 1) ? 2 : 1;
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"

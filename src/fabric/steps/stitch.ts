@@ -47,12 +47,12 @@ function newKindFor(hands: Hands, stitch: StitchTerm, at: Span): number {
   });
 }
 
-/** Slip stitches along a row are no stitches by custom; some makers count them (doubt). */
+/** Slip stitches along a row are no stitches by custom; some makers count them, or work into them (doubt). */
 const slipsCount = (hands: Hands, at: Span): boolean =>
   ask(hands.readings, {
     doubt: 'slip stitches',
-    custom: 'not counted',
-    alternatives: ['counted'],
+    custom: hands.slipsNamed ? 'counted' : 'not counted',
+    alternatives: [hands.slipsNamed ? 'not counted' : 'counted'],
     local: false,
     ...spanAt(hands, at),
   }) === 'counted';

@@ -36,12 +36,17 @@ const ASIDE = new RegExp(
   'i',
 );
 
+/** "With white yarn:" right below a row or a name: the part goes on. */
+const YARN_ONLY =
+  /^(?:(?:start|begin|starting|beginning)\s+)?(?:with|using)\s+(?:the\s+)?(?:[a-z]+\s+){0,3}(?:yarn|thread|cotton|wool)\W*$/i;
+
 /** Whether a line that opens no instruction names a part or a section. Judged by shape alone. */
 export function isTitle(line: string, context: TitleContext): boolean {
   if (line.length > 60 || !/\p{L}{2}/u.test(line)) return false;
   if (sectionNamed(line) !== null || INSTRUCTIONS.test(line)) return true;
   if (line.split(/\s+/).length > 7 || ASIDE.test(line) || COUNT.test(line)) return false;
   if (COPIES.test(line)) return true;
+  if (YARN_ONLY.test(line) && !context.afterBlank()) return false;
   const capitals = /^[^\p{Ll}]+$/u.test(line);
   if (/[.,;]\s*$/.test(line) && !(capitals && line.endsWith('.'))) return false;
   if (!/^[\W_]*[\p{Lu}\d]|^for the\b/iu.test(line)) return false;

@@ -40,6 +40,8 @@ const NUMBERED = new RegExp(
     String.raw`(?<=\d\s?(?:sc|dc|hdc|tr|sts|stitches)\s)(on|along)\s+(?:the\s+)(?:)(legs?|arms?|wings?)\b(?!-|\s*hole)|` +
     // "5 sc tog with leg": stitches of both pieces at once.
     String.raw`(?<=\d\s?(?:sc|dc|hdc)\s(?:tog|together)\s)(with)\s+(?:the\s+)?(?:)(legs?|arms?|wings?|tail|ears?)\b|` +
+    // "Ch 3 and join it with the first one": whose name stands elsewhere.
+    String.raw`(?<=\bjoin(?:\sit)?\s)(to|with)\s+(?:the\s+)?(first|second|other)\s+one\b|` +
     // Sides have other meanings too: "the second side of the chain", "right side facing".
     String.raw`\b(of)\s+(?:the\s+)?(first|second|1st|2nd)\s+(sides?)\b(?!\s+of\b)`,
   'gi',
@@ -70,11 +72,16 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): readonly
   const motifs = motifsNamed(text);
   if (motifs.length > 0) return joinMotifs(steps, text, motifs);
   if (text.search(NUMBERED) < 0) return steps;
-  const named = [...text.matchAll(NUMBERED)].map(pieceOf);
+  const found = [...text.matchAll(NUMBERED)].map(pieceOf);
+  const word = found.find((piece) => piece.word !== '')?.word;
+  const named = found.flatMap((piece) =>
+    piece.word !== '' ? [piece] : word === undefined ? [] : [{ ...piece, word }],
+  );
   const all = [...named, ...[...text.matchAll(NAMED)].map(pieceOf)].filter(
     (piece) =>
       isSaid(piece) &&
-      !GOES_ON.test(text.slice(Math.max(0, piece.from - 12), piece.from)) &&
+      !GOES_ON.test(text.slice(Math.max(0, piece.from - 60), piece.from)) &&
+      !(piece.how === 'from' && CHAINS.test(text.slice(0, piece.from))) &&
       !TOLD_LATER.test(text.slice(Math.max(0, piece.from - 60), piece.from)),
   );
   const told = (step: Step): boolean => named.some((n) => n.from < step.to && n.to > step.from);
@@ -94,7 +101,11 @@ export function nameJoinedPieces(steps: readonly Step[], text: string): readonly
  * "Do not cut, continue to the first leg": what comes next, and no piece that is worked into; in the
  * midst of a row, "(continue by second leg)" leads on to it.
  */
-const GOES_ON = /(?<!\()\b(?:continue|go on|move on|proceed)\s*$/i;
+const GOES_ON =
+  /(?<!\()\b(?:continue|go on|move on|proceed)\s*$|\bcontinue\b[^.;:]*\b(?:starting|beginning)\s*$/i;
+
+/** "Ch 3 from the second leg and join it": where the hook is. */
+const CHAINS = /\b(?:ch(?:ains?)?\s?\d+|\d+\s?ch(?:ains?)?)\s*$/i;
 
 /** "They will be joined directly to the body later": what becomes of the piece. */
 const TOLD_LATER =
@@ -108,7 +119,9 @@ function pieceOf(found: RegExpExecArray): PieceStep & { readonly said: boolean }
   const words = groups.map((group) => group.toLowerCase());
   const preposition =
     /^(?:in|into|of|on|onto|to|from|with|through|across|along|around|round|over|by)$/;
-  const before = words.find((word) => preposition.test(word)) ?? '';
+  // "Ch 6 and join leg 2"
+  const joined = /\bjoin\s$/i.test(found.input.slice(Math.max(0, found.index - 6), found.index));
+  const before = words.find((word) => preposition.test(word)) ?? (joined ? 'to' : '');
   const which = words.map((word) => ORDINALS[word] ?? (Number(word) || null)).find(Boolean) ?? null;
   const word = words.find((w) => w !== before && ORDINALS[w] === undefined && /^[a-z]/.test(w));
   return {

@@ -240,7 +240,8 @@ function stitchesInRing(r: Reader, run: Run): boolean {
   const [ring] = run.out;
   if (ring?.kind !== 'ring' || run.out.length > 1 || !isWord(r, W.st, 1)) return false;
   if (!isWord(r, W.with, -1) && !isWord(r, W.of, -1) && !isWord(r, W.in, -1)) return false;
-  if (!clauseEnds(r, 2) && kindAt(r, 2) !== T.open) return false;
+  const counted = kindAt(r, 2) === T.open || kindAt(r, 2) === T.equals;
+  if (!clauseEnds(r, 2) && !counted) return false;
   const n = { from: fromOf(r, r.at), to: r.to[r.at] ?? 0, values: [r.value[r.at] ?? 0] };
   const work = plainWork(PLAIN_TERM, n);
   work.n = n;

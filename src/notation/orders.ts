@@ -255,6 +255,9 @@ function isMagicCircle(r: Reader, start: number): boolean {
   // "Using MC, ch 5": the main colour.
   if (isWord(r, W.using, -1) && kindAt(r, 1) === T.comma && isWord(r, W.ch, 2)) return false;
   if (r.at > start) return numbered || clauseEnds(r, 1);
+  // "R1: mc with 6 sts"
+  const holds = isWord(r, W.with, 1) && kindAt(r, 2) === T.number;
+  if (holds && /^(?:sc|dc|hdc|sts?|stitches)$/.test(wordOn(r, 3))) return true;
   // "1. MC (4)": what stands in the bracket alone is made in it.
   const counted = kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && kindAt(r, 3) === T.close;
   if (counted && r.at > FIRST) return kindAt(r, 4) === T.end;
@@ -581,6 +584,8 @@ export function readNot(r: Reader): Step | null {
     r.at += letters ? 3 : 1;
     if (isWord(r, W.off)) r.at++;
     if (isWord(r, W.color)) r.at++;
+    // "3 sc. Do not finish row.": it is left there.
+    if ((isWord(r, W.row) || isWord(r, W.round)) && clauseEnds(r, 1)) r.at++;
     return { kind: 'fasten-off', not: true, from: fromOf(r, start), to: toOf(r) };
   }
   r.at = start;

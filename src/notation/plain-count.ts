@@ -103,6 +103,9 @@ export function plainCounts(r: Reader, run: Run): boolean {
   const start = r.at;
   let end = r.at;
   const kinds = r.kind;
+  // "Magic ring with 6 sts = 6": the stitches are made, and the number behind the sign counts them.
+  const inRing = run.out.at(-1)?.kind === 'ring';
+  if (inRing && kinds[start] === T.number && kinds[start + 2] === T.equals) return false;
   while (
     end - start < 24 &&
     kinds[end] !== T.end &&

@@ -293,3 +293,36 @@ Ears
     '4 12 proven',
   ]);
 });
+
+describe('legs joined, told in other words', () => {
+  const legs = (join: string) => `Leg (make 2)
+Start with black yarn:
+R1: mc with 6 st = 6
+R2: (inc) x 6 = 12
+With white yarn:
+R3-5: 12 sc
+
+${join}
+R6: sc in next 12 st of the first leg, sc in next 3 ch, sc in next 12 st of the second leg, sc in next 3 ch (opposite side) = 30
+R7: 30 sc (30)\n`;
+  it.each([
+    'Stuff the legs and continue crocheting the body starting from the second leg.\nCrochet 3 ch from the second leg and join it with the first one with sl st.',
+    'Ch 3 and join Leg 1.',
+  ])('%s', (join) => {
+    const text = legs(join);
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'R1', 'R6', 'R7')).toEqual([
+      'R1 6 proven',
+      'R6 30 proven',
+      'R7 30 proven',
+    ]);
+  });
+  it('a ring told with one stitch too few', () => {
+    const text = legs('Ch 3 and join Leg 1.').replace('6 st = 6', '5 st = 6');
+    expect(complaints(text)[0]).toMatch(/^3 /);
+  });
+  it('a row that is left on the way', () => {
+    const text = 'Rnd 1: 6 sc in MR (6)\nRnd 2: 3 sc. Do not finish row.\n';
+    expect(complaints(text).filter((c) => c.includes('unread'))).toEqual([]);
+  });
+});

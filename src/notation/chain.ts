@@ -58,6 +58,34 @@ function isLoopOfChain(r: Reader, k: number): boolean {
   return sense === W.loop || sense === W.sp || sense === W.arch;
 }
 
+/** "Make a row of chain stitches", "work a length of chains": as many as she likes. */
+export function readSomeChains(r: Reader): ChainStep | null {
+  const start = r.at;
+  if (!eatWord(r, W.work)) return null;
+  eatWord(r, W.a);
+  const some =
+    kindAt(r) === T.word && /^(?:row|series|length|line|number|lot|bunch)$/.test(spelled(r, r.at));
+  if (!some || !isWord(r, W.of, 1) || !isWord(r, W.ch, 2) || kindAt(r, 3) === T.number) {
+    r.at = start;
+    return null;
+  }
+  r.at += isWord(r, W.st, 3) ? 4 : 3;
+  const n = exampleOf(r);
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'chain', n, countsAs: null, open: n === null, multiple: null, ...span };
+}
+
+/** "(for example 20)", "(say 20)": how many somebody made. */
+function exampleOf(r: Reader): Numbers | null {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  const words = r.text.slice(r.base + fromOf(r, r.at), r.base + (r.from[close] ?? 0));
+  if (close < 0 || !/^\((?:for example|for instance|e\.?g\.?,?|say|i made) \d{1,3}$/i.test(words))
+    return null;
+  const at = close - 1;
+  r.at = close + 1;
+  return { values: [r.value[at] ?? 0], from: fromOf(r, at), to: r.to[at] ?? 0 };
+}
+
 /** The chain, with `startsChain` true. */
 export function readChain(r: Reader): ChainStep | null {
   const start = r.at;

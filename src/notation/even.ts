@@ -194,9 +194,17 @@ const CHANGES = wordsOf('changes changing');
 /** A translator's word for working. */
 export const KNIT: Words = wordsOf('knit');
 
+const THIS = wordsOf('this the');
+
 /** "in pattern", "as established", "in this manner", "in the same way", "in sc". */
 function inPattern(r: Reader): boolean {
   const start = r.at;
+  // "continue this pattern until …", "continue with the pattern for 10 rows"
+  const k = isWord(r, W.with) ? 1 : 0;
+  if (isOneOf(r, THIS, k) && isWord(r, W.pattern, k + 1)) {
+    r.at += k + 2;
+    return true;
+  }
   if (!eatWord(r, W.in) && !eatWord(r, W.as)) return false;
   eatThe(r);
   for (let k = 0; k < 4; k++) {

@@ -83,10 +83,26 @@ export function readMeasure(r: Reader): Measure | null {
     const piece = isWord(r, W.measures, 1) || isWord(r, W.from, 1);
     if ((sense === W.work && !piece) || sense === W.turn) break;
   }
-  if (open) return { mm: null, since: null };
+  if (open) {
+    ofPiece(r);
+    return { mm: null, since: null };
+  }
   r.at = start;
   return null;
 }
+
+/** "the desired length of fabric for your scarf": of what, and what for. */
+function ofPiece(r: Reader): void {
+  if (isWord(r, W.desired, -1) && isOneOf(r, LENGTH)) r.at++;
+  if (isWord(r, W.of) && isOneOf(r, PIECE, 1)) r.at += 2;
+  if (!isWord(r, W.for) || !isOneOf(r, WHOSE, 1) || kindAt(r, 2) !== T.word) return;
+  const k = kindAt(r, 3) === T.word ? 4 : 3;
+  if (clauseEnds(r, k)) r.at += k;
+}
+
+const LENGTH = wordsOf('length size height width');
+const PIECE = wordsOf('fabric scarf blanket work material band');
+const WHOSE = wordsOf('your the a my his her');
 
 /** "½ in less than desired length", "2 cm short of the size you want": the length itself is not said. */
 function offFromAnother(r: Reader): boolean {

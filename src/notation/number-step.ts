@@ -57,6 +57,9 @@ export function numberStep(r: Reader, run: Run): void {
   if (rows) return putStep(r, run, rows);
   if (liesApart(r)) return remarkClause(r, run);
   if (stitchesInRing(r, run)) return;
+  // "Treble to the end of the row. 3 ch. Turn.": the turning chain, and no count.
+  const turns = sense === W.ch && (clauseEnds(r, 2) || isWord(r, W.and, 2)) && isWord(r, W.turn, 3);
+  if (turns) return putStep(r, run, readChain(r));
   if (barePlainCount(r, run) || countBehindRound(r, run)) return;
   if (startsChain(r)) return putStep(r, run, readChain(r));
   if (turningChain(r, run)) return;

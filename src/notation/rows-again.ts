@@ -125,7 +125,7 @@ export function readThisAgain(r: Reader): RowsAgainStep | null {
 const OPENS: ReadonlySet<number> = new Set([T.stop, T.colon, T.dash, T.close]);
 const GOING_ON = wordsOf('keep do');
 const THIS = wordsOf(
-  'this that doing going working on in the same way manner like so step process crocheting',
+  'this that doing going working on in the same way manner like so step process crocheting row',
 );
 const UNTIL = wordsOf('until till');
 

@@ -1,7 +1,17 @@
 /** Where work starts along a chain: "beginning in 2nd ch from hook", "from the second chain on". */
 
+import { mayBeStitch } from './dictionary.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
-import { clauseEnds, fromOf, isWord, kindAt, type Reader, spelled, toOf } from './reader.ts';
+import {
+  clauseEnds,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  spelled,
+  toOf,
+  wordAt,
+} from './reader.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -14,12 +24,29 @@ export function startsIn(r: Reader): Step | null {
     // "starting from the second chain from the hook"
     return startsFrom(r);
   }
+  const side = fromSide(r);
+  if (side) return side;
   if (!isWord(r, W.in, 1)) return isWord(r, W.on, 1) ? startsOn(r) : null;
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
   const first = place ? firstOf(r, place, start) : null;
   if (!first) r.at = start;
   return first;
+}
+
+/** "Starting from the right side of your work, …": where every row begins. */
+function fromSide(r: Reader): Step | null {
+  if (!(isWord(r, W.from, 1) || isWord(r, W.on, 1) || isWord(r, W.at, 1))) return null;
+  let k = isWord(r, W.the, 2) ? 3 : 2;
+  if (!/^(?:right|left|rs|ws)$/.test(spelled(r, r.at + k))) return null;
+  k += spelled(r, r.at + k + 1) === 'hand' ? 2 : 1;
+  if (!isWord(r, W.side, k)) return null;
+  k++;
+  while (k < 9 && !clauseEnds(r, k) && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k))) k++;
+  if (!clauseEnds(r, k)) return null;
+  const start = r.at;
+  r.at += k;
+  return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
 }
 
 /** "2nd ch from hook, sc in each ch": the place just read is the first, and the others follow it. */

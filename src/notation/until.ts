@@ -78,8 +78,11 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     eatWord(r, W.for);
     return lastHere(r, start);
   }
-  if (sense === W.in && (isWord(r, W.round, 1) || isWord(r, W.row, 1)) && clauseEnds(r, 2)) {
-    r.at += 2;
+  // "sc in each st in the round"
+  const the = isWord(r, W.the, 1) && isWord(r, W.st, -1) ? 1 : 0;
+  const row = isWord(r, W.round, 1 + the) || isWord(r, W.row, 1 + the);
+  if (sense === W.in && row && (clauseEnds(r, 2 + the) || kindAt(r, 2 + the) === T.open)) {
+    r.at += 2 + the;
     return end(r, start);
   }
   return null;

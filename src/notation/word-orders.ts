@@ -6,7 +6,7 @@ import { readAlternating } from './alternating.ts';
 import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
 import { goesOnShaping, goesOnWith, onAround } from './carry-on.ts';
-import { startsChain } from './chain.ts';
+import { readSomeChains, startsChain } from './chain.ts';
 import { readChangedNumber } from './changed-numbers.ts';
 import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
@@ -163,6 +163,8 @@ opens((r) => (isWord(r, W.knot, 1) ? readRing(r) : null), senseOfWord('sl'), sen
 opens((r) => invisibleJoin(r), senseOfWord('invisible'));
 opens((r) => readLoopsOfRow(r), W.working, W.work, W.in);
 opens((r) => backAlong(r), W.working);
+opens((r) => readSomeChains(r), W.work);
+opens((r) => aboutLength(r), W.about);
 opens((r, run) => countsOff(r, run), W.count);
 opens(
   (r, run) => otherSide(r, run),
@@ -242,6 +244,20 @@ function countsOff(r: Reader, run: Run): 'done' | null {
   r.at += k;
   putWords(r, run, start, 'remark');
   return 'done';
+}
+
+/** "Chain long enough to go around your head. Approx 18 in.": told beside it, in a sentence of its own. */
+function aboutLength(r: Reader): Step | null {
+  const before = kindAt(r, -1);
+  if ((before !== T.stop && before !== T.comma) || kindAt(r, 1) !== T.number) return null;
+  const unit = spelled(r, r.at + 2);
+  if (!/^(?:in|inch(?:es)?|cm|mm|ins|metres?|yards?|["”″])$/.test(unit)) return null;
+  let k = 3;
+  while (kindAt(r, k) === T.word && /^(?:long|wide|or|so)$/.test(spelled(r, r.at + k))) k++;
+  if (!clauseEnds(r, k)) return null;
+  const start = r.at;
+  r.at += k;
+  return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
 }
 
 /** "Working back along the chain, sc in 2nd ch": the way that any row goes. */

@@ -175,3 +175,22 @@ it('"sc in each dc" before a chain goes to the next space, before the repeat as 
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 2')).toEqual(['Row 2 21 proven']);
 });
+
+describe('rows and lengths in a beginner\'s words', () => {
+  it('a row of chain stitches, an example of how many, and turning chains behind a full stop', () => {
+    const text =
+      '• Foundation row - make a row of chain stitches (for example 20).\n• Row 1 - miss 3 chain and treble into the next. Treble stitch to the end of the row. 3 ch. Turn.\n• Row 2 - starting from the right side of your work, treble till the end of the row.\n• Additional rows - continue this pattern till you have the desired length of fabric for your scarf.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([18, 18, 18]);
+  });
+
+  it('a length told beside a chain, and stitches "in the round"', () => {
+    const text =
+      'Crochet a chain long enough to go around your head. Approx 18 inches.\nRow 1: the chain, approx 18 inches.\nRow 2: sc in each chain. Turn.\n';
+    expect(complaints(text)).toEqual([]);
+    const hat =
+      'Rnd 1: 8 sc in magic ring (8)\nRnd 2: Ch 2, 2 sc in each stitch in the round (starting with the first). (16)\n';
+    expect(complaints(hat)).toEqual([]);
+    expect(worked(hat, 'Rnd 2')).toEqual(['Rnd 2 16 proven']);
+  });
+});

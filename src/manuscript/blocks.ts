@@ -338,9 +338,16 @@ function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
   const above = text.slice(open.from, open.to);
   if (FOUNDATION_ALONE.test(above) || JOINED.test(above.slice(-60))) return true;
   if (TURNS_FIRST.test(text.slice(from, Math.min(to, from + 60)))) return true;
+  if (STARTS_ROUND.test(text.slice(from, Math.min(to, from + 80))) && HAS_WORK.test(above))
+    return true;
   // Steps of one row are listed so too: they have no counts.
   return HAS_COUNT.test(text.slice(open.from, open.to)) || HAS_COUNT.test(text.slice(from, to));
 }
+
+/** "• ch 1, sc around" below "• ch 2, dc 21": a start chain and what goes round. */
+const STARTS_ROUND =
+  /^(?:ch|chain) ?[1-4](?: \([^)]*\))?,? (?:\d{0,2} ?)?(?:sc|hdc|dc|htr|tr)\b[^•]*\b(?:around|across|each)\b/i;
+const HAS_WORK = /\b(?:sc|hdc|dc|htr|tr|join|ring)\b/i;
 
 /** "- Ch 24." above the first row of a list, and "- Ch 2, turn. Dc in each st" at a row's start. */
 const FOUNDATION_ALONE = /^(?:ch|chain) ?\d{2,3}\b[^.,;]{0,24}[.;]?$/i;

@@ -53,7 +53,10 @@ export function listSignBefore(text: string, from: number): string {
   let at = from - 1;
   while (at >= 0 && (text.charCodeAt(at) === 32 || text.charCodeAt(at) === 0xa0)) at--;
   const sign = text[at] ?? '';
-  return at >= 0 && BULLETS.includes(sign) && isLineStart(text, at) ? sign : '';
+  if (at < 0 || !BULLETS.includes(sign)) return '';
+  let start = at;
+  while (start > 0 && text[start - 1] === ' ') start--;
+  return isLineStart(text, start) ? sign : '';
 }
 
 const LISTED_LABEL = /^[*o][ \t]{1,4}(?:rnds?|rounds?|rows?|rds?|r\s?\d|\d{1,3}(?:st|nd|rd|th)\b)/i;

@@ -14,6 +14,7 @@ import { ordersOf } from './notes.ts';
 import {
   endsWork,
   isFoundation,
+  isTurningChain,
   joinsOntoWork,
   numbersOf,
   startsWork,
@@ -209,7 +210,10 @@ function continuesWork(part: Draft, before: Part): boolean {
     return !goesBack && !first.instruction.steps.some(isRing);
   }
   if (startsWork(first.instruction)) return false;
-  return !endsWork(before.instructions) && takesUpWork(first.instruction);
+  if (endsWork(before.instructions)) return false;
+  return (
+    takesUpWork(first.instruction) || above.some(({ instruction }) => isTurningChain(instruction))
+  );
 }
 
 const lastNumberOf = (part: Part): number =>

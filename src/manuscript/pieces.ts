@@ -41,6 +41,10 @@ export const joinsOntoWork = ({ steps }: Instruction): boolean =>
       [step.place, step.place?.of].some((place) => place?.nouns.some(({ skipped }) => skipped)),
   );
 
+/** "Ch 1" with a line of its own above "Row 1: sc 12": an earflap goes on from the round before it. */
+export const isTurningChain = ({ label, steps }: Instruction): boolean =>
+  label === null && steps.length === 1 && steps[0]?.kind === 'chain' && steps[0].n?.values[0] === 1;
+
 type Work = Extract<Step, { kind: 'work' }>;
 
 const placesOf = (step: Work): readonly Place[] =>

@@ -45,6 +45,8 @@ export function plainText(text: string): string {
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
   if (plain.includes('*:')) plain = plain.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank);
+  if (plain.includes('Rs ')) plain = plain.replace(PLURAL_LABEL, '$1R ');
+  if (SAME_NEXT.test(plain)) plain = plain.replace(SAME_NEXTS, padded);
   if (plain.includes('nsert '))
     plain = plain.replace(INSERT_YARN, (whole) => 'join'.padEnd(whole.length));
   if (plain.includes('U.'))
@@ -74,6 +76,17 @@ export function plainText(text: string): string {
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "Rs 2-11: ch 1, turn": rows, by one letter. */
+const PLURAL_LABEL = /^([ \t]*)Rs(?= \d{1,3} ?(?:[-–&]|to|and) ?\d{1,3}[:.])/gm;
+
+/** "1 sc and 1 dc both in the same next stitch", "in the very first stitch": words that say no more. */
+const SAME_NEXT = /\bboth in|\bsame (?:next|very first) st|\bvery first st/i;
+const SAME_NEXTS =
+  /\b(?:both )?in(?:to)? (?:the )?same (next|very first) (?=st)|\bboth (in(?:to)? (?:the )?same) (?=st|place|sp)|\b(?:very )(first) (?=st)/gi;
+
+const padded = (whole: string, next?: string, same?: string, first?: string): string =>
+  (next ? `in ${next.split(' ').at(-1)} ` : `${same ?? first} `).padEnd(whole.length);
 
 /** "Count 5 sts from the start and insert new yarn": it is joined; a hook is inserted else. */
 const INSERT_YARN =

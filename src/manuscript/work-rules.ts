@@ -82,12 +82,18 @@ const TURNS_AND_WORKS =
   /^(?:ch|chain) ?\d,?(?: and| then)? turn(?: (?:your |the )?work)?[.,;] .*\b(?:sc|dc|hdc|htr|tr|crochets?|trebles?)\b/i;
 
 const OPENS_ROUND = /^(?:ch|chain) ?\d/i;
-const CLOSES_ROUND = /\bto (?:join|close)(?: (?:the )?(?:round|rnd))?\.?$/i;
+const CLOSES_ROUND =
+  /\b(?:to (?:join|close)(?: (?:the )?(?:round|rnd))?|join with (?:an? )?(?:sl ?st|ss|slip stitch) to (?:the )?(?:first|1st) (?:sc|hdc|dc|st|stitch))\.?$/i;
 
 /** "inc x 6 (12)" below "6 sc in magic ring (6)": rows without labels, a line and a count each. */
 function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts): boolean {
   const { text, options } = scan;
   if (starts === null || options.layout === 'written') return false;
+  if (
+    TWO_IN_EACH.test(text.slice(from, from + 14)) &&
+    FIRST_ROUND.test(text.slice(open.from, open.to))
+  )
+    return true;
   const around = AROUND.test(text.slice(Math.max(open.lineFrom, open.to - 20), open.to));
   if (around) {
     return (
@@ -112,6 +118,11 @@ function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts)
   if (!listed && !CLOSED.test(text.slice(Math.max(from, to - 70), to))) return false;
   return !startsWithLabel(text, open.from, open.to);
 }
+
+/** "Rnd 1: Ch 2. 6 sc in second ch from hook." above "2 sc in each st around": the next, without a label. */
+const TWO_IN_EACH = /^2 ?(?:sc|hdc|dc) in ea/i;
+const FIRST_ROUND =
+  /^\W{0,2}(?:rnd|round|row|r) ?1\b[^\n]{0,20}\b\d{1,2} ?(?:sc|hdc|dc) in (?:the )?(?:(?:second|2nd|first|1st) ch\.? from (?:the )?hook|(?:magic )?(?:ring|loop|circle))\.?$/i;
 
 /** "2 sc in each around." closes a round; "*2 sc, sc in next* around." is the next. */
 const AROUND =

@@ -5,6 +5,7 @@
 
 import type { Span } from '../source/index.ts';
 import { isAside } from './aside.ts';
+import { increaseBracket } from './bracket-increase.ts';
 import {
   isPassedByJoin,
   nameBracket,
@@ -84,6 +85,7 @@ export function readBracket(r: Reader, run: Run): void {
     loopBracket(r, run, b) ||
     leaveBracket(r, run, b) ||
     aboutChain(r, run, b) ||
+    increaseBracket(r, run, b) ||
     countBracket(r, run, b)
   )
     return;

@@ -257,7 +257,7 @@ function toHere(r: Reader, start: number, place: PlaceReader): Until | null {
   // "to join", "to form a ring" tell what for.
   if (isWord(r, W.join) || isWord(r, W.form) || isWord(r, W.close) || isWord(r, W.work))
     return null;
-  const made = untilMade(r, start) ?? untilWorked(r, start);
+  const made = untilMade(r, start) ?? untilLeft(r, start) ?? untilWorked(r, start);
   if (made) return made;
   if (isWord(r, W.you) && /^(reach|get|are)$/.test(spelled(r, r.at + 1))) {
     r.at += 2;
@@ -338,6 +338,23 @@ function untilMade(r: Reader, start: number): Until | null {
   else eatWord(r, W.total);
   return end(r, start);
 }
+
+/** "until 3 stitches are left unworked", "until 1 st is left undone": short of them. */
+function untilLeft(r: Reader, start: number): Until | null {
+  if (kindAt(r) !== T.number || spelled(r, r.at - 1) !== 'until') return null;
+  const from = r.at;
+  const n = readNumbers(r);
+  const noun = n ? readNoun(r) : null;
+  if (n && noun && isWord(r, W.is) && spelled(r, r.at + 1) === 'left') {
+    r.at += 2;
+    if (isOneOf(r, UNWORKED)) r.at++;
+    return { kind: 'last', n, noun, chain: false, from: fromOf(r, start), to: toOf(r) };
+  }
+  r.at = from;
+  return null;
+}
+
+const UNWORKED = wordsOf('unworked undone over');
 
 /** "until 13 shells have been made", "until 12 sps are worked": the end, as the row shows. */
 function untilWorked(r: Reader, start: number): Until | null {

@@ -194,3 +194,63 @@ describe('rows and lengths in a beginner\'s words', () => {
     expect(worked(hat, 'Rnd 2')).toEqual(['Rnd 2 16 proven']);
   });
 });
+
+describe('several stitches in brackets, in a list', () => {
+  it('stand in one place, with the count behind them', () => {
+    const text =
+      'Ball\nChain 2\nR1- 7 sc in 2nd ch from hook [7]\nR2- 3sc, (2sc), 2sc, (2sc) [9]\nR3- 2sc, (2sc) repeat 3 times [12]\nR4- *1 sc, (2sc)* repeat around [18]\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([7, 9, 12, 18]);
+    expect(complaints(text.replace('[12]', '[13]'))).not.toEqual([]);
+  });
+
+  it('a count stays one', () => {
+    const text =
+      'R1: 6 sc in magic ring (6 sc)\nR2: 2 sc in each st around, (12 sc), join\nR3: 3 sc in each of next 4 sts, sc in next 8 sts, join (20 sc)\n';
+    expect(worked(text, 'R2', 'R3')).toEqual(['R2 12 proven', 'R3 20 proven']);
+  });
+});
+
+describe('rows that no label parts', () => {
+  it('2 in each below the stitches of the first round', () => {
+    const text =
+      'Rnd 1: Ch 2. 6 sc in second ch. from hook.\n2 sc in each st. around (12 sts)\nRnd 2: [sc, 2sc in next st.] repeat around (18 sts)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12, 18]);
+  });
+
+  it('a start chain below a round that is joined to its first stitch', () => {
+    const text =
+      'Using MC, ch 2.\n6 sc into the second ch from hook, and join with a sl st to first sc.\nCh 1 (counts as sc here and throughout), sc in same st, 2 sc in each sc around. Join with a sl st to first sc. (12 sc)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([6, 12]);
+  });
+});
+
+it('an earflap whose "Ch 1" has a line of its own goes on from the hat', () => {
+  const text =
+    'Round 1: Magic ring, ch 1, 10 hdc in ring, join. (10)\nRound 2: Ch 1, 2 hdc in each st around, join. (20)\n\nFirst Earflap:\nCh 1\nRow 1: Sc 8, ch 1, turn.\nRow 2: Sc dec over first two sc. Sc next 4 sc. Sc dec over last two sc. Ch 1, turn. (6)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 8 unstated', 'Row 2 6 proven']);
+});
+
+describe('rows behind rounds, open at a handle', () => {
+  const rounds =
+    'R1: Ch2, 6sc in 2nd ch from hook. (6sc)\n\nR2: 2sc in ea st. (12sc)\n\nR3: (Sc in next st. 2sc in next st) around. (18sc)\n\nSIDES (begin working in rows)\n\n';
+  it('leave what the first of them leaves', () => {
+    const text = `${rounds}R1: Sl st in next st. Ch1, turn. Sc in the FLO of 16 sts.\n\nRs 2-11: Ch1, turn. Sc in ea st.\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'R1', 'R2')).toEqual(['R1 16 unstated', 'R2 16 unstated']);
+  });
+  it('but a count that is said holds', () => {
+    const text = `${rounds}R1: Ch1, turn. Sc in 16 sts. (17)\n\nR2: Ch1, turn. Sc in ea st.\n`;
+    expect(complaints(text)).not.toEqual([]);
+  });
+});
+
+it('"until 3 stitches are left unworked" stops short, and "both in the same next stitch" is the next', () => {
+  const text =
+    'Row 1: Ch 22, sc in 2nd ch from hook and each ch across. (21)\nRow 2: Ch 1, turn, sc in the very first stitch, sc in each st until 3 stitches are left unworked. (18)\nRow 3: Ch 1, turn, (make 1 sc and 1 dc both in the same next stitch, skip next stitch) across. (18)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 18 proven', 'Row 3 18 proven']);
+});

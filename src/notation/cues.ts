@@ -252,7 +252,9 @@ const CROCHET = hash('crochet');
 
 /** "UK terms", "US crochet terms", "written in American terminology", "terms: UK". */
 function statement(tokens: Tokens, i: number): TermCues['stated'] {
-  const terms = COUNTRIES.get(tokens.hash[i] ?? 0);
+  // "written in US english terms": the language is no country here.
+  const language = OF_LANGUAGE.has(tokens.hash[i] ?? 0) && COUNTRIES.has(tokens.hash[i - 1] ?? 0);
+  const terms = COUNTRIES.get(tokens.hash[language ? i - 1 : i] ?? 0);
   if (!terms || tokens.hash[i] === 0) return null;
   let last = i;
   for (let k = i + 1; k < i + 4 && tokens.kind[k] === T.word; k++) {

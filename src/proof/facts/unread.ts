@@ -11,7 +11,7 @@ const AS_STITCH =
   /^(?:\d+\s*)?([a-z][a-z0-9-]{1,14}(?:\s(?:st|stitch)(?:es|s)?)?)\s(?:in|into|around|across|over)\s(?:the\s)?(?:each|next|nx|same|first|last|ea|ring|ch|sp|all|every|any|st|sts|\d+)\b/i;
 /** Everyday words that stand there too. */
 const NO_STITCH =
-  /ing$|ed$|^(?:work|make|then|and|to|of|or|as|for|with|now|also|again|place|put|insert|once|twice|half|front|back|more|turn|join|hook|yarn|the|one|two|three|four|five|six|all|only|up|down|in|on|do|go|from|stitch|stitches|st|sts)$/i;
+  /ing$|ed$|^(?:work|make|then|and|to|of|or|as|for|with|now|also|again|place|put|insert|continue|start|begin|once|twice|half|front|back|more|turn|join|hook|yarn|the|one|two|three|four|five|six|all|only|up|down|in|on|do|go|from|stitch|stitches|st|sts)$/i;
 
 export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unread'>): Finding {
   const words = wordsAt(scene, at);

@@ -254,3 +254,13 @@ it('"until 3 stitches are left unworked" stops short, and "both in the same next
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 18 proven', 'Row 3 18 proven']);
 });
+
+it('"US english terms" are US terms, and an order is no stitch', () => {
+  const text =
+    'This pattern is written in US english terms.\n\nR1: 6 sc in magic ring. (6)\nR2: 2 sc in each st. (12)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(compile(text).manuscript.terms.terms).toBe('US');
+  expect(compile('Written in English, UK terms.\n\nR1: 6 dc in magic ring.\n').manuscript.terms.terms).toBe('UK');
+  const codes = complaints(`${text}R3: *Continue into next space from the skipped 10 on top. (12)\n`);
+  expect(codes.join()).not.toContain('undefined-stitch');
+});

@@ -15,6 +15,7 @@ import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
 import { shapesEnds } from './end-shaping.ts';
 import { KNIT, readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
+import { goesOnSo } from './go-on-so.ts';
 import { placeFirst } from './groups.ts';
 import { leftOver } from './left-over.ts';
 import { startsMultiple } from './multiple.ts';
@@ -153,7 +154,7 @@ function thisAgain(r: Reader, run: Run): boolean {
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
-  if (purpose(r, run) || nameWithDash(r, run)) return;
+  if (goesOnSo(r, run) || purpose(r, run) || nameWithDash(r, run)) return;
   if (sense === W.working && passWorking(r, run)) return;
   const says = sense === W.each || sense === W.you || sense === W.round || sense === W.row;
   if (says && saying(r, run)) return;

@@ -264,3 +264,20 @@ it('"US english terms" are US terms, and an order is no stitch', () => {
   const codes = complaints(`${text}R3: *Continue into next space from the skipped 10 on top. (12)\n`);
   expect(codes.join()).not.toContain('undefined-stitch');
 });
+
+describe('a sentence that is repeated in words without a star', () => {
+  it.each([
+    'Keep repeating this until you get to the end of the row.',
+    'Continue like this to the end of the row.',
+    'Do this all the way across.',
+    'Repeat this all the way down the row.',
+    'Keep going like this until you reach the end.',
+    'Continue this pattern across the row.',
+    'And so on to the end.',
+  ])('%s', (words) => {
+    const text = `Row 1: Ch 22, sc in 2nd ch from hook and each ch across. (21)\nRow 2: Ch 1, turn, sc in first st. Sc in next st, 2 sc in next st. ${words} (31)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 31 proven']);
+    expect(worked(text.replace('(31)', '(33)'), 'Row 2').join()).not.toContain('proven');
+  });
+});

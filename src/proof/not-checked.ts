@@ -8,6 +8,7 @@ import type { Manuscript } from '../manuscript/index.ts';
 import { lengthsByGauge } from './lengths.ts';
 import { drawn, listed, rowName } from './names.ts';
 import { chartsLeft } from './not-checked-charts.ts';
+import { passedOver } from './passed-over.ts';
 import { newScene, type Scene } from './scene.ts';
 import { instructionsOf, nameOf, stepsIn } from './text/rows.ts';
 
@@ -16,6 +17,7 @@ export function notChecked(manuscript: Manuscript, fabric: Fabric): string[] {
   if (manuscript.parts.length === 0) return [];
   return [
     ...rowsLeft(scene),
+    ...passedOver(manuscript),
     ...lengths(scene),
     ...lengthsByGauge(scene),
     ...places(scene),

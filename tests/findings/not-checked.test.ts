@@ -118,3 +118,17 @@ test('a search given up is told, and a smaller one is not', () => {
   expect(said(tall(30, 60))).toContain('there are too many places in these rows to try them all');
   expect(said(tall(20, 60))).not.toContain('too many places');
 });
+
+test('lines of a blog that name stitches and places, and were taken for talk, are quoted', () => {
+  const text =
+    'And then you are going to work 1 double crochet into each stitch until you reach the bottom.\n\nRow 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)\nRow 2: Ch 1, turn, sc in each st. (10)\n';
+  expect(said(text)).toContain(
+    'Taken for talk, though stitches and their places are named there: "And then you are going to work 1 double …".',
+  );
+  expect(said(`${sound}I love to sc in each stitch while it rains.\n`)).not.toContain(
+    'Taken for talk',
+  );
+  expect(
+    said(`---\nterms: US\n---\nWork 1 sc into each stitch as you like.\n\n${sound}`),
+  ).not.toContain('Taken for talk');
+});

@@ -45,6 +45,7 @@ export function plainText(text: string): string {
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
   if (plain.includes('*:')) plain = plain.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank);
+  if (GLUED_DEFINITION.test(plain)) plain = plain.replace(GLUED_DEFINITIONS, '$1:');
   if (plain.includes('Rs ')) plain = plain.replace(PLURAL_LABEL, '$1R ');
   if (SAME_NEXT.test(plain)) plain = plain.replace(SAME_NEXTS, padded);
   if (plain.includes('nsert '))
@@ -76,6 +77,11 @@ export function plainText(text: string): string {
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "Shell-3 dc in the same space": the dash parts the name from how it is made. */
+const GLUED_DEFINITION =
+  /^([ \t]*[A-Z][A-Za-z]{2,12}(?: [A-Z]?[a-z]{2,12}){0,2})-(?=(?:\d{1,2}|ch ?\d|\() ?[^\n]{2,60}\bin (?:the )?(?:same|next|one) (?:sp|st)[a-z]*\.?[ \t]*$)/m;
+const GLUED_DEFINITIONS = new RegExp(GLUED_DEFINITION, 'gm');
 
 /** "Rs 2-11: ch 1, turn": rows, by one letter. */
 const PLURAL_LABEL = /^([ \t]*)Rs(?= \d{1,3} ?(?:[-–&]|to|and) ?\d{1,3}[:.])/gm;

@@ -281,3 +281,10 @@ describe('a sentence that is repeated in words without a star', () => {
     expect(worked(text.replace('(31)', '(33)'), 'Row 2').join()).not.toContain('proven');
   });
 });
+
+it('a dash that touches both sides parts the name of a stitch from how it is made', () => {
+  const text =
+    'Special stitches:\nShell-3 dc’s in the same space\n\nCh 20.\nRow 1: Sc in 2nd ch from hook, *sk 2 ch, shell in next ch, sk 2 ch, sc in next ch* across. (13 sts)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 1')).toEqual(['Row 1 13 proven']);
+});

@@ -327,7 +327,8 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
 }
 
 /** "Rnd 0: *0 sc, 1 dec* = XX sc": how rows are written, with noughts for all numbers. */
-const LEGEND = /^(?:r|rnd|rd|row|round)\.? ?0(?: (?:and|to) [^:]{1,30})?: ?[*([]*0{1,2} [a-z]/i;
+const LEGEND =
+  /^(?:r|rnd|rd|row|round)\.? ?0(?: (?:and|to) [^:–]{1,30}?)? ?[:–] ?(?:[*([]*0{1,2} [a-z]|.{0,30}\bXX\b)/i;
 
 /** "Flatten the foot and 6 sc through both layers.": the last row of a toy's limb. */
 const CLOSES_FLAT =

@@ -8,6 +8,9 @@ export function specialStitches(scene: Scene): Finding[] {
   return [...unused(scene), ...doubled(scene)];
 }
 
+/** "Single crochet = sc": an abbreviation, with its sides changed. */
+const ABBREVIATED = /^[a-z ]{5,30}? ?[=:–-] ?[a-z]{1,6}(?: st)?\.?$/;
+
 function unused(scene: Scene): Finding[] {
   const { specials } = scene.manuscript;
   if (specials.length === 0) return [];
@@ -19,7 +22,8 @@ function unused(scene: Scene): Finding[] {
     defined.slice(i + 1).join('\n'),
   ];
   return specials
-    .filter((one, i) => !isUsed(one, words, othersOf(i)) && !(boxes && isBox(one)))
+    .filter((_, i) => !ABBREVIATED.test(defined[i] ?? ''))
+    .filter((one) => !isUsed(one, words, othersOf(specials.indexOf(one))) && !(boxes && isBox(one)))
     .map((special) => specialUnused(nameSpan(scene, special), { stitch: special.name }));
 }
 

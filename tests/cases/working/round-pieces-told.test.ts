@@ -3,6 +3,7 @@
  * many stitches, chains that only talk tells of. Examples are invented; meanings are common practice.
  */
 import { describe, expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { complaints, made, worked } from './worked.ts';
 
 const mitten = (thumb: string): string => `Frost mitten (US terms)
@@ -325,4 +326,21 @@ R7: 30 sc (30)\n`;
     const text = 'Rnd 1: 6 sc in MR (6)\nRnd 2: 3 sc. Do not finish row.\n';
     expect(complaints(text).filter((c) => c.includes('unread'))).toEqual([]);
   });
+});
+
+it('legends without numbers, and glossaries with the abbreviation last', () => {
+  const text = `Examples of how to read this pattern:
+R0: XX sc; → Single round (work the indicated stitches)
+R0 and R0 – XX sc; → 2 identical rounds
+R0: 0 sc, 1 inc, (00 sc, 2 inc) 5x, 0 sc = XX sc; → Round with repetitions
+R0: * 1 sc, 1 inc * (XX); → Round with repetition across the entire round
+Stitch Glossary:
+Increase = inc
+Slip Stitch = sl st
+Single Crochet = sc
+Arms (2)
+R1: 6 sc inside of a magic ring
+R2: * 2 sc, 1 inc * to eor = 8 sc\n`;
+  expect(complaints(text)).toEqual([]);
+  expect(compile(text).findings.filter((f) => f.code === 'special-unused')).toEqual([]);
 });

@@ -121,7 +121,7 @@ export function edgeOf(
       id = closed ? end + 1 : end;
       continue;
     }
-    if (kind?.class === 'closer') push(draft, id, 1, SPACE);
+    if (kind?.class === 'closer') push(draft, id, closerChains(kind.stem), SPACE);
     else push(draft, id, 0, kind?.counted ? COUNTED : NAMED);
     id++;
   }

@@ -3,21 +3,21 @@
  * line of work has, "4: sc in each st (20)", each in its place, so that all offsets stay.
  */
 
-/** First cell: the row's number or a short name. Last cell: its count, if it is a number. */
+/** "1 | 12 sc in ring |" too, as pages are pasted. First cell: the row's number or a short name. Last cell: its count, if it is a number. */
 const ROW =
-  /^([ \t]*)\|([ \t]*(?:(?:rows?|rnds?|rounds?|r)[ \t]*)?\d{1,3}(?:[ \t]*[-–—][ \t]*r?\d{1,3})?[ \t]*|[ \t]*(?:fnd|foundation|set-?up)[ \t]*)\|([^|\r\n]*[a-z][^|\r\n]*)(\|[^\r\n]*)$/gim;
+  /^([ \t]*)(\|?)([ \t]*(?:(?:rows?|rnds?|rounds?|r)[ \t]*)?\d{1,3}(?:[ \t]*[-–—][ \t]*r?\d{1,3})?[ \t]*|[ \t]*(?:fnd|foundation|set-?up)[ \t]*)\|([^|\r\n]*[a-z][^|\r\n]*)(\|[^\r\n]*)$/gim;
 
 /** The line of names above such a table, and the rule below it. */
-const HEAD = /^[ \t]*\|[ \t]*(?:rows?|rnds?|rounds?|no|#)\.?[ \t]*\|[^\r\n\d]*\|[ \t]*$/gim;
+const HEAD = /^[ \t]*\|?[ \t]*(?:rows?|rnds?|rounds?|no|#)\.?[ \t]*\|[^\r\n\d]*\|[ \t]*$/gim;
 const RULE = /^[ \t]*\|[ \t:|-]*-[ \t:|-]*\|[ \t]*$/gm;
 
 export function withoutTables(text: string): string {
-  if (!/^[ \t]*\|/m.test(text)) return text;
+  if (!/^[ \t]*(?:\d{1,3}[ \t]*)?\|/m.test(text)) return text;
   return text
     .replace(RULE, blanks)
     .replace(HEAD, blanks)
-    .replace(ROW, (_, ...[indent = '', label = '', work = '', rest = '']: string[]) =>
-      [indent, ' ', closed(label), ' ', work, counted(rest)].join(''),
+    .replace(ROW, (_, ...[indent = '', bar = '', label = '', work = '', rest = '']: string[]) =>
+      [indent, bar && ' ', closed(label), ' ', work, counted(rest)].join(''),
     );
 }
 

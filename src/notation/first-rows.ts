@@ -26,7 +26,7 @@ const CARDINALS = NUMBER_WORDS.slice(0, 21);
 const FIRST_ROWS_AS =
   /^work (?:the )?(?:1st|first) (?<n>\d{1,2}|\p{L}+) (?:rnds?|rounds?|rows) (?:the )?(?:same )?(?:as|like) (?:for |in |on )?(?:the )?(?<part>[\p{L}\d' -]+\w)\.?$/iu;
 const UNTIL_ROW =
-  /^work (?:the )?(?:same )?(?:as|like) (?:for |in |on )?(?:the )?(?<part>[\p{L}\d' -]+\w),? (?:until|through|to (?:the )?end of) (?:the )?(?:(?:rnd|round|row) )?(?<n>\d{1,2})(?:st|nd|rd|th)?(?: (?:rnd|round|row))?(?: (?:is|has been) (?:complete|completed|made|finished))?\.?$/iu;
+  /^work (?:the )?(?:same )?(?:as|like) (?:for |in |on )?(?:the )?(?<part>[\p{L}\d' -]+\w),? (?:until|through|to (?:the )?end of) (?:the )?(?:(?:rnd|round|row) )?(?<n>\d{1,2})(?:st|nd|rd|th)?(?: (?:rnd|round|row)s?)?(?: (?:is|are|has been|have been) (?:complete|completed|made|finished|worked))?\.?$/iu;
 
 /** A motif has no more rounds that are told of another (a guess; the most met were twelve). */
 const MOST_ROWS = 30;

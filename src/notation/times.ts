@@ -23,6 +23,10 @@ import { readUntil } from './until.ts';
 
 /** `plainMore`: what "6 times" without "more" means here: `false` in all, `null` either. */
 export function readTimes(r: Reader, plainMore: false | null): Times | null {
+  const origin = r.at;
+  // "[2 dc in next sp, ch 2] x repeat around"
+  const order = kindAt(r) === T.times || isWord(r, W.x);
+  if (order && isWord(r, W.repeat, 1) && kindAt(r, 2) !== T.number) r.at += 2;
   const start = r.at;
   // "*…* complete 5 times"
   const told = kindAt(r, 1) === T.number && isWord(r, W.times, 2);
@@ -49,7 +53,7 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   r.at = start;
   const until = readUntil(r, readPlace);
   if (until) return { kind: 'until', until, from: until.from, to: until.to };
-  r.at = start;
+  r.at = origin;
   return null;
 }
 

@@ -10,7 +10,7 @@ import {
 } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { SPACE } from '../edge.ts';
-import { atStart, countedSince, type Hands, make, originFor } from '../hands.ts';
+import { atStart, countedSince, type Hands, make, originFor, remainingSpaces } from '../hands.ts';
 import { type Kind, kindOf } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
 import type { RowShape } from '../shape.ts';
@@ -29,6 +29,7 @@ export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): bool
   const toStart =
     first || noun.kind === 'start-chain' || (place.pick === 'top' && noun.kind === 'chain');
   const before = hands.bench.kinds.kinds[hands.nodes.kind[hands.nodes.n - 1] ?? 0];
+  if (first && noun.kind !== 'space' && fillsGap(hands, step, row)) return true;
   const closes = before?.class === 'chain' && hands.first !== null && noun.kind !== 'space';
   if (noun.kind === 'ring') return closesRow(row.shape.steps, step) && makesLoop(hands, step);
   // "Dc in same st as beg ch-6, ch 3, join": the second leg of a V-stitch, with a chain of its own behind it.
@@ -38,6 +39,20 @@ export function closesSpace(hands: Hands, step: WorkStep, row: RowContext): bool
   const loops = hands.edge.kind === 'row' && hands.edge.ring && hands.tookSpace;
   return loops && namesStitch(place) && closesRow(row.shape.steps, step);
 }
+
+/**
+ * "(3 dc in next sp, ch 2) 14 times, 3 dc in next sp, hdc in first dc": with nothing left beneath, and a gap
+ * between the others, the tall stitch is the last of the gaps.
+ */
+const fillsGap = (hands: Hands, step: WorkStep, { shape }: RowContext): boolean =>
+  hands.edge.ring &&
+  hands.tookSpace &&
+  remainingSpaces(hands) === 0 &&
+  shape.chainLengths.size > 0 &&
+  step.stitch.shape === 'one' &&
+  step.stitch.stem !== 'ss' &&
+  step.stitch.stem !== 'sc' &&
+  closesRow(shape.steps, step);
 
 /**
  * "(Ch 8, sc in ring) 5 times, ch 4, tr in ring": with the height of its stitch this chain, which no other

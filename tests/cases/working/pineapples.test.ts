@@ -158,3 +158,13 @@ it('a second motif begins as the first did, and its joins are named', () => {
   const { rows } = compile(joined, { fixes: false });
   expect(rows.at(-1)).toMatchObject({ label: 'Rnd 3', verdict: 'unchecked' });
 });
+
+it('rounds in a table without a bar before them, and a last gap that is one tall stitch: 12 x (1, 2, 3)', () => {
+  const text =
+    'US terms\n\nRnd | What to do |\n0 | ch 5, sl st in first ch to form a ring. |\n1 | ch 3 (= first dc), 11 dc in ring, sl st in first dc. (12 dc) |\n' +
+    '2 | ch 4 (= first dc + ch 1), [dc in next st, ch 1] x repeat around, sl st in first dc. (12 dc) |\n' +
+    '3 | sl st in next space, ch 3 (= first dc), 2 dc in same space, ch 2, [3 dc in next space, ch 2] x 10 times, 3 dc in next space, hdc in first dc (last ch-2 space is made). (36 dc) |\n' +
+    '4 | ch 1, sc in same space, [ch 5, sc in next space] x 11 times, ch 5, sl st in first sc. (12 ch-5 sps) |\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, '2', '3', '4')).toEqual(['2 12 proven', '3 36 proven', '4 12 proven']);
+});

@@ -177,9 +177,12 @@ function opensAsGroup(all: readonly Step[], works: readonly WorkStep[]): number 
 const sameNumber = (a: Step | undefined, b: ChainStep): boolean =>
   a?.kind === 'chain' && a.n?.values[0] === b.n?.values[0];
 
+/** "Ch 3, make a starting pc st in same lp": the chain is told in its name. */
+const BEGINS_ONE = /^beg (?:pc|popcorn|cl|cluster|puff|bobble)\b/;
+
 const CLUSTER = /\bcl(?:uster)?\b/;
 
-const DRAWN_IN: ReadonlySet<string> = new Set(['together', 'cluster']);
+const DRAWN_IN: ReadonlySet<string> = new Set(['together', 'cluster', 'popcorn']);
 
 /** "Ch 3, dc2tog in same sp, *ch 3, dc3tog in next sp": the chain and two legs are the first of them. */
 function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolean {
@@ -188,6 +191,7 @@ function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolea
   if (chain < 0 || first?.kind !== 'work' || first !== works.find((one) => !isSlip(one)))
     return false;
   const { shape, legs, stem, special } = first.stitch;
+  if (shape === 'special' && BEGINS_ONE.test(special ?? '')) return true;
   // "Ch 4, cluster in same sp, *ch 3, cluster in next sp": the chain is part of the first.
   const named = shape === 'cluster' || (shape === 'special' && CLUSTER.test(special ?? ''));
   if (named && first.place?.pick === 'same' && worksAnother(works, first)) return true;

@@ -14,7 +14,7 @@ import type { Block } from './block.ts';
 import { oneOf } from './one-of.ts';
 
 const NAMES = oneOf(
-  'shell | fan | cluster | popcorn | puff | bobble | v[ -]?st | scallop | leaf | bead',
+  'shell | fan | cluster | popcorn | pc | puff | bobble | v[ -]?st | scallop | leaf | bead',
 );
 
 const MADE = new RegExp(
@@ -79,7 +79,8 @@ export function madeInRows(
     for (const { made, isBare } of all) {
       const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
       const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v[ -]?st$/, 'v st')}`;
-      if (found.has(name) || known.specials.has(name)) continue;
+      // A popcorn has that name already; only the one that begins a round is made otherwise.
+      if (name === 'pc' || found.has(name) || known.specials.has(name)) continue;
       tree ??= readInstruction(text, block.from, block.to, known);
       const steps = making(tree.steps, index, { begins: begins !== '', isBare });
       if (steps) found.set(name, special(name, steps, { at: block.from, to: index + all.length }));
@@ -100,7 +101,10 @@ function special(
   { at, to }: { readonly at: number; readonly to: number },
 ): SpecialStitch {
   const noun = key.replace(/^beg /, '');
-  const begins = ['beginning', 'starting', 'start'].map((word) => `${word} ${noun}`);
+  const begins = ['beginning', 'starting', 'start'].flatMap((word) => [
+    `${word} ${noun}`,
+    `${word} ${noun} st`,
+  ]);
   return {
     key,
     name: key,

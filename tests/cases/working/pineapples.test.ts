@@ -168,3 +168,21 @@ it('rounds in a table without a bar before them, and a last gap that is one tall
   expect(complaints(text)).toEqual([]);
   expect(worked(text, '2', '3', '4')).toEqual(['2 12 proven', '3 36 proven', '4 12 proven']);
 });
+
+it('popcorns told by the loop that is dropped, the first of them with its chain: 8, and 8 x 3', () => {
+  const text = ring(
+    'Rnd 1: Ch 1, 16 sc in ring, join. (16 sc)',
+    'Rnd 2: Ch 3, 4 dc in same sc, drop loop from hook, insert hook in top of ch 3, draw dropped loop through (starting pc st made), *ch 2, skip next sc, 5 dc in next sc, drop loop from hook, insert hook in first dc and draw dropped\nloop through; rep from * around, ch 2, join. (8 popcorns)',
+    'Rnd 3: Ch 1, (sc in next popcorn, 2 sc in next sp) around, join. (24 sc)',
+    'Rnd 4: Ch 3, make a starting pc st in same sc, *ch 3, skip 2 sc, pc st in next sc; rep from * around, ch 3, join. (8 popcorns)',
+    'Rnd 5: Ch 1, (sc in next popcorn, 3 sc in next sp) around, join. (32 sc)',
+  );
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2', 'Rnd 3', 'Rnd 4', 'Rnd 5')).toEqual([
+    'Rnd 2 8 proven',
+    'Rnd 3 24 proven',
+    'Rnd 4 8 proven',
+    'Rnd 5 32 proven',
+  ]);
+  expect(complaints(text.replace('(8 popcorns)', '(9 popcorns)'))).toEqual(['6 count-mismatch']);
+});

@@ -250,6 +250,15 @@ function isOtherName({ kind, word, hash }: Tokens, i: number): boolean {
 
 const CROCHET = hash('crochet');
 
+/** "For those of us using UK terminology: sc = UK dc": what others call the stitches. */
+function speaksOfOthers({ kind, hash }: Tokens, i: number): boolean {
+  for (let k = i - 1; k > i - 6 && k >= FIRST && kind[k] === T.word; k--)
+    if (OTHERS.has(hash[k] ?? 0)) return true;
+  return false;
+}
+
+const OTHERS: ReadonlySet<number> = new Set(['those', 'anyone', 'readers', 'if'].map(hash));
+
 /** "UK terms", "US crochet terms", "written in American terminology", "terms: UK". */
 function statement(tokens: Tokens, i: number): TermCues['stated'] {
   // "written in US english terms": the language is no country here.
@@ -267,7 +276,7 @@ function statement(tokens: Tokens, i: number): TermCues['stated'] {
   const before = tokens.kind[i - 1] === T.colon ? i - 2 : i - 1;
   const named = TERM_WORDS.has(tokens.hash[before] ?? 0);
   if (last === i && !named) return null;
-  if (isOtherName(tokens, i)) return null;
+  if (isOtherName(tokens, i) || speaksOfOthers(tokens, i)) return null;
   // "(half treble crochet UK)" gives the other name of one stitch.
   if (last === i && STITCH_NAMES.has(tokens.hash[before - 1] ?? 0)) return null;
   // "DC (English terms = trbl)": so does a sign behind.

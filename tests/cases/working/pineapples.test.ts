@@ -186,3 +186,10 @@ it('popcorns told by the loop that is dropped, the first of them with its chain:
   ]);
   expect(complaints(text.replace('(8 popcorns)', '(9 popcorns)'))).toEqual(['6 count-mismatch']);
 });
+
+it('what others call the stitches is no word on the terms of the pattern', () => {
+  const text = (who: string): string =>
+    `${who} UK terminology: sc = UK dc, tr = UK dtr.\n\nStart with a magic ring.\nRnd 1: Ch 4, 15 tr into ring, join. (16 tr)\nRnd 2: Ch 1, sc into same st, (ch 3, sc into next st) 15 times, ch 3, join to first sc. (16 sc)\n`;
+  expect(complaints(text('For those of us using'))).toEqual([]);
+  expect(compile(text('For those of us using'), { fixes: false }).terms).toBe('US');
+});

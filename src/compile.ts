@@ -11,7 +11,7 @@ import type { Finding } from './finding/index.ts';
 import { type Manuscript, type ReadOptions, readManuscript } from './manuscript/index.ts';
 import type { Terms } from './notation/index.ts';
 import { faintDesigns } from './pictures/index.ts';
-import { notChecked, prove, withFixes } from './proof/index.ts';
+import { notChecked, prove, unaccused, withFixes } from './proof/index.ts';
 import type { LineStarts } from './source/index.ts';
 
 export interface CompileOptions {
@@ -40,14 +40,15 @@ export function compile(text: string, options: CompileOptions = {}): Compiled {
   const { former, terms = 'auto', fixes = true } = options;
   const read = readManuscript(text, { terms, ...(former && { former: former.manuscript }) });
   const manuscript = read.value;
-  const fabric = work(manuscript);
+  const worked = work(manuscript);
   const found = inOrder([
     ...read.findings,
-    ...prove(manuscript, fabric),
-    ...lieFlatFindings(manuscript, fabric),
-    ...faintDesigns(manuscript, fabric),
-    ...figureFindings(manuscript, fabric),
+    ...prove(manuscript, worked),
+    ...lieFlatFindings(manuscript, worked),
+    ...faintDesigns(manuscript, worked),
+    ...figureFindings(manuscript, worked),
   ]);
+  const fabric = unaccused(worked, found);
   const again = (edited: string): readonly Finding[] =>
     compile(edited, { terms, fixes: false, ...(former && { former }) }).findings;
   return {

@@ -8,7 +8,7 @@ import type { Section } from './sections.ts';
 const SHAPE = new RegExp(
   [
     String.raw`^((?:\d{1,2}[ -]?)?[a-z][a-z0-9'’./ -]{0,40}?)\s*`,
-    String.raw`(?:[([]([^)\]]{1,60})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\(|\s+[a-z]*\d))\s*(?=\S)`,
+    String.raw`(?:[([]([^)\]]{1,60})[)\]])?\s*(:|=|\s[–—-]|[–—]|-(?=\(|\s+[a-z]*\d|\d{1,2} ?(?:[sdh]{1,2}c|tr)|ch ?\d))\s*(?=\S)`,
   ].join(''),
   'i',
 );
@@ -191,6 +191,9 @@ function mayBeNamed(text: string, from: number, to: number): boolean {
     const sign = text[at] ?? '';
     const next = text[at + 1];
     if (sign === '-' && (text[at - 1] === ' ' || next === '(' || next === ' ')) return true;
+    // "Shell-3 dc in same sp", "Beginning shell-ch 3, 2 dc in same sp"
+    if (sign === '-' && at > from + 2 && (isDigitCode(text.charCodeAt(at + 1)) || next === 'c'))
+      return true;
     if (!" -./'’".includes(sign)) return code > 127 || code < 32 || '([:='.includes(sign);
   }
   return false;

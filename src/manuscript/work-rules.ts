@@ -200,6 +200,7 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
   if (options.layout === 'written' && options.titles === 'headings') return true;
   if (goesOnAt(scan, from) || dangles(text, open.to) || closesBracket(text, open.to, from))
     return true;
+  if (placesStitch(text, from, open.to)) return true;
   return isTail(text, from) && !endsWithCount(text, open.from, open.to);
 }
 
@@ -242,6 +243,11 @@ const DANGLING = /(?:,|[\s,;](?:in|into|to|of|the|an?|and|from|with|over|next|ea
 /** "around (12)" below "2 sc in each st": the end of a clause, in small letters. */
 const isTail = (text: string, from: number): boolean =>
   isSmall(text.charCodeAt(from)) && TAIL.test(text.slice(from, from + 12));
+
+/** "Into next st*, repeat from *" below "*ch 1, dc in next st, 2 dc": a stitch waits for its place. */
+const placesStitch = (text: string, from: number, to: number): boolean =>
+  /^In(?:to)? (?:the )?(?:next|each|same|first|last)\b/.test(text.slice(from, from + 20)) &&
+  /[\s\d](?:sc|dc|hdc|htr|tr|dtr)$/i.test(text.slice(Math.max(0, to - 8), to));
 
 const isSmall = (code: number): boolean => code >= 97 && code <= 122;
 

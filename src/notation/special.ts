@@ -152,7 +152,7 @@ function readHead(r: Reader): Head | null {
     if (
       kind === T.colon ||
       kind === T.equals ||
-      (kind === T.dash && (!isHyphen(r, k) || kindAt(r, k + 1) === T.open))
+      (kind === T.dash && (!isHyphen(r, k) || kindAt(r, k + 1) === T.open || opensGlued(r, k)))
     )
       break;
     // "For V-stitch (vst), dc, ch 1, dc in same st": the block begins behind the "for".
@@ -193,6 +193,14 @@ function readHead(r: Reader): Head | null {
   ].filter((alias) => alias !== key && alias !== '' && alias.length < 30);
   return { key, name, aliases: spellings };
 }
+
+/** "Shell-3 dc in same sp", "Beginning shell-ch 3, 2 dc": work behind a hyphen that is a sign. */
+const opensGlued = (r: Reader, k: number): boolean =>
+  k > 0 &&
+  kindAt(r, k - 1) === T.word &&
+  (kindAt(r, k + 1) === T.number
+    ? mayBeStitch(wordAt(r, k + 2))
+    : isWord(r, W.ch, k + 1) && kindAt(r, k + 2) === T.number);
 
 /** "cross-dc (crossed double crochet) Skip next st, …": the making opens a sentence behind the bracket. */
 function opensMaking(r: Reader, k: number): boolean {

@@ -320,8 +320,13 @@ function lengthFor(run: Run, placed: PlacedInstruction, setting: Setting): Lengt
 function rowsToStitches(run: Run, placed: PlacedInstruction, setting: Setting): number | null {
   const wanted = stitchesAsked(placed.instruction, setting.sizeIndex);
   if (wanted === null) return null;
+  // "Rep rows 2 and 3 until there are 30 sc. Then rep row 2 …": up to the order that asks.
+  const { steps } = placed.instruction;
+  const asks = steps.findIndex((step) => step.kind === 'rows-again' && step.stitchesAtEnd);
+  const instruction = { ...placed.instruction, steps: steps.slice(0, asks + 1) };
   return onTrial(run, (trial) => {
-    const { tasks, pass } = expandOnTrial(placed, run.progress.known, setting);
+    const alone = { ...placed, instruction };
+    const { tasks, pass } = expandOnTrial(alone, run.progress.known, setting);
     for (const task of tasks.slice(0, pass.from)) workTask(trial, uncounted(task), []);
     const lead = trial.rows.length;
     const rows = tasks.slice(pass.from, pass.to);

@@ -58,6 +58,9 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   // "Fasten off." above "For the strap, ch 20.": another piece.
   if (starts === 'command' && CHAINS.test(text.slice(from, from + 60)) && isFastened(text, open))
     return false;
+  // "Fasten off." above "Skip center 7 sts, join yarn in next st, …": the other side.
+  if (starts !== null && OTHER_SIDE.test(text.slice(from, from + 90)) && isFastened(text, open))
+    return false;
   if (isRowOfList(scan, open, { from, to }, starts)) return false;
   if (starts === 'command' && isNextRound(text, open, from)) return false;
   if (starts === 'command' && turnsToNext(text, open, { from, to })) return false;
@@ -138,6 +141,9 @@ const CLOSED =
   /[([]\s?\d{1,3}(?:\s?(?:sts?|stitches|[sdh]{1,2}c|tr))?\s?[)\]][.\s]*(?:,? (?:cut|fasten|change|switch|do not cut)\b[^.()]{0,40}\.?)?$/i;
 
 const CHAINS = /^(?:[A-Z][^.]{0,40}[,:] ?)?(?:ch|chain|make|with) ?\S/i;
+
+const OTHER_SIDE =
+  /^(?:skip|sk|miss|leave)\b[^.]*\b(?:re-?)?(?:join|attach)|^(?:with [RW]S facing, )?(?:skip|sk|miss) (?:the )?(?:next |cent(?:er|re) )?\d|^(?:re-?join|attach)\b/i;
 
 const isFastened = (text: string, open: Open): boolean =>
   /\b(?:fasten|finish|break) off\b[^.;]{0,30}[.;]?$/i.test(

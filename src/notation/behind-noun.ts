@@ -55,6 +55,15 @@ export function behindSpace(r: Reader): boolean {
   return false;
 }
 
+/** "in first sc made on previous row": where every place lies. */
+export function passRowBeneath(r: Reader): boolean {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (!isWord(r, W.previous, k) && !isWord(r, W.last, k)) return false;
+  if (!isWord(r, W.row, k + 1) && !isWord(r, W.round, k + 1)) return false;
+  r.at += k + 2;
+  return true;
+}
+
 /** "join in first sc made in the round" */
 export function passInRound(r: Reader): boolean {
   const k = isWord(r, W.the, 1) || spelled(r, r.at + 1) === 'this' ? 2 : 1;

@@ -117,22 +117,34 @@ function yarnBehind(r: Reader): string | null {
   // "attach linen into any ch-2 sp": a colour by a name of its own, told by the place behind it.
   const k = nameOfYarn(r);
   if (k === 0 || !(isWord(r, W.to, k) || isWord(r, W.in, k))) return null;
-  const any = isWord(r, W.any, k + 1) || isWord(r, W.first_word, k + 1);
-  if (!any && !isWord(r, W.same, k + 1)) return null;
+  if (!namesPlace(r, isWord(r, W.the, k + 1) ? k + 2 : k + 1)) return null;
   const from = r.base + fromOf(r, start);
   r.at += k;
   return r.text.slice(from, r.base + toOf(r)).toLowerCase();
 }
 
+/** "to any ch-2 sp", "to first st", "in last ch", "to top of ch 3": where the yarn is taken up. */
+const namesPlace = (r: Reader, k: number): boolean =>
+  isWord(r, W.any, k) ||
+  isWord(r, W.first_word, k) ||
+  isWord(r, W.same, k) ||
+  isWord(r, W.last, k) ||
+  (isWord(r, W.top, k) && isWord(r, W.of, k + 1)) ||
+  kindAt(r, k) === T.ordinal;
+
+const SHADES = wordsOf('lt dk med');
+
 /** "Pale Shell or Linen": how many words that are no others of the trade, a colour's among them. */
 function nameOfYarn(r: Reader): number {
-  let k = 0;
+  let k = isWord(r, W.a) ? 1 : 0;
   while (
     k < 6 &&
     kindAt(r, k) === T.word &&
-    (wordAt(r, k) === 0 || isColour(spelled(r, r.at + k)))
+    (wordAt(r, k) === 0 || isWord(r, W.color, k) || isColour(spelled(r, r.at + k)))
   ) {
-    k++;
+    // "Lt. Blue", "Dk. Grey"
+    const short = isOneOf(r, SHADES, k) && kindAt(r, k + 1) === T.stop;
+    k += short ? 2 : 1;
     if (isWord(r, W.or, k) && kindAt(r, k + 1) === T.word) k++;
   }
   return k;

@@ -13,6 +13,7 @@ import {
   passCornerWords,
   passInRound,
   passPiece,
+  passRowBeneath,
   rowOf,
   saysBelow,
   startChainOf,
@@ -203,6 +204,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
   // "in centre dc on 3-dc group"
   if (sense === W.of || (sense === W.on && draft.pick === 'centre')) return ofAfter(r, draft);
+  if (sense === W.on && passRowBeneath(r)) return;
   if (sense === W.as) return asAfter(r, draft);
   if (sense === W.at) return footAfter(r, draft);
   if (sense === W.between) return betweenAfter(r, draft);

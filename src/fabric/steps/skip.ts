@@ -2,7 +2,7 @@
 import type { Noun, Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { NAMED } from '../edge.ts';
-import { atStart, type Hands, hasLeft, numberFor, spanAt } from '../hands.ts';
+import { atStart, type Hands, hasLeft, numberFor, remaining, spanAt } from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
@@ -82,7 +82,17 @@ function alongChain(hands: Hands, place: Place): Place {
   };
 }
 
+/** "Fasten off. Skip center 18 sts, join yarn in next st": of the row that the first side left. */
+function onOtherSide(hands: Hands, { place }: SkipStep, { steps, i, top }: Here): boolean {
+  if (!hands.fastened || !top || !atStart(hands) || nounOf(place).kind !== 'stitch') return false;
+  const joins = steps
+    .slice(i + 1, i + 4)
+    .some((next) => next.kind === 'join' && next.yarn !== null);
+  return joins && place.row === null && (numberFor(hands, place.n) ?? 0) >= remaining(hands);
+}
+
 export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
+  if (onOtherSide(hands, step, here)) toSkipped(hands, null);
   const place = alongChain(hands, atStart(hands) ? ofRest(hands, step.place) : step.place);
   if (hands.into || skipFromHook(hands, step, here) || endsSpiral(hands, here)) return;
   const { last, first } = hands;

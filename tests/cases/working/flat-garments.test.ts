@@ -230,3 +230,26 @@ describe('what a page of rows leaves in its orders', () => {
     expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 8 proven']);
   });
 });
+
+describe('yarn taken up again', () => {
+  it('by any name, where a place stands behind it', () => {
+    const text =
+      'With white, ch 15, fasten off.\nRow 1: Join a bright color in the last ch, ch 1, sc in same ch, sc in each ch across. (15)\nRow 2: Attach Lt. Blue to first sc, sc in same place, sc in each sc across. (15)\nRow 3: Attach Harbour Mist to first sc made on previous row, sc in same place, sc in each sc across. (15)\n';
+    expect(made(text).slice(-3)).toEqual([15, 15, 15]);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('behind the stitches skipped for a neck, on the row that the first side left', () => {
+    const text =
+      'Ch 31.\nRow 1: Sc in 2nd ch from hook and in each ch across. (30 sc)\nNext row: Ch 1, sc in first 6 sts, turn. (6 sc)\nWork 3 rows even on these 6 sts. Fasten off.\nSkip center 18 sts, join yarn in next st, sc to end. (6 sc)\nWork 3 rows even. Fasten off.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([30, 6, 6, 6, 6, 6, 6, 6, 6]);
+  });
+
+  it('an order to a number of stitches, and another behind it', () => {
+    const text =
+      'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc)\nRow 2: Ch 1, turn, sc in each st across.\nRow 3: Ch 1, turn, 2 sc in first st, sc across to last st, 2 sc in last st. (22 sc)\nRep rows 2 and 3 until there are 26 sc.\nThen rep row 2 until sleeve measures 25 cm.\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([20, 20, 22, 22, 24, 24, 26, 26]);
+  });
+});

@@ -184,7 +184,7 @@ function rowsCut({ label, steps }: Instruction): number {
   if (again >= 0 && opensRow(steps.slice(again + 1))) return again + 1;
   if (told < 0 || (label !== null && label.numbers.length > 1)) return 0;
   if (again >= 0 && again < told) return told;
-  if (steps.slice(0, told).some(makesRow)) return told;
+  if (steps.slice(0, told).some((step) => makesRow(step) || isFoundation(step))) return told;
   const behind = steps.findIndex(
     (step, i) => i > told && (makesRow(step) || step.kind === 'rows-again'),
   );
@@ -205,6 +205,13 @@ function opensRow(behind: readonly Step[]): boolean {
     kind === 'work' || kind === 'group' || kind === 'repeat';
   return behind.filter(works).length > 1;
 }
+
+/** "Chain 84. Decrease 1 each side every 5 rows 15 times.": made once, and never with each of the rows. */
+const isFoundation = (step: Step): boolean =>
+  step.kind === 'chain' && (step.n?.values[0] ?? 0) >= LONGEST_START;
+
+/** No start chain of a row is so long (common practice). */
+const LONGEST_START = 10;
 
 const tellsRows = (step: Step): boolean =>
   step.kind === 'even' && (step.rows !== null || step.measure !== null || !!step.shaping);

@@ -188,12 +188,19 @@ function startsAnew(part: Part): boolean {
     if (addsToRow(instruction.steps)) return false;
     const { place, stitch } = firstWork;
     if (stitch.foundation || place?.fromHook) return true;
+    if (!place && isFoundation(instruction.steps[0])) return true;
     if (!place) return firstWork.n !== null && firstWork.until === null && !chains;
     if (isAllInFirst(instruction)) return true;
     return place.nouns[0]?.kind === 'chain';
   }
   return true;
 }
+
+/** "Sleeve - Chain 34. 1 row single crochet": far longer than what starts a row. */
+const isFoundation = (step: Step | undefined): boolean =>
+  step?.kind === 'chain' && (step.n?.values[0] ?? 0) >= SHORTEST_FOUNDATION;
+
+const SHORTEST_FOUNDATION = 12;
 
 /** "Join A in any row end"; "Join B and continue in sc" is a change of colour. */
 const joinsYarnSomewhere = (step: Step, i: number, steps: readonly Step[]): boolean =>

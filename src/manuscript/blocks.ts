@@ -255,7 +255,7 @@ function take(scan: Scan, stretch: Stretch): void {
   if (at.from >= to) return;
   const work = workBehindName(scan, at);
   if (work > at.from) {
-    const name = text.slice(at.from, work).replace(/\s+[-–—]\s*$|,\s*$|\s*(?:…|\.{3})\s*$/, '');
+    const name = text.slice(at.from, work).replace(/\s*[-–—]\s*$|,\s*$|\s*(?:…|\.{3})\s*$/, '');
     const above = scan.blocks.findLast(({ kind }) => kind === 'heading');
     const isSame = above?.kind === 'heading' && above.name === titleWords(name);
     if (!isSame)
@@ -316,9 +316,9 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
 const NAME_AND_ROW =
   /^(?!(?:then|next|now|last|first|pattern|foundation|turn|join|work|repeat|rep|edging|border)\b)[A-Z][A-Za-z' ]{2,24}, (?=r(?:ow|nd|ound)s? ?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?\s?[:.])/;
 
-/** "BLANKET Ch 110. Row 1: …", "CAP Ch 26." */
+/** "BLANKET Ch 110. Row 1: …", "CAP Ch 26.", "SLEEVE-Chain 84." */
 const CAPITALS_AND_CHAIN =
-  /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/u;
+  /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2}(?: |[-–—] ?)(?=Ch(?:ain)? \d)/u;
 
 /** "FIRST MOTIF … Starting at center, ch 10.", "SECOND STAR... Work as for first star." */
 const CAPITALS_AND_DOTS = /^\p{Lu}{3,}(?:[ -]\p{Lu}{2,}){0,3} ?(?:…|\.{3}) ?(?=\p{Lu})/u;

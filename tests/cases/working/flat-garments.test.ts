@@ -253,3 +253,13 @@ describe('yarn taken up again', () => {
     expect(made(text)).toEqual([20, 20, 22, 22, 24, 24, 26, 26]);
   });
 });
+
+it('a part in capitals with its chain glued on, and rows shaped on that chain', () => {
+  const text =
+    'BACK-Chain 41. 1 row single crochet. (40)\n\nSLEEVE-Chain 31. 1 row single crochet (30). Decrease 1 each side every 3 rows 2 times. (26) 2 rows even.\n\nCUFF-Chain 21. Decrease 1 each side every 2 rows 3 times. (15)\n';
+  const { rows, manuscript } = compile(text, { fixes: false });
+  expect(manuscript.parts.map(({ name }) => name)).toEqual(['BACK', 'SLEEVE', 'CUFF']);
+  expect(rows.map(({ made: n }) => n).slice(0, 10)).toEqual([40, 30, 30, 30, 28, 28, 28, 26, 26, 26]);
+  expect(rows.at(-1)?.made).toBe(15);
+  expect(complaints(text)).toEqual([]);
+});

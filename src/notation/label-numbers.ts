@@ -25,12 +25,54 @@ const LONGEST_RANGE = 2000;
 /** Whether numbers (or ordinals) stand here; they go into the draft. */
 export function readLabelNumbers(r: Reader, draft: LabelDraft): boolean {
   const kind = kindAt(r);
+  draft.lastBySize = null;
+  draft.firstBySize = null;
+  if (kind === T.open) return allInBracket(r, draft);
   if (kind !== T.number && kind !== T.ordinal) return false;
   const numbers = [valueAt(r)];
   r.at++;
   while (numbers.length < LONGEST_RANGE && more(r, numbers, kind, draft));
   draft.numbers = numbers;
   sizesOf(r, draft);
+  return true;
+}
+
+/** "Row (22, 24, 26):": a number for each size; with one size, rows of these numbers. */
+function allInBracket(r: Reader, draft: LabelDraft): boolean {
+  const start = r.at;
+  const listed: (number | null)[] = [];
+  const { sizes } = r.known;
+  const found = sizeList(r, listed) && (sizes < 2 ? listed.length > 1 : listed.length === sizes);
+  if (!found || listed.includes(null)) {
+    r.at = start;
+    return false;
+  }
+  const rows = listed.map((n) => n ?? 0);
+  draft.numbers = [...new Set(rows)].sort((a, b) => a - b);
+  if (sizes < 2) return true;
+  draft.firstBySize = rows;
+  draft.lastBySize = rows;
+  return true;
+}
+
+/** "Row 4 - (21, 23, 25):": a last row for each size, behind the dash at the reader's place. */
+function lastInBracket(r: Reader, k: number, numbers: number[], draft: LabelDraft): boolean {
+  const start = r.at;
+  const lasts: (number | null)[] = [];
+  r.at += k;
+  const first = numbers[0] ?? 0;
+  const { sizes } = r.known;
+  const found = sizeList(r, lasts) && (sizes < 2 ? lasts.length > 1 : lasts.length === sizes);
+  const most = Math.max(...lasts.map((n) => n ?? 0));
+  if (!found || most <= first || most - first > LONGEST_RANGE) {
+    r.at = start;
+    return false;
+  }
+  for (let n = first + 1; n <= most; n++) numbers.push(n);
+  if (sizes > 1) {
+    draft.firstBySize = lasts.map(() => first);
+    draft.lastBySize = lasts.map((n) => n ?? 0);
+  }
   return true;
 }
 
@@ -65,6 +107,10 @@ function more(r: Reader, numbers: number[], kind: number, draft: LabelDraft): bo
   if (range && opensEnd(r, k)) {
     draft.openEnd = true;
     r.at += k + 1;
+    return false;
+  }
+  if (range && kindAt(r, k) === T.open && numbers.length === 1) {
+    lastInBracket(r, k, numbers, draft);
     return false;
   }
   if (kindAt(r, k) !== kind || (!range && worksOn(r, k))) return false;
@@ -124,7 +170,7 @@ function worksOn(r: Reader, k: number): boolean {
 
 /** "Rows 2-6 (8, 9)", "Rnds 4-9 [11]", "Round 11(13)": the last row in the other sizes. */
 function sizesOf(r: Reader, draft: LabelDraft): void {
-  if (kindAt(r) !== T.open) return;
+  if (kindAt(r) !== T.open || draft.lastBySize !== null) return;
   const start = r.at;
   if (rangesOf(r, draft)) return;
   const others: (number | null)[] = [];

@@ -34,6 +34,7 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
   const kind = kindAt(r);
   if (kind === T.ordinal) return ordinalPick(r, draft);
   if (kind === T.number) return numberPick(r, draft);
+  if (kind === T.open && r.known.sizes > 1) return sizesPick(r, draft);
   switch (wordAt(r)) {
     case W.next:
       r.at++;
@@ -188,6 +189,15 @@ function numberPick(r: Reader, draft: PlaceDraft): boolean {
   draft.n = readNumbers(r);
   draft.pick = 'next';
   if (eatWord(r, W.each)) draft.each = true;
+  return true;
+}
+
+/** "dc in (50, 54, 58) sts": the numbers of all sizes stand in the bracket. */
+function sizesPick(r: Reader, draft: PlaceDraft): boolean {
+  const n = readNumbers(r);
+  if (!n) return false;
+  draft.n = n;
+  draft.pick = 'next';
   return true;
 }
 

@@ -112,9 +112,10 @@ export function plainCounts(r: Reader, run: Run): boolean {
     kinds[end] !== T.stop &&
     kinds[end] !== T.close
   ) {
-    if (kinds[end] === T.open && end > start) {
+    if (kinds[end] === T.open && (end > start || listsSizes(r, end))) {
       const close = r.partner[end] ?? -1;
-      if (kinds[end - 1] !== T.number || close < 0 || !isNumbers(r, end, close)) break;
+      const isList = close > 0 && isNumbers(r, end, close);
+      if (!isList || !(kinds[end - 1] === T.number || listsSizes(r, end))) break;
       end = close;
     }
     if ((kinds[end] === T.comma || kinds[end] === T.semicolon) && !isCountComma(r, end)) break;
@@ -146,7 +147,15 @@ function isNumbers(r: Reader, open: number, close: number): boolean {
 
 /** "16 dc, 8 ch-1 sps": a number goes on with the list; anything else ends it. */
 const isCountComma = (r: Reader, at: number): boolean =>
-  r.kind[at + 1] === T.number || opensExtent(r, at);
+  r.kind[at + 1] === T.number || opensExtent(r, at) || listsSizes(r, at + 1);
+
+/** "(50, 54, 58) dc": a number for each size, and what is counted. */
+export function listsSizes(r: Reader, open: number): boolean {
+  const close = r.kind[open] === T.open ? (r.partner[open] ?? -1) : -1;
+  const { sizes } = r.known;
+  if (sizes < 2 || close !== open + 2 * sizes || !isNumbers(r, open, close)) return false;
+  return r.word[close + 1] === W.st || mayBeStitch(r.word[close + 1] ?? 0);
+}
 
 /** "28 sc." as the last sentence, and "24 sts": counts, for there is work before and none behind. */
 export function barePlainCount(r: Reader, run: Run): boolean {

@@ -4,7 +4,7 @@
  */
 import { countItem, opensExtent } from './count.ts';
 import { formOf } from './dictionary.ts';
-import { isWorked } from './plain-count.ts';
+import { isWorked, listsSizes } from './plain-count.ts';
 import { isOneOf, isWord, kindAt, type Reader, spelled, wordAt, wordsOf } from './reader.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
@@ -18,7 +18,8 @@ export function toldCount(r: Reader, run: Run): boolean {
   const ends = sentenceEnd(r);
   const at = ends < 0 ? -1 : numberIn(r, ends);
   // "Total of 12 sts, including the ch 2" has more to tell.
-  if (at < 0 || opensExtent(r, ends) || !run.out.some(isWorked)) return false;
+  const goesOn = opensExtent(r, ends) || listsSizes(r, ends) || listsSizes(r, ends + 1);
+  if (at < 0 || goesOn || !run.out.some(isWorked)) return false;
   const start = r.at;
   r.at = at;
   const count = countItem(r);

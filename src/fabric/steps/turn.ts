@@ -2,7 +2,7 @@
 import type { Step } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { edgeOf, turnedRing } from '../edge.ts';
-import type { Hands } from '../hands.ts';
+import { type Hands, numberFor, remaining } from '../hands.ts';
 import { isSlip } from '../shape.ts';
 import { roundTheEnd } from '../take.ts';
 
@@ -13,11 +13,31 @@ export function doTurn(hands: Hands, step: Step & { kind: 'turn' }, here: Here):
   const begun = here.steps.slice(0, here.i).some((before) => WORKS.includes(before.kind));
   if (step.not || !begun || !here.top) return;
   const more = here.steps.slice(here.i + 1).some((next) => WORKS.includes(next.kind));
-  if (!more) return;
+  if (!more || alongOwnChain(hands, here)) return;
   // "4 sc in last ch, turn, sc in next 20 ch": the work is turned about its end, and goes on round.
   if (hands.pos >= hands.edge.n && roundTheEnd(hands)) return;
   if (hands.edge.ring && here.steps.slice(0, here.i).every(moves)) return goBack(hands);
   workOn(hands, true);
+}
+
+/**
+ * "Sc in next 6 sts; ch 5; turn; sc in 2nd ch from hook, sc in next 3 ch; sc in last 6 sts": the hook goes back
+ * along the chain and on to what is left of the row.
+ */
+function alongOwnChain(hands: Hands, { steps, i }: Here): boolean {
+  const next = steps[i + 1];
+  const before = steps.slice(0, i).findLast(({ kind }) => kind !== 'remark');
+  if (before?.kind !== 'chain' || next?.kind !== 'work' || !next.place?.fromHook) return false;
+  const left = remaining(hands);
+  return steps
+    .slice(i + 2)
+    .some(
+      (step) =>
+        step.kind === 'work' &&
+        step.place?.pick === 'last' &&
+        left > 0 &&
+        (numberFor(hands, step.place.n) ?? 1) === left,
+    );
 }
 
 /** Slip stitches, and what makes no stitch: the round has not begun yet. */

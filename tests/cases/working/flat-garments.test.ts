@@ -263,3 +263,32 @@ it('a part in capitals with its chain glued on, and rows shaped on that chain', 
   expect(rows.at(-1)?.made).toBe(15);
   expect(complaints(text)).toEqual([]);
 });
+
+describe('sizes that stand in a bracket all together', () => {
+  const text =
+    'Sizes: S (M, L)\nCh (32, 36, 40).\nRow 1 (RS): Hdc in 3rd ch from hook and in the next 9 sts, dc in next (20, 24, 28) sts, ch 2, turn.\nRow 2 (WS): Dc in (20, 24, 28) sts, hdc in next 10 sts, ch 2, turn.\nTotal (20, 24, 28) dc, 10 hdc.\nRow 3: Hdc in 10 sts, dc in next (20, 24, 28) sts, ch 2, turn.\nTotal 10 hdc, (20, 24, 28) dc.\nRow 4 - (5, 7, 9): Repeat Row 2 – 3 alternately.\nRow (6, 8, 10): Dc in next (20, 24, 28) sts, hdc in next 10 sts. (30, 34, 38 sts)\n';
+
+  it('in places, in counts and in the numbers of rows', () => {
+    const { rows } = compile(text, { fixes: false });
+    expect(rows.filter(({ verdict }) => verdict === 'proven').map(({ label }) => label)).toContain('Row 3');
+    // The last size is told.
+    expect(worked(text, 'Row 2', 'Row 3', 'Row 10')).toEqual([
+      'Row 2 38 proven',
+      'Row 3 38 proven',
+      'Row 10 38 proven',
+    ]);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  it('and a wrong number in one of them is told', () => {
+    expect(complaints(text.replace('10 hdc, (20, 24, 28)', '10 hdc, (20, 25, 28)'))).toEqual(['7 count-mismatch']);
+  });
+});
+
+it('a thumb in the middle of a row: along a chain and back to the rest of the row', () => {
+  const text =
+    'Ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nRow 2: Sc in next 6 sts; make a chain of 5 sts for thumb; turn; 1 sc in 2nd chain from hook; 1 sc in each of the remaining 3 chain sts; 1 sc in last 6 sts. (16 sc)\nRow 3: Ch 1, turn, sc in each st across. (16 sc)\n';
+  expect(made(text)).toEqual([12, 16, 16]);
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('last 6 sts. (16', 'last 6 sts. (17'))).toEqual(['3 count-mismatch']);
+});

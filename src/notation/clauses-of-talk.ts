@@ -104,6 +104,9 @@ export function nameWithDash(r: Reader, run: Run): boolean {
   let k = 0;
   while (k < 3 && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)) && !isWord(r, W.ch, k)) k++;
   if (k > 0 && kindAt(r, k) === T.colon) return nameWithColon(r, run, k);
+  // "Border 2: ch 1, sc in each st around"
+  if (k > 0 && kindAt(r, k) === T.number && kindAt(r, k + 1) === T.colon)
+    return nameWithColon(r, run, k + 1);
   if (k === 0 || kindAt(r, k) !== T.dash) return false;
   // "Doily—Starting at center": a long dash parts words without blanks; a hyphen joins them.
   const isLong = /[–—]/.test(r.text[r.base + fromOf(r, r.at + k)] ?? '');

@@ -2,9 +2,10 @@
  * Rows shaped at their ends, as garments tell them: "dec 1 st at each end of next row", "inc 1 st at beg
  * of next 4 rows", "dec 1 st at neck edge every other row 3 times", "… until 12 sts remain".
  */
+import { formOf } from './dictionary.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { readNumbers } from './numbers.ts';
-import { clauseEnds, fromOf, isWord, kindAt, type Reader, toOf } from './reader.ts';
+import { clauseEnds, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import { plainRowsAgain } from './rows-again.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
@@ -78,6 +79,21 @@ export function shapesEnds(r: Reader, run: Run): boolean {
   };
   if (middle) run.out.pop();
   run.out.push(...ordered(shaping, { left, stitch: middle?.stitch ?? null, ...span }));
+  return true;
+}
+
+/** "(1 sc dec each row)", "(2 sts increased every row)": how the rows are shaped, and no count of theirs. */
+export function shapingOfRows(r: Reader, run: Run): boolean {
+  if (kindAt(r, 1) !== T.number || kindAt(r, 2) !== T.word || kindAt(r, 3) !== T.word) return false;
+  const close = r.partner[r.at] ?? -1;
+  if (close !== r.at + 6 || !(isWord(r, W.each, 4) || isWord(r, W.every, 4))) return false;
+  if (!isWord(r, W.row, 5) && !isWord(r, W.round, 5)) return false;
+  const shape = formOf(wordAt(r, 3))?.shape;
+  const shaped = isWord(r, W.increased, 3) || isWord(r, W.decreased, 3);
+  if (!shaped && shape !== 'together' && shape !== 'increase') return false;
+  const start = r.at;
+  r.at = close + 1;
+  putWords(r, run, start, 'remark');
   return true;
 }
 

@@ -233,7 +233,10 @@ function restatesRow(r: Reader, run: Run): boolean {
   const until = last.until ?? last.place?.until ?? last.alsoIn.at(-1)?.until;
   const sizes = kindAt(r, 1) === T.open ? (r.partner[r.at + 1] ?? -1) : -1;
   const k = sizes > 0 ? sizes + 1 - r.at : 1;
-  if (until?.kind !== 'end' || formOf(wordAt(r, k))?.stem !== last.stitch.stem) return false;
+  // "sc in each sc, 24 sc.": into each is to the end.
+  const each = last.place?.pick === 'each' && !last.place.n && !last.place.of && !until;
+  const full = until?.kind === 'end' || (each && last.alsoIn.length === 0);
+  if (!full || formOf(wordAt(r, k))?.stem !== last.stitch.stem) return false;
   if (parted && kindAt(r, k + 1) === T.semicolon) return true;
   const sign = kindAt(r, k + 1);
   if (sign === T.end) return true;

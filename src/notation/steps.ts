@@ -12,7 +12,7 @@ import {
   yarnAlone,
 } from './clauses-of-talk.ts';
 import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
-import { shapesEnds } from './end-shaping.ts';
+import { shapesEnds, shapingOfRows } from './end-shaping.ts';
 import { KNIT, readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { goesOnSo } from './go-on-so.ts';
@@ -313,7 +313,7 @@ function stepHere(r: Reader, run: Run): void {
     case T.number:
       return countBehindTurn(r, run) ? undefined : numberStep(r, run);
     case T.open:
-      return sizedWork(r, run) ? undefined : readBracket(r, run);
+      return sizedWork(r, run) || shapingOfRows(r, run) ? undefined : readBracket(r, run);
     case T.star:
       return readStar(r, run);
     case T.pipe:

@@ -292,3 +292,11 @@ it('a thumb in the middle of a row: along a chain and back to the rest of the ro
   expect(complaints(text)).toEqual([]);
   expect(complaints(text.replace('last 6 sts. (16', 'last 6 sts. (17'))).toEqual(['3 count-mismatch']);
 });
+
+it('"(1 sc dec each row)" tells the shaping, and "in each sc, 24 sc. Ch 1, turn." the count', () => {
+  const text =
+    'Ch 25.\nRow 1: Sc in 2nd ch from hook and in each ch to end, 24 sc. Ch 1, turn.\nRow 2: Sc in each sc, 24 sc. Ch 1, turn.\nNext 4 Rows: Sk first sc, sc in each sc across (1 sc dec each row). 20 sc\nBorder 1: Ch 1, sc in each sc across. (20)\n';
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 24 proven']);
+  expect(made(text)).toEqual([24, 24, 23, 22, 21, 20, 20]);
+  expect(complaints(text)).toEqual([]);
+});

@@ -346,7 +346,7 @@ function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
 
 /** "• ch 1, sc around" below "• ch 2, dc 21": a start chain and what goes round. */
 const STARTS_ROUND =
-  /^(?:ch|chain) ?[1-4](?: \([^)]*\))?,? (?:\d{0,2} ?)?(?:sc|hdc|dc|htr|tr)\b[^•]*\b(?:around|across|each)\b/i;
+  /^(?:ch|chain) ?[1-4](?: \([^)]*\))?,?(?: and)? (?:\d{0,2} ?)?(?:sc|hdc|dc|htr|tr)\b[^•]*\b(?:around|across|each)\b/i;
 const HAS_WORK = /\b(?:sc|hdc|dc|htr|tr|join|ring)\b/i;
 
 /** "- Ch 24." above the first row of a list, and "- Ch 2, turn. Dc in each st" at a row's start. */

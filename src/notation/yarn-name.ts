@@ -37,6 +37,12 @@ export function readYarnName(r: Reader): string | null {
     labelled ||= isWord(r, W.color);
     r.at++;
   }
+  const numbered = labelled && kindAt(r) === T.other && kindAt(r, 1) === T.number;
+  // "Color #12"
+  if (numbered && spelled(r, r.at) === '#') {
+    r.at += 2;
+    return r.text.slice(r.base + fromOf(r, r.at - 1), r.base + (r.to[r.at - 1] ?? 0));
+  }
   const name = kindAt(r) === T.word || kindAt(r) === T.number ? nameHere(r, labelled) : null;
   if (name !== null) return name;
   if (labelled) return r.text.slice(r.base + fromOf(r, start), r.base + (r.to[r.at - 1] ?? 0));

@@ -300,3 +300,10 @@ it('"(1 sc dec each row)" tells the shaping, and "in each sc, 24 sc. Ch 1, turn.
   expect(made(text)).toEqual([24, 24, 23, 22, 21, 20, 20]);
   expect(complaints(text)).toEqual([]);
 });
+
+it('"With color #2" above a row is yarn, and rows of a list with no label stand apart', () => {
+  const text =
+    'Ch 20.\n-Sc in 2nd ch from hook and in each ch across.\n-Chain 1 and sc in each stitch\nWith color #2\n-Chain 1 and sc in each stitch\n-Chain 1 and sc in each stitch\nWith color #12\n-Chain 1 and sc in each stitch (19)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('(19)', '(18)'))).toEqual(['8 count-mismatch']);
+});

@@ -19,6 +19,8 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   const first = r.kind[start + 1] === T.word ? (r.value[start + 1] ?? 0) : -1;
   if (first === W.multiple || first === W.about || ASIDES.has(first) || namesOnly(r, start, close))
     return true;
+  // "= 76 stitches (plus the beginning chain 3)"
+  if (first === W.plus && r.word[start + 2] === W.the) return true;
   if (first === W.centre && tellsMiddle(r, start, close)) return true;
   // "(turning ch is first dc of row)"
   const turning = first === W.tch || first === W.turning || first === W.beginning;

@@ -90,12 +90,23 @@ export function readBracket(r: Reader, run: Run): void {
   )
     return;
   else if (isAside(r, start, b.close)) {
+    if (r.word[start + 1] === W.plus) besidesChain(r, run);
     leave(r, b);
     putWords(r, run, start, 'remark');
   } else if (r.depth >= MAX_DEPTH) {
     leave(r, b);
     putWords(r, run, start, 'unread');
   } else workBracket(r, run, b);
+}
+
+/** "18 sts (plus the beginning chain)": the chain is none of them. */
+function besidesChain(r: Reader, run: Run): void {
+  const last = r.counts.at(-1);
+  if (last?.from !== run.out.length) return;
+  r.counts[r.counts.length - 1] = {
+    ...last,
+    count: { ...last.count, startChainIncluded: false },
+  };
 }
 
 /** "*sc in first st, 2 sc in next* (repeat from * to * around)": the order itself, in brackets. */

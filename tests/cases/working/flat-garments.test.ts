@@ -307,3 +307,11 @@ it('"With color #2" above a row is yarn, and rows of a list with no label stand 
   expect(complaints(text)).toEqual([]);
   expect(complaints(text.replace('(19)', '(18)'))).toEqual(['8 count-mismatch']);
 });
+
+it('"= 18 stitches (plus the beginning chain 3)" is a count without the chain', () => {
+  const text =
+    'Row 1: Ch 20, sc in 2nd ch from hook and in each ch across. (19)\nRow 2: Chain 3 and DC in each stitch = 18 stitches (plus the beginning chain 3)\nRow 3: Ch 1, sc in each st. (19)\n';
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 19 proven']);
+  expect(complaints(text)).toEqual([]);
+  expect(complaints(text.replace('= 18', '= 17'))).toEqual(['2 count-mismatch']);
+});

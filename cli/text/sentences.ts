@@ -311,6 +311,8 @@ const sentences: Readonly<Record<string, Sentences>> = {
     readings: {
       adds: '"Ending with" comes after the last repeat.',
       replaces: '"Ending with" takes the place of the end of the last repeat.',
+      'replaces the last of several':
+        '"Ending last repeat with" takes the place of the last of several stitches.',
     },
   },
   'far end of the chain': {

@@ -161,6 +161,8 @@ const MOST_OFF = 2;
 
 /** "Ch 3, dc in base of ch 4": the chain with which this row began is of another length. */
 function checkOwnChain(hands: Hands, { of }: Place): void {
+  // "In base of first ch 5 of previous row" is another.
+  if (of?.pick === 'first') return;
   const named = of?.nouns[0]?.kind === 'start-chain' ? numberFor(hands, of.nouns[0].chains) : null;
   const own = named === null ? undefined : hands.startChains.get(hands.rowFrom);
   if (!of || named === null || !own || hands.nodes.n <= hands.rowFrom) return;

@@ -212,7 +212,16 @@ const ENDS_IN_STITCH = new RegExp(`${STITCH_NAME.source}$`, 'i');
 
 const FOR_LEAD = /^for (?:the |an? )?/i;
 const FOR_NAME =
-  /^for (?:the |an? )?([a-z][a-z0-9 -]{1,30}?)\s*(?:\(([^)]{1,16})\)\s*,|:)\s*(?=\S)/i;
+  /^for (?:the |an? )?([a-z][a-z0-9 -]{1,30}?)\s*(?:\(([^)]{1,16})\)\s*,|:|,(?= ?(?:\d|[([]|work\b|yo\b|yarn over|keeping\b|insert\b)))\s*(?=\S)/i;
+
+/** "… 7 dc in given st. For cluster (cl), …" behind the definition at `from`: where it begins, or -1. */
+export function nextFor(text: string, from: number, to: number): number {
+  const found = NEXT_FOR.exec(text.slice(from, to));
+  const at = found ? from + found.index + found[0].length : -1;
+  return at > 0 && afterFor(text, at, to) > 0 ? at : -1;
+}
+
+const NEXT_FOR = /[.;]\s+(?=For )/;
 
 /** "… Half shell = 3 dc in same st" behind another definition in the line: where it begins, or -1. */
 export function nextDefinition(text: string, from: number, to: number): number {

@@ -8,6 +8,7 @@ import {
   listedDefinitions,
   namesDefinitionBelow,
   nextDefinition,
+  nextFor,
   opensDefinition,
 } from './definitions.ts';
 import { lineAt } from './fences.ts';
@@ -67,9 +68,15 @@ function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
   // "Special stitches: Lhdc, Lsc" opens a list of one paragraph, whose lines may explain them.
   const isListed = open?.section === 'specials' && open.kind !== 'instruction' && !scan.afterBlank;
   const section = isListed ? open.section : scan.section;
-  const named = section === 'comments' ? -1 : afterFor(text, from, to);
+  const lead = afterSpecialsLead(text, from, to);
+  const named = section === 'comments' ? -1 : afterFor(text, lead, to);
   if (named > 0) {
-    openDefinition(scan, { from: named, to }, section);
+    let start = named;
+    for (let next = nextFor(text, start, to); next > 0; next = nextFor(text, start, to)) {
+      openBlock(scan, 'definition', { from: start, to: next }, section);
+      start = afterFor(text, next, to);
+    }
+    openDefinition(scan, { from: start, to }, section);
     return true;
   }
   if (namesDefinitionBelow(text, { from, to, next }, section)) {
@@ -77,7 +84,7 @@ function takeDefinition(scan: Scan, { from, to, next }: Stretch): boolean {
     if (scan.open) scan.open.bare = true;
     return true;
   }
-  let at = afterSpecialsLead(text, from, to);
+  let at = lead;
   if (!opensDefinition(text, at, to, at > from ? 'specials' : section)) return false;
   for (let next = nextDefinition(text, at, to); next > 0; next = nextDefinition(text, at, to)) {
     openBlock(scan, 'definition', { from: at, to: next }, section);

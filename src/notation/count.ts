@@ -51,7 +51,20 @@ export function readCounts(r: Reader, end: number): StatedCount[] | null {
     readTrail(r, counts, end);
   }
   if (counts.length === 0) r.at = start;
+  if (counts.length > 1) shareSide(r, counts);
   return counts.length > 0 ? counts : null;
+}
+
+/** "One 3-dc group and 2 ch-1 sps on each side", "1 ch-1 sp one each side": both are of a side alone. */
+function shareSide(r: Reader, counts: StatedCount[]): void {
+  for (let i = counts.length - 1; i > 0; i--) {
+    const [before, count] = [counts[i - 1]!, counts[i]!];
+    if (!count.partial || before.partial || before.word === 'corner') continue;
+    const between = r.text.slice(r.base + before.to, r.base + count.from);
+    if (/[,;.]/.test(between)) continue;
+    counts[i - 1] = { ...before, partial: true };
+    if (count.unit === null && !/\S/.test(between)) counts.splice(i, 1);
+  }
 }
 
 /** "total:", "you now have", "count", "for a total of", signs. */

@@ -147,7 +147,7 @@ export const SPELLINGS = {
   marked: 'marked',
   made: 'made completed formed worked created',
   just: 'just',
-  indicated: 'indicated specified designated stated',
+  indicated: 'indicated specified designated stated given',
   color: 'color colour colors colours yarn yarns col thread cotton shade wool acrylic',
   drop: 'drop dropping',
   pick: 'pick picking',

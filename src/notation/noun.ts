@@ -323,10 +323,13 @@ function chainLength(r: Reader): Numbers | null {
   // "in next chain,2 space": a comma typed for the dash.
   const slipped = kindAt(r) === T.comma && kindAt(r, 1) === T.number && isSpaceWord(wordAt(r, 2));
   // "in next 3 ch–5 dc": so does a long one, with a stitch behind the number.
-  const long = kindAt(r) === T.dash && /[–—]/.test(r.text[r.base + (r.from[r.at] ?? 0)] ?? '');
+  const sign = kindAt(r) === T.dash ? r.text[r.base + (r.from[r.at] ?? 0)] : '';
+  const long = sign === '–' || sign === '—';
   if (kindAt(r) === T.dash || slipped) r.at++;
   const n = sizedLength(r) ?? readOneNumber(r);
-  if ((free && !isSpaceWord(wordAt(r))) || (long && n !== null && mayBeStitch(wordAt(r)))) {
+  // "join in top of ch—4 corners": the longest one stands in no name but that of a space.
+  const parts = free || sign === '—';
+  if ((parts && !isSpaceWord(wordAt(r))) || (long && n !== null && mayBeStitch(wordAt(r)))) {
     r.at = start;
     return null;
   }

@@ -39,7 +39,7 @@ export const PROSE_WORDS: string = `
  increase increases increasing increased decrease decreases decreasing decreased
  look looks looking looked should seem seems appear show shows shown showing
  time times once twice step steps point points instructions instruction direction directions written
- think know let lets try take taken taking give gives given find found help helps helping
+ think know let lets try take taken taking give gives find found help helps helping
  turn turning turned flip fold folded folding rotate press block blocking steam wash flat flatten
  nice neat easy easier hard little big bigger small smaller large larger short shorter longer wider
  narrower even evenly odd equal equally exactly approximately about half quarter almost

@@ -191,20 +191,42 @@ function withoutLast(steps: readonly Step[], n: number): readonly Step[] {
   return steps.slice(0, end);
 }
 
+const LAST_OF_MANY = 'replaces the last of several';
+
+/** The pass with one stitch less in its last places, for the one stitch of the ending; `null`: not meant. */
+function withOneLess(
+  hands: Hands,
+  steps: readonly Step[],
+  [end, more]: readonly Step[],
+): readonly Step[] | null {
+  const at = steps.findLastIndex(({ kind }) => kind !== 'remark');
+  const last = steps[at];
+  if (last?.kind !== 'work' || end?.kind !== 'work' || more || end.n || end.place?.n) return null;
+  if (last.n || last.stitch.stem !== end.stitch.stem || last.place?.pick !== 'next') return null;
+  const many = numberFor(hands, last.place.n);
+  if (many === null || many < 2) return null;
+  const { from, to } = last;
+  return steps.with(at, { ...last, place: { ...last.place, n: { values: [many - 1], from, to } } });
+}
+
 /** "Ending with X" adds X, "ending last rep with X" puts it in place of the last step; both occur. */
 function endsWith(
   hands: Hands,
   ending: Ending & { kind: 'with' },
   steps: readonly Step[],
 ): readonly Step[] {
-  const custom = ending.last ? 'replaces' : 'adds';
+  // "…, dc in next 3 dc) across, end last rep with dc in top of ch 3": the last of the three.
+  const shorter = ending.last ? withOneLess(hands, steps, ending.steps) : null;
+  const readings = ending.last ? ['replaces', 'adds'] : ['adds', 'replaces'];
+  const [custom, ...alternatives] = shorter ? [LAST_OF_MANY, ...readings] : readings;
   const reading = ask(hands.readings, {
     doubt: 'ending with',
-    custom,
-    alternatives: [ending.last ? 'adds' : 'replaces'],
+    custom: custom!,
+    alternatives,
     local: true,
     ...spanAt(hands, ending),
   });
+  if (shorter && reading === LAST_OF_MANY) return [...shorter, ...ending.steps];
   const kept = reading === 'adds' ? steps.length : steps.length - ending.steps.length;
   return [...withoutItsChain(steps.slice(0, Math.max(0, kept)), ending), ...ending.steps];
 }

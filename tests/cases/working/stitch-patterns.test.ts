@@ -179,3 +179,51 @@ describe('lace of a stitch dictionary', () => {
     expect(complaints(text(36))).toEqual(['4 count-mismatch']);
   });
 });
+
+describe('ends of rows and of shawls', () => {
+  // 2 + 3 × (4 + 3) = 23: the last three are two dc and the top of the chain.
+  it('ends "dc in next 3 dc" of the last repeat in the chain', () => {
+    const moon = (n: number) =>
+      piece(
+        'Ch 3, join with sl st in first ch to form a ring.',
+        '',
+        'Row 1: Ch 3, 9 dc in ring; do not join. (9)',
+        'Row 2: Ch 3, turn, (2 dc in next dc, dc in next dc) across to last dc, dc in last dc. (13 dc)',
+        'Row 3: Ch 3, turn, 2 dc in next dc, (ch 2, skip 2 dc, 3 dc in next dc) across. (4 ch-2 spaces)',
+        'Row 4: Ch 3, turn, 2 dc in first ch-2 space, (ch 2, 3 dc in next ch-2 space) across. (3 ch-2 spaces)',
+        `Row 5: Ch 3, turn, dc in next 2 dc, (4 dc in next ch-2 space, dc in next 3 dc) across, end last repeat with dc in top of beginning ch-3. (${n} dc)`,
+      );
+    expect(worked(moon(23), 'Row 5')).toEqual(['Row 5 23 proven']);
+    expect(complaints(moon(25))).toEqual(['9 count-mismatch']);
+  });
+  it('makes another stitch in the last place behind a repeat', () => {
+    const text = (n: number) =>
+      piece(
+        'Ch 14.',
+        'Row 1: Dc in 4th ch from hook and in each ch across, turn. (12)',
+        `Row 2: Ch 3 (counts as dc), dc in next st, [ch 1, skip 1, dc in next st], repeat between [ ] to end, work another dc in last st. (${n})`,
+      );
+    expect(worked(text(13), 'Row 2')[0]).toContain('proven');
+    expect(complaints(text(14))).toEqual(['5 count-mismatch']);
+  });
+  it('parts a count from "ch" by a long dash, and holds what is told of a side for a side', () => {
+    const text = piece(
+      'Ch 4; join with sl st in first ch to form a ring.',
+      '',
+      'Round 1: Ch 3 (counts as dc), 2 dc in ring, [ch 1, 3 dc in ring] 3 times, ch 1; join with sl st in top of beginning ch—12 dc and 4 ch-1 sps.',
+      'Round 2: Sl st to ch-1 sp, ch 3, (2 dc, ch 1, 3 dc) in same ch-1 sp, *ch 1, (3 dc, ch 1, 3 dc) in next ch-1 sp; repeat from * 2 more times, ch 1; join with sl st in top of beginning ch—4 corners and 1 ch-1 sp one each side between corners.',
+    );
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 12 proven', 'Rnd 2 24 proven']);
+  });
+  it('knows stitches told by "for", without a sign', () => {
+    const text = piece(
+      'Special Stitches: For shell, 7 dc in given ch or st. For cluster (cl), keeping last lp of each on hook, dc in next 3 sts, yo and draw through all lps on hook.',
+      '',
+      'Ch 26.',
+      '',
+      'Row 1: Sc in 2nd ch from hook, *skip 2 ch, shell in next ch, skip 2 ch, sc in next ch; rep from * across. (33 sts)',
+    );
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 33 proven']);
+  });
+});

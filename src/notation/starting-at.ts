@@ -1,5 +1,6 @@
 /** Where work starts along a chain: "beginning in 2nd ch from hook", "from the second chain on". */
 
+import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import {
@@ -15,7 +16,7 @@ import {
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
-import type { Place, Step } from './tree.ts';
+import type { CountsAs, Place, Step } from './tree.ts';
 import { readWork } from './work.ts';
 
 /** "Beginning in 2nd ch from hook, sc in each ch across": the first of the places that follow. */
@@ -26,6 +27,7 @@ export function startsIn(r: Reader): Step | null {
   }
   const side = fromSide(r);
   if (side) return side;
+  if (isWord(r, W.with, 1)) return startsWith(r);
   if (!isWord(r, W.in, 1)) return isWord(r, W.on, 1) ? startsOn(r) : null;
   const start = r.at++;
   const place = readPlaceAfterPreposition(r);
@@ -49,8 +51,20 @@ function fromSide(r: Reader): Step | null {
   return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
 }
 
+/** "Beginning with the third ch from hook (the first 2 count as a dc), dc in each ch across" */
+function startsWith(r: Reader): Step | null {
+  if (kindAt(r, isWord(r, W.the, 2) ? 3 : 2) !== T.ordinal) return null;
+  const start = r.at;
+  r.at += 2;
+  const place = readPlace(r);
+  const first = place?.fromHook ? firstOf(r, place, start) : null;
+  if (!first) r.at = start;
+  return first;
+}
+
 /** "2nd ch from hook, sc in each ch": the place just read is the first, and the others follow it. */
 function firstOf(r: Reader, place: Place, start: number): Step | null {
+  const stands = chainsStandFor(r);
   if (kindAt(r) === T.comma) r.at++;
   const told = startTold(r, place, start);
   if (told) return told;
@@ -58,7 +72,18 @@ function firstOf(r: Reader, place: Place, start: number): Step | null {
   const work = place.fromHook ? readWork(r) : null;
   const each = work?.place ?? (work?.until ? { ...place, ...ALL, until: work.until } : null);
   if (!work || !each || each.pick !== 'each') return null;
-  return { ...work, place, alsoIn: [each], until: null, from: fromOf(r, start) };
+  const countsAs = stands ?? work.countsAs;
+  return { ...work, place, alsoIn: [each], until: null, countsAs, from: fromOf(r, start) };
+}
+
+/** "(the first 2 chs count as the 1st dc of the row)" behind the place. */
+function chainsStandFor(r: Reader): CountsAs | null {
+  const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
+  if (close < 0 || close - r.at > 16) return null;
+  const start = r.at++;
+  const stands = readCountsAs(r, close);
+  r.at = stands ? close + 1 : start;
+  return stands;
 }
 
 function startsFrom(r: Reader): Step | null {

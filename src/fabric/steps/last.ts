@@ -43,6 +43,8 @@ const WORKS: ReadonlySet<string> = new Set(['work', 'group', 'repeat', 'even', '
 /** "To last 2 dc, dc in last 2 dc, dc in top of ch 3": the chain stands behind the last two. */
 export function beforeTopToo(hands: Hands, until: Until | null, here: Here): Until | null {
   if (until?.kind !== 'last' || until.chain || !namesStartChain(here)) return until;
+  // "To last space; 2 dc in last space, dc in 3rd ch of ch-4": the chain's own space is the last one.
+  if (until.noun?.kind === 'space') return until;
   const next = here.steps.slice(here.i + 1).find(({ kind }) => kind !== 'remark');
   const last = next?.kind === 'work' && next.place?.pick === 'last' ? next.place : null;
   const same = last && (numberFor(hands, last.n) ?? 1) === numberFor(hands, until.n);

@@ -4,7 +4,7 @@ import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
 import { hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
-import { gapsOf } from '../noun.ts';
+import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
 import { firstStemOf } from '../shape.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
@@ -135,7 +135,8 @@ const definesPlaceless = (special: SpecialStitch): boolean =>
       (step.kind !== 'work' && step.kind !== 'group') ||
       step.place === null ||
       step.place.pick === 'same' ||
-      step.place.pick === 'this' ||
+      // "Shell over shell: shell in the ch-1 sp of shell below" tells where it goes.
+      (step.place.pick === 'this' && nounOf(step.place.of ?? step.place).kind !== 'group') ||
       step.place.pick === 'next',
   );
 

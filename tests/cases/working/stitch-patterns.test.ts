@@ -227,3 +227,39 @@ describe('ends of rows and of shawls', () => {
     expect(worked(text, 'Row 1')).toEqual(['Row 1 33 proven']);
   });
 });
+
+describe('spaces, shells and first chains of a wrap', () => {
+  // Nine spaces of one chain between ten dc, the last of them in the turning chain: 1 + 8 × 3 + 2 + 1 = 28.
+  it('goes "to last space" where the turning chain has it', () => {
+    const wrap = (n: number) =>
+      piece(
+        'Ch 12.',
+        'Row 1: Dc in 5th ch from hook (counts as dc, ch 1, dc), *ch 1, dc in next ch; repeat from * to last ch; [ch 1, dc] twice all in last ch; turn – 10 dc.',
+        `Row 2: Ch 3 (counts as dc), *2 dc in next space, dc in next dc; repeat from * to last space; 2 dc in last space, dc in 3rd ch of ch-4; turn – ${n} dc.`,
+      );
+    expect(worked(wrap(28), 'Row 1', 'Row 2')).toEqual(['Row 1 10 proven', 'Row 2 28 proven']);
+    expect(complaints(wrap(27))).not.toEqual([]);
+  });
+  // 1 + 4 × 4 + 1
+  it('works a stitch whose definition tells where it goes there', () => {
+    const text = piece(
+      'Special stitches',
+      'Shell: (2 dc, ch 1, 2 dc) all in same space.',
+      'Shell over shell: shell in the ch-1 space of shell below.',
+      '',
+      'Ch 18.',
+      'Row 1: Dc in 4th ch from hook, *skip 2 ch, shell in next ch; rep from * to last 2 ch, skip 1 ch, dc in last ch; turn – 4 shells.',
+      'Row 2: Ch 3, *shell over shell; repeat from * to last st; dc in top of ch-3; turn.',
+    );
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 18 unstated']);
+  });
+  it('begins with a chain counted from the hook, and counts those before it as it says', () => {
+    const text = (n: number) =>
+      piece(
+        'Ch 21.',
+        `Row 1: Beginning with the third ch from hook (the first 2 chs count as the 1st dc of the row), dc into each chain across. (${n})`,
+      );
+    expect(worked(text(20), 'Row 1')).toEqual(['Row 1 20 proven']);
+    expect(complaints(text(19))).toEqual(['4 count-mismatch']);
+  });
+});

@@ -1,6 +1,7 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
 import { alongSide, aroundIt, edgeOf } from './along-side.ts';
 import { readAlsoIn } from './also-in.ts';
+import { aroundObject } from './around-object.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { clusterOver, drawnTogether, fixLegs } from './drawn-together.ts';
@@ -44,6 +45,9 @@ export function readWork(r: Reader): WorkStep | null {
   // "Evenly distribute 84 dc along"
   if (evenly && isOneOf(r, SPREAD) && kindAt(r, 1) === T.number) r.at++;
   while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
+  // "work a total of 39 dc in ring"
+  if (r.at > start && isWord(r, W.total) && isWord(r, W.of, 1) && kindAt(r, 2) === T.number)
+    r.at += 2;
   // "work the X st 3 times"
   if (r.at > start && isWord(r, W.the) && r.specials?.has(r.hash[r.at + 1] ?? 0)) r.at++;
   // "work your first cluster in the same st"
@@ -222,8 +226,9 @@ function readBehind(r: Reader, draft: Draft): void {
     draft.place = readPlaceAfterPreposition(r);
   }
   if (eatWord(r, W.evenly)) draft.evenly = true;
-  // "84 dc along": so many in all, along an edge that has no name.
-  const along = draft.until?.kind === 'end' && draft.until.word === 'along' && !draft.place;
+  // "84 dc along", "20 sc around band": so many in all, along an edge or round a piece.
+  const way = draft.until?.kind === 'end' && !draft.place ? draft.until.word : '';
+  const along = way === 'along' || ROUND_PIECE.test(way);
   if (along && draft.n !== null && !draft.numberAfter && (draft.n.values[0] ?? 0) > 3) {
     draft.evenly = true;
     draft.until = null;
@@ -242,6 +247,8 @@ function allRound(r: Reader): null {
   if (until?.kind !== 'end') r.at = start;
   return null;
 }
+
+const ROUND_PIECE = /^around (?!.*\b(?:rows?|rounds?|rnds?)\b)/i;
 
 const isNamedGroup = ({ stitch: { shape } }: Draft): boolean =>
   shape !== 'one' && shape !== 'increase' && shape !== 'together';
@@ -292,6 +299,8 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
   // "sl st over to ch sp", "sl st across to corner"
   if (isWord(r, W.over) && isWord(r, W.to, 1) && draft.stitch.stem === 'ss') r.at++;
   const sense = wordAt(r);
+  const object = draft.n === null ? null : aroundObject(r);
+  if (object) return object;
   const way = sense === W.around || sense === W.round || sense === W.across;
   if (way && !namesPlace(r)) return null;
   if (sense === W.to) return slipTo(r, draft);

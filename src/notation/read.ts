@@ -4,6 +4,7 @@ import { mayBeStitch } from './dictionary.ts';
 import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
+import { likePart, starOfRounds } from './like-part.ts';
 import { settleListTimes, settleNames } from './list-times.ts';
 import { settleListedGroups } from './listed-groups.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
@@ -79,11 +80,13 @@ function readOpened(r: Reader): Instruction {
   noteAlone(steps, label, r);
   nameAlone(steps, label, r);
   likeOther(steps, label, r);
+  if (label === null) likePart(steps, label, wordsOf(r));
   talkOfWork(steps, label, r);
   changedBehind(steps, label, r);
   const counts = countsOfSide(countsOfChain(settleCounts(r.counts, steps), steps), steps);
   rowsAlone(steps, label, counts);
   countAlone(steps, label, counts);
+  starOfRounds(steps, label, counts);
   settleToldBehind(steps, r);
   const settled = settleJoins(
     settleListTimes(
@@ -98,6 +101,12 @@ function readOpened(r: Reader): Instruction {
   const joined = alongChain(nameJoinedPieces(settled, words), words);
   return { label, steps: joined, counts: lastCount(counts, joined), orders, slips };
 }
+
+/** The words of the instruction, where they are few. */
+const wordsOf = (r: Reader): string =>
+  r.text.slice(r.base, r.base + Math.min(r.from[r.count - 1] ?? 0, MOST_WORDS));
+
+const MOST_WORDS = 100;
 
 // Most instructions have none of these: the lists of all of them may be one.
 const NO_ORDERS: readonly StandingOrder[] = [];

@@ -2,6 +2,7 @@
 import { mayBeStitch, PROSE } from './dictionary.ts';
 import { readLabel } from './label.ts';
 import { mayOpenLabel, opensPlainLabel } from './label-opens.ts';
+import { isLikePart } from './like-part.ts';
 import {
   isGlued,
   isOneOf,
@@ -37,9 +38,12 @@ export function startsInstruction(
   const label = readLabel(r);
   if (label) return isRow(r, label) ? 'label' : opensWithChain(r, label) ? 'command' : null;
   r.at = FIRST;
+  if (isOneOf(r, LIKE) && isLikePart(text.slice(from, Math.min(to, from + 100)))) return 'command';
   const starts = isSaying(r) ? null : unlabelled(r);
   return starts === null && r.word[FIRST] === 0 ? withSlip(r) : starts;
 }
+
+const LIKE = wordsOf('same as like work make crochet follow start the');
 
 /** "Foundation: Chain 23; work in spiral.": the order to chain, by its name. */
 const opensWithChain = (r: Reader, { numbers, word, text }: RowLabel): boolean =>

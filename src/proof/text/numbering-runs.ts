@@ -14,7 +14,7 @@ export interface Numbered extends Placed {
   readonly highest: number;
   /** What stands between this label and the one before it. */
   readonly gap: 'none' | 'rows' | 'start';
-  /** Whether that repeats rows: "Rep rows 2 and 3. Fasten off." */
+  /** Whether that stands for several rows: "Rep rows 2 and 3. Fasten off.", "… for 5 rounds." */
   readonly repeats: boolean;
 }
 
@@ -46,13 +46,15 @@ export function runsOf(scene: Scene): Run[] {
     const isNewPart = placed.partIndex !== part;
     part = placed.partIndex;
     if (isNewPart && !scene.manuscript.parts[part]?.continues) close();
-    const { label, steps } = placed.placed.instruction;
+    const { label, steps, counts } = placed.placed.instruction;
     const first = label?.numbers[0];
     for (const step of steps)
       if (step.kind === 'rows-again' && step.every && !every.has(step.every))
         every = new Map(every).set(step.every, (rows.at(-1)?.last ?? 0) + 1);
     if (!label || first === undefined) {
-      repeats ||= steps.some(({ kind }) => kind === 'rows-again');
+      repeats ||=
+        steps.some(({ kind }) => kind === 'rows-again') ||
+        counts.some(({ unit }) => unit === 'row');
       if (steps.some((step) => ['ring', 'join', 'fasten-off'].includes(step.kind))) gap = 'start';
       else if (gap === 'none' && !isMoveless(placed)) gap = 'rows';
       continue;

@@ -31,7 +31,7 @@ export function plainText(text: string): string {
   if (BROKEN_NAME.test(plain)) plain = plain.replace(BROKEN_NAMES, onOneLine);
   if (plain.includes('on which'))
     plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
-  if (SCANNED_LABEL.test(plain)) plain = plain.replace(SCANNED_LABEL, '$11');
+  if (plain.includes('Rl') || plain.includes('RI')) plain = plain.replace(SCANNED_LABEL, '$11');
   if (plain.includes('s1 st') || plain.includes('S1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
   if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
   if (YARN_OVER.test(plain))
@@ -45,9 +45,9 @@ export function plainText(text: string): string {
   if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
   if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
   if (plain.includes('*:')) plain = plain.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank);
-  if (GLUED_DEFINITION.test(plain)) plain = plain.replace(GLUED_DEFINITIONS, '$1:');
   if (plain.includes('Rs ')) plain = plain.replace(PLURAL_LABEL, '$1R ');
-  if (SAME_NEXT.test(plain)) plain = plain.replace(SAME_NEXTS, padded);
+  if (plain.includes('both in') || plain.includes('very first') || plain.includes('same next'))
+    plain = plain.replace(SAME_NEXTS, padded);
   if (plain.includes('nsert '))
     plain = plain.replace(INSERT_YARN, (whole) => 'join'.padEnd(whole.length));
   if (plain.includes('U.'))
@@ -78,16 +78,10 @@ export function plainText(text: string): string {
   return plain;
 }
 
-/** "Shell-3 dc in the same space": the dash parts the name from how it is made. */
-const GLUED_DEFINITION =
-  /^([ \t]*[A-Z][A-Za-z]{2,12}(?: [A-Z]?[a-z]{2,12}){0,2})-(?=(?:\d{1,2}|ch ?\d|\() ?[^\n]{2,60}\bin (?:the )?(?:same|next|one) (?:sp|st)[a-z]*\.?[ \t]*$)/m;
-const GLUED_DEFINITIONS = new RegExp(GLUED_DEFINITION, 'gm');
-
 /** "Rs 2-11: ch 1, turn": rows, by one letter. */
 const PLURAL_LABEL = /^([ \t]*)Rs(?= \d{1,3} ?(?:[-–&]|to|and) ?\d{1,3}[:.])/gm;
 
 /** "1 sc and 1 dc both in the same next stitch", "in the very first stitch": words that say no more. */
-const SAME_NEXT = /\bboth in|\bsame (?:next|very first) st|\bvery first st/i;
 const SAME_NEXTS =
   /\b(?:both )?in(?:to)? (?:the )?same (next|very first) (?=st)|\bboth (in(?:to)? (?:the )?same) (?=st|place|sp)|\b(?:very )(first) (?=st)/gi;
 

@@ -3,10 +3,30 @@ import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
 import { placeWith } from './place-draft.ts';
 import type { Reader } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
+import { W } from './senses.ts';
+import { FIRST } from './tokens.ts';
 import type { ChainStep, Step, WorkStep } from './tree.ts';
 
 /** Settles them in place: the first stands in the 2nd chain from the hook, and the others follow it. */
 export function settleBackAlongChain(steps: Step[], r: Reader): void {
+  if (leadsAlongChain(r)) settleIn(steps, r);
+}
+
+/** Whether "across ch", "down the ch" stands anywhere: most instructions have none. */
+function leadsAlongChain({ word, count }: Reader): boolean {
+  for (let i = FIRST; i < count; i++)
+    if (
+      WAYS.has(word[i]!) &&
+      (word[i + 1] === W.ch || word[i + 2] === W.ch || word[i + 1] === W.chsp)
+    )
+      return true;
+  return false;
+}
+
+const WAYS: SenseSet = new SenseSet([W.across, W.along, W.over]);
+
+function settleIn(steps: Step[], r: Reader): void {
   for (let i = 0; i + 1 < steps.length; i++) {
     const chain = steps[i];
     if (chain?.kind === 'repeat') steps[i] = { ...chain, steps: settled(chain.steps, r) };
@@ -23,7 +43,7 @@ export function settleBackAlongChain(steps: Step[], r: Reader): void {
 
 function settled(steps: readonly Step[], r: Reader): readonly Step[] {
   const copy = [...steps];
-  settleBackAlongChain(copy, r);
+  settleIn(copy, r);
   return copy;
 }
 

@@ -280,8 +280,8 @@ export function settleJoins(out: Step[]): Step[] {
     if (!step || step.kind === 'unread') break;
     if (step.kind === 'work') {
       const ring = i > 0 && onlyChains(out, i);
-      const join = out.some(worksInSlips) ? null : asJoin(step, ring);
-      if (join) out[i] = join;
+      const join = asJoin(step, ring);
+      if (join && !out.some(worksInSlips)) out[i] = join;
       break;
     }
     if (step.kind === 'repeat') joinOfEnding(out, i, step);

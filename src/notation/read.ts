@@ -80,7 +80,7 @@ function readOpened(r: Reader): Instruction {
   noteAlone(steps, label, r);
   nameAlone(steps, label, r);
   likeOther(steps, label, r);
-  if (label === null) likePart(steps, label, wordsOf(r));
+  if (label === null && !OPENS_WORK.has(steps[0]?.kind)) likePart(steps, label, wordsOf(r));
   talkOfWork(steps, label, r);
   changedBehind(steps, label, r);
   const counts = countsOfSide(countsOfChain(settleCounts(r.counts, steps), steps), steps);
@@ -107,6 +107,12 @@ const wordsOf = (r: Reader): string =>
   r.text.slice(r.base, r.base + Math.min(r.from[r.count - 1] ?? 0, MOST_WORDS));
 
 const MOST_WORDS = 100;
+const OPENS_WORK: ReadonlySet<Step['kind'] | undefined> = new Set([
+  'work',
+  'chain',
+  'repeat',
+  'group',
+]);
 
 // Most instructions have none of these: the lists of all of them may be one.
 const NO_ORDERS: readonly StandingOrder[] = [];

@@ -494,17 +494,19 @@ function isCapitalTitle({ text, options, section, open }: Scan, at: Stretch): bo
 
 const CAPITAL_TITLE =
   /^(?!(?:TURN|REPEAT|REP|JOIN|FO|CH|ROW|ROUND|RND)\b)\p{Lu}{3,}(?: \p{Lu}{2,})?:?$/u;
-/** Straight below, or behind one line that names the colour. */
+/** Straight below, or behind one line that names the colour or makes the chain. */
 const FIRST_ROW =
-  /^\s*(?:(?:in|with|using) [^\n:]{2,30}\n\s*)?(?:r|rnd|round|row|step) ?1\s?[:.)–-]/i;
+  /^\s*(?:(?:in|with|using|use|make|chain|ch) [^\n:]{1,30}\n\s*)?(?:r|rnd|round|row|step) ?1\s?[:.)–-]/i;
 
 /** "Slipper Body" between a row and "Round 1:" or "Step 1:", with no blank line: the next part. */
 function isNameBetween(
-  { text, options, section, open }: Scan,
+  { text, options, section, open, sawWork }: Scan,
   at: Stretch,
   starts: Starts,
 ): boolean {
-  if (starts !== null || open?.kind !== 'instruction' || open.bare) return false;
+  if (starts !== null || !open || (open.kind !== 'instruction' && open.kind !== 'prose'))
+    return false;
+  if (open.bare || (open.kind === 'prose' && !sawWork)) return false;
   if (section === 'comments' || options.titles !== 'lines' || at.to - at.from > 32) return false;
   if (!/[.)\]!]/.test(text[open.to - 1] ?? '') || !NAME_BETWEEN.test(text.slice(at.from, at.to)))
     return false;

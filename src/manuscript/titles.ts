@@ -15,7 +15,8 @@ export interface TitleContext {
 
 const COPIES = new RegExp(
   [
-    String.raw`(?:\((?:(?:make\s+)?(?:\d{1,2}|two|both)|\d{1,2}\s?[x×])\)|\bmake\s+(?:\d{1,2}|two|three|four)`,
+    String.raw`(?:\((?:(?:make\s+)?(?:\d{1,2}|two|both)|\d{1,2}\s?[x×]|make\s+(?:\d{1,2}|two|both)\s+in\s[^()]{2,30})\)`,
+    String.raw`|\bmake\s+(?:\d{1,2}|two|three|four)`,
     String.raw`|[x×*]\s?\d{1,2})\W*$`,
   ].join(''),
   'i',
@@ -44,7 +45,9 @@ const YARN_ONLY =
 export function isTitle(line: string, context: TitleContext): boolean {
   if (line.length > 60 || !/\p{L}{2}/u.test(line)) return false;
   if (sectionNamed(line) !== null || INSTRUCTIONS.test(line)) return true;
-  if (line.split(/\s+/).length > 7 || ASIDE.test(line) || COUNT.test(line)) return false;
+  if (line.split(/\s+/).length > 7 || ASIDE.test(line)) return false;
+  // "(make 2 in pink)": no inches.
+  if (COUNT.test(line.replace(/\bmake \d in \b/i, ''))) return false;
   if (COPIES.test(line)) return true;
   if (YARN_ONLY.test(line) && !context.afterBlank()) return false;
   const capitals = /^[^\p{Ll}]+$/u.test(line);

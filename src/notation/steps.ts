@@ -34,6 +34,7 @@ import {
   type RunEnd,
   spelled,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { opensRemark, passSameTime, remarkClause } from './remark.ts';
 import { readFromStar, readLooseOrder, readStar } from './repeat.ts';
@@ -130,6 +131,9 @@ const isPlaceless = (step: Step | undefined): boolean =>
 /** What is attached to a toy's face: "Attach the eyes". */
 const FACE = new Set(['eyes', 'eye', 'safety', 'nose', 'snout', 'muzzle', 'buttons', 'beads']);
 
+/** What a finished piece is joined by: "Join edges of the band with sl st". */
+const EDGES = wordsOf('edges sides seams');
+
 /** Words that only link clauses. */
 const LINKS: SenseSet = new SenseSet([W.and, W.afterwards, W.now, W.or]);
 
@@ -191,6 +195,8 @@ function wordStep(r: Reader, run: Run): void {
     return putWords(r, run, start, 'remark');
   }
   if (sense === W.join && isWord(r, W.the, 1) && FACE.has(spelled(r, r.at + 2)))
+    return remarkClause(r, run);
+  if (sense === W.join && isOneOf(r, EDGES, isWord(r, W.the, 1) ? 2 : 1))
     return remarkClause(r, run);
   if (sense === W.with && fillsCorners(r, run)) {
     r.at++;

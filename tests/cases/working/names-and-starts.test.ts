@@ -27,6 +27,26 @@ describe('a name between a row and the first row of another part needs no blank 
   });
 });
 
+describe('a name above its colour, its chain or its copies', () => {
+  it('begins a part behind talk too', () => {
+    const text =
+      "US terms\n\nHead\nR1: 6 sc in a magic ring. (6)\nDon't stuff with fiberfill.\nMuzzle\nR1: 6 sc in a magic ring. (6)\nCollar\nMake 20 ch.\nR1: From the 2nd ch from hook: 19 sc. (19)\n";
+    expect(parts(text)).toEqual(['Head 6', 'Muzzle 6', 'Collar 19']);
+    expect(complaints(text)).toEqual([]);
+  });
+  it('"EAR (Make 2 in pink and purple)" are two, and no inches', () => {
+    const text =
+      'US terms\n\nHEAD\nR1: 6 sc in a magic ring. (6)\nEAR (Make 2 in pink and purple)\nR1: 6 sc in a magic ring. (6)\n';
+    expect(compile(text, { fixes: false }).manuscript.parts.map(({ copies }) => copies)).toEqual([1, 2]);
+  });
+  it('"Join edges of the half-ring" below a row is none of its work', () => {
+    const text =
+      'US terms\n\nCh 24.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (23)\nRow 2: 1 ch, 23 sc (23)\nJoin edges of the half-ring with sl st on the wood ring.\n';
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 23 proven']);
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
 describe('the start chain of a first row is told apart from its stitches', () => {
   const text = (n: number): string =>
     `US terms\n\nCap - With 4.50mm hook and main color yarn, ch6, sl st to first ch to make a\nring. ch3, work 12dc in ring, sl st to top of ch3. (${n}dc + ch3)\n\n2nd Round - ch3, 1dc in base of ch3, 2dc in each dc to end, sl st to top of ch3. (25dc + ch3)\n`;

@@ -398,12 +398,22 @@ function rowsNamed(step: RowsAgainStep, known: KnownRows, plan: Plan): readonly 
   if (step.named !== null) return rowCalled(step.named, known, plan);
   if (step.lastN !== null) return known.inOrder.slice(-step.lastN);
   if (step.rows.length > 0)
-    return rowsThere(step, known).flatMap((n) => rowNumbered(n, known, plan, step.part));
+    return rowsThere(step, known, plan).flatMap((n) => rowNumbered(n, known, plan, step.part));
   return known.inOrder.slice(-1);
 }
 
-/** "Repeat row 2 to row 67" behind row 2: that row, until there are 67. */
-function rowsThere({ rows, rowsInAll }: RowsAgainStep, { last }: KnownRows): readonly number[] {
+/** "Repeat row 2 to row 67" behind row 2: that row, until there are 67. "Repeat from row 2": and all behind it. */
+function rowsThere(
+  { rows, rowsInAll, onward }: RowsAgainStep,
+  { last, byNumber }: KnownRows,
+  { numbers }: Plan,
+): readonly number[] {
+  const [first = 0] = rows;
+  // "Row 6: Rep from row 2" is one row.
+  if (onward && numbers.length !== 1 && last > first) {
+    const behind = Array.from({ length: last - first + 1 }, (_, i) => first + i);
+    return behind.filter((n) => n === first || byNumber.has(n));
+  }
   const there = rows.filter((n) => n <= last);
   return rowsInAll?.values[0] === rows.at(-1) && there.length > 0 ? there : rows;
 }

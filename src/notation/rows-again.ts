@@ -36,6 +36,7 @@ export const plainRowsAgain = (from: number): Draft => ({
   kind: 'rows-again',
   rows: [],
   lastN: null,
+  onward: false,
   named: null,
   part: null,
   times: null,
@@ -193,6 +194,7 @@ const rowAhead = (r: Reader): boolean => isRow(r) && kindAt(r, 1) === T.number;
 
 /** Which rows: by number, "last 2", "these 2", "previous". */
 function which(r: Reader, draft: Draft): boolean {
+  const onward = isWord(r, W.from) || (isWord(r, W.the) && isWord(r, W.from, 1));
   passWords(r, BEFORE_ROWS);
   const last =
     isWord(r, W.last) || isWord(r, W.previous) || isWord(r, W.these) || isWord(r, W.both);
@@ -213,6 +215,7 @@ function which(r: Reader, draft: Draft): boolean {
   const rows = readRowNumbers(r) ?? readBareRows(r);
   if (!rows) return namedRow(r, draft);
   draft.rows = rows;
+  draft.onward = onward && rows.length === 1;
   draft.rowsInAll = upToRow(r, from, rows);
   const again = r.at;
   if (kindAt(r) === T.comma && isWord(r, W.and, 1)) r.at++;

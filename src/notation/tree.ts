@@ -368,6 +368,8 @@ export interface RowsAgainStep extends Span {
   readonly rows: readonly number[];
   /** "the last 2 rows". */
   readonly lastN: number | null;
+  /** "Repeat from row 2": that row and all behind it; `rows` has the one. */
+  readonly onward: boolean;
   /** A row by its name, in small letters: "dec" of "rep Dec row"; `rows` is empty then. */
   readonly named: string | null;
   /** Name of another part: "as rows 4-7 of Front". */

@@ -507,10 +507,15 @@ const filet = (sizes: number): fc.Arbitrary<Instruction> =>
     });
 
 const again: fc.Arbitrary<Instruction> = fc
-  .tuple(labels, fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 3 }))
-  .map(([head, first, more]) => ({
+  .tuple(labels, fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 3 }), fc.boolean())
+  .map(([head, first, more, from]) => ({
     label: head,
-    steps: [rowsAgain({ rows: Array.from({ length: more + 1 }, (_, i) => first + i) })],
+    steps: [
+      rowsAgain({
+        rows: Array.from({ length: more + 1 }, (_, i) => first + i),
+        onward: from && more === 0,
+      }),
+    ],
     counts: [],
     orders: [],
     slips: [],

@@ -120,6 +120,7 @@ export const rowsAgain = (said: Partial<RowsAgainStep>): RowsAgainStep => ({
   every: null,
   rows: [],
   lastN: null,
+  onward: false,
   named: null,
   part: null,
   times: null,

@@ -21,7 +21,7 @@ export function writeRowsAgain(step: RowsAgainStep, voice: Voice): string {
 
 function named(step: RowsAgainStep, voice: Voice): string {
   if (step.named !== null) return `${step.named} ${voice.course}`;
-  if (step.lastN === null) return rowsNamed(step.rows, voice);
+  if (step.lastN === null) return `${step.onward ? 'from ' : ''}${rowsNamed(step.rows, voice)}`;
   return step.lastN === 1 ? `last ${voice.course}` : `last ${step.lastN} ${voice.course}s`;
 }
 

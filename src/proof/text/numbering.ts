@@ -35,7 +35,7 @@ const MOST_MISSING = 500;
 const isSeveral = (step: Step): boolean => {
   if (step.kind === 'even') return step.rows !== null || step.measure !== null;
   if (step.kind !== 'rows-again') return false;
-  const isOne = step.rows.length <= 1 && (step.lastN ?? 1) === 1;
+  const isOne = step.rows.length <= 1 && !step.onward && (step.lastN ?? 1) === 1;
   return (
     !isOne ||
     step.times !== null ||

@@ -20,6 +20,29 @@ describe('an order to repeat rows behind a row that repeats another is worked to
   });
 });
 
+describe('"repeat from row 2" means that row and all behind it', () => {
+  const head =
+    'US terms\n\nCh 12.\nRow 1: Sc in 2nd ch from hook and each ch across; turn. (11)\nRow 2: Ch 1, 2 sc in first st, sc in each st across; turn. (12)\nRow 3: Ch 1, 2 sc in first st, sc in each st across; turn. (13)\n';
+  it('below the rows', () => {
+    const text = (n: number): string =>
+      `${head}Repeat from Row 2 twice.\nRow 8: Ch 1, sc in each st across. (${n})\n`;
+    expect(made(text(17))).toEqual([11, 12, 13, 14, 15, 16, 17, 17]);
+    expect(worked(text(17), 'Row 8')).toEqual(['Row 8 17 proven']);
+    expect(complaints(text(17))).toEqual([]);
+    expect(complaints(text(15))).not.toEqual([]);
+  });
+  it('in rows with numbers of their own', () => {
+    const text = `${head}Rows 4-7: Rep from row 2. (17)\n`;
+    expect(made(text)).toEqual([11, 12, 13, 14, 15, 16, 17]);
+    expect(complaints(text)).toEqual([]);
+  });
+  it('but one row with a number of its own is one', () => {
+    const text = `${head}Row 4: Rep from row 2. (14)\nRow 5: Ch 1, sc in each st across. (14)\n`;
+    expect(made(text)).toEqual([11, 12, 13, 14, 14]);
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
 describe('one more stitch in the last chain is made there', () => {
   const text = (n: number, chain = 30): string =>
     `US terms\n\nCh ${chain}.\nRound 1: Sc in the second chain from the hook, working into the top loop only (not the back bump). Sc in each chain to the end, making one additional sc in the last chain. Continue working around, making one sc in each chain on the other side of the starting chain. Add one more sc in the last chain. (${n} sts)\nRound 2: Sc in each st. (${n} sts)\n`;

@@ -13,6 +13,7 @@ import {
   valueAt,
   wordAt,
 } from './reader.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { markOf } from './star.ts';
 import { T } from './tokens.ts';
@@ -105,16 +106,6 @@ function eatLastRepeat(r: Reader): void {
   if (k > 0 && isWord(r, W.repeat, k)) r.at = start + k + 1;
 }
 
-const isLink = (r: Reader, ahead: number): boolean => {
-  const sense = wordAt(r, ahead);
-  return (
-    sense === W.on ||
-    sense === W.in ||
-    sense === W.at ||
-    sense === W.of ||
-    sense === W.the ||
-    sense === W.end ||
-    sense === W.last ||
-    sense === W.final
-  );
-};
+const LINKS: SenseSet = new SenseSet([W.on, W.in, W.at, W.of, W.the, W.end, W.last, W.final]);
+
+const isLink = (r: Reader, ahead: number): boolean => LINKS.has(wordAt(r, ahead));

@@ -138,20 +138,12 @@ function namesAlone(r: Reader, close: number): boolean {
   return !hasWork(r, 1, close - r.at) || r.word[close - 1] === W.repeat;
 }
 
+const WORK: SenseSet = new SenseSet([W.ch, W.repeat, W.skip, W.turn, W.blo, W.flo, W.in]);
+
 /** Work may stand before a colon too: "Row 3 - ch 3: …" is not a title. */
 function hasWork(r: Reader, from: number, to: number): boolean {
   for (let k = from; k < to; k++) {
-    const sense = wordAt(r, k);
-    if (
-      sense === W.ch ||
-      sense === W.repeat ||
-      sense === W.skip ||
-      sense === W.turn ||
-      sense === W.blo ||
-      sense === W.flo ||
-      sense === W.in
-    )
-      return true;
+    if (WORK.has(wordAt(r, k))) return true;
   }
   return false;
 }

@@ -1,6 +1,7 @@
 /** The word that leads to a place: "in", "into the", "around", "all in", "working in", "behind". */
 import { isOneOf, isWord, kindAt, type Reader, type Words, wordAt, wordsOf } from './reader.ts';
 import { namesRowEnds } from './row-ends.ts';
+import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
@@ -32,19 +33,23 @@ function passBack(r: Reader): void {
   if (isWord(r, W.work, end) && isPreposition(r, end + 1)) r.at += end + 1;
 }
 
+const PREPOSITIONS: SenseSet = new SenseSet([
+  W.in,
+  W.on,
+  W.over,
+  W.around,
+  W.under,
+  W.between,
+  W.round,
+  W.through,
+  W.across,
+  W.at,
+]);
+
 export function isPreposition(r: Reader, ahead: number): boolean {
   const sense = wordAt(r, ahead);
   return (
-    sense === W.in ||
-    sense === W.on ||
-    sense === W.over ||
-    sense === W.around ||
-    sense === W.under ||
-    sense === W.between ||
-    sense === W.round ||
-    sense === W.through ||
-    sense === W.across ||
-    sense === W.at ||
+    PREPOSITIONS.has(sense) ||
     isBehind(r, ahead) ||
     // "sc up next 4 sc", "sc down next 4 sc"
     ((sense === W.up || sense === W.along) &&

@@ -464,6 +464,22 @@ function yarnIn(r: Reader): Step | null {
   return toOf(r) > step.from ? step : null;
 }
 
+/** Words that open work where no stitch does. */
+const WORKERS: SenseSet = new SenseSet([
+  W.work,
+  W.working,
+  W.evenly,
+  W.a,
+  W.blo,
+  W.flo,
+  W.foundation,
+  W.front,
+  W.back,
+  W.another,
+  W.the,
+  W.letter_p,
+]);
+
 /** A clause that opens with a stitch or with "work 2 dc", "a dc". */
 export function mayWork(r: Reader): boolean {
   const sense = wordAt(r);
@@ -471,18 +487,7 @@ export function mayWork(r: Reader): boolean {
   if (mayBeStitch(sense) || sense === W.x || sense === W.v || sense === W.letter_l) return true;
   if (r.specials?.has(r.hash[r.at] ?? 0)) return true;
   return (
-    sense === W.work ||
-    sense === W.working ||
-    sense === W.evenly ||
-    sense === W.a ||
-    sense === W.blo ||
-    sense === W.flo ||
-    sense === W.foundation ||
-    sense === W.front ||
-    sense === W.back ||
-    sense === W.another ||
-    sense === W.the ||
-    sense === W.letter_p ||
+    WORKERS.has(sense) ||
     // "hdc in next st and twice in the second"
     (isWord(r, W.and, -1) && (sense === W.twice || sense === W.once || sense === W.thrice))
   );

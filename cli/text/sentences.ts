@@ -27,6 +27,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'does not count': 'The ch # of a {row} that skips its first stitch does not count as one.',
     },
   },
+  'gap of the start-chain': {
+    tellsCustom: true,
+    readings: {
+      none: 'The ch # at the start of a {row} stands for a stitch, with no space beside it.',
+      'a space': 'The ch # at the start of a {row} stands for a stitch and a space beside it.',
+    },
+  },
   'start-chain of a mesh': {
     tellsCustom: true,
     readings: {
@@ -267,6 +274,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
     readings: {
       next: '"In next dc" means the next stitch, whatever it is.',
       seek: '"In next dc" passes over other stitches on the way.',
+    },
+  },
+  'each of a name': {
+    tellsCustom: false,
+    readings: {
+      'every stitch': '"In each sc" means every stitch, though some are no sc.',
+      'those of that name': '"In each sc" means the sc alone; other stitches are passed over.',
     },
   },
   'group without brackets': {

@@ -102,22 +102,53 @@ const newDraft = (size: number): Draft => ({
 export const closerChains = (stem: StemId | null): number =>
   stem === null ? 1 : Math.floor(heightOf(stem));
 
-/** The edge that the nodes `from` to `to` (exclusive) make. */
+/**
+ * End of the chains that begin at `id`. `through`: also those behind a picot that stands on them, which
+ * is no end of their loop.
+ */
+function chainsEnd(
+  { kind }: Nodes,
+  table: KindTable,
+  at: { readonly id: number; readonly to: number; readonly through: boolean },
+): { readonly end: number; readonly run: number } {
+  const chain = kind[at.id];
+  let end = at.id + 1;
+  while (end < at.to && kind[end] === chain) end++;
+  let run = end - at.id;
+  while (at.through) {
+    let next = end;
+    while (next < at.to && table.kinds[kind[next] ?? 0]?.class === 'picot') next++;
+    if (next === end || next >= at.to || kind[next] !== chain) break;
+    end = next;
+    while (end < at.to && kind[end] === chain) end++;
+    run += end - next;
+  }
+  return { end, run };
+}
+
+/** The edge that the nodes `from` to `to` (exclusive) make. `throughPicots`: a loop with picots is one space. */
 export function edgeOf(
   nodes: Nodes,
   table: KindTable,
-  range: { from: number; to: number; ring: boolean; reversed: boolean; open: boolean },
+  range: {
+    from: number;
+    to: number;
+    ring: boolean;
+    reversed: boolean;
+    open: boolean;
+    throughPicots?: boolean;
+  },
 ): Edge {
+  const through = range.throughPicots === true;
   const draft = newDraft(range.to - range.from);
   for (let id = range.from; id < range.to; ) {
     const kind = table.kinds[nodes.kind[id] ?? 0];
     if (kind?.class === 'chain') {
-      let end = id + 1;
-      while (end < range.to && nodes.kind[end] === nodes.kind[id]) end++;
+      const { end, run } = chainsEnd(nodes, table, { id, to: range.to, through });
       // A stitch that closes the space lengthens it and is no place of its own.
       const next = end < range.to ? table.kinds[nodes.kind[end] ?? 0] : undefined;
       const closed = next?.class === 'closer';
-      push(draft, id, end - id + (closed ? closerChains(next.stem) : 0), SPACE);
+      push(draft, id, run + (closed ? closerChains(next.stem) : 0), SPACE);
       id = closed ? end + 1 : end;
       continue;
     }

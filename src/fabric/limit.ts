@@ -159,6 +159,21 @@ export function hasOthers(hands: Hands, place: Place | null): boolean {
   return called > 0 && others > 0;
 }
 
+/** A name, and what the first stitch ahead that has another is. */
+export function otherCalled(
+  hands: Hands,
+  word: StemWord,
+): { readonly named: string; readonly found: string } | null {
+  const { edge, nodes, bench } = hands;
+  const named = stemOf(word, bench.terms);
+  for (let i = hands.pos; i < hands.limit; i++) {
+    if (edge.type[i] !== COUNTED) continue;
+    const found = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0]?.stem;
+    if (named && found && found !== named) return { named, found };
+  }
+  return null;
+}
+
 /** Has the stitch at an entry that name? */
 function isCalled({ edge, nodes, bench }: Hands, entry: number, word: StemWord): boolean {
   const kind = bench.kinds.kinds[nodes.kind[edge.node[entry] ?? 0] ?? 0];

@@ -46,6 +46,7 @@ export function takeNext(
   if (place && place.nouns.length > 1) return takeEither(hands, place);
   switch (noun.kind) {
     case 'space':
+      if (noun.word === PICOT && noun.chains === null) return takePicotLoop(hands, noun, at);
       return takeSpaceOfGroup(hands, place, noun) ?? takeNextSpace(hands, noun, at);
     case 'box':
       return takeNextSpace(hands, noun, at);
@@ -57,6 +58,7 @@ export function takeNext(
     case 'group':
       return takeGroup(hands, noun, at);
     case 'gap':
+      if (noun.word === PICOT && hands.edge.spaces > 0) return takePicotLoop(hands, noun, at);
       return noun.word === '' ? betweenStitches(hands) : takeGap(hands, 2);
     case 'ring':
       return ringTarget(hands);
@@ -123,6 +125,28 @@ function takeSpaceOfGroup(hands: Hands, place: Place | null, noun: AnyNoun): Tar
   if (entry >= 0) return takeSpaceAt(hands, entry);
   for (let i = 0; i < hands.pos; i++) if (fits(i)) return lack(hands);
   return null;
+}
+
+const PICOT = 'picot';
+
+/** "In next picot loop", "in loop between picots": the next loop on which one stands; where none does, the next. */
+function takePicotLoop(hands: Hands, noun: AnyNoun, at: { from: number; to: number }): Target {
+  const { edge } = hands;
+  const onLoop = (i: number): boolean => edge.type[i] === SPACE && hasPicotIn(hands, i);
+  let any = false;
+  for (let i = 0; i < edge.n && !any; i++) any = onLoop(i);
+  if (!any) return edge.spaces > 0 ? takeNextSpace(hands, noun, at) : takeNamed(hands);
+  if (hands.standing) standOrPass(hands, at);
+  const entry = seek(hands, onLoop);
+  return entry < 0 ? lack(hands) : takeSpaceAt(hands, entry);
+}
+
+/** Does a picot stand on the chains of a space? */
+function hasPicotIn({ bench, nodes, edge }: Hands, entry: number): boolean {
+  const classAt = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0]?.class;
+  let id = edge.node[entry] ?? 0;
+  while (classAt(id) === 'chain') id++;
+  return classAt(id) === 'picot';
 }
 
 /** "V-st in each V-st space", where a V-st has no chain: between its stitches. */

@@ -373,6 +373,7 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   const many = place.of?.pick === 'next' ? numberFor(hands, of.n) : null;
   if (many !== null && many > 2) return takeMiddle(hands, of, many);
   if (place.of === null && noun.kind === 'space') return takeCentreSpace(hands, of, at);
+  if (noun.kind === 'gap') return takeNext(hands, of, at);
   const begun = noun.kind === 'space' ? -1 : middleOfBegun(hands, place.of?.pick === 'next');
   if (begun >= 0) return takeStitchAt(hands, begun);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);

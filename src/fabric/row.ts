@@ -97,7 +97,9 @@ export interface RowResult {
 export function workRow(hands: Hands, task: Task, before: Before, setting: RowSetting): RowResult {
   const shape = shapeOf(task.instruction);
   const turned = turnsBefore(before, shape, setting);
-  const edge = before.ready ? hands.edge : edgeFor(hands, before, setting.beneath, turned);
+  const edge = before.ready
+    ? hands.edge
+    : edgeFor(hands, before, setting.beneath, { turned, throughPicots: shape.throughPicots });
   begin(hands, task, { edge, ready: before.ready, choices: setting.choices });
   if (hands.edge.kind === 'row') hands.loop = loopOf(setting.orders);
   hands.statedStitches = statedStitches(hands, task.asks.counts);
@@ -226,7 +228,7 @@ export function edgeFor(
   hands: Hands,
   before: Before,
   beneath: RowSetting['beneath'],
-  turned: boolean,
+  { turned, throughPicots }: { readonly turned: boolean; readonly throughPicots: boolean },
 ): Edge {
   const { row } = before;
   if (!row) return hands.edge;
@@ -236,6 +238,7 @@ export function edgeFor(
     ring: row.ring,
     reversed: turned,
     open: before.open,
+    throughPicots,
   });
   const closed = row.joined && turned ? fromItsJoin(made) : made;
   const edge = before.rest ? queued(before.rest.edge, before.rest.from, closed) : closed;

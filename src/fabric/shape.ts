@@ -45,6 +45,10 @@ export interface RowShape {
   readonly opensAsGroup: number | null;
   /** The first stitch is skipped before anything is worked. */
   readonly skipsFirst: boolean;
+  /** A plain stitch stands right beside the chain that opens the row, and nobody's own stitches are worked. */
+  readonly besideChain: boolean;
+  /** Its words name loops, and neither picots nor how many chains a loop has: those with a picot are one. */
+  readonly throughPicots: boolean;
   /** The chain that opens the row is a leg of its first cluster: the others have one leg more. */
   readonly chainIsLeg: boolean;
 }
@@ -134,10 +138,23 @@ function readShape(steps: readonly Step[]): RowShape {
     chainsAtStart: startsWithChain(steps),
     chainIsLeg: startsCluster(all, works),
     opensAsGroup: opensAsGroup(all, works),
+    throughPicots: !nouns.some(
+      ({ kind, chains }) => kind === 'picot' || (kind === 'space' && chains !== null),
+    ),
+    besideChain: opensBesideChain(steps, works),
     skipsFirst:
       before.some((step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n) ||
       opensInSecond(works.find((work) => !isSlip(work))?.place),
   };
+}
+
+/** "Ch 4, dc in same st": no chain, no skip and no group lies between. */
+function opensBesideChain(steps: readonly Step[], works: readonly WorkStep[]): boolean {
+  const chain = steps.findIndex(({ kind }) => kind === 'chain');
+  const next = steps.slice(chain + 1).find((step) => !isIdle(step));
+  if (chain < 0 || next?.kind !== 'work' || next.stitch.shape !== 'one') return false;
+  if (next.place?.pick !== 'same' && next.place?.pick !== 'first') return false;
+  return works.every(({ stitch }) => stitch.special === null);
 }
 
 /** "Ch 2, turn, dc in 2nd st": the first one is passed. */

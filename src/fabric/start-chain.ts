@@ -93,7 +93,7 @@ function settle(
       ? { counts: false, stem: rowStem, gap: 0, because: 'custom' }
       : said(order.countsAs, 'note');
   }
-  const gap = Math.max(0, n - Math.floor(heightOf(rowStem)));
+  const gap = gapBeside(hands, step, row.shape, Math.max(0, n - Math.floor(heightOf(rowStem))));
   const joined = joinEvidence(row.shape);
   if (joined !== null && n > 1) {
     // "Join in 2nd ch of beg ch-3": the join tells which chain is the stitch's top.
@@ -122,6 +122,22 @@ function settle(
   const counts = reading === 'counts';
   const footLast = counts && mayFillFoot(row.shape) && worksFootLast(hands, step, n);
   return { counts, stem: rowStem, gap, because: 'custom', footLast };
+}
+
+/**
+ * "Ch 4, dc in same sp, *ch 7, 2 dc in next sp": the first two of a round whose stitches have no single chain
+ * between them anywhere. The chain is but one too tall, and no space for the next round.
+ */
+function gapBeside(hands: Hands, step: ChainStep, shape: RowShape, gap: number): number {
+  if (gap !== 1 || !shape.besideChain || shape.chainLengths.has(gap)) return gap;
+  const reading = ask(hands.readings, {
+    doubt: `gap of the start-chain ${numberFor(hands, step.n) ?? 1}`,
+    custom: 'none',
+    alternatives: ['a space'],
+    local: false,
+    ...spanAt(hands, step),
+  });
+  return reading === 'none' ? 0 : gap;
 }
 
 /** The round is joined, its first stitch is not beside the chain, and none of its words say "each st around". */

@@ -18,6 +18,8 @@ export interface RowTally extends Tally {
   /** Counted stitches by stem, of whatever shape. */
   readonly byStem: ReadonlyMap<StemId, number>;
   readonly picots: number;
+  /** Picots, or several side by side, with chains before and behind: they part a loop, and do not end it. */
+  readonly midLoop: number;
   /** Chains that the row ends with: the gap before a join, or the start of boxes to be added. */
   readonly lastChains: number;
 }
@@ -33,14 +35,19 @@ export function tallyOf(hands: Hands, from: number): RowTally {
     run = 0;
   };
   const chain = bench.kinds.byName.get('chain') ?? -1;
+  let midLoop = 0;
+  let onLoop = false;
   for (let id = from; id < nodes.n; id++) {
     const index = nodes.kind[id] ?? 0;
     byIndex[index] = (byIndex[index] ?? 0) + 1;
     if (index === chain) {
+      if (onLoop) midLoop++;
+      onLoop = false;
       run++;
       continue;
     }
     const kind = bench.kinds.kinds[index];
+    onLoop = kind?.class === 'picot' && (onLoop || run > 0);
     if (kind?.class === 'closer') run += closerChains(kind.stem);
     if (run > 0) endRun();
   }
@@ -52,13 +59,14 @@ export function tallyOf(hands: Hands, from: number): RowTally {
     boxes: hands.boxes,
     groups: hands.groups,
     lastChains,
+    midLoop,
   };
 }
 
 const spacesOf = (runs: Map<number, number>): { chains: number; n: number }[] =>
   [...runs].map(([chains, n]) => ({ chains, n })).sort((a, b) => a.chains - b.chains);
 
-type Counts = Omit<RowTally, 'spaces' | 'boxes' | 'groups' | 'lastChains'>;
+type Counts = Omit<RowTally, 'spaces' | 'boxes' | 'groups' | 'lastChains' | 'midLoop'>;
 
 function sums(hands: Hands, byIndex: Uint32Array): Counts {
   const byKind = new Map<string, number>();
@@ -129,7 +137,8 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
     case 'space': {
       const size = numberFor(hands, stated.chains);
       const exact = tally.spaces.find((space) => space.chains === size)?.n ?? 0;
-      return size === null ? [spaces, ...(spaces === 0 ? groups : [])] : [exact];
+      if (size !== null) return [exact];
+      return [...loopsWithPicots(tally), spaces, ...(spaces === 0 ? groups : [])];
     }
     case 'chain':
       // "Ch 82 (82)": a foundation is no row; its chains are counted by themselves.
@@ -143,6 +152,10 @@ function meanings(hands: Hands, tally: RowTally, stated: StatedCount, row: State
       return [];
   }
 }
+
+/** "(15 picot loops)": a loop is one, however many picots stand on it. */
+const loopsWithPicots = (tally: RowTally): number[] =>
+  tally.midLoop > 0 ? [spaceCount(tally) - tally.midLoop] : [];
 
 /** "(45 sts + 3 chs)": the chain at the row's end, though it is the next row's. */
 function chainAtEnd(hands: Hands): number[] {

@@ -160,7 +160,7 @@ function takeUp(
 /** What is made is kept with its last edge: a row of a later part may join it. */
 function park(hands: Hands, part: Part, { before }: Progress, key: string): void {
   if (part.name === '' || !before.row) return;
-  const edge = edgeFor(hands, before, 'made', !before.row.ring);
+  const edge = edgeFor(hands, before, 'made', { turned: !before.row.ring, throughPicots: false });
   hands.parked.push({ key, name: part.name.toLowerCase(), edge });
   // A part below that goes on stands on this one's edge.
   hands.ownPiece = key;

@@ -24,7 +24,7 @@ export function leftOver(r: Reader, run: Run): void {
     return;
   }
   const aside =
-    known ||
+    (known && !tellsPlace(r, run, start)) ||
     run.aside ||
     isTitle(r, run, start) ||
     isProseSentence(r, run, start) ||
@@ -56,6 +56,28 @@ function isProseSentence(r: Reader, run: Run, start: number): boolean {
   if (!ends) run.aside = true;
   return true;
 }
+
+/** "Sc in next picot loop", "sc in next dc space": what stands right behind a place and names one changes it. */
+function tellsPlace(r: Reader, run: Run, start: number): boolean {
+  const last = run.out.at(-1);
+  const behind = last?.kind === 'work' && last.place !== null && last.to === r.to[start - 1];
+  if (!behind) return false;
+  for (let i = start; i < r.at; i++) if (PLACES.has(r.word[i] ?? 0)) return true;
+  return false;
+}
+
+/** Nouns of places. */
+const PLACES: SenseSet = new SenseSet([
+  W.sp,
+  W.loop,
+  W.arch,
+  W.hole,
+  W.gap,
+  W.st,
+  W.corner,
+  W.centre,
+  W.group,
+]);
 
 /** "Work directly into next round by doing 2 sc in …": the work stands behind. */
 const leadsByDoing = (r: Reader, start: number): boolean =>

@@ -287,6 +287,11 @@ function chainNoun(r: Reader, draft: Draft, before: Numbers | null, adjective: s
     return true;
   }
   if (kindAt(r) === T.dash && isSpaceWord(wordAt(r, 1))) r.at++;
+  // "Ch-7 picot loop": the chains are those of its loop.
+  if (isSpaceWord(wordAt(r, 1)) && formOf(wordAt(r))?.shape === 'picot') {
+    draft.word = 'picot';
+    r.at++;
+  }
   if (isWord(r, W.corner)) {
     draft.corner = true;
     r.at++;
@@ -429,9 +434,13 @@ function readTail(r: Reader, draft: Draft): void {
   // "4th chain (ch) from hook": the short form says it again.
   const again = kindAt(r) === T.open && kindAt(r, 2) === T.close && wordAt(r, 1) > 0;
   if (again && wordAt(r, 1) === wordAt(r, -1)) r.at += 3;
+  // "Picot-loop"
+  if (draft.kind === 'picot' && kindAt(r) === T.dash && isSpaceWord(wordAt(r, 1))) r.at++;
   const sense = wordAt(r);
-  if (draft.kind === 'group' && (isSpaceWord(sense) || sense === W.chsp)) {
+  const ofGroup = draft.kind === 'group' || draft.kind === 'picot';
+  if (ofGroup && (isSpaceWord(sense) || sense === W.chsp)) {
     draft.kind = 'space';
+    draft.plural = endsInS(r, r.at);
     r.at++;
   } else if (draft.kind === 'group' && sense === W.ch && r.kind[r.at + 1] !== T.end) {
     groupChain(r, draft);

@@ -42,9 +42,11 @@ function makeSlips(hands: Hands, step: WorkStep, n: number): void {
   for (let i = 0; i < n; i++) make(hands, kind, originFor(hands, step), null);
 }
 
+const MOVES_TO_SPACE: ReadonlySet<string> = new Set(['space', 'corner', 'group', 'gap']);
+
 const wantsSpace = (hands: Hands, place: Place | null): boolean => {
   const { kind } = nounOf(place?.of ?? place);
-  return hands.edge.spaces > 0 && (kind === 'space' || kind === 'corner' || kind === 'group');
+  return hands.edge.spaces > 0 && MOVES_TO_SPACE.has(kind);
 };
 
 /** The hook stands on the first stitch after a join: "next" is the one after it. */

@@ -5,6 +5,7 @@ import { COUNTED, type Edge, foundationEdge, NAMED, rotated, SPACE } from '../ed
 import {
   atStart,
   countedSince,
+  fact,
   type Hands,
   hasLeft,
   numberFor,
@@ -14,7 +15,7 @@ import {
   spanAt,
   type Target,
 } from '../hands.ts';
-import { endOfRun, hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
+import { endOfRun, hasNext, hasOthers, limitWithin, ofEach, otherCalled } from '../limit.ts';
 import { ringTarget, startChainEntry, workStandingFirst } from '../next.ts';
 import { firstAnchor } from '../nodes.ts';
 import { gapsOf, nounOf } from '../noun.ts';
@@ -61,6 +62,8 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (step.place && isOwnChain(hands, step.place) && closesPicot(hands, step, here)) {
     return makePicot(hands, step);
   }
+  if (isBarePicot(hands, step))
+    return stitches(hands, step, hands.last ?? NO_PLACE, numberFor(hands, step.n) ?? 1);
   if (step.stitch.foundation) return makeFoundation(hands, step);
   if (goesAlongRowEnds(hands, step)) alongRowEnds(hands);
   const spread = (step.evenly && !isEvenAround(hands, step)) || isSpreadOverRowEnds(hands, step);
@@ -80,6 +83,12 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
     hands.loop = held;
   }
 }
+
+/** "Ch 3, picot, ch 3": it stands on what was made last, and takes no stitch. */
+const isBarePicot = (hands: Hands, { stitch, place, until, alsoIn }: WorkStep): boolean =>
+  stitch.shape === 'picot' && !place && !until && alsoIn.length === 0 && !hands.into;
+
+const NO_PLACE: Target = { node: -1, space: false, entry: -1 };
 
 /** "Dc evenly around" with no number: one in each place of a round, unless its count says otherwise. */
 const isEvenAround = (hands: Hands, step: WorkStep): boolean => {
@@ -411,10 +420,13 @@ function workEach(
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);
   if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);
-  const next: Place | null = place && { ...place, pick: 'next', until: null, n: null };
   const other = place?.pick === 'every-other';
+  const others = hasOthers(hands, place);
+  const all = others && inEach < SHELL && meansAll(hands, place, step);
   // "Shell in each sc across", over shells of sc and dc: in those that are so called.
-  hands.namedOnly = inEach > 2 && hasOthers(hands, place);
+  hands.namedOnly = others && !all;
+  const one: Place | null = place && { ...place, pick: 'next', until: null, n: null };
+  const next: Place | null = one && all ? { ...one, nouns: [] } : one;
   besideStartChain(hands, step, inEach);
   workStandingFirst(hands);
   if (!other && gaps === 'passed' && (next === null || isPlain(hands, next, step))) {
@@ -440,6 +452,26 @@ function workEach(
   if (hands.namedOnly) hands.pos = Math.max(hands.pos, hands.limit);
   hands.namedOnly = false;
   hands.limit = Math.max(hands.limit, limit);
+}
+
+/** From so many in one place on, the stitches that are named are those of a shell's or a group's place. */
+const SHELL = 3;
+
+/** "Sc in each sc across" over sc and dc: makers mean all of them, and it is noticed; a count may tell otherwise. */
+function meansAll(hands: Hands, place: Place | null, step: WorkStep): boolean {
+  const noun = nounOf(place);
+  if (!noun.stem || place?.pick !== 'each' || place.nouns.length > 1) return false;
+  const reading = ask(hands.readings, {
+    doubt: 'each of a name',
+    custom: 'every stitch',
+    alternatives: ['those of that name'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  if (reading !== 'every stitch') return false;
+  const other = otherCalled(hands, noun.stem);
+  if (other) fact(hands, { kind: 'noun', ...other, ...spanAt(hands, step) });
+  return true;
 }
 
 /** "2 sc in every 2nd st (18)" on a round of twelve: the others have one each, as the count shows. */

@@ -1,6 +1,8 @@
 /** Groups of a row at hand: stitches side by side in one place, as petals, shells and V-stitches are. */
+import type { Step } from '../notation/index.ts';
 import type { Hands } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
+import { allSteps } from './shape.ts';
 
 interface Group {
   readonly foot: number;
@@ -39,6 +41,7 @@ function groupsOf({ nodes, bench, rowFrom, edge }: Hands, split: boolean): reado
 }
 
 const isMany = ({ size }: Group): boolean => size >= 3;
+const isTwo = ({ size }: Group): boolean => size === 2;
 const isV = ({ size, gaps }: Group): boolean => size === 2 && gaps === 1;
 const isGapped = ({ size, gaps }: Group): boolean => size >= 2 && gaps >= 1;
 
@@ -51,14 +54,67 @@ const MEANT: ReadonlyMap<string, readonly ((group: Group) => boolean)[]> = new M
   ['scallop', [isMany]],
   ['leaf', [isMany]],
   ['corner', [isGapped, isMany]],
+  // Blocks of a granny square are called so, though nothing is drawn together in them.
+  ['cluster', [isMany]],
+  ['block', [isMany]],
+  ['set', [isMany]],
+  ['pair', [isTwo]],
 ]);
+
+/** What a repeat makes in one pass, whatever that is: "5 petals" of "*…; rep from * 4 more times". */
+const OF_A_PASS: ReadonlySet<string> = new Set(
+  'petal leaf scallop point arch arm spoke ray motif section segment wedge wave ripple branch spike tip finger bump tooth'.split(
+    ' ',
+  ),
+);
+
+/**
+ * How often the row's one repeat was worked, and with what stands before it, where that makes at least
+ * half as much as a pass. Empty where the row has no such repeat, or others within it.
+ */
+function passesOf(
+  { bench, nodes, rowFrom, base }: Hands,
+  steps: readonly Step[],
+): readonly number[] {
+  const repeats = [...allSteps(steps)].filter(({ kind }) => kind === 'repeat');
+  const [repeat] = repeats;
+  if (!repeat || repeats.length > 1) return [];
+  const from = repeat.from + base;
+  const to = repeat.to + base;
+  let passes = 0;
+  let lead = 0;
+  let within = 0;
+  let last = Number.POSITIVE_INFINITY;
+  for (let id = rowFrom; id < nodes.n; id++) {
+    const at = bench.origins[nodes.origin[id] ?? 0]?.from ?? -1;
+    const counted = bench.kinds.kinds[nodes.kind[id] ?? 0]?.counted ?? false;
+    if (at < from || at >= to) {
+      if (passes === 0 && counted) lead++;
+      continue;
+    }
+    if (at < last) passes++;
+    if (counted) within++;
+    last = at;
+  }
+  if (passes === 0) return [];
+  return lead * 2 * passes >= within ? [passes, passes + 1] : [passes];
+}
 
 /**
  * "8 petals", "12 V-sts", "4 corners" of groups that bear no such name where they are worked. What such
  * a word means is not known, so that it is confirmed where as many are there, and else not compared; but
  * a row of nothing but V-stitches, or of shells all alike, has no others. Empty: not compared.
  */
-export function groupsNamed(hands: Hands, word: string, stated: number | null): readonly number[] {
+export function groupsNamed(
+  hands: Hands,
+  {
+    word,
+    stated,
+    steps,
+  }: { readonly word: string; readonly stated: number | null; readonly steps: readonly Step[] },
+): readonly number[] {
+  if (stated !== null && OF_A_PASS.has(word) && passesOf(hands, steps).includes(stated))
+    return [stated];
   const meant = MEANT.get(word);
   if (!meant) return [];
   const made = groupsOf(hands, false);

@@ -70,6 +70,8 @@ export interface Hands {
   standing: boolean;
   /** Most counted places passed over on the way to a named place. */
   passed: number;
+  /** A repeat's last slip stitch "in next st" came round to the stitch in which the round began. */
+  cameHome: boolean;
   /** A space was taken. */
   tookSpace: boolean;
   /** A stitch was taken by "next" or "each". */
@@ -233,6 +235,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     missing: 0,
     standing: false,
     passed: 0,
+    cameHome: false,
     tookSpace: false,
     tookStitch: false,
     skips: NO_SKIPS,
@@ -313,6 +316,7 @@ export function beginRow(
   hands.missing = 0;
   hands.standing = false;
   hands.passed = 0;
+  hands.cameHome = false;
   hands.tookSpace = false;
   hands.tookStitch = false;
   hands.skips = NO_SKIPS;

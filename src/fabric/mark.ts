@@ -22,6 +22,7 @@ export interface Mark
     | 'missing'
     | 'standing'
     | 'passed'
+    | 'cameHome'
     | 'tookSpace'
     | 'tookStitch'
     | 'leave'
@@ -74,6 +75,7 @@ export const mark = (hands: Hands): Mark => ({
   missing: hands.missing,
   standing: hands.standing,
   passed: hands.passed,
+  cameHome: hands.cameHome,
   tookSpace: hands.tookSpace,
   tookStitch: hands.tookStitch,
   leave: hands.leave,
@@ -124,6 +126,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.missing = to.missing;
   hands.standing = to.standing;
   hands.passed = to.passed;
+  hands.cameHome = to.cameHome;
   hands.tookSpace = to.tookSpace;
   hands.tookStitch = to.tookStitch;
   hands.leave = to.leave;

@@ -316,7 +316,8 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   );
   if (n + first === 0) {
     if (/^groups?$/.test(word)) return [...groupsInPlaces(hands)];
-    return [...groupsNamed(hands, word, numberFor(hands, stated.n))];
+    const named = { word, stated: numberFor(hands, stated.n), steps: row.shape.steps };
+    return [...groupsNamed(hands, named)];
   }
   const made = n + first;
   return word === 'cluster' && byName > 0 && beginsWithCluster(hands) ? [made, made + 1] : [made];

@@ -16,12 +16,14 @@ import {
   isCaption,
   isDigitCode,
   isLabelAlone,
+  isNamedCaption,
   isOrdinalAlone,
   isPageNumber,
   isRowWord,
   isRule,
   isSplitLabel,
   listSignBefore,
+  opensSentence,
   opensStep,
 } from './line-shapes.ts';
 import { startsBelow, takeCount, takeNamed } from './named-lines.ts';
@@ -109,6 +111,10 @@ function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
   if (isCaption(text, from, to) || isStripe(scan, from, to)) return true;
   const last = scan.blocks.at(-1);
   const row = open ?? last;
+  if (isNamedCaption(text, from, to) && scan.sawWork && !open?.bare) {
+    const below = startsBelow(scan, next);
+    return below === null || below === 'label' || isPastRow(scan, row, from, to);
+  }
   if (row?.kind !== 'instruction' || to - from > 12 || text[to - 1] === ':') return false;
   if (!isLabelAlone(text, from, to) || (open?.bare ?? false)) return false;
   const number = lastNumberIn(text, from, to);
@@ -116,6 +122,15 @@ function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
   const below = startsBelow(scan, next);
   return below === null || below === 'label';
 }
+
+/** "… after round 2" below a row of that number. */
+const isPastRow = (
+  { text }: Scan,
+  row: Span | null | undefined,
+  from: number,
+  to: number,
+): boolean =>
+  !!row && Number(/\d+$/.exec(text.slice(from, to))?.[0]) === lastNumberIn(text, row.from, row.to);
 
 /** "Rows 9-12: coral" below "Rows 2-20: ch 1, turn, sc across": what colour rows are that were told. */
 function isStripe({ text, open, blocks }: Scan, from: number, to: number): boolean {
@@ -303,7 +318,8 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
   const line = text.slice(from, Math.min(to, from + 60));
   const found =
     NAME_AND_ROW.exec(line) ??
-    NAME_AND_WORK.exec(line) ??
+    // "in first sc – 6 ch-3 loops.": the end of a row, broken before its last words.
+    (opensSentence(text, from) ? NAME_AND_WORK.exec(line) : null) ??
     CAPITALS_AND_CHAIN.exec(line) ??
     COPIES_AND_CHAIN.exec(line) ??
     CAPITALS_AND_DOTS.exec(line);
@@ -476,7 +492,7 @@ function isTalkWithin(scan: Scan, { next }: Stretch, starts: Starts): boolean {
 }
 
 const BEGINS_PIECE =
-  /^(?:(?:ch|chain) \d{2,}|(?:make|begin|start|with)\b|(?:join|attach) (?:yarn|new|[A-Z])|fasten|finish|for )/i;
+  /^(?:(?:ch|chain) \d{2,}|(?:make|begin|start|with)\b|(?:join|attach) (?!(?:with|using) (?:an? |the )?(?:sl ?st|slip|ss)\b|to\b|in\b|the r|round)\S|fasten|finish|for )/i;
 const ENDED = /\b(?:fasten|finish|break|cut) (?:off|(?:the )?(?:yarn|thread))\b[^.]*\.?$/i;
 
 /** "Round" or "10th", which waits for its other half. */

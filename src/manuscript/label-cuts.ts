@@ -181,7 +181,8 @@ const REFERS = new RegExp(
 function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   const words = text.slice(to, to + 100);
   const tail = LABEL_END.exec(words) ?? DASHED.exec(words);
-  if (!tail) return false;
+  // "Kelp hexagon, round 3" under its photograph, and below a blank line "Rnd 3:".
+  if (!tail || (tail[0].includes('\n') && /\n\s*\n/.test(tail[0]))) return false;
   const sign = text[before] ?? '';
   // "(the loop left in rnd 5). Pull it …": the bracket ends there.
   if (tail[1] === ')' && isInBracket(text, at)) return false;

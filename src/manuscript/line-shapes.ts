@@ -81,15 +81,16 @@ const COUNT_LINE = new RegExp(
     | [=–—-]\s?\d[^.]{0,40}
     | \d{1,4}\s?[([][\d,;:/\s-]{2,40}(?:sts?|[a-z]{2,3})?[)\]](?:\s(?:sts?|[a-z]{2,3}))?
     | (?:you(?:'ll|’ll)?\s(?:should\s|will\s)?(?:now\s)?(?:have|end\sup\swith)\s(?:a\stotal\sof\s)?)?\d{1,4}\s(?:sts?|stitches|(?:single|double)\scrochets?|[sdh]{1,2}c|tr)\b(?:\s(?:in\s)?total|\snow)?\.?
-    | (?:total|stitch\scount|total\s(?:stitches|sts))\s?[:=–-]?\s?\d{1,4}(?:\s(?:sts?|stitches|[sdh]{1,2}c|tr))?\.?
+    | (?:total|results?|stitch\scount|total\s(?:stitches|sts))\s?[:=–-]?\s?\d{1,4}(?:\s(?:sts?|stitches|[sdh]{1,2}c|tr))?\.?
+    | (?:total|results?|you(?:'ll|’ll)?\s(?:should\s|will\s)?(?:now\s)?(?:have|end\sup\swith)|there\s(?:will|should)\sbe)\s?:?\s\d{1,3}\s[a-z0-9\s–-]{1,30}(?:(?:,|\sand|\swith)\s\d{1,3}\s[a-z0-9\s–-]{1,30}){0,3}\.?
   `)}[.\\s]*$`,
   'i',
 );
 
-/** Only lines that begin with a sign, a figure, "you", "total" or "stitch" are held against the pattern. */
+/** Only lines that begin with a sign, a figure, "you", "total", "result" or "stitch" are held against the pattern. */
 export const isCountLine = (text: string, from: number, to: number): boolean =>
   to - from <= 80 &&
-  (!isLetterCode(text.charCodeAt(from)) || 'yts'.includes(text[from]!.toLowerCase())) &&
+  (!isLetterCode(text.charCodeAt(from)) || 'ytsr'.includes(text[from]!.toLowerCase())) &&
   COUNT_LINE.test(text.slice(from, to));
 
 /** "CH 1, turn.": with a line of its own it ends the row above, for no piece begins on so few. */
@@ -129,6 +130,18 @@ const CAPTION = new RegExp(
 export const isCaption = (text: string, from: number, to: number): boolean =>
   to - from <= 48 && to - from > 8 && CAPTION.test(text.slice(from, to));
 
+/** "Kelp hexagon after round 2", "granny square hexagon round 3": what a picture shows, by its last words. */
+const NAMED_CAPTION =
+  /^(?!.*\b(?:work|rep|repeat|same|as|continue|cont|follow|from|for|until|next|end|ch|chain|sc|dc|hdc|htr|tr|join|turn|begin|start|skip)\b)\p{L}[\p{L}'’ -]{3,44}[ ,:–-](?:rnd|round|row) ?#?\d{1,3}$/iu;
+
+/** A line that ends with the number of a row and has no word of work. */
+export const isNamedCaption = (text: string, from: number, to: number): boolean =>
+  to - from <= 60 &&
+  to - from > 12 &&
+  isDigitCode(text.charCodeAt(to - 1)) &&
+  isLetterCode(text.charCodeAt(from)) &&
+  NAMED_CAPTION.test(text.slice(from, to));
+
 /** Words of a label with nothing behind them: "Round 1:", "2nd row", "Rnds 4-6 (RS)". */
 const LABEL_LINE = new RegExp(
   [
@@ -167,7 +180,8 @@ export function isSplitLabel(text: string, { from, to }: Span, next: number): bo
   return /^\s*\d{1,3}(?:\s*[:.)–—-]|\s+\S)/.test(text.slice(next, next + 16));
 }
 
-const COUNT_IN_BRACKETS = /(?:[([{=–—-]\s*\d[^()[\]{}]{0,40}[)\]}]?)[.;\s]*$/;
+/** "(24 dc)", "= 24", "– 24 dc"; but "top of ch-3" ends with no count. */
+const COUNT_IN_BRACKETS = /(?:(?:[([{=]|(?<![A-Za-z])[–—-])\s*\d[^()[\]{}]{0,40}[)\]}]?)[.;\s]*$/;
 /** "… turn. 41 (45, 49) hdc.": the count is a sentence of its own. */
 const COUNT_SENTENCE =
   /[.:]\s+\d{1,3}(?:\s?[([][\d,;:\s-]{1,24}[)\]])?\s?(?:sts?|stitches|[a-z]{0,2}[dst][cr])[.\s]*$/i;

@@ -73,10 +73,15 @@ export function plainText(text: string): string {
   plain = withoutStepNumbers(plain);
   if (/\bstep \d/i.test(plain) && /\brepeat steps? \d/i.test(plain))
     plain = withStepReferences(plain);
+  if (STARRED_NOTE.test(plain)) plain = plain.replace(STARRED_NOTES, ' ');
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
+const STARRED_NOTE = /\*ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b/i;
+const STARRED_NOTES = /\*(?=ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b)/gi;
 
 /** "Rs 2-11: ch 1, turn": rows, by one letter. */
 const PLURAL_LABEL = /^([ \t]*)Rs(?= \d{1,3} ?(?:[-–&]|to|and) ?\d{1,3}[:.])/gm;

@@ -17,6 +17,7 @@ import { layoutOf } from './layout.ts';
 import { fileRefusal, lineRefusals } from './limits.ts';
 import { madeInRows } from './made-in-rows.ts';
 import type { Chart, Head, Manuscript } from './manuscript.ts';
+import { withParagraphs } from './paragraphs-of-row.ts';
 import { partsOf } from './parts.ts';
 import { plainText } from './plain.ts';
 import { specialsOf, withSpecials } from './specials.ts';
@@ -41,17 +42,21 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const lines = lineStarts(text);
   const refusals = lineRefusals(text, lines);
   const front = readFrontMatter(text);
-  const plain = plainText(text);
-  const { layout, titles, width } = layoutOf(plain, lines, front);
-  const blocks = scanBlocks(plain, {
+  const written = plainText(text);
+  const { layout, titles, width } = layoutOf(written, lines, front);
+  const lineByLine = scanBlocks(written, {
     layout,
     titles,
     width,
     // Tags may have become line ends.
-    lines: plain === text ? lines : lineStarts(plain),
+    lines: written === text ? lines : lineStarts(written),
     from: front.bodyFrom,
     refused: refusals.refused,
   });
+  const pasted = layout === 'pasted';
+  const { text: plain, blocks } = pasted
+    ? withParagraphs(written, lineByLine)
+    : { text: written, blocks: lineByLine };
   const head = readHead(front, plain, blocks);
   const charts = chartsOf(text, blocks);
   const known = vocabularyOf(head.value, [], charts.value);

@@ -10,12 +10,12 @@ const LIST = /^[ \t]*1[.)][ \t]+\S/m;
  * Opening the Corners".
  */
 const ALONE =
-  /^[ \t]*(?:[Rr]ounds?|ROUND|[Rr]nds?|RND|[Rr]ows?|ROW) ?\d{1,3}(?:[:.]?| (?:of|-|–|—) [^\d\n:]{2,44}?|: [A-Z][^\d\n:;,.*([]{4,60}?)[ \t]*\r?$/gm;
+  /^[ \t]*(?:[Rr]ounds?|ROUND|[Rr]nds?|RND|[Rr]ows?|ROW) ?\d{1,3}(?: ?[:.]?| (?:of|-|–|—) [^\d\n:]{2,44}?| ?: [A-Z][^\d\n:;,.*([]{4,60}?(?:\([^()\n]{1,24}\))?)[ \t]*\r?$/gm;
 
 /** A name of a row holds no orders: "Round 2: Sc in each st around" works. */
 const ORDERS = /\b(?:ch|chain|sc|dc|hdc|tr|htr|inc|dec|join|turn|repeat|rep|work|each|next)\b/i;
 
-const BEHIND_NUMBER = /^\s*\S+ ?\d+[:.]?/;
+const BEHIND_NUMBER = /^\s*\S+ ?\d+ ?[:.]?/;
 
 const LISTED = /^[ \t]*\d{1,2}[.)][ \t]+(?=\S)/gm;
 

@@ -78,10 +78,11 @@ export function readUnit(r: Reader, draft: Draft): void {
     draft.unit = 'group';
     draft.word = singular(spelled(r, r.at));
     r.at += 2;
-  } else if (formOf(wordAt(r)) === null && isPlainGroup(r)) {
+  } else if (formOf(wordAt(r)) === null && (isPlainGroup(r) || isGroupOf(r))) {
     draft.unit = 'group';
     draft.word = singular(spelled(r, r.at));
     r.at++;
+    groupOf(r);
   }
 }
 
@@ -117,7 +118,12 @@ function groupOf(r: Reader): void {
     r.at += isWord(r, W.st, 2) ? 3 : 2;
     return;
   }
-  if (!isWord(r, W.of) || kindAt(r, 1) !== T.number) return;
+  if (!isWord(r, W.of)) return;
+  if (kindAt(r, 1) !== T.number) {
+    // "6 pairs of dc"
+    if (formOf(wordAt(r, 1)) !== null) r.at += 2;
+    return;
+  }
   r.at += 2;
   if (kindAt(r) === T.dash) r.at++;
   readNoun(r);
@@ -139,6 +145,13 @@ const isPlainGroup = (r: Reader): boolean =>
     spelled(r, r.at + 1) === 'when' ||
     isCloseOfRow(r) ||
     (r.value[r.at] === 0 && kindAt(r, 1) === T.comma && kindAt(r, 2) === T.number)) &&
+  /s$/i.test(spelled(r, r.at));
+
+/** "6 pairs of dc", "4 blocks of 3 dc": a plural word, and what each is made of. */
+const isGroupOf = (r: Reader): boolean =>
+  kindAt(r) === T.word &&
+  isWord(r, W.of, 1) &&
+  (kindAt(r, 2) === T.number ? formOf(wordAt(r, 3)) !== null : formOf(wordAt(r, 2)) !== null) &&
   /s$/i.test(spelled(r, r.at));
 
 /** "- 13 ripples.": the last word of the row. */

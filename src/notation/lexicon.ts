@@ -90,7 +90,7 @@ export const SPELLINGS = {
   twice: 'twice',
   thrice: 'thrice',
   more: 'more additional',
-  total: 'total totalling totaling',
+  total: 'total totalling totaling result results',
   turn: 'turn tur turned',
   join: 'join joined joining connect unite rejoin attach joins connecting jn connect',
   re: 're',

@@ -180,6 +180,7 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['color', (r) => isWord(r, W.change, 1)],
   ['colour', (r) => isWord(r, W.change, 1)],
   ['do', (r) => isWord(r, W.not, 1)],
+  ["don't", always],
   // "Fasten the eyes between rows 7 and 8"
   // "in the following colour sequence:"
   [
@@ -240,7 +241,10 @@ export function remarkClause(r: Reader, run: Run): void {
   const behind = isOneOf(r, WHEN);
   const closes = isOneOf(r, CLOSES_FLAT);
   const leadsToSide = behind || isWord(r, W.you);
+  // "Don't forget to ch 1": behind these words stands an order.
+  const reminds = spelled(r, start + 1) === 'forget';
   while (
+    !(reminds && isWord(r, W.to, -1)) &&
     !(closes && layersBehindAnd(r)) &&
     !(leads && chainHere(r)) &&
     !(begins && workHere(r)) &&
@@ -259,7 +263,7 @@ export function remarkClause(r: Reader, run: Run): void {
   if (NOTE.test(spelled(r, start)) && r.kind[start + 1] === T.colon) passNote(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
-  if (behind && !clauseEnds(r)) run.aside = false;
+  if ((behind || reminds) && !clauseEnds(r)) run.aside = false;
 }
 
 /** Words with which a round is laid flat before it is closed. */

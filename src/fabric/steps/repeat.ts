@@ -372,7 +372,7 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
     // Far from the end nothing can go wrong: marks are kept for the last passes only.
     const near = entries === 0 || hands.limit - hands.pos < 5 * entries + 5;
     const start = near ? mark(hands) : null;
-    const { pos, inner, used, missing, edge, standing, loose, earlier } = hands;
+    const { pos, inner, used, missing, edge, standing, loose, earlier, cameHome } = hands;
     const facts = hands.facts.length;
     const made = count === 0 && isRingOfAny(hands) ? countedSince(hands, hands.rowFrom) : -1;
     onePass(hands, step, row, false);
@@ -384,12 +384,15 @@ function workPasses(hands: Hands, step: RepeatStep, row: RowContext): Passes {
       hands.pos !== pos ||
       hands.inner !== inner ||
       hands.earlier !== earlier ||
+      hands.cameHome !== cameHome ||
       (standing && !hands.standing && count === 0);
     // Several passes along a chain end with it; one that took a whole side may take the other too.
     const wraps = count > 1 && edge.kind === 'foundation' && hands.edge !== edge;
     // "… to last 3-dc group": into the group itself the pass may come, and that is not meant.
     const beyond = edge === hands.edge && hands.pos > hands.limit && endsAtPlace(step);
-    const misfits = hands.missing > missing || lacksPlace(hands, facts);
+    // An ending takes the place of the last pass.
+    const ended = hands.cameHome && step.ending !== null;
+    const misfits = hands.missing > missing || ended || lacksPlace(hands, facts);
     if (start && (misfits || !moved || wraps || beyond)) {
       // "*Ch 7, 2 dc over next dc of 2nd row": how often is not known where the places lie elsewhere.
       const elsewhere = !moved && hands.loose && !loose;

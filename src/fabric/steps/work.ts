@@ -35,6 +35,7 @@ import { beforeTop, openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
 import { alongChainOver, alongUnusedLoops, beginsOnChainOver } from './other-side.ts';
 import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-chain.ts';
+import { closesPetal } from './petals.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
 import { alongRowEnds, goesAlongRowEnds, isSpreadOverRowEnds } from './row-ends.ts';
@@ -53,6 +54,10 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (isSlip(step)) {
     // "Sl st in next st" with the round already full only closes it.
     if (here.top && hands.edge.ring && !hands.into && !hasLeft(hands) && !atStart(hands)) return;
+    if (closesPetal(hands, step, row, here)) {
+      hands.cameHome = true;
+      return;
+    }
     if (step.place && isOwnChain(hands, step.place) && isPicot(hands, step.place)) {
       return makePicot(hands, step);
     }

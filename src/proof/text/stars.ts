@@ -47,6 +47,9 @@ function isOther(words: string, at: number, label: number): boolean {
   // "inc * 6 (12)"
   if (/[a-z]\s?$/i.test(before) && /^\s?\d+\s*(?:[([{,;.=–-]|$)/.test(words.slice(at + 1, at + 8)))
     return true;
+  // "Ch 2. *Ch 2 does not count as a st. 10 dc in ring."
+  if (/^ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b/i.test(words.slice(at + 1, at + 20)))
+    return true;
   // "Foundation ring*: ch 3": a footnote.
   if (/[a-z]\*?$/i.test(before) && /^\*?:/.test(after)) return true;
   if (/\d$/.test(before) && /^\d/.test(after)) return true;

@@ -85,7 +85,13 @@ export const carriedName = (task: Task): string => nameOf(statedAt(task));
 export const statedAt = ({ asks, asksBase }: Task): number =>
   asks.counts[0] ? asksBase + asks.counts[0].from : -1;
 
-const WALK: ReadonlySet<string> = new Set(['overrun', 'left', 'remainder', 'no-place']);
+const WALK: ReadonlySet<string> = new Set([
+  'overrun',
+  'left',
+  'spaces-left',
+  'remainder',
+  'no-place',
+]);
 
 /**
  * Where the row beneath has one stitch too many or too few is not known, only that it has; that this

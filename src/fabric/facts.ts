@@ -48,6 +48,8 @@ export type Fact =
       readonly spaces: readonly { readonly chains: number; readonly n: number }[];
     } & Span)
   | ({ readonly kind: 'no-place'; readonly what: string } & Span)
+  /** Of `have` spaces of the row beneath, `left` at its end are not worked, and all before them are. */
+  | ({ readonly kind: 'spaces-left'; readonly left: number; readonly have: number } & Span)
   | ({
       readonly kind: 'space-size';
       readonly named: number;
@@ -149,6 +151,7 @@ export const MISFITS: ReadonlySet<FactKind> = new Set([
   'remainder',
   'count',
   'no-place',
+  'spaces-left',
   'mesh',
   'chart-width',
 ]);

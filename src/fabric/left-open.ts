@@ -120,4 +120,10 @@ const standsOnNothing = (row: RowRecord, { tally, nodes }: RowRecord): boolean =
 const missesUnread = ({ facts, used, available }: RowRecord, before: RowRecord): boolean =>
   before.verdict === 'unread' && (used !== available || facts.some(({ kind }) => WALKS.has(kind)));
 
-const WALKS: ReadonlySet<string> = new Set(['overrun', 'left', 'remainder', 'no-place']);
+const WALKS: ReadonlySet<string> = new Set([
+  'overrun',
+  'left',
+  'spaces-left',
+  'remainder',
+  'no-place',
+]);

@@ -23,6 +23,7 @@ import { kindOf } from './kinds.ts';
 import { chainsLeft, gather } from './pieces.ts';
 import type { Choices } from './readings.ts';
 import { allSteps, type RowShape, shapeOf } from './shape.ts';
+import { noteSpacesLeft } from './spaces-left.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { standInClosed } from './steps/close-space.ts';
@@ -321,6 +322,7 @@ function conclude(
     const agrees = compared.compared > 0 && !compared.differs;
     noteEnd(hands, shape, { agrees, turns: end.turns });
     if (agrees && hands.statedStitches > 0) passSkipToLast(hands, shape);
+    if (task.asks.counts.length === 0) noteSpacesLeft(hands);
   }
   noteRowTotal(hands, task);
   if (hands.overlaid) hands.facts = hands.facts.filter(({ kind }) => kind !== 'noun');
@@ -375,7 +377,13 @@ function leaveWalkOpen(hands: Hands): void {
   hands.loose = true;
 }
 
-const WALK: ReadonlySet<string> = new Set(['overrun', 'left', 'remainder', 'no-place']);
+const WALK: ReadonlySet<string> = new Set([
+  'overrun',
+  'left',
+  'spaces-left',
+  'remainder',
+  'no-place',
+]);
 
 const GAPS: ReadonlySet<string> = new Set(['space', 'corner', 'group', 'chain', 'box', 'gap']);
 

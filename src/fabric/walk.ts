@@ -79,6 +79,8 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'chart':
       return doChart(hands, step, row, here);
     case 'even':
+      // "Ch 60. Work even in pattern until …": in which stitch is not told here.
+      if (step.stitch === null && hands.edge.kind === 'foundation') hands.loose = true;
       return doWork(hands, evenStep(step), row, here);
     case 'loop':
       hands.loop = step.loop === 'both' ? null : step.loop;

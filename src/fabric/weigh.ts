@@ -63,6 +63,7 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   const isStray = around.goesBack || (isUncounted && (isBare || isLoose(at, cause, around)));
   const isSlip =
     talk === null &&
+    cause.kind !== 'spaces-left' &&
     !isStray &&
     (isUnderstood(task, attempted.result, around) || explains(at, attempted.result, around, start));
   restore(hands, start);

@@ -69,7 +69,8 @@ function sizesBehindComma(r: Reader): boolean {
   const numbers = (close - r.at - 1) / 2;
   if (close < 0 || r.known.sizes < 2 || numbers !== r.known.sizes - 1) return false;
   if (kindAt(r, 2) !== T.number || kindAt(r, 3) !== T.comma) return false;
-  return isWord(r, W.times, close + 1 - r.at) || mayBeStitch(r.word[close + 1] ?? 0);
+  const behind = r.word[close + 1] ?? 0;
+  return behind === W.times || behind === W.ch || behind === W.st || mayBeStitch(behind);
 }
 
 const isFigure = (word: string): boolean => /^\d/.test(word);

@@ -124,6 +124,13 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
     return true;
   }
+  // "3 dc in same sp as beginning 3 dc": as the first three.
+  if (sense === W.beginning && kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2))) {
+    draft.pick = 'first';
+    r.at++;
+    numberOf(r, draft);
+    return true;
+  }
   // "in beginning 4th ch": that of the chain which begins the round.
   if (sense === W.beginning && kindAt(r, 1) === T.ordinal) {
     r.at++;

@@ -218,12 +218,47 @@ export function readLooseOrder(r: Reader, run: Run): void {
   if (former >= 0 && onlyRemarks(run, former)) return again(run, former, { times, ending, order });
   if (former >= 0 && named) {
     const old = run.out[former] as RepeatStep;
+    if (takesAllSince(r, start, old, times))
+      return repeatSince(r, run, former, { times, ending, order });
     const steps = passage(old.steps, endMark(r, start));
     putAgain(r, run, steps, { times, ending, order });
     return;
   }
   wrapSentence(r, run, { times, ending, order }, named ? '*' : '');
   if (run.out.length === 0) putWords(r, run, start, 'unread');
+}
+
+/**
+ * "*Dc in next st, ch 1; rep from * twice, tr in next st; rep from * around": the first order has a number, so
+ * that the second, which goes on to the end, is of all behind the star.
+ */
+function takesAllSince(
+  r: Reader,
+  start: number,
+  { times: first }: RepeatStep,
+  times: Times,
+): boolean {
+  if (first.kind !== 'times' || times.kind !== 'until' || times.until.kind !== 'end') return false;
+  let stars = 0;
+  for (let i = start; i < r.at; i++) {
+    if (r.kind[i] !== T.star) continue;
+    if (r.kind[i - 1] !== T.word || r.value[i - 1] !== W.from) return false;
+    stars++;
+  }
+  return stars === 1;
+}
+
+/** All from a closed repeat on becomes a pass; with two such repeats it is not told from which star. */
+function repeatSince(r: Reader, run: Run, former: number, order: RepeatOrder): void {
+  const isClosed = (step: Step): boolean =>
+    step.kind === 'repeat' && step.mark === '*' && step.times.kind === 'times' && !step.again;
+  const span = { from: order.order.from, to: toOf(r) };
+  if (run.out.slice(0, former).some(isClosed)) {
+    run.out.push({ kind: 'unread', ...span });
+    return;
+  }
+  const steps = run.out.splice(former);
+  run.out.push(repeatOf('*', steps, order, { from: steps[0]?.from ?? span.from, to: span.to }));
 }
 
 /** Steps of a repeat that was worked before, once more. */

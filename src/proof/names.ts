@@ -6,6 +6,7 @@ import { askedBy, type Scene, type Sighting, wordsAt } from './scene.ts';
 
 export const STITCHES: Noun = noun('stitches');
 export const CHAINS: Noun = noun('chains');
+export const SPACES: Noun = noun('spaces');
 
 /** "round 4", "row 12"; the label as written where it has no number; else the row's first words. */
 export function rowName(scene: Scene, row: RowRecord): string {

@@ -11,6 +11,11 @@ const TELLS = new RegExp(
   String.raw`\b${STITCH}\b[^.?]{0,30}\b(?:in|into|across|around|to)\b[^.?]{0,20}\b(?:each|every|next|same|first|last|end|\d+)\b|\b(?:ch|chain) ?\d+\b[^.?]{0,24}\b(?:turn|join|skip|${STITCH})\b`,
   'i',
 );
+/** "Work Pattern Stitch Row 1 (see there). (58 sts)", "Next row: Work in pattern across": a row, of whatever stitch. */
+const ORDERS_ROW = new RegExp(
+  String.raw`[([] ?\d+(?: \([^)]*\))? ?(?:sts?|stitches|${STITCH})\b[^)\]]*[)\]]\W*$|^\s*next (?:row|rnd|round)\b|\bwork(?:ing)? (?:even|(?:in )?pattern)\b`,
+  'i',
+);
 /** Where what others say of the piece begins, or the next page. */
 const ENDS =
   /^\s*(?:\d+ |no )?(?:comments?|responses?|replies|thoughts on)\b|^\s*(?:leave a (?:reply|comment)|posted by|about the author)/i;
@@ -41,8 +46,7 @@ export function passedOver({ text, head, parts, specials, charts }: Manuscript):
     const span = taken[k];
     const line = text.slice(at, to);
     if (ENDS.test(line) && !span) break;
-    if ((!span || span.from >= to) && line.length < 400 && TELLS.test(line) && !TALKS.test(line))
-      lines.push(line.trim());
+    if ((!span || span.from >= to) && line.length < 400 && namesWork(line)) lines.push(line.trim());
     at = to + 1;
   }
   if (lines.length === 0) return [];
@@ -52,6 +56,9 @@ export function passedOver({ text, head, parts, specials, charts }: Manuscript):
     `Taken for talk, though stitches and their places are named there: ${said}${more > 0 ? ` and ${more} more` : ''}.`,
   ];
 }
+
+const namesWork = (line: string): boolean =>
+  (TELLS.test(line) && !TALKS.test(line)) || ORDERS_ROW.test(line);
 
 const lineFrom = (text: string, at: number): number => text.lastIndexOf('\n', at) + 1;
 

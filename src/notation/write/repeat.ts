@@ -43,7 +43,9 @@ function starred(step: RepeatStep, steps: string, voice: Voice): string {
   const { mark, times } = step;
   const isTotal = times.kind === 'times' && times.more === false;
   if (times.kind !== 'missing' && !isTotal) {
-    return `${mark}${steps}; rep from ${mark}${after(times, voice)}`;
+    // A repeat that opens this one has a star of its own, which must not run into this.
+    const apart = steps.startsWith(mark) ? ' ' : '';
+    return `${mark}${apart}${steps}; rep from ${mark}${after(times, voice)}`;
   }
   if (isTotal && steps.endsWith(')')) {
     return `${mark}${steps}; rep from ${mark} for a total of ${writeNumbers(times.n, voice)} times`;

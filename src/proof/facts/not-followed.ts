@@ -1,7 +1,16 @@
 /** A row that was misread here rather than mistaken by its designer: what it came to, and why that is. */
 import type { Fact } from '../../fabric/index.ts';
 import { counted, type Finding, notFollowed } from '../../finding/index.ts';
-import { beneathName, beneathUnit, CHAINS, drawn, listed, rowName, STITCHES } from '../names.ts';
+import {
+  beneathName,
+  beneathUnit,
+  CHAINS,
+  drawn,
+  listed,
+  rowName,
+  SPACES,
+  STITCHES,
+} from '../names.ts';
 import { type Scene, type Sighting, type Sightings, wordsAt } from '../scene.ts';
 import { unitOf } from './count-mismatch.ts';
 
@@ -36,6 +45,8 @@ function cameTo(scene: Scene, sighting: Sighting, of: Fact): string {
       return `as read here it uses ${of.have - of.left} of ${counted(of.have, unit)} in ${beneath}`;
     case 'overrun':
       return `as read here it needs ${counted(of.needed, unit)}, and ${beneath} has ${of.have}`;
+    case 'spaces-left':
+      return `as read here it works into ${of.have - of.left} of ${counted(of.have, SPACES)} in ${beneath}`;
     case 'remainder':
       return `as read here its repeat takes ${counted(of.per, STITCHES)}, and ${of.have} do not divide by that`;
     default:

@@ -112,3 +112,105 @@ test('the word for a place that is left over behind a place is no talk', () => {
   const text = `${LOOPS}\nRnd 3: *3 sc in next sc space; rep from * around; join.\n`;
   expect(complaints(text)).toEqual(['3 unread']);
 });
+
+test('a bare picot stands on what was made last', () => {
+  const text = `Rnd 1: 16 sc in magic ring; join.
+Rnd 2: Ch 1, *sc in next 2 sc, picot; rep from * around; join. (16 sc, 8 picots)
+`;
+  expect(made(text)).toEqual([16, 16]);
+});
+
+const PETALS = `Ch 12, join to form a ring.
+Rnd 1: Ch 3, 23 dc in ring, join.
+Rnd 2: Ch 1, sc in same st, *ch 5, skip next dc, 2 tr in next dc; rep from * around, join.
+`;
+
+test('a last space that is not worked, where all before it are, is no row that came out', () => {
+  const text = `Rnd 1: Ch 4, *dc in magic ring, ch 1; rep from * 8 times, join. (9 ch-1 sps)
+Rnd 2: Ch 1, (2 sc in next sp) 7 times, join.
+Rnd 3: Ch 1, sc in each sc around.
+`;
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 14 unchecked']);
+  expect(notes(text)).toContain('not-followed');
+});
+
+test('a reading that works them all is taken', () => {
+  const text = `${PETALS}Rnd 3: Sc in first st, *(hdc, 3 dc, hdc) in next sp, sc between next 2 tr; rep from * around, join.\n`;
+  expect(worked(text, 'Rnd 3')[0]).toMatch(/unstated$/);
+  expect(made(text).at(-1)).toBeGreaterThanOrEqual(72);
+});
+
+test.each([
+  ['Ch 1, *2 sc in next sp; rep from * around, join.', 'Rnd 2 18 unstated'],
+  ['Ch 1, *2 sc in next sp, skip next sp; rep from * around, join.', 'Rnd 2 10 unstated'],
+  ['Ch 1, (2 sc in next sp) 7 times, leave remaining sps unworked.', 'Rnd 2 14 unstated'],
+])('no spaces are left: %s', (words, row) => {
+  const text = `Rnd 1: Ch 4, *dc in magic ring, ch 1; rep from * 8 times, join. (9 ch-1 sps)
+Rnd 2: ${words}
+`;
+  expect(worked(text, 'Rnd 2')).toEqual([row]);
+});
+
+test('"same sp as beginning 3 dc" is one place', () => {
+  const text = `Ch 6, join to form ring.
+Rnd 1: Ch 3, 2 dc in ring, ch 2, (3 dc in ring, ch 2) 3 times; join. (4 ch-2 sps)
+Rnd 2: Sl st to ch-2 sp, ch 3, 2 dc in same sp, ch 1, [(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1] 3 times, 3 dc in same sp as beginning 3 dc, ch 2; join.
+`;
+  expect(made(text)).toEqual([12, 24]);
+});
+
+const TWENTY_FOUR = 'Rnd 1: 24 dc in magic ring, join.\n';
+
+test.each([
+  ['(24 sts)', 'Rnd 2 24 proven'],
+  ['(25 sts)', 'Rnd 2 24 mismatch'],
+])('a second order "from *" that goes around is of all behind the star: %s', (count, row) => {
+  const text = `${TWENTY_FOUR}Rnd 2: *Dc in next st, ch 1; rep from * twice, tr in next st; rep from * around. ${count}\n`;
+  expect(worked(text, 'Rnd 2')[0]).toBe(row);
+});
+
+test('of which of two stars such an order speaks is not told', () => {
+  const text = `${TWENTY_FOUR}Rnd 2: *Dc in next st, ch 1; rep from * twice, tr in next st, *sc in next st, ch 2; rep from * twice, hdc in next st; rep from * around.\n`;
+  expect(worked(text, 'Rnd 2')[0]).toMatch(/unread$/);
+});
+
+test('"between * and *" is that repeat again', () => {
+  const text = `${TWENTY_FOUR}Rnd 2: *Dc in next st, ch 1* 3 times, tr in next st, rep between * and * around.\n`;
+  expect(worked(text, 'Rnd 2')[0]).toBe('Rnd 2 24 unstated');
+});
+
+test('working even on a bare chain is not checked: the stitch is not told', () => {
+  const text = 'Ch 60.\nWork even in pattern until piece measures 20 cm.\n';
+  expect(compile(text).rows.at(-1)?.verdict).toBe('unchecked');
+});
+
+test('working even on a row goes on in its stitch', () => {
+  const text = `Ch 61.
+Row 1: Sc in 2nd ch from hook and in each ch across. (60 sc)
+Work even for 2 more rows.
+`;
+  expect(compile(text).rows.map(({ verdict }) => verdict)).toEqual([
+    'proven',
+    'unstated',
+    'unstated',
+  ]);
+});
+
+test('a row told by the name of a pattern is listed as taken for talk', () => {
+  const text = `Wave pattern
+Row 1: Dc in 4th ch from hook and in each ch across, turn.
+BACK
+Ch 60.
+Work Wave Pattern Row 1 (see there). (58 sts)
+`;
+  expect(compile(text).notChecked.join(' ')).toContain('"Work Wave Pattern Row 1');
+});
+
+test('a comma too many before the other sizes', () => {
+  const text = `Sizes: S (M, L)
+
+Ch 66 (66, 70).
+Row 1: Dc in 4th ch from hook (skipped ch count as dc), dc in next 35, (35, 37) ch, hdc in each ch to end. (64 (64, 68))
+`;
+  expect(compile(text).rows.map(({ verdict }) => verdict)).toEqual(['proven', 'proven', 'proven']);
+});

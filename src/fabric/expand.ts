@@ -352,7 +352,7 @@ function changedRows(named: readonly Source[], step: RowsAgainStep, plan: Plan):
       return instruction ? [{ ...source, instruction, number: null }] : [];
     });
     if (changed.length === rows.length) rows = changed;
-    else plan.unread = { kind: 'unread', from: change.from, to: change.to };
+    else plan.unread = { kind: 'unread', says: 'work', from: change.from, to: change.to };
   }
   return rows;
 }

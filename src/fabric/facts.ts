@@ -60,6 +60,8 @@ export type Fact =
   | ({ readonly kind: 'noun'; readonly named: string; readonly found: string } & Span)
   | ({ readonly kind: 'undefined'; readonly word: string } & Span)
   | ({ readonly kind: 'unread' } & Span)
+  /** Not understood either; the row comes out without them: see `passWords`. */
+  | ({ readonly kind: 'words-passed'; readonly agrees: boolean } & Span)
   | ({ readonly kind: 'not-worked'; readonly what: string } & Span)
   /** As it was read the row does not come out by `of`, and no one slip explains that: see `weigh`. */
   | ({

@@ -20,6 +20,7 @@ import {
   spanAt,
 } from './hands.ts';
 import { kindOf } from './kinds.ts';
+import { passWords } from './pass-words.ts';
 import { chainsLeft, gather } from './pieces.ts';
 import type { Choices } from './readings.ts';
 import { allSteps, type RowShape, shapeOf } from './shape.ts';
@@ -339,6 +340,9 @@ function conclude(
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
   const uncertain = open || hands.loose;
+  const agrees = compared.compared > 0 && !compared.differs && compared.left.length === 0;
+  if (hands.unread && !misfit && !uncertain && !end.before.guessed && !isAgain(task))
+    passWords(hands, shape, agrees);
   return {
     tally,
     facts: hands.facts,

@@ -605,6 +605,12 @@ export const entries: readonly Entry[] = [
     advice: 'Give the words, each line as a word of the command of its own.',
   },
   {
+    code: 'words-passed',
+    severity: 'note',
+    title: 'The words "{words}" were not understood; {row} comes out without them.',
+    advice: 'Nothing, if they are talk. If they order work, write the stitch with its place.',
+  },
+  {
     code: 'wrong-noun',
     severity: 'note',
     title: '"{words}" names {named}; {before} has {found} here.',

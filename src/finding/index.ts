@@ -94,6 +94,7 @@ export {
   willCup,
   willRuffle,
   wordsEmpty,
+  wordsPassed,
   wrongNoun,
 } from './messages.ts';
 export { coloured, type Ink, type Paint, plain } from './paint.ts';

@@ -619,6 +619,12 @@ export const wordsEmpty: Message<{
   most: number;
 }> = message('words-empty');
 
+/** note: The words "{words}" were not understood; {row} comes out without them. */
+export const wordsPassed: Message<{
+  row: string;
+  words: string;
+}> = message('words-passed');
+
 /** note: "{words}" names {named}; {before} has {found} here. */
 export const wrongNoun: Message<{
   before: string;

@@ -101,7 +101,7 @@ const NAMED_BEHIND =
 export const isGroupName = (name: string): boolean => GROUP_NAME.test(name.trim());
 
 const GROUP_NAME =
-  /^(?:(?:beg|beginning|large|small|double|\d)[ -])?(?:picot|shell|puff|bobble|popcorn|cluster|fan|v|x)(?:[ -]?(?:st|stitch))?$/i;
+  /^(?:(?:beg|beginning|starting|end|ending|inc|increase|corner|cent(?:er|re)|half|large|big|small|little|mini|double|triple|\d)[ -])?(?:picot|shell|puff|bobble|popcorn|cluster|fan|v|x)(?:[ -]?(?:st|stitch))?$/i;
 
 /** "V-stitch (work 2 dc into one stitch)", "Shell (2 dc, ch 1, 2 dc) in same st": no sign between. */
 const MAKING_BEHIND =

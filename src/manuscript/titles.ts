@@ -29,7 +29,7 @@ const COUNT = /\d\s*(?:sts?|sc|dc|hdc|tr|rows?|rnds?|ch|mm|cm|in|g|oz)\b/i;
 /** Orders and exclamations that stand alone between rows; they name no part. */
 const ASIDE = new RegExp(
   `^${oneOf(`
-    stuff | insert | sew | attach | place | add | close | weave | cut | block | repeat | continue
+    stuff | insert | sew | attach | place | add | close | weave | cut | block | repeat | continue | continuing
     | enjoy | happy | thanks? | so | now | then | here | this | that | it | you | your | i | we
     | and | but | or | if | before | after | done | end | photo | image | picture | advertisement | ad | print | save
     | share | pin | source | copyright | © | www | http

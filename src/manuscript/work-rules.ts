@@ -49,7 +49,7 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (open.kind === 'definition') return open.bare || definitionGoesOn(scan, open, from, starts);
   if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
   if (CLAUSE.test(text.slice(from, from + 8)) && isBroken(text, open)) return true;
-  if (isNoteBelow(text, from, to)) return false;
+  if (isNoteBelow(text, from, to) || isOther(text, from, to)) return false;
   if (MADE_TWICE.test(text.slice(from, from + 40))) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
     if (starts === 'command' || starts === 'likely' || NAMED_LINE.test(text.slice(from, from + 40)))
@@ -62,12 +62,30 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (starts !== null && OTHER_SIDE.test(text.slice(from, from + 90)) && isFastened(text, open))
     return false;
   if (isRowOfList(scan, open, { from, to }, starts)) return false;
+  if (isBehindOrder(text, open, { from, starts })) return false;
   if (starts === 'command' && isNextRound(text, open, from)) return false;
   if (starts === 'command' && turnsToNext(text, open, { from, to })) return false;
   if (options.layout === 'written' || starts !== null) return true;
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+/** "Ch 2, hdc across, turn" below "Repeat row 3 until you have 20 rows": a row of its own, without a label. */
+function isBehindOrder(
+  text: string,
+  open: Open,
+  { from, starts }: { readonly from: number; readonly starts: Starts },
+): boolean {
+  if (open.from !== open.lineFrom || !/[Rr]/.test(text[open.from] ?? '')) return false;
+  if (!REPEATS_ROWS.test(text.slice(open.from, open.from + 24))) return false;
+  const begins = text.slice(from, from + 24);
+  return REPEATS_ROWS.test(begins) || (starts === 'command' && BEGINS_ROW.test(begins));
+}
+
+const REPEATS_ROWS =
+  /^(?:rep|rpt|repeat)\.? (?:the )?(?:last |previous |these )?(?:\d{1,2} )?(?:rows?|rnds?|rounds?)\b/i;
+const REPEATS_NAMED = /^(?:Rep|Rpt|Repeat)\.? (?:Rows?|Rnds?|Rounds?) \d/i;
+const BEGINS_ROW = /^(?:ch|chain) ?\d\b[^.]/i;
 
 /** "Ch 2, dc in each st" below "… sl st in 1st sc to close": another round without a label. */
 const isNextRound = (text: string, open: Open, from: number): boolean =>
@@ -76,10 +94,18 @@ const isNextRound = (text: string, open: Open, from: number): boolean =>
   !startsWithLabel(text, open.from, open.to);
 
 /** "Chain 3 and turn. Make a dc in the first st …" below a sentence of work: the next row, without a label. */
-const turnsToNext = (text: string, open: Open, { from, to }: Span): boolean =>
-  TURNS_AND_WORKS.test(text.slice(from, Math.min(to, from + 120))) &&
-  /[.)\]]$/.test(text.slice(open.lineFrom, open.to)) &&
-  !startsWithLabel(text, open.from, open.to);
+function turnsToNext(text: string, open: Open, { from, to }: Span): boolean {
+  if (!OPENS_ROUND.test(text.slice(from, from + 12))) return false;
+  const above = text.slice(Math.max(open.lineFrom, open.to - 20), open.to);
+  // "Ch 2, hdc across, turn" below "Ch 2, hdc across, turn": each a row.
+  const turned = ENDS_IN_TURN.test(above) && WORKS_ON.test(text.slice(from, to));
+  if (!turned && !(/[.)\]]$/.test(above) && TURNS_AND_WORKS.test(text.slice(from, from + 120))))
+    return false;
+  return !startsWithLabel(text, open.from, open.to);
+}
+
+const ENDS_IN_TURN = /[,;.] ?turn(?: work)?\.?$/i;
+const WORKS_ON = /^(?:ch|chain) ?[1-4]\b.*\b(?:across|in each|to end|turn)\b/i;
 
 const TURNS_AND_WORKS =
   /^(?:ch|chain) ?\d,?(?: and| then)? turn(?: (?:your |the )?work)?[.,;] .*\b(?:sc|dc|hdc|htr|tr|crochets?|trebles?)\b/i;
@@ -305,7 +331,14 @@ function startTo(text: string, from: number, to: number): number {
 
 /** Another way to do what the row does: told, and not worked as well. */
 const OTHER_WAY =
-  /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternatively|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i;
+  /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternat(?:iv)?ely|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i;
+
+/** "Continuing from the first panel:" above its rows. */
+const GOES_ON_FROM = /^continu(?:e|ing) (?:on )?(?:from|with) [^\d,.;:]{3,40}:$/i;
+
+const isOther = (text: string, from: number, to: number): boolean =>
+  OTHER_WAY.test(text.slice(from, from + 24)) ||
+  (text[to - 1] === ':' && to - from < 60 && GOES_ON_FROM.test(text.slice(from, to)));
 
 /** "ch 3, does NOT count as a stitch", "Chain-3 at beginning of row counts as …": said of all rows, and no work. */
 const CHAIN_NOTE =
@@ -317,12 +350,15 @@ const ROUND_NOTE =
 
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
-  if (OTHER_WAY.test(scan.text.slice(from, from + 24))) return null;
+  if (isOther(scan.text, from, to)) return null;
   if (isNoteBelow(scan.text, from, to) || LEGEND.test(scan.text.slice(from, from + 60)))
     return null;
   if (CHAIN_NOTE.test(scan.text.slice(from, Math.min(to, from + 120)))) return null;
   if (ROUND_NOTE.test(scan.text.slice(from, from + 40))) return null;
   const starts = startOf(scan, from, to);
+  // "Repeat Row 3 until you have 43 (55) rows for the body": an order, whatever it says behind.
+  if (starts === null && scan.sawWork && REPEATS_NAMED.test(scan.text.slice(from, from + 24)))
+    return 'command';
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
   if (starts !== 'label' && isFact(scan.text, from, to)) return null;
@@ -436,6 +472,10 @@ export function mayBeWork(scan: Scan, { from, to }: Span, starts: Starts): boole
   const { text, section, options } = scan;
   if (starts === null) return false;
   const before = starts === 'command' && isBeforeRowOne(text, from, to);
+  // "Repeat Row 3 until you have 43 rows" below talk.
+  const again =
+    scan.sawWork && section === 'work' && REPEATS_NAMED.test(text.slice(from, from + 24));
+  if (again && starts !== null) return true;
   if (isInProse(scan, from) && !before) return false;
   if (section === 'work') {
     if (starts === 'command') return true;

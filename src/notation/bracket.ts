@@ -46,6 +46,7 @@ import { STAR, starRole } from './star.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times, WorkStep } from './tree.ts';
+import { unreadStep } from './unread-words.ts';
 
 /** "ch 3 (count as 1st dc *2 dc in …": what the chain stands for ends at the next sign; else the end. */
 function unclosedEnd(r: Reader, start: number): number {
@@ -527,9 +528,9 @@ function innerTimes(steps: readonly Step[]): RepeatStep | null {
 
 /** What the run left inside the bracket. */
 function unfinished(r: Reader, close: number, steps: Step[]): void {
-  const from = fromOf(r, r.at);
+  const start = r.at;
   r.at = close;
-  steps.push({ kind: 'unread', from, to: toOf(r) });
+  steps.push(unreadStep(r, start));
 }
 
 /** "in next sp", "all in same st", "all into ring" behind the bracket. */

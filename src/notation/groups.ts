@@ -372,7 +372,7 @@ function bracketSteps(r: Reader): Step[] | null {
   const steps = r.run(r, 'bracket');
   r.depth--;
   if (r.at < close) {
-    steps.push({ kind: 'unread', from: fromOf(r, r.at), to: r.to[close - 1] ?? 0 });
+    steps.push({ kind: 'unread', says: 'work', from: fromOf(r, r.at), to: r.to[close - 1] ?? 0 });
   }
   r.at = close + 1;
   return steps;

@@ -102,7 +102,7 @@ function readAdjectives(r: Reader, draft: Draft): string {
     if (sense === W.corner) {
       draft.corner = true;
       draft.plural = endsInS(r, r.at);
-    } else if (sense === W.skipped || sense === W.unworked || sense === W.open)
+    } else if (sense === W.skipped || sense === W.unworked || sense === W.open || shortSkipped(r))
       draft.skipped = true;
     else if (sense === W.beginning || sense === W.turning) adjective = 'start';
     else if (sense === W.letter_t && shortTurning(r)) adjective = 'start';
@@ -136,6 +136,12 @@ const WHERE =
 /** "each of the hood sts": a part of the piece by any name. */
 const isNamedPart = (r: Reader): boolean =>
   isWord(r, W.the, -1) && isWord(r, W.of, -2) && isWord(r, W.st, 1) && endsInS(r, r.at + 1);
+
+/** "around each of 2 sk sts", "in the sk st": behind what counts or names a place it orders no skip. */
+const shortSkipped = (r: Reader): boolean =>
+  isWord(r, W.skip) &&
+  (isWord(r, W.st, 1) || formOf(wordAt(r, 1)) !== null) &&
+  (isWord(r, W.the, -1) || (kindAt(r, -1) === T.number && isWord(r, W.of, -2)));
 
 /** "t-ch", "t ch" */
 const shortTurning = (r: Reader): boolean =>

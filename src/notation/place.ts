@@ -166,7 +166,13 @@ function readBetween(r: Reader, draft: PlaceDraft): PlaceDraft | null {
     },
   ];
   draft.n = null;
-  if (isWord(r, W.and) && (isWord(r, W.next, 1) || isWord(r, W.the, 1) || isWord(r, W.last, 1))) {
+  const other =
+    isWord(r, W.next, 1) ||
+    isWord(r, W.the, 1) ||
+    isWord(r, W.last, 1) ||
+    // "between 1st and 2nd dc"
+    kindAt(r, 1) === T.ordinal;
+  if (isWord(r, W.and) && other) {
     r.at++;
     readPlace(r);
   }

@@ -10,6 +10,7 @@ import {
   onNewLine,
   type Reader,
   spelled,
+  toOf,
   valueAt,
   wordAt,
 } from './reader.ts';
@@ -47,13 +48,24 @@ function madeBehind(r: Reader, run: Run): void {
   }
 }
 
-/** "… across; turn 18 ch-3 spaces.": a count whose sign was lost. */
+/** "… across; turn 18 ch-3 spaces.", "rep from * across 9 sc and 8 ch-2 sps": a count whose sign was lost. */
 export function countBehindTurn(r: Reader, run: Run): boolean {
-  if (!isWord(r, W.turn, -1) || !run.out.some(isWorked)) return false;
+  const behind = isWord(r, W.turn, -1) ? run.out.some(isWorked) : endsRepeat(r, run);
+  if (!behind) return false;
   const start = r.at;
   if (plainCounts(r, run)) return true;
   r.at = start;
   return false;
+}
+
+/** Behind a repeat that goes to the end nothing is left to work. */
+function endsRepeat(r: Reader, { out, end }: Run): boolean {
+  const last = out.at(-1);
+  if (end !== 'text' || last?.kind !== 'repeat' || last.ending || last.to !== toOf(r)) return false;
+  const { times, mark } = last;
+  return times.kind === 'until'
+    ? times.until.kind === 'end'
+    : times.kind === 'missing' && mark === '*';
 }
 
 const placeAhead = (r: Reader, k: number): boolean =>

@@ -224,7 +224,7 @@ function talkOfWork(steps: Step[], label: RowLabel | null, r: Reader): void {
   for (let i = r.count - 1; i >= 0; i--) {
     if (!mayBeStitch(r.word[i] ?? 0) || r.word[i + 1] !== W.in) continue;
     steps.forEach(({ from, to }, at) => {
-      steps[at] = { kind: 'unread', from, to };
+      steps[at] = { kind: 'unread', says: 'work', from, to };
     });
     return;
   }
@@ -250,7 +250,7 @@ function changedBehind(steps: Step[], label: RowLabel | null, r: Reader): void {
   const end = order < 0 ? steps.length : order;
   steps.forEach((step, i) => {
     if (i > 0 && i < end && (makes(step) || changes(step)))
-      steps[i] = { kind: 'unread', from: step.from, to: step.to };
+      steps[i] = { kind: 'unread', says: 'work', from: step.from, to: step.to };
   });
 }
 

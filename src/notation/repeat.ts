@@ -113,10 +113,21 @@ function openStar(r: Reader, run: Run): void {
     return;
   }
   const order = orderBehindStar(r, r.counts.length > counted);
+  const each = order || !run.out.some(isWorked) ? null : chainBeforeEach(steps);
+  if (each) run.out.push(...each);
   // A star that nobody refers to: a mark that was left behind, or one for another piece.
-  if (!order)
+  else if (!order)
     run.out.push({ kind: 'mark', mark: markOf(mark), from, to: r.to[start] ?? from }, ...steps);
   else run.out.push(repeatOf(markOf(mark), unwrapped(steps), order, { from, to: toOf(r) }));
+}
+
+/** "*Ch 3 and work a sc in each sp, then dc in last st": the star says that each has its chain; `null`: no such. */
+function chainBeforeEach([chain, work, ...more]: readonly Step[]): Step[] | null {
+  if (chain?.kind !== 'chain' || !chain.n || work?.kind !== 'work') return null;
+  const { place } = work;
+  if (place?.pick !== 'each' || place.n) return null;
+  const steps = [chain, { ...work, place: null }];
+  return [{ kind: 'group', steps, place, loose: false, from: chain.from, to: work.to }, ...more];
 }
 
 /** "*3 dc, ch 2, 3 dc* repeat from * to * in every lp around": where each pass goes. */
@@ -254,7 +265,7 @@ function repeatSince(r: Reader, run: Run, former: number, order: RepeatOrder): v
     step.kind === 'repeat' && step.mark === '*' && step.times.kind === 'times' && !step.again;
   const span = { from: order.order.from, to: toOf(r) };
   if (run.out.slice(0, former).some(isClosed)) {
-    run.out.push({ kind: 'unread', ...span });
+    run.out.push({ kind: 'unread', says: 'work', ...span });
     return;
   }
   const steps = run.out.splice(former);

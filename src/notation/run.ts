@@ -1,6 +1,7 @@
 /** A run of steps while it is being read, and how steps are put on it. */
 import { fromOf, type Reader, type RunEnd, toOf } from './reader.ts';
-import type { Step, WorkStep } from './tree.ts';
+import type { Step, UnreadStep, WorkStep } from './tree.ts';
+import { unreadStep } from './unread-words.ts';
 
 export interface Run {
   readonly out: Step[];
@@ -54,10 +55,22 @@ export function putWords(r: Reader, run: Run, start: number, kind: 'remark' | 'u
     run.out.push({ kind, behind: true, from, to });
     return;
   }
-  if (last && last.kind === kind && run.out.length > run.sentence) {
-    run.out[run.out.length - 1] = { kind, from: last.from, to };
-  } else run.out.push({ kind, from, to });
+  const joins = last?.kind === kind && run.out.length > run.sentence;
+  if (kind === 'unread') {
+    const step = unreadStep(r, start);
+    if (!joins || last.kind !== 'unread') run.out.push(step);
+    else
+      run.out[run.out.length - 1] = {
+        ...step,
+        says: lesser(last.says, step.says),
+        from: last.from,
+      };
+  } else if (joins) run.out[run.out.length - 1] = { kind, from: last.from, to };
+  else run.out.push({ kind, from, to });
 }
+
+const lesser = (one: UnreadStep['says'], other: UnreadStep['says']): UnreadStep['says'] =>
+  one === 'work' || other === 'nothing' ? one : other;
 
 /** The last step if it is work. */
 export function lastWork(run: Run): WorkStep | null {

@@ -47,6 +47,7 @@ import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { sentenceTimes } from './sentence-repeat.ts';
 import { readSeparated } from './separated.ts';
+import { timesInAll } from './times-in-all.ts';
 import { T } from './tokens.ts';
 import { toldCount } from './told-count.ts';
 import { doubles, toldShaping } from './told-shaping.ts';
@@ -317,9 +318,10 @@ function stepHere(r: Reader, run: Run): void {
     case T.word:
       return wordStep(r, run);
     case T.number:
-      return countBehindTurn(r, run) ? undefined : numberStep(r, run);
+      return countBehindTurn(r, run) || timesInAll(r, run) ? undefined : numberStep(r, run);
     case T.open:
-      return sizedWork(r, run) || shapingOfRows(r, run) ? undefined : readBracket(r, run);
+      if (sizedWork(r, run) || shapingOfRows(r, run) || timesInAll(r, run)) return;
+      return readBracket(r, run);
     case T.star:
       return readStar(r, run);
     case T.pipe:

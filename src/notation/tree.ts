@@ -477,6 +477,8 @@ export interface NotWorkedStep extends Span {
 /** Words that were not understood. */
 export interface UnreadStep extends Span {
   readonly kind: 'unread';
+  /** "no number": they name neither a number nor a stitch; "nothing": every word is one of talk. */
+  readonly says: 'work' | 'no number' | 'nothing';
 }
 
 export type Step =

@@ -67,6 +67,15 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     r.at++;
     return toHere(r, start, place);
   }
+  // "rep from * the length of the row"
+  if (sense === W.the || sense === W.long) {
+    const k = sense === W.the ? 1 : 0;
+    if (!isOneOf(r, LENGTH, k) || !isWord(r, W.of, k + 1)) return null;
+    const row = isWord(r, W.the, k + 2) ? k + 3 : k + 2;
+    if (!isWord(r, W.row, row) && !isWord(r, W.ch, row)) return null;
+    r.at += row + 1;
+    return end(r, start);
+  }
   // "sc in every st afterwards"
   if (sense <= 0 && isOneOf(r, AFTERWARDS) && clauseEnds(r, 1)) {
     r.at++;

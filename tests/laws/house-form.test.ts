@@ -206,7 +206,7 @@ describe('an instruction in house form', () => {
     const text = 'sc, 2tr/dc in hole.';
     const tree = told([
       { ...work({ stitch: sc }), from: 0, to: 2 },
-      { kind: 'unread', from: 4, to: 18 },
+      { kind: 'unread', says: 'work', from: 4, to: 18 },
     ]);
     const quote = ({ from, to }: { from: number; to: number }) => text.slice(from, to);
     expect(writeInstruction(tree, { from: 'US', to: 'UK', sizes: 1, quote })).toBe(

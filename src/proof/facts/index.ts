@@ -19,7 +19,7 @@ import { spaceOfOtherSize } from './space-size.ts';
 import { otherStems } from './stitch-differs.ts';
 import { undefinedName } from './stitch-names.ts';
 import { left } from './stitches-left.ts';
-import { notFollowed, notUnderstood } from './unread.ts';
+import { notFollowed, notUnderstood, passed } from './unread.ts';
 import { nounDiffers } from './wrong-noun.ts';
 
 type Rules = {
@@ -40,6 +40,7 @@ const rules: Rules = {
   noun: nounDiffers,
   undefined: undefinedName,
   unread: notUnderstood,
+  'words-passed': passed,
   'not-worked': notFollowed,
   'not-followed': misread,
   'row-missing': rowMissing,

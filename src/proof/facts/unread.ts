@@ -1,8 +1,16 @@
 /** Words that were not understood, and words that are understood but not followed by the hook. */
-import { type Finding, type Fix, notWorked, undefinedStitch, unread } from '../../finding/index.ts';
+import {
+  type Finding,
+  type Fix,
+  notWorked,
+  undefinedStitch,
+  unread,
+  wordsPassed,
+} from '../../finding/index.ts';
 import { NUMBER_WORDS, SPELLINGS } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
+import { rowName } from '../names.ts';
 import { nearest, nearestOf } from '../nearest.ts';
 import { type Scene, type Sightings, wordsAt } from '../scene.ts';
 
@@ -63,6 +71,15 @@ const WORDS: ReadonlySet<string> = new Set(
 function nameIn({ manuscript }: Scene, at: Span, name: string): Span {
   const from = at.from + manuscript.text.slice(at.from, at.to).indexOf(name);
   return from < at.from ? at : { from, to: from + name.length };
+}
+
+/** Words that were not understood, in a row that comes out without them. */
+export function passed(
+  scene: Scene,
+  { at, first, rows, sizes }: Sightings<'words-passed'>,
+): Finding {
+  const row = rowName(scene, first.row);
+  return wordsPassed(at, { words: wordsAt(scene, at), row }, { rows, sizes });
 }
 
 export function notFollowed(scene: Scene, { at, rows, sizes }: Sightings<'not-worked'>): Finding {

@@ -1,0 +1,104 @@
+/**
+ * Rows of flat pieces as they are listed in pasted pages: orders below orders, talk between rows, counts
+ * without a sign. Sources: common practice; all texts of our own invention.
+ */
+import { describe, expect, test } from 'vitest';
+import { complaints, made, worked } from './worked.ts';
+
+const ROW_1 = 'Ch 22.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (21 sc)\n';
+const mesh = (order: string): string => `${ROW_1}Row 2: Ch 1, sc in first st, *ch 1, sk 1, sc in next st; ${order}`;
+
+describe('lines of flat pieces', () => {
+  test('an order to repeat rows does not take in the line below it', () => {
+    const text = `Body
+Row 1: Ch 40, hdc in 3rd ch from hook and across, turn (38)
+Row 2: Ch 2, hdc across, turn (38)
+Repeat Row 2 until you have 12 rows
+Repeat Row 2 until you have 20 rows
+Ch 2, hdc across, turn
+Ch 1, sc across, turn
+`;
+    expect(made(text)).toHaveLength(22);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('sizes behind "until you have" leave it an order, below talk too', () => {
+    const text = `Back – Small (Large)
+Row 1: Ch 40 (46), hdc in 3rd ch from hook and across, turn (38, 44)
+Row 2: Ch 2, hdc across, turn (38, 44)
+Upper part – Small (Large)
+Continuing from the lower part:
+Repeat Row 2 until you have 12 (16) rows for the back
+`;
+    // Twelve in the one size, sixteen in the other.
+    expect(made(text)).toHaveLength(28);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('another way to begin is told, and not worked as well', () => {
+    const text = `Row 1: Ch 2, fsc 23. [23 sc]
+Alternately, ch 24, sc in 2nd ch and across.
+Row 2: Ch 2, turn, dc in each st across. [23 dc]
+`;
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 23 proven', 'Row 2 23 proven']);
+    expect(made(text)).toHaveLength(2);
+  });
+
+  test('a count behind an order that goes to the end', () => {
+    expect(worked(mesh('rep from * 11 sc and 10 ch-1 sps'), 'Row 2')).toEqual(['Row 2 11 proven']);
+    expect(complaints(mesh('rep from * 12 sc and 10 ch-1 sps'))).toEqual(['3 count-mismatch']);
+    expect(worked(mesh('rep from * the length of the row (11 sc)'), 'Row 2')).toEqual([
+      'Row 2 11 proven',
+    ]);
+  });
+
+  test('the number of a repeat said again is no count of stitches', () => {
+    for (const order of [
+      'rep from * 9 times (10 total)',
+      'rep from * 9 more times, 10 times in total (11 sc)',
+      'rep from * 9 times (10 in all) (11 sc)',
+    ])
+      expect([order, ...complaints(mesh(order))]).toEqual([order]);
+    // In a bracket behind "x 10" it is the count.
+    const text = `${ROW_1}Row 2: Ch 1, sc in first st, (ch 1, sk 1, sc in next st) x 10 (12 total)`;
+    expect(complaints(text)).toEqual(['3 count-mismatch']);
+  });
+});
+
+describe('places of flat pieces', () => {
+  const DC = 'Ch 13.\nRow 1: Dc in 4th ch from hook and in each ch across, turn. (11 dc)\n';
+
+  test('"sk sts" behind "each of" are those that were skipped', () => {
+    const text = `${DC}Row 2: Ch 3, dc in next st, sk next 2 sts, fptr around each of next 2 sts, working behind last 2 sts made, fptr around each of 2 sk sts, dc in last 5 sts, turn. (11 sts)`;
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 11 proven']);
+    expect(complaints(text.replace('(11 sts)', '(12 sts)'))).toEqual(['3 count-mismatch']);
+  });
+
+  test('"between 1st and 2nd dc" is one gap', () => {
+    const row = (words: string): string => `${DC}Row 2: Ch 3, ${words}, ch 3, 3 dc between last 2 dc`;
+    expect(made(row('2 dc between 1st and 2nd dc')).at(-1)).toBe(6);
+    expect(made(row('2 dc between first 2 dc')).at(-1)).toBe(6);
+  });
+
+  test('a star that nothing repeats gives each stitch its chain', () => {
+    const text = `${ROW_1}Row 2: Ch 1, sc in first st, *ch 1, sc in each of the sts across`;
+    expect(made(text).at(-1)).toBe(21);
+    const fans = `Ch 22.
+Row 1: Sc in 2nd ch from hook, *ch 3, sk 3 ch, sc in next ch; rep from * across, turn.
+Row 2: Ch 3, 3 dc in each ch-3 sp, dc in last sc, turn.
+Row 3: Ch 1, sc in first st, *ch 3 and work a sc in between each group of 3 dc, then sc in turning ch.`;
+    expect(made(fans).at(-1)).toBe(8);
+  });
+
+  test('an increase cluster is defined by a dash', () => {
+    const text = `Cluster - 3 double crochet in space indicated.
+
+Inc Cluster - cluster, ch 1, cluster in space indicated.
+
+Ch 9.
+
+Row 1: Dc in 4th ch from hook, ch 1, sk 1 ch, dc in next ch, ch 1, sk 1 ch, dc in next 2 ch, turn. (6 dc)
+Row 2: Ch 3, Inc Cluster in each ch-1 sp, dc in last dc. (14 dc)`;
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 14 proven']);
+  });
+});

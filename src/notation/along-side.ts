@@ -1,5 +1,7 @@
 /** Words that lead along a side of the piece: "on each long side", "across the ends of rows 4 to 9". */
+
 import { mayBeStitch, PROSE } from './dictionary.ts';
+import { hintOf, isHinted } from './hints.ts';
 import {
   clauseEnds,
   isOneOf,
@@ -16,7 +18,8 @@ import { T } from './tokens.ts';
 
 /** "36 sc on each long side", "30 sc evenly along the edge": places are left to the maker. */
 export function alongSide(r: Reader, ofChain: boolean): boolean {
-  if (alongFabric(r)) return true;
+  if (isHinted(r, FABRIC.hint) && alongFabric(r)) return true;
+  if (!isHinted(r, SIDE)) return false;
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
@@ -49,6 +52,9 @@ function alongFabric(r: Reader): boolean {
   return true;
 }
 
+/** Sides and ends; or a piece by its name behind "up" and "along". */
+const SIDE = hintOf(W.side, W.end, W.up, W.along);
+
 const FABRIC = wordsOf(`
   fabric hem hemline towel pillowcase pillowslip handkerchief hankie hanky linen napkin fleece flannel sheet
 `);
@@ -69,7 +75,7 @@ function alongPiece(r: Reader): boolean {
 
 /** "sc edge around cloth", "sc border along next 3 sides": stitches along the edges of the piece. */
 export function edgeOf(r: Reader): boolean {
-  if (kindAt(r) !== T.word || !EDGE.test(spelled(r, r.at))) return false;
+  if (!isOneOf(r, EDGE)) return false;
   if (!isWord(r, W.around, 1) && !isWord(r, W.along, 1) && !isWord(r, W.across, 1)) return false;
   let k = 2;
   for (; k < 14 && !clauseEnds(r, k); k++) {
@@ -81,7 +87,7 @@ export function edgeOf(r: Reader): boolean {
   return true;
 }
 
-const EDGE = /^(?:edge|edging|border|trim)$/;
+const EDGE = wordsOf('edge edging border trim');
 const SIDES = /^(?:sides|edges)$/;
 
 /** "in end of the instep": not the end that a row or a chain has. */
@@ -131,6 +137,7 @@ function ofPiece(r: Reader, ahead: number): number {
 
 /** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
 export function aroundIt(r: Reader): boolean {
+  if (!isHinted(r, SIDE)) return false;
   if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
   let k = 1;
   while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k)) k++;

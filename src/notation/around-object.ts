@@ -1,4 +1,5 @@
 /** A closed thing that is worked round as a ring is: "24 sc around elastic hair band", "39 dc in the hairtie". */
+import { isHinted } from './hints.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { type PlaceDraft, placeWith } from './place-draft.ts';
 import {
@@ -8,7 +9,6 @@ import {
   isWord,
   kindAt,
   type Reader,
-  spelled,
   toOf,
   wordsOf,
 } from './reader.ts';
@@ -17,8 +17,13 @@ import { T } from './tokens.ts';
 
 /** The thing as a ring, or `null`, which leaves the reader where it was. */
 export function aroundObject(r: Reader): PlaceDraft | null {
+  if (!isHinted(r, THINGS.hint)) return null;
   const leads =
-    isWord(r, W.around) || isWord(r, W.in) || isWord(r, W.on) || isWord(r, W.over) || isOnto(r);
+    isWord(r, W.around) ||
+    isWord(r, W.in) ||
+    isWord(r, W.on) ||
+    isWord(r, W.over) ||
+    isOneOf(r, ONTO);
   if (!leads) return null;
   let k = isWord(r, W.the, 1) || isWord(r, W.a, 1) || isOneOf(r, YOUR, 1) ? 2 : 1;
   const first = k;
@@ -34,8 +39,7 @@ export function aroundObject(r: Reader): PlaceDraft | null {
   return placeWith({ from, to: toOf(r) }, { pick, nouns: [noun] });
 }
 
-const isOnto = (r: Reader): boolean => kindAt(r) === T.word && spelled(r, r.at) === 'onto';
-
+const ONTO = wordsOf('onto');
 const YOUR = wordsOf('your this');
 /** What such things are called; a band, a tie or a ring only with a word of what it is made of or for. */
 const THINGS = wordsOf('band tie ring hoop elastic bangle hairtie hairband');

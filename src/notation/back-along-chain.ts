@@ -1,4 +1,5 @@
 /** "Ch 7, sc, hdc, 2 dc, 2 tr across ch sp": stitches back along the chain just made, one in each but the last made. */
+import { hintOf, isHinted } from './hints.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
 import { placeWith } from './place-draft.ts';
@@ -10,7 +11,7 @@ import type { ChainStep, Step, WorkStep } from './tree.ts';
 
 /** Settles them in place: the first stands in the 2nd chain from the hook, and the others follow it. */
 export function settleBackAlongChain(steps: Step[], r: Reader): void {
-  if (leadsAlongChain(r)) settleIn(steps, r);
+  if (isHinted(r, WAY) && isHinted(r, CHAIN) && leadsAlongChain(r)) settleIn(steps, r);
 }
 
 /** Whether "across ch", "down the ch" stands anywhere: most instructions have none. */
@@ -25,6 +26,8 @@ function leadsAlongChain({ word, count }: Reader): boolean {
 }
 
 const WAYS: SenseSet = new SenseSet([W.across, W.along, W.over]);
+const WAY = hintOf(W.across, W.along, W.over);
+const CHAIN = hintOf(W.ch, W.chsp);
 
 function settleIn(steps: Step[], r: Reader): void {
   for (let i = 0; i + 1 < steps.length; i++) {

@@ -15,6 +15,7 @@ import {
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -29,11 +30,11 @@ export function passCentreOfRing(r: Reader): void {
 /** "in bottom right corner", "in the upper left corner": which of the corners. */
 export function passCornerWords(r: Reader): void {
   let k = 0;
-  while (k < 3 && kindAt(r, k) === T.word && CORNER_WORDS.test(spelled(r, r.at + k))) k++;
+  while (k < 3 && isOneOf(r, CORNER_WORDS, k)) k++;
   if (k > 0 && isWord(r, W.corner, k)) r.at += k;
 }
 
-const CORNER_WORDS = /^(?:top|bottom|upper|lower|left|right|hand|outer|opposite)$/;
+const CORNER_WORDS = wordsOf('top bottom upper lower left right hand outer opposite');
 
 export function takeLoop(r: Reader, draft: PlaceDraft): boolean {
   const loop = readLoop(r);

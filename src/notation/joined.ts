@@ -2,12 +2,12 @@
  * Rows that bring another piece in: "sc in next 11 sts of first leg", "ch 3, join to second leg".
  * Each naming of a piece becomes a step of its own, before the step that it belongs to.
  */
-import { hashOf } from './dictionary.ts';
+import { hintOfWords, isHinted } from './hints.ts';
 import { joinMotifs, MOTIFS, motifsNamed } from './motif-joins.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { placeWith } from './place-draft.ts';
+import type { Reader } from './reader.ts';
 import { termWith } from './stitch-term.ts';
-import { FIRST, T, type Tokens } from './tokens.ts';
 import type { Noun, PieceStep, StatedCount, Step, WorkStep } from './tree.ts';
 
 const ORDINALS: Readonly<Record<string, PieceStep['which']>> = {
@@ -51,21 +51,15 @@ const NAMED = new RegExp(String.raw`\b${PREPOSITION}(body|head|yoke|torso)\b()`,
 
 const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'skip', 'join']);
 
-/** The words of `PIECES` and "half", by the last bits of their hashes; few others share so many. */
-const MAY_BE_PIECE = new Uint8Array(1 << 13);
-const LAST_BITS = MAY_BE_PIECE.length - 1;
-for (const piece of `${PIECES}|${MOTIFS}|half|sides?`.split('|')) {
-  MAY_BE_PIECE[hashOf(piece.replace('s?', '')) & LAST_BITS] = 1;
-  MAY_BE_PIECE[hashOf(piece.replace('s?', 's')) & LAST_BITS] = 1;
-}
+/** The words of `PIECES`, "half" and "side". */
+const PIECE = hintOfWords(
+  `${PIECES}|${MOTIFS}|half|sides?`
+    .split('|')
+    .flatMap((piece) => [piece.replace('s?', ''), piece.replace('s?', 's')]),
+);
 
 /** Whether any word may name a piece: most rows have none, and need no look for numbered ones. */
-export function mayNamePiece({ kind, hash, count }: Tokens): boolean {
-  for (let i = FIRST; i < count; i++) {
-    if (kind[i] === T.word && MAY_BE_PIECE[hash[i]! & LAST_BITS] === 1) return true;
-  }
-  return false;
-}
+export const mayNamePiece = (r: Reader): boolean => isHinted(r, PIECE);
 
 /** The steps with the pieces that they bring in; `text` is the instruction's. */
 export function nameJoinedPieces(steps: readonly Step[], text: string): readonly Step[] {

@@ -1,6 +1,6 @@
 /** "Same as body until round 3", "Work as for the head to Rnd 9.": the first rows of another part. */
 import { rowsOfPart } from './rows-again.ts';
-import type { RowLabel, Step } from './tree.ts';
+import type { Step } from './tree.ts';
 
 const LIKE_PART =
   /^(?:work |make |crochet |follow |start )?(?:the same as|same as|as|like)(?: for)?(?: the)? ([a-z][a-z' -]{1,30}?)(?: pattern)?,? (?:until|to|through|thru|up to)(?: and including)?(?: the end of)? (?:round|rnd|row|r) ?(\d{1,3})\.?$/i;
@@ -16,8 +16,8 @@ export const isLikePart = (words: string): boolean => {
 };
 
 /** Puts the order in place of the words that were taken for talk. */
-export function likePart(steps: Step[], label: RowLabel | null, words: string): void {
-  if (label !== null || steps.length === 0 || words.length > 90 || !isLikePart(words)) return;
+export function likePart(steps: Step[], words: string): void {
+  if (steps.length === 0 || words.length > 90 || !isLikePart(words)) return;
   const [, part = '', last = '1'] = LIKE_PART.exec(words.trim()) ?? [];
   const span = { from: steps[0]?.from ?? 0, to: steps.at(-1)?.to ?? 0 };
   const rows = Array.from({ length: Number(last) }, (_, i) => i + 1);
@@ -30,11 +30,10 @@ export function likePart(steps: Step[], label: RowLabel | null, words: string): 
  */
 export function starOfRounds(
   steps: Step[],
-  label: RowLabel | null,
   counts: readonly { readonly unit: string | null }[],
 ): void {
   const [star] = steps;
-  if (label !== null || steps.length !== 1 || star?.kind !== 'repeat' || star.mark !== '*') return;
+  if (steps.length !== 1 || star?.kind !== 'repeat' || star.mark !== '*') return;
   const goesRound = star.steps.some(
     (step) => step.kind === 'work' && (step.place?.until ?? step.until)?.kind === 'end',
   );

@@ -8,10 +8,11 @@ import type { RepeatStep, StatedCount, Step, WorkStep } from './tree.ts';
 
 /** The steps, with the list made into a repeat where the count says so. */
 export function settleListTimes(steps: readonly Step[], counts: readonly StatedCount[]): Step[] {
-  const behind = steps.findLastIndex(({ kind }) => !AFTER.has(kind)) + 1;
+  let behind = steps.length;
+  while (behind > 0 && AFTER.has(steps[behind - 1]!.kind)) behind--;
   const last = steps[behind - 1];
   // Most lists end otherwise, or have no count that could tell.
-  if (last?.kind !== 'work' || !last.numberAfter || counts.length !== 1) return [...steps];
+  if (last?.kind !== 'work' || !last.numberAfter || counts.length !== 1) return steps.slice();
   const out = settledList(steps.slice(0, behind), counts);
   return [...out, ...steps.slice(behind)];
 }

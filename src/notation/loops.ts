@@ -63,13 +63,13 @@ function loopHere(r: Reader): Loop | null {
     return sense === W.blo ? 'back' : 'front';
   }
   // "in ridge of each st": what lies behind its two loops.
-  const ridge = isBump(r, 0) && spelled(r, r.at) !== 'bar' && isWord(r, W.of, 1);
+  const ridge = isBump(r, 0) && !isWord(r, W.bar) && isWord(r, W.of, 1);
   if (ridge && (isWord(r, W.each, 2) || isWord(r, W.next, 2))) {
     r.at++;
     return 'third';
   }
   // "the bottom bump of each ch", "backbump"
-  if (sense <= 0 && kindAt(r) === T.word && /^backbumps?$/.test(spelled(r, r.at))) {
+  if (sense <= 0 && isOneOf(r, BACK_BUMP)) {
     r.at++;
     return 'third';
   }
@@ -122,12 +122,9 @@ function horizontalBar(r: Reader): boolean {
 }
 
 /** "back bump", "back ridge" of a chain. */
-const isBump = (r: Reader, ahead: number): boolean => {
-  const at = r.at + ahead;
-  if (r.kind[at] !== T.word) return false;
-  const word = r.text.slice(r.base + (r.from[at] ?? 0), r.base + (r.to[at] ?? 0));
-  return /^(bump|bumps|ridge|ridges|bar)$/i.test(word);
-};
+const isBump = (r: Reader, ahead: number): boolean => isOneOf(r, BUMP, ahead);
+
+const BUMP = wordsOf('bump bumps ridge ridges bar');
 
 /** "around front of the next dc": the post, by the side from which it is met. */
 export const frontOf = (r: Reader, ahead = 0): boolean => {
@@ -142,6 +139,9 @@ export const frontOf = (r: Reader, ahead = 0): boolean => {
   return sense === W.st || sense === W.next || sense === W.each || mayBeStitch(sense);
 };
 
+const BACK_BUMP = wordsOf('backbump backbumps');
+const VERTICAL = wordsOf('vertical upright');
+
 /** "post of", "front post of", "the stem of". */
 export function readPost(r: Reader, into: { post: Post | null }): boolean {
   const side = wordAt(r) === W.front ? 'front' : wordAt(r) === W.back ? 'back' : null;
@@ -155,8 +155,7 @@ export function readPost(r: Reader, into: { post: Post | null }): boolean {
   // "around the vertical bar of next dc"
   const bar =
     side === null &&
-    kindAt(r) === T.word &&
-    /^(?:vertical|upright)$/.test(spelled(r, r.at)) &&
+    isOneOf(r, VERTICAL) &&
     (isWord(r, W.bar, 1) || isWord(r, W.post, 1)) &&
     isWord(r, W.of, 2);
   if (!bar && !isWord(r, W.post, k)) return false;

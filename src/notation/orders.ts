@@ -13,6 +13,7 @@ import {
   endsInS,
   fromOf,
   isGlued,
+  isOneOf,
   isWord,
   kindAt,
   passWords,
@@ -20,6 +21,7 @@ import {
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -231,14 +233,18 @@ const isOneStitch = (r: Reader): boolean =>
   (isWord(r, W.st, 1) || mayBeStitch(wordAt(r, 1))) &&
   !endsInS(r, r.at + 1);
 
+/** "turn work reversed side", "turn to the wrong side" */
+const namesOther = (r: Reader, k: number): boolean =>
+  isWord(r, W.wrong, k) || isWord(r, W.other, k) || /^revers/.test(wordOn(r, k));
+
+const PIECE = wordsOf('piece it');
+
 export function readTurn(r: Reader, not: boolean, start: number): TurnStep {
   r.at++;
-  while (isWord(r, W.work) || isWord(r, W.the) || /^(your|piece|it)$/.test(word(r))) r.at++;
+  while (isWord(r, W.work) || isWord(r, W.the) || isOneOf(r, PIECE)) r.at++;
   if (isWord(r, W.round) && clauseEnds(r, 1)) r.at++;
-  // "turn work reversed side", "turn to the wrong side"
   const k = isWord(r, W.to) ? (isWord(r, W.the, 1) ? 2 : 1) : 0;
-  const other = isWord(r, W.wrong, k) || isWord(r, W.other, k) || /^revers/.test(wordOn(r, k));
-  if (other && isWord(r, W.side, k + 1)) r.at += k + 2;
+  if (isWord(r, W.side, k + 1) && namesOther(r, k)) r.at += k + 2;
   if (isWord(r, W.each) && (isWord(r, W.row, 1) || isWord(r, W.round, 1))) r.at += 2;
   return { kind: 'turn', not, from: fromOf(r, start), to: toOf(r) };
 }

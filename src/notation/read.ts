@@ -1,6 +1,8 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
+
 import type { Span } from '../source/index.ts';
 import { mayBeStitch } from './dictionary.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { settleJoins } from './join.ts';
 import { alongChain, lastCount, mayNamePiece, nameJoinedPieces } from './joined.ts';
 import { readLabel } from './label.ts';
@@ -75,18 +77,13 @@ function lostIn(steps: readonly Step[]): number {
 function readOpened(r: Reader): Instruction {
   const label = readLabel(r);
   const steps = r.run(r, 'text');
-  ringFirst(steps, label, r);
-  ringBehind(steps);
-  noteAlone(steps, label, r);
-  nameAlone(steps, label, r);
-  likeOther(steps, label, r);
-  if (label === null && !OPENS_WORK.has(steps[0]?.kind)) likePart(steps, label, wordsOf(r));
-  talkOfWork(steps, label, r);
-  changedBehind(steps, label, r);
+  if (label === null) settleUnlabelled(steps, r);
+  else settleLabelled(steps, label, r);
   const counts = countsOfSide(countsOfChain(settleCounts(r.counts, steps), steps), steps);
-  rowsAlone(steps, label, counts);
-  countAlone(steps, label, counts);
-  starOfRounds(steps, label, counts);
+  if (label !== null) {
+    rowsAlone(steps, label, counts);
+    countAlone(steps, label, counts);
+  } else starOfRounds(steps, counts);
   settleToldBehind(steps, r);
   const settled = settleJoins(
     settleListTimes(
@@ -101,6 +98,27 @@ function readOpened(r: Reader): Instruction {
   const joined = alongChain(nameJoinedPieces(settled, words), words);
   return { label, steps: joined, counts: lastCount(counts, joined), orders, slips };
 }
+
+/** What the work begins with, or that there is none, is told by the first step: these are asked by its kind. */
+function settleLabelled(steps: Step[], label: RowLabel, r: Reader): void {
+  ringFirst(steps, label, r);
+  if (isHinted(r, RING)) ringBehind(steps);
+  const first = steps[0]?.kind;
+  if (first === 'rows-again') changedBehind(steps, label, r);
+  if (first !== 'remark') return;
+  likeOther(steps, label, r);
+  talkOfWork(steps, label, r);
+}
+
+function settleUnlabelled(steps: Step[], r: Reader): void {
+  if (isHinted(r, RING)) ringBehind(steps);
+  noteAlone(steps, r);
+  nameAlone(steps, r);
+  if (!OPENS_WORK.has(steps[0]?.kind)) likePart(steps, wordsOf(r));
+}
+
+/** Names of the ring that a round begins with. */
+const RING = hintOf(W.ring, W.mr, W.mc, W.ml, W.magic, W.loop, W.slip_knot, W.knot);
 
 /** The words of the instruction, where they are few. */
 const wordsOf = (r: Reader): string =>
@@ -119,21 +137,17 @@ const NO_ORDERS: readonly StandingOrder[] = [];
 const NO_SLIPS: readonly Slip[] = [];
 
 /** "Rnds 9-11. 3 rnds (28)": nothing but how many there are, and what each ends with. */
-function rowsAlone(steps: Step[], label: RowLabel | null, counts: readonly StatedCount[]): void {
+function rowsAlone(steps: Step[], label: RowLabel, counts: readonly StatedCount[]): void {
   const [rows] = counts;
-  if (!label || label.numbers.length < 2 || rows?.unit !== 'row') return;
+  if (label.numbers.length < 2 || rows?.unit !== 'row') return;
   if (rows.n.values[0] !== label.numbers.length || steps.some((s) => s.kind !== 'remark')) return;
   const { from, to } = rows;
   steps.unshift({ kind: 'even', stitch: null, rows: null, measure: null, until: null, from, to });
 }
 
 /** "Rows 16-22: (49)": worked even, as the count says. */
-function countAlone(
-  steps: Step[],
-  label: RowLabel | null,
-  { length }: readonly StatedCount[],
-): void {
-  if (!label || steps.length > 0 || length !== 1 || (label.numbers[0] ?? 0) < 2) return;
+function countAlone(steps: Step[], label: RowLabel, { length }: readonly StatedCount[]): void {
+  if (steps.length > 0 || length !== 1 || (label.numbers[0] ?? 0) < 2) return;
   steps.push({
     kind: 'even',
     stitch: null,
@@ -146,10 +160,10 @@ function countAlone(
 }
 
 /** "Rnd 1: MC, ch 3": no yarn of that name is told of, so that the circle is meant. */
-function ringFirst(steps: Step[], label: RowLabel | null, r: Reader): void {
+function ringFirst(steps: Step[], label: RowLabel, r: Reader): void {
   const first = steps[0];
   const next = steps[1];
-  if (label?.numbers[0] !== 1) return;
+  if (label.numbers[0] !== 1) return;
   if (first?.kind === 'work') return intoKnot(steps, first, r);
   if (first?.kind !== 'remark' || r.known.yarns.has('MC')) return;
   if (next?.kind !== 'chain' && next?.kind !== 'work') return;
@@ -181,8 +195,8 @@ function intoKnot(steps: Step[], first: WorkStep, r: Reader): void {
 const FEWEST_IN_RING = 3;
 
 /** "3dc-grp = this is a grouping of 3 double crochet stitches": what a short form means, and no row. */
-function nameAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
-  if (label || steps.length === 0) return;
+function nameAlone(steps: Step[], r: Reader): void {
+  if (steps.length === 0) return;
   const words = r.text.slice(r.base, r.base + Math.min(24, r.from[r.count - 1] ?? 0));
   if (!/^\s*\d?[a-z]{2,6}-[a-z]{2,8}\.? = /i.test(words)) return;
   const [first, last] = [steps[0], steps.at(-1)];
@@ -191,8 +205,8 @@ function nameAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
 }
 
 /** "US terms. Ch 3 counts as dc throughout.": a sentence about chains makes none. */
-function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
-  if (label || !steps.every((step) => step.kind === 'remark' || isTold(step))) return;
+function noteAlone(steps: Step[], r: Reader): void {
+  if (!steps.every((step) => step.kind === 'remark' || isTold(step))) return;
   // "Ch 3 (counts as dc)" and "ch 140, + 3 to count as dc" are worked.
   for (let i = 0; i < r.count; i++) if (r.kind[i] === T.open || r.kind[i] === T.plus) return;
   steps.forEach((step, i) => {
@@ -205,9 +219,9 @@ function noteAlone(steps: Step[], label: RowLabel | null, r: Reader): void {
 }
 
 /** "Rows 2-4: As first side.", "as for the left front": the rows of these numbers there. */
-function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
+function likeOther(steps: Step[], label: RowLabel, r: Reader): void {
   const [only] = steps;
-  if (!label || label.numbers.length === 0 || only?.kind !== 'remark' || steps.some(makes)) return;
+  if (label.numbers.length === 0 || only?.kind !== 'remark' || steps.some(makes)) return;
   const words = r.text.slice(r.base + only.from, r.base + only.to);
   const part = /^(?:work |same )?(?:as|like) (?:for )?(?:the )?([a-z' -]+\w)\.?$/i.exec(words)?.[1];
   if (!part || /\b(?:set|before|established|follows|usual)\b/i.test(part)) return;
@@ -218,8 +232,8 @@ function likeOther(steps: Step[], label: RowLabel | null, r: Reader): void {
  * A numbered row that was taken for nothing but talk, though stitches and their places are named in it:
  * it was not understood, and would else be lost in silence.
  */
-function talkOfWork(steps: Step[], label: RowLabel | null, r: Reader): void {
-  if (!label || label.numbers.length === 0 || steps.length === 0) return;
+function talkOfWork(steps: Step[], label: RowLabel, r: Reader): void {
+  if (label.numbers.length === 0) return;
   if (!steps.every(({ kind }) => kind === 'remark')) return;
   for (let i = r.count - 1; i >= 0; i--) {
     if (!mayBeStitch(r.word[i] ?? 0) || r.word[i + 1] !== W.in) continue;
@@ -235,8 +249,8 @@ const CHANGES =
   /^(?:but |and |only )*(?:add(?:ing)?|plac(?:e|ing)|put(?:ting)?|work(?:ing)?|mak(?:e|ing)|having|leav(?:e|ing)|with)\b.*\b(?:\d|one|an?|two|three|more|extra|additional)\b/i;
 
 /** "Row 3: Rep row 2, then sc2tog over last 2 sts": how the two go together is not said. */
-function changedBehind(steps: Step[], label: RowLabel | null, r: Reader): void {
-  if (label?.numbers.length !== 1 || steps[0]?.kind !== 'rows-again') return;
+function changedBehind(steps: Step[], label: RowLabel, r: Reader): void {
+  if (label.numbers.length !== 1) return;
   const changes = (step: Step): boolean =>
     step.kind === 'remark' &&
     CHANGES.test(

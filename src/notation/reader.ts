@@ -1,6 +1,7 @@
 /** The state of reading one instruction, and the small moves that every reading function makes. */
 import type { Span } from '../source/index.ts';
 import { hashOf, type SenseId } from './dictionary.ts';
+import { type Hint, hintOfWords } from './hints.ts';
 import { type Mends, scan } from './scan.ts';
 import type { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -87,6 +88,7 @@ const newReader = (tokens: Tokens, known: Vocabulary, run: Reader['run']): Share
   partner: tokens.partner,
   count: tokens.count,
   strange: tokens.strange,
+  met: tokens.met,
   text: '',
   base: 0,
   known,
@@ -141,14 +143,17 @@ const LAST_BITS = 1023;
 export interface Words {
   readonly hashes: ReadonlySet<number>;
   readonly lastBits: Uint8Array;
+  /** Whether one of them stands anywhere, see `isHinted`. */
+  readonly hint: Hint;
 }
 
 /** Words that have no sense of their own, by their hashes: to know them no string is made. */
 export function wordsOf(words: string): Words {
-  const hashes = new Set(words.trim().split(/\s+/).map(hashOf));
+  const list = words.trim().split(/\s+/);
+  const hashes = new Set(list.map(hashOf));
   const lastBits = new Uint8Array(LAST_BITS + 1);
   for (const hash of hashes) lastBits[hash & LAST_BITS] = 1;
-  return { hashes, lastBits };
+  return { hashes, lastBits, hint: hintOfWords(list) };
 }
 
 /** Whether one of these words stands `ahead` tokens on. */

@@ -260,7 +260,7 @@ export function remarkClause(r: Reader, run: Run): void {
     if (isChoice(r)) passSentence(r);
     else skipToken(r);
   }
-  if (NOTE.test(spelled(r, start)) && r.kind[start + 1] === T.colon) passNote(r);
+  if (r.kind[start + 1] === T.colon && NOTE.test(spelled(r, start))) passNote(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
   if ((behind || reminds) && !clauseEnds(r)) run.aside = false;
@@ -271,9 +271,11 @@ const CLOSES_FLAT = wordsOf(
   'fold folding flatten flattening press pinch line align hold holding bring',
 );
 
+const IF = wordsOf('if');
+
 /** "If you want it wider, ch 90": another way to do it, told to its full stop. */
 const isChoice = (r: Reader): boolean =>
-  spelled(r, r.at) === 'if' &&
+  isOneOf(r, IF) &&
   (/^you['’]?ve$/.test(spelled(r, r.at + 1)) ||
     (isWord(r, W.you, 1) &&
       /^(want|like|prefer|wish|need|choose|desire|would|d|are|use|plan|find|ve|divided)$/.test(

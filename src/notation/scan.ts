@@ -14,6 +14,7 @@ import {
   LETTER,
 } from './characters.ts';
 import { hashOf, lookUp, mix, PROSE, type SenseId } from './dictionary.ts';
+import { meetWord } from './hints.ts';
 import { cardinalOf, mayBeNumber, ordinalOf } from './number-words.ts';
 import { W } from './senses.ts';
 import { signOf } from './signs.ts';
@@ -86,10 +87,11 @@ export function scan(text: string, from: number, to: number, mends: Mends | null
   s.codes = codesOf(text, from, to);
   s.depth = 0;
   s.quoted = false;
-  if (s.tokens.room > ROOM * 16) Object.assign(s.tokens, newColumns(ROOM));
+  if (s.tokens.room > ROOM * 16) Object.assign(s.tokens, newColumns(ROOM), { met: s.tokens.met });
   const before = s.tokens.count;
   s.tokens.count = FIRST;
   s.tokens.strange = 0;
+  s.tokens.met.scans++;
   scanAll(s);
   push(s.tokens, T.end, end, end);
   wipeBehind(s.tokens, before);
@@ -147,6 +149,7 @@ function setWord(tokens: Columns, token: number, sense: SenseId, hash: number): 
   tokens.word[token] = sense;
   tokens.value[token] = sense;
   tokens.hash[token] = hash;
+  meetWord(tokens.met, sense, hash);
 }
 
 /** Whether the last token is a number that touches this place. */
@@ -237,6 +240,7 @@ function numberWord({ tokens }: Scan, from: number, to: number, hash: number): b
   const cardinal = cardinalOf(hash);
   const value = cardinal >= 0 ? cardinal : ordinalOf(hash);
   if (value < 0) return false;
+  meetWord(tokens.met, PROSE, hash);
   if (value > 0 && joinNumber(tokens, value, to)) {
     if (cardinal < 0) tokens.kind[tokens.count - 1] = T.ordinal;
     return true;

@@ -18,6 +18,15 @@ export function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonl
   while (last > 0 && !makes(steps[last - 1])) last--;
   const [only] = seen;
   if (seen.length === 1 && only && only.from >= last) return [only.count];
+  return settledCounts(seen, steps, last);
+}
+
+/** `last`: behind the last step that makes stitches. */
+function settledCounts(
+  seen: readonly SeenCount[],
+  steps: Step[],
+  last: number,
+): readonly StatedCount[] {
   const counts: StatedCount[] = [];
   const running: { at: number; step: Step }[] = [];
   const isPass = tellsPass(
@@ -38,8 +47,10 @@ export function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonl
 /** "… 5 sc (12). Sc in next st, fasten off": the round is told; the stitch only brings the yarn to its end. */
 function finishBehind(seen: readonly SeenCount[], steps: Step[]): void {
   const from = seen.at(-1)?.from ?? 0;
-  const [work, ...rest] = steps.slice(from);
-  if (work?.kind !== 'work' || from === 0 || rest.some(makes)) return;
+  const work = steps[from];
+  if (work?.kind !== 'work' || from === 0) return;
+  const rest = steps.slice(from + 1);
+  if (rest.some(makes)) return;
   if (!rest.some((step) => step.kind === 'fasten-off' && !step.not)) return;
   const { n, place, stitch, until } = work;
   const isNext = place === null || (place.pick === 'next' && place.n === null);
@@ -107,16 +118,7 @@ export function countsOfChain(
   counts: readonly StatedCount[],
   steps: readonly Step[],
 ): readonly StatedCount[] {
-  if (counts.length === 0 || !steps.some((step) => step.kind === 'chain')) return counts;
-  const chainOnly = steps.every(
-    ({ kind }) =>
-      kind === 'chain' ||
-      kind === 'turn' ||
-      kind === 'yarn' ||
-      kind === 'join' ||
-      kind === 'remark',
-  );
-  if (!chainOnly) return counts;
+  if (counts.length === 0 || !isChainOnly(steps)) return counts;
   // "Ch 30 + 1 to turn. (30 + 1)"
   const [count, more] = counts;
   const chain = steps.find((step) => step.kind === 'chain')?.n?.values[0] ?? 0;
@@ -126,24 +128,41 @@ export function countsOfChain(
   return counts.map((count) => (count.unit === null ? { ...count, unit: 'chain' } : count));
 }
 
+function isChainOnly(steps: readonly Step[]): boolean {
+  let chains = false;
+  for (let i = 0; i < steps.length; i++) {
+    const { kind } = steps[i]!;
+    if (kind === 'chain') chains = true;
+    else if (kind !== 'turn' && kind !== 'yarn' && kind !== 'join' && kind !== 'remark')
+      return false;
+  }
+  return chains;
+}
+
 /** "3 sc in 2nd ch, sc in next 8, 3 sc in last, on other side sc in each st (8 sc)": of that side only. */
 export function countsOfSide(
   counts: readonly StatedCount[],
   steps: Step[],
 ): readonly StatedCount[] {
-  if (counts.length !== 1) return counts;
   const [count] = counts;
-  const side = steps.findLastIndex(({ kind }) => kind === 'other-side');
-  if (!count || side < 1) return counts;
+  let side = counts.length === 1 ? steps.length - 1 : 0;
+  while (side > 0 && steps[side]!.kind !== 'other-side') side--;
+  return count && side > 0 && isOfSide(count, steps, side) ? keptAsRemark(count, steps) : counts;
+}
+
+/** Whether the count is that of a side of the chain which is worked alike before `side`. */
+function isOfSide(count: StatedCount, steps: readonly Step[], side: number): boolean {
   const [each, another] = steps.slice(side).filter(isWorked);
-  if (another || each?.kind !== 'work' || each.place?.pick !== 'each') return counts;
+  if (another || each?.kind !== 'work' || each.place?.pick !== 'each') return false;
   const n = count.n.values[0];
   const former = steps
     .slice(0, side)
     .some((step) => step.kind === 'work' && step.place?.n?.values[0] === n);
-  if (!former || count.from < each.to) return counts;
-  const { from, to } = count;
+  return former && count.from >= each.to;
+}
+
+function keptAsRemark({ from, to }: StatedCount, steps: Step[]): readonly StatedCount[] {
   const behind = steps.findIndex((step) => step.from >= to);
   steps.splice(behind < 0 ? steps.length : behind, 0, { kind: 'remark', from, to });
-  return [];
+  return NO_COUNTS;
 }

@@ -3,6 +3,8 @@
  * Offsets count from the start of the instruction. The columns are used again by the next scan, so
  * tokens are good only until then.
  */
+import { type Met, noneMet } from './hints.ts';
+
 export const T = {
   end: 0,
   word: 1,
@@ -51,6 +53,8 @@ export interface Tokens {
   readonly count: number;
   /** How many words are in no list, or are a letter that scanners take for a 1. */
   readonly strange: number;
+  /** What the words hint at. */
+  readonly met: Met;
 }
 
 /** Tokens while they are being put down. */
@@ -80,6 +84,7 @@ export function newColumns(room: number): Columns {
     partner: new Int32Array(length).fill(-1),
     count: FIRST,
     strange: 0,
+    met: noneMet(),
     room,
   };
 }
@@ -94,7 +99,7 @@ export function grow(c: Columns): void {
   wider.value.set(c.value);
   wider.hash.set(c.hash);
   wider.partner.set(c.partner);
-  Object.assign(c, wider, { count: c.count, strange: c.strange });
+  Object.assign(c, wider, { count: c.count, strange: c.strange, met: c.met });
 }
 
 /** Wipes what an earlier scan, which ended at `before`, left behind the end. */

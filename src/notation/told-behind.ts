@@ -4,12 +4,14 @@
  * repeat whose first pass is written out before it, are settled with them.
  */
 import { settleBackAlongChain } from './back-along-chain.ts';
+import { hintOf, hintOfWords, isHinted } from './hints.ts';
 import { settleMore } from './more-of-same.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
 import { placeWith } from './place-draft.ts';
 import { isWorked } from './plain-count.ts';
 import type { Reader } from './reader.ts';
+import { W } from './senses.ts';
 import { termOf, termWith } from './stitch-term.ts';
 import type { RepeatStep, Step, Until, WorkStep } from './tree.ts';
 import { plainWork } from './work-draft.ts';
@@ -18,17 +20,25 @@ import { plainWork } from './work-draft.ts';
 export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
   startsInBracket(steps);
-  settleMore(steps);
+  if (isHinted(r, MORE)) settleMore(steps);
   settleBackAlongChain(steps, r);
   spacesToldBehind(steps);
-  cornersToldBehind(steps);
-  endsInLast(steps, r);
-  moreInLast(steps, r);
+  if (isHinted(r, CORNER)) cornersToldBehind(steps);
+  if (isHinted(r, END)) endsInLast(steps, r);
+  if (isHinted(r, ONE_MORE)) moreInLast(steps, r);
   onAlongSide(steps);
-  postsBeneath(steps);
-  for (const [i, step] of steps.entries())
+  if (isHinted(r, PREVIOUS)) postsBeneath(steps);
+  for (let i = 0; i < steps.length; i++) {
+    const step = steps[i]!;
     if (step.kind === 'repeat') steps[i] = skipsAndWorks(step);
+  }
 }
+
+const MORE = hintOf(W.more);
+const CORNER = hintOf(W.corner);
+const END = hintOf(W.end, W.ending);
+const ONE_MORE = hintOfWords(['another', 'more', 'additional', 'extra']);
+const PREVIOUS = hintOf(W.previous);
 
 /** "*ch 1 sk 1 sc* to end": a pass of a chain over what is skipped makes no stitch; it is skipped, and then an sc. */
 function skipsAndWorks(step: RepeatStep): RepeatStep {
@@ -165,7 +175,8 @@ const goesToEnd = ({ place, until }: WorkStep): boolean =>
 
 /** "Sc in each ch. Continue down the opposite side.": with the same stitch, in each chain of it. */
 function onAlongSide(steps: Step[]): void {
-  const side = steps.findLastIndex(({ kind }) => kind === 'other-side');
+  let side = steps.length - 1;
+  while (side > 0 && steps[side]!.kind !== 'other-side') side--;
   if (side < 1 || steps.slice(side).some(isWorked)) return;
   const along = steps.slice(0, side).findLast(isWorked);
   const last = along?.kind === 'work' ? (along.alsoIn.at(-1) ?? along.place) : null;

@@ -1,4 +1,5 @@
 /** When a line is work: whether it opens an instruction, or goes on with the one above. */
+
 import {
   NO_VOCABULARY,
   readInstruction,
@@ -8,6 +9,7 @@ import {
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { endsWithCount, opensSentence } from './line-shapes.ts';
+import { DIGITS, LETTERS, type Opening, opening, opensAs } from './opening.ts';
 import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
 import { isSizesLine } from './sizes.ts';
 
@@ -37,7 +39,7 @@ const SOME = 0.34;
 
 /** Whether a line goes on with the instruction or definition above it. */
 /** "… 2dc" and below it "Into next st*, …": the sentence goes on. */
-const CLAUSE = /^(?:into|from|around|across)\b/i;
+const CLAUSE: Opening = opening('ifa', 8, /^(?:into|from|around|across)\b/i);
 
 const isBroken = (text: string, { from, to }: Span): boolean =>
   /[a-z0-9]\s*$/i.test(text.slice(Math.max(from, to - 8), to));
@@ -47,10 +49,10 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (!open || scan.afterBlank) return false;
   if (open.kind === 'prose') return false;
   if (open.kind === 'definition') return open.bare || definitionGoesOn(scan, open, from, starts);
-  if (ENDS_ROW.test(text.slice(from, from + 12))) return true;
-  if (CLAUSE.test(text.slice(from, from + 8)) && isBroken(text, open)) return true;
+  if (opensAs(ENDS_ROW, text, from, text.length)) return true;
+  if (opensAs(CLAUSE, text, from, text.length) && isBroken(text, open)) return true;
   if (isNoteBelow(text, from, to) || isOther(text, from, to)) return false;
-  if (MADE_TWICE.test(text.slice(from, from + 40))) return false;
+  if (opensAs(MADE_TWICE, text, from, text.length)) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
     if (starts === 'command' || starts === 'likely' || NAMED_LINE.test(text.slice(from, from + 40)))
       return false;
@@ -89,28 +91,30 @@ const BEGINS_ROW = /^(?:ch|chain) ?\d\b[^.]/i;
 
 /** "Ch 2, dc in each st" below "… sl st in 1st sc to close": another round without a label. */
 const isNextRound = (text: string, open: Open, from: number): boolean =>
-  OPENS_ROUND.test(text.slice(from, from + 12)) &&
+  opensAs(OPENS_ROUND, text, from, text.length) &&
   CLOSES_ROUND.test(text.slice(Math.max(open.lineFrom, open.to - 60), open.to)) &&
   !startsWithLabel(text, open.from, open.to);
 
 /** "Chain 3 and turn. Make a dc in the first st …" below a sentence of work: the next row, without a label. */
 function turnsToNext(text: string, open: Open, { from, to }: Span): boolean {
-  if (!OPENS_ROUND.test(text.slice(from, from + 12))) return false;
+  if (!opensAs(OPENS_ROUND, text, from, text.length)) return false;
   const above = text.slice(Math.max(open.lineFrom, open.to - 20), open.to);
   // "Ch 2, hdc across, turn" below "Ch 2, hdc across, turn": each a row.
   const turned = ENDS_IN_TURN.test(above) && WORKS_ON.test(text.slice(from, to));
-  if (!turned && !(/[.)\]]$/.test(above) && TURNS_AND_WORKS.test(text.slice(from, from + 120))))
-    return false;
-  return !startsWithLabel(text, open.from, open.to);
+  const told = /[.)\]]$/.test(above) && opensAs(TURNS_AND_WORKS, text, from, text.length);
+  return (turned || told) && !startsWithLabel(text, open.from, open.to);
 }
 
 const ENDS_IN_TURN = /[,;.] ?turn(?: work)?\.?$/i;
 const WORKS_ON = /^(?:ch|chain) ?[1-4]\b.*\b(?:across|in each|to end|turn)\b/i;
 
-const TURNS_AND_WORKS =
-  /^(?:ch|chain) ?\d,?(?: and| then)? turn(?: (?:your |the )?work)?[.,;] .*\b(?:sc|dc|hdc|htr|tr|crochets?|trebles?)\b/i;
+const TURNS_AND_WORKS: Opening = opening(
+  'c',
+  120,
+  /^(?:ch|chain) ?\d,?(?: and| then)? turn(?: (?:your |the )?work)?[.,;] .*\b(?:sc|dc|hdc|htr|tr|crochets?|trebles?)\b/i,
+);
 
-const OPENS_ROUND = /^(?:ch|chain) ?\d/i;
+const OPENS_ROUND: Opening = opening('c', 12, /^(?:ch|chain) ?\d/i);
 const CLOSES_ROUND =
   /\b(?:to (?:join|close)(?: (?:the )?(?:round|rnd))?|join with (?:an? )?(?:sl ?st|ss|slip stitch) to (?:the )?(?:first|1st) (?:sc|hdc|dc|st|stitch))\.?$/i;
 
@@ -119,7 +123,7 @@ function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts)
   const { text, options } = scan;
   if (starts === null || options.layout === 'written') return false;
   if (
-    TWO_IN_EACH.test(text.slice(from, from + 14)) &&
+    opensAs(TWO_IN_EACH, text, from, text.length) &&
     FIRST_ROUND.test(text.slice(open.from, open.to))
   )
     return true;
@@ -149,7 +153,7 @@ function isRowOfList(scan: Scan, open: Open, { from, to }: Span, starts: Starts)
 }
 
 /** "Rnd 1: Ch 2. 6 sc in second ch from hook." above "2 sc in each st around": the next, without a label. */
-const TWO_IN_EACH = /^2 ?(?:sc|hdc|dc) in ea/i;
+const TWO_IN_EACH: Opening = opening('2', 14, /^2 ?(?:sc|hdc|dc) in ea/i);
 const FIRST_ROUND =
   /^\W{0,2}(?:rnd|round|row|r) ?1\b[^\n]{0,20}\b\d{1,2} ?(?:sc|hdc|dc) in (?:the )?(?:(?:second|2nd|first|1st) ch\.? from (?:the )?hook|(?:magic )?(?:ring|loop|circle))\.?$/i;
 
@@ -178,23 +182,30 @@ const isFastened = (text: string, open: Open): boolean =>
 
 /** Whether the last line of an instruction has a bracket open or a place without its stitch, and no end. */
 export function breaksOff(text: string, open: Open): boolean {
-  const line = text.slice(Math.max(open.lineFrom, open.to - 400), open.to);
-  if (!/[\w,;-]$/.test(line)) return false;
-  if (WANTS_MORE.test(line)) return true;
+  const { to } = open;
+  const from = Math.max(open.lineFrom, to - 400);
+  if (to <= from || !/[\w,;-]/.test(text.charAt(to - 1))) return false;
+  if (WANTS_MORE.test(text.slice(Math.max(from, to - 16), to))) return true;
   let depth = 0;
-  for (const sign of line) {
-    if (sign === '(' || sign === '[') depth++;
-    else if (sign === ')' || sign === ']') depth = Math.max(0, depth - 1);
+  for (let at = from; at < to; at++) {
+    const sign = text.charCodeAt(at);
+    if (sign === OPEN || sign === OPEN_SQUARE) depth++;
+    else if (sign === CLOSE || sign === CLOSE_SQUARE) depth = Math.max(0, depth - 1);
   }
   return depth > 0;
 }
+
+const OPEN = 40;
+const CLOSE = 41;
+const OPEN_SQUARE = 91;
+const CLOSE_SQUARE = 93;
 
 /** "sc in each of", "skip next", "2 dc in the": words that no clause ends with. */
 const WANTS_MORE = /\b(?:in(?:to)?|each|of|(?:skip|sk|miss|of|in|the) next|the)$/i;
 
 /** "3. Weave in ends.", "* The ch 1 does not count as a stitch": beside the rows, and none of them. */
 const isNoteBelow = (text: string, from: number, to: number): boolean =>
-  FINISHES.test(text.slice(from, from + 40)) ||
+  opensAs(FINISHES, text, from, text.length) ||
   (text[from] === '*' && (FOOTNOTE.test(text.slice(from, to)) || isStarredTalk(text, from, to)));
 
 /** "*At this point, I like to fasten off.": a sentence in the first person, with no other star. */
@@ -204,8 +215,11 @@ const isStarredTalk = (text: string, from: number, to: number): boolean =>
 const STARRED_TALK =
   /^\*{1,3}\s?\p{Lu}\p{Ll}+(?: \p{Ll}+){0,3},? (?:I|you|we)(?:['’](?:ll|m|ve|re|d))? (?:like|prefer|can|may|could|will|might|should|want|used?|chose|did|made|am|have)\b/u;
 
-const FINISHES =
-  /^\d{1,2}[.)]\s*(?:weave|sew|block|wash|tie|hide|secure|cut|trim|enjoy|fold|stuff|pin|steam|thread|use (?:your|the|a|an)|turn (?:your|the|it)|line up|lay)\b/i;
+const FINISHES: Opening = opening(
+  DIGITS,
+  40,
+  /^\d{1,2}[.)]\s*(?:weave|sew|block|wash|tie|hide|secure|cut|trim|enjoy|fold|stuff|pin|steam|thread|use (?:your|the|a|an)|turn (?:your|the|it)|line up|lay)\b/i,
+);
 const FOOTNOTE =
   /^\*{1,3}\s?\p{Lu}[^*;]*\b(?:counts? as|so (?:always|never)|note|remember)\b[^;]*$/u;
 
@@ -213,10 +227,14 @@ const FOOTNOTE =
 const NAMED_LINE = /^\p{Lu}[\p{L}' -]{2,30}(?:\([^)]{1,20}\))?(?::| [–—-]) /u;
 
 /** "Ties (make 2): ch 68 …": another piece. */
-const MADE_TWICE = /^\p{Lu}[\p{L}' -]{2,24}\((?:make )?(?:\d|two)\)\s?[:–—-]/iu;
+const MADE_TWICE: Opening = opening(
+  LETTERS,
+  40,
+  /^\p{Lu}[\p{L}' -]{2,24}\((?:make )?(?:\d|two)\)\s?[:–—-]/iu,
+);
 
 /** The row above is not over before the yarn is cut. */
-const ENDS_ROW = /^(?:fasten off|finish off|f\.?o\.?\b)/i;
+const ENDS_ROW: Opening = opening('f', 12, /^(?:fasten off|finish off|f\.?o\.?\b)/i);
 
 /**
  * Whether a line that begins with no label belongs to the instruction above, however else it may
@@ -330,57 +348,70 @@ function startTo(text: string, from: number, to: number): number {
 }
 
 /** Another way to do what the row does: told, and not worked as well. */
-const OTHER_WAY =
-  /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternat(?:iv)?ely|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i;
+const OTHER_WAY: Opening = opening(
+  '([atf',
+  24,
+  /^[([]?(?:alternat\w* (?:way|method|start|option|beginning)|alternat(?:iv)?ely|(?:to make (?:it|this)|for a) (?:wider|longer|larger|bigger|smaller|narrower|shorter))\b/i,
+);
 
 /** "Continuing from the first panel:" above its rows. */
 const GOES_ON_FROM = /^continu(?:e|ing) (?:on )?(?:from|with) [^\d,.;:]{3,40}:$/i;
 
 const isOther = (text: string, from: number, to: number): boolean =>
-  OTHER_WAY.test(text.slice(from, from + 24)) ||
+  opensAs(OTHER_WAY, text, from, text.length) ||
   (text[to - 1] === ':' && to - from < 60 && GOES_ON_FROM.test(text.slice(from, to)));
 
 /** "ch 3, does NOT count as a stitch", "Chain-3 at beginning of row counts as …": said of all rows, and no work. */
-const CHAIN_NOTE =
-  /^(?:ch|chain)[ -]?\d,? (?:(?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))|(?:at|in|of) (?:the )?(?:beg|start|each|every)[^.;]{0,40}\bcounts?\b|counts? as (?:the |an? |one |1 |first |1st )*(?:[hd]?dc|tr|htr|sc|st|stitch)\W*$)/i;
+const CHAIN_NOTE: Opening = opening(
+  'c',
+  120,
+  /^(?:ch|chain)[ -]?\d,? (?:(?:does|do|never|will never|always) (?:not )?counts?\b(?!.*\b(?:in|into) (?:next|each|the|ring|\d))|(?:at|in|of) (?:the )?(?:beg|start|each|every)[^.;]{0,40}\bcounts?\b|counts? as (?:the |an? |one |1 |first |1st )*(?:[hd]?dc|tr|htr|sc|st|stitch)\W*$)/i,
+);
 
 /** "Each round will end with a sl st to the first sc": a sentence about all of them. */
-const ROUND_NOTE =
-  /^(?:each|every|all) (?:rounds?|rows?|rnds?) (?:will|ends?|begins?|starts?|is|are|should)\b/i;
+const ROUND_NOTE: Opening = opening(
+  'ea',
+  40,
+  /^(?:each|every|all) (?:rounds?|rows?|rnds?) (?:will|ends?|begins?|starts?|is|are|should)\b/i,
+);
 
 /** How a line begins, with a second look at what has no row word: "Start: 7 sc in ring". */
 export function startsOf(scan: Scan, { from, to }: Span): Starts {
-  if (isOther(scan.text, from, to)) return null;
-  if (isNoteBelow(scan.text, from, to) || LEGEND.test(scan.text.slice(from, from + 60)))
-    return null;
-  if (CHAIN_NOTE.test(scan.text.slice(from, Math.min(to, from + 120)))) return null;
-  if (ROUND_NOTE.test(scan.text.slice(from, from + 40))) return null;
+  const { text } = scan;
+  const { length } = text;
+  if (isOther(text, from, to)) return null;
+  if (isNoteBelow(text, from, to) || opensAs(LEGEND, text, from, length)) return null;
+  if (opensAs(CHAIN_NOTE, text, from, to) || opensAs(ROUND_NOTE, text, from, length)) return null;
   const starts = startOf(scan, from, to);
   // "Repeat Row 3 until you have 43 (55) rows for the body": an order, whatever it says behind.
   if (starts === null && scan.sawWork && REPEATS_NAMED.test(scan.text.slice(from, from + 24)))
     return 'command';
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
-  if (starts === 'likely' && TELLS_TERMS.test(scan.text.slice(from, from + 80))) return null;
-  if (starts !== 'label' && isFact(scan.text, from, to)) return null;
+  if (starts === 'likely' && TELLS_TERMS.test(text.slice(from, from + 80))) return null;
+  if (starts !== 'label' && isFact(text, from, to)) return null;
   // "FO: pram cover" above the pattern: a finished object, for there is nothing to fasten off yet.
-  if (starts === 'command' && !scan.sawWork && ENDS_ROW.test(scan.text.slice(from, from + 12)))
-    return null;
-  if (starts === null && CLOSES_FLAT.test(scan.text.slice(from, Math.min(to, from + 160))))
-    return 'command';
-  if (starts !== null || scan.section !== 'work' || isStory(scan.text, from, to)) return starts;
-  if (!/\d/.test(scan.text.slice(from, to)) || isInProse(scan, from)) return starts;
-  const work = workIn(scan.text, { from, to });
+  if (starts === 'command' && !scan.sawWork && opensAs(ENDS_ROW, text, from, length)) return null;
+  if (starts === null && opensAs(CLOSES_FLAT, text, from, to)) return 'command';
+  if (starts !== null || scan.section !== 'work' || isStory(text, from, to)) return starts;
+  if (!/\d/.test(text.slice(from, to)) || isInProse(scan, from)) return starts;
+  const work = workIn(text, { from, to });
   if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
   return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
 }
 
 /** "Rnd 0: *0 sc, 1 dec* = XX sc": how rows are written, with noughts for all numbers. */
-const LEGEND =
-  /^(?:r|rnd|rd|row|round)\.? ?0(?: (?:and|to) [^:–]{1,30}?)? ?[:–] ?(?:[*([]*0{1,2} [a-z]|.{0,30}\bXX\b)/i;
+const LEGEND: Opening = opening(
+  'r',
+  60,
+  /^(?:r|rnd|rd|row|round)\.? ?0(?: (?:and|to) [^:–]{1,30}?)? ?[:–] ?(?:[*([]*0{1,2} [a-z]|.{0,30}\bXX\b)/i,
+);
 
 /** "Flatten the foot and 6 sc through both layers.": the last row of a toy's limb. */
-const CLOSES_FLAT =
-  /^(?:fold|flatten|press|pinch)\b[^.:]{0,60}\b(?:sc|dc|single crochet)\b[^.:]{0,40}\bthrough (?:both|the two) (?:layers|sides|thicknesses)\b/i;
+const CLOSES_FLAT: Opening = opening(
+  'fp',
+  160,
+  /^(?:fold|flatten|press|pinch)\b[^.:]{0,60}\b(?:sc|dc|single crochet)\b[^.:]{0,40}\bthrough (?:both|the two) (?:layers|sides|thicknesses)\b/i,
+);
 
 const TELLS_TERMS = /\b(?:UK|US|USA|British|American|Australian|English)(?: crochet)? term/i;
 /** "Gauge: 12 hdc x 9 rows = 10 cm", "S (M, L)": about the piece, though it has stitch words. */

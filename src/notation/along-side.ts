@@ -53,7 +53,7 @@ function alongFabric(r: Reader): boolean {
 }
 
 /** Sides and ends; or a piece by its name behind "up" and "along". */
-const SIDE = hintOf(W.side, W.end, W.up, W.along);
+const SIDE = hintOf([W.side, W.end, W.up, W.along]);
 
 const FABRIC = wordsOf(`
   fabric hem hemline towel pillowcase pillowslip handkerchief hankie hanky linen napkin fleece flannel sheet

@@ -22,6 +22,7 @@ import type { Draft } from './work-draft.ts';
 
 /** "and in each ch across", "and each st around", "and in ch-2 sp". */
 export function readAlsoIn(r: Reader, draft: Draft): void {
+  if (kindAt(r) !== T.comma && !isWord(r, W.and) && !isWord(r, W.afterwards)) return;
   for (let guard = 0; guard < 8; guard++) {
     const start = r.at;
     const listed = kindAt(r) === T.comma && isWord(r, W.and, 1);

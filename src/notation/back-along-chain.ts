@@ -26,8 +26,8 @@ function leadsAlongChain({ word, count }: Reader): boolean {
 }
 
 const WAYS: SenseSet = new SenseSet([W.across, W.along, W.over]);
-const WAY = hintOf(W.across, W.along, W.over);
-const CHAIN = hintOf(W.ch, W.chsp);
+const WAY = hintOf([W.across, W.along, W.over]);
+const CHAIN = hintOf([W.ch, W.chsp]);
 
 function settleIn(steps: Step[], r: Reader): void {
   for (let i = 0; i + 1 < steps.length; i++) {

@@ -1,6 +1,7 @@
 /** What may stand behind the noun of a place and names no other place. */
 
-import { readLoop } from './loops.ts';
+import { isHinted } from './hints.ts';
+import { LOOP, readLoop } from './loops.ts';
 import { readNoun } from './noun.ts';
 import { type PlaceDraft, placeDraft, startChainNoun } from './place-draft.ts';
 import { BEHIND } from './preposition.ts';
@@ -37,6 +38,7 @@ export function passCornerWords(r: Reader): void {
 const CORNER_WORDS = wordsOf('top bottom upper lower left right hand outer opposite');
 
 export function takeLoop(r: Reader, draft: PlaceDraft): boolean {
+  if (!isHinted(r, LOOP)) return false;
   const loop = readLoop(r);
   if (loop === null) return false;
   draft.loop = loop;

@@ -21,6 +21,8 @@ import type { CountUnit, Noun, StatedCount } from './tree.ts';
 export type Draft = { -readonly [K in keyof StatedCount]: StatedCount[K] };
 
 export function readUnit(r: Reader, draft: Draft): void {
+  // "(24)": nothing but the number, as in most counts.
+  if (kindAt(r) === T.close) return;
   if (groupsBehindComma(r, draft) || listedGroup(r, draft)) return;
   passCommaBefore(r);
   // "(1 decrease)": how the row shapes, not how many stitches it has.

@@ -154,11 +154,13 @@ const EXTENT: SenseSet = new SenseSet([W.count, W.not, W.include, W.excluding]);
 /** One number with its unit. */
 export function countItem(r: Reader): StatedCount | null {
   const start = r.at;
-  if (isSizeOfGroup(r) || isOneGroupMade(r)) return null;
-  const chain = startChainItem(r);
-  if (chain) return chain;
-  const named = stitchFirst(r);
-  if (named) return named;
+  // "(24)": nothing but the number, as in most counts.
+  const isBare = kindAt(r) === T.number && kindAt(r, 1) === T.close;
+  if (!isBare) {
+    if (isSizeOfGroup(r) || isOneGroupMade(r)) return null;
+    const named = startChainItem(r) ?? stitchFirst(r);
+    if (named) return named;
+  }
   const n = kindAt(r) === T.open ? bracketNumbers(r) : readNumbers(r);
   if (!n) return null;
   // "(1 increase) repeat to the end of the round"

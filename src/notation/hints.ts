@@ -27,22 +27,17 @@ const mayHint = new Uint8Array(LAST_BITS + 1);
 
 export const noneMet = (): Met => ({ marks: new Uint32Array(MOST_HINTS), scans: 1 });
 
-function newHint(): Hint {
+/**
+ * A hint given by words of these senses, where 0 stands for every word that is in no list, and by these
+ * words, in small letters with blanks between them, whatever their senses are. Made as modules load.
+ */
+export function hintOf(senses: readonly SenseId[], words = ''): Hint {
   if (hints === MOST_HINTS) throw new RangeError('more hints than there is room for');
-  return hints++;
-}
-
-/** A hint given by words of these senses; 0 stands for every word that is in no list. Made as modules load. */
-export function hintOf(...senses: readonly SenseId[]): Hint {
-  const hint = newHint();
+  const hint = hints++;
   for (const sense of senses) bySense[sense] = [...(bySense[sense] ?? []), hint];
-  return hint;
-}
-
-/** A hint given by these words, in small letters, however many senses they have. Made as modules load. */
-export function hintOfWords(words: readonly string[]): Hint {
-  const hint = newHint();
-  for (const hash of words.map(hashOf)) {
+  for (const word of words.trim().split(/\s+/)) {
+    if (word === '') continue;
+    const hash = hashOf(word);
     mayHint[hash & LAST_BITS] = 1;
     byHash.set(hash, [...(byHash.get(hash) ?? []), hint]);
   }

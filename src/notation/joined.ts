@@ -2,7 +2,7 @@
  * Rows that bring another piece in: "sc in next 11 sts of first leg", "ch 3, join to second leg".
  * Each naming of a piece becomes a step of its own, before the step that it belongs to.
  */
-import { hintOfWords, isHinted } from './hints.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { joinMotifs, MOTIFS, motifsNamed } from './motif-joins.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { placeWith } from './place-draft.ts';
@@ -52,10 +52,12 @@ const NAMED = new RegExp(String.raw`\b${PREPOSITION}(body|head|yoke|torso)\b()`,
 const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'skip', 'join']);
 
 /** The words of `PIECES`, "half" and "side". */
-const PIECE = hintOfWords(
+const PIECE = hintOf(
+  [],
   `${PIECES}|${MOTIFS}|half|sides?`
     .split('|')
-    .flatMap((piece) => [piece.replace('s?', ''), piece.replace('s?', 's')]),
+    .flatMap((piece) => [piece.replace('s?', ''), piece.replace('s?', 's')])
+    .join(' '),
 );
 
 /** Whether any word may name a piece: most rows have none, and need no look for numbered ones. */

@@ -1,6 +1,7 @@
 /** "back loop only", "both loops of", "post of": what part of a stitch the hook goes through. */
 
 import { mayBeStitch } from './dictionary.ts';
+import { type Hint, hintOf } from './hints.ts';
 import {
   eatThe,
   eatWord,
@@ -16,6 +17,12 @@ import {
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Loop, Post } from './tree.ts';
+
+/** Without one of these no loop of a stitch is named. */
+export const LOOP: Hint = hintOf(
+  [W.blo, W.flo, W.back, W.loop, W.block],
+  'bump bumps ridge ridges bar backbump backbumps horizontal',
+);
 
 /** "back loop", "BLO", "both loops", with "of" behind it; `null` leaves the reader where it was. */
 export function readLoop(r: Reader): Loop | null {

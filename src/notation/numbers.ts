@@ -36,6 +36,8 @@ export const loneValue = (n: number): readonly number[] => LONE[n] ?? [n];
 export function readNumbers(r: Reader): Numbers | null {
   if (kindAt(r) === T.open) return allInBracket(r);
   if (kindAt(r) !== T.number) return dashedNumbers(r);
+  const next = kindAt(r, 1);
+  if (r.known.sizes < 2 && next !== T.open && next !== T.dash) return readOneNumber(r);
   const start = r.at;
   const units = unitsInWords(r);
   const n = valueAt(r) + units;

@@ -21,6 +21,7 @@ import {
   topOfChain,
 } from './behind-noun.ts';
 import { PROSE } from './dictionary.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { layersAhead } from './layers.ts';
 import { readPost } from './loops.ts';
 import { PLAIN_NOUN, readNoun } from './noun.ts';
@@ -73,21 +74,21 @@ function readPlaceFrom(r: Reader, start: number): PlaceDraft | null {
 function placeHere(r: Reader, start: number): PlaceDraft | null {
   const draft = placeDraft(r, start);
   // "in the very last ch"
-  if (isWord(r, W.the) && isOneOf(r, VERY, 1)) r.at += 2;
+  if (isHinted(r, VERY.hint) && isWord(r, W.the) && isOneOf(r, VERY, 1)) r.at += 2;
   if (r.at > start) {
     draft.all = isAll(r, start);
     if (isBetween(r)) return readBetween(r, draft);
   }
   eatThe(r);
   takeLoop(r, draft);
-  const posted = readPost(r, draft);
+  const posted = isHinted(r, POST) && readPost(r, draft);
   eatThe(r);
   if (isWord(r, W.row) && belowAfterIn(r, draft)) return draft;
-  passCornerWords(r);
-  passCentreOfRing(r);
+  if (isHinted(r, CORNER)) passCornerWords(r);
+  if (isHinted(r, CENTRE)) passCentreOfRing(r);
   // "in three same st": a slip for "the".
   if (kindAt(r) === T.number && isWord(r, W.same, 1) && spelled(r, r.at) === 'three') r.at++;
-  const beside = passSideOf(r);
+  const beside = isHinted(r, SIDE) && passSideOf(r);
   const picked = readPick(r, draft);
   // "in first available st"
   if (picked && isOneOf(r, AVAILABLE)) r.at++;
@@ -107,6 +108,10 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   return draft;
 }
 
+const POST = hintOf([W.post, W.front, W.back, W.bar]);
+const CORNER = hintOf([W.corner]);
+const CENTRE = hintOf([W.centre]);
+const SIDE = hintOf([W.side, W.end]);
 const VERY = wordsOf('very');
 const AVAILABLE = wordsOf('available');
 const DONE = wordsOf('done');

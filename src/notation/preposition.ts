@@ -1,4 +1,5 @@
 /** The word that leads to a place: "in", "into the", "around", "all in", "working in", "behind". */
+import { isHinted } from './hints.ts';
 import { isOneOf, isWord, kindAt, type Reader, type Words, wordAt, wordsOf } from './reader.ts';
 import { namesRowEnds } from './row-ends.ts';
 import { SenseSet } from './sense-set.ts';
@@ -7,6 +8,7 @@ import { T } from './tokens.ts';
 
 /** "in", "into the", "around", "all in", "to", "working in" … */
 export function eatPreposition(r: Reader): boolean {
+  if (!MAY_LEAD.has(wordAt(r)) && !isHinted(r, BEHIND.hint)) return false;
   const start = r.at;
   if (isWord(r, W.all) && isPreposition(r, 1)) r.at++;
   if (isWord(r, W.working) && isPreposition(r, 1)) r.at++;
@@ -44,6 +46,24 @@ const PREPOSITIONS: SenseSet = new SenseSet([
   W.through,
   W.across,
   W.at,
+]);
+
+/** What a preposition, or a word that belongs to it, can begin with, but for "behind". */
+const MAY_LEAD: SenseSet = new SenseSet([
+  W.in,
+  W.on,
+  W.over,
+  W.around,
+  W.under,
+  W.between,
+  W.round,
+  W.through,
+  W.across,
+  W.at,
+  W.all,
+  W.working,
+  W.up,
+  W.along,
 ]);
 
 export function isPreposition(r: Reader, ahead: number): boolean {

@@ -1,6 +1,7 @@
 /** Puts a step that was read on its run, with what only its neighbours tell. */
 
 import { looseGroup } from './groups.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { joinBehind, settleTarget } from './join.ts';
 import { layersAhead, readLayers } from './layers.ts';
 import { leftOver } from './left-over.ts';
@@ -109,12 +110,14 @@ function alongEnds(r: Reader, run: Run, work: WorkStep): WorkStep {
   return { ...work, place: placeWith(span, { pick: 'each', each: true, nouns }) };
 }
 
+const SIDE = hintOf([W.side]);
+
 export function workStep(r: Reader, run: Run, read: WorkStep): void {
   const work = alongEnds(r, run, ofSoMany(read));
   const join =
     work.stitch.stem === 'ss' && work.stitch.shape === 'one' ? joinBehind(r, work) : null;
   run.aside = false;
-  const beneath = otherSideBehind(r, work);
+  const beneath = isHinted(r, SIDE) ? otherSideBehind(r, work) : null;
   const bottom = bottomOfChains(work);
   if (bottom) run.out.push(...bottom);
   else if (beneath) run.out.push(beneath, sideWork(r, work));

@@ -118,7 +118,7 @@ function settleUnlabelled(steps: Step[], r: Reader): void {
 }
 
 /** Names of the ring that a round begins with. */
-const RING = hintOf(W.ring, W.mr, W.mc, W.ml, W.magic, W.loop, W.slip_knot, W.knot);
+const RING = hintOf([W.ring, W.mr, W.mc, W.ml, W.magic, W.loop, W.slip_knot, W.knot]);
 
 /** The words of the instruction, where they are few. */
 const wordsOf = (r: Reader): string =>

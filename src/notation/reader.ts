@@ -1,7 +1,7 @@
 /** The state of reading one instruction, and the small moves that every reading function makes. */
 import type { Span } from '../source/index.ts';
 import { hashOf, type SenseId } from './dictionary.ts';
-import { type Hint, hintOfWords } from './hints.ts';
+import { type Hint, hintOf } from './hints.ts';
 import { type Mends, scan } from './scan.ts';
 import type { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -149,11 +149,10 @@ export interface Words {
 
 /** Words that have no sense of their own, by their hashes: to know them no string is made. */
 export function wordsOf(words: string): Words {
-  const list = words.trim().split(/\s+/);
-  const hashes = new Set(list.map(hashOf));
+  const hashes = new Set(words.trim().split(/\s+/).map(hashOf));
   const lastBits = new Uint8Array(LAST_BITS + 1);
   for (const hash of hashes) lastBits[hash & LAST_BITS] = 1;
-  return { hashes, lastBits, hint: hintOfWords(list) };
+  return { hashes, lastBits, hint: hintOf([], words) };
 }
 
 /** Whether one of these words stands `ahead` tokens on. */

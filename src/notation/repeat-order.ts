@@ -6,6 +6,7 @@ import { readPlaceAfterPreposition } from './place.ts';
 import {
   clauseEnds,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
@@ -13,6 +14,7 @@ import {
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import type { RepeatOrder } from './repeat-step.ts';
 import { namesBareRows } from './row-numbers.ts';
@@ -53,8 +55,20 @@ export const isAgain = (r: Reader, k: number): boolean =>
       ? kindAt(r, k + 2) === T.star
       : kindAt(r, k + 1) === T.star && isWord(r, W.to, k + 2)));
 
+/** What an order opens with: "repeat", a verb that does as well, words that link. */
+const MAY_ORDER: SenseSet = new SenseSet([
+  W.repeat,
+  W.continue,
+  W.work,
+  W.and,
+  W.afterwards,
+  W.now,
+]);
+const COMPLETE = wordsOf('complete');
+
 /** Whether "rep" stands here and speaks of stitches rather than of rows. */
 export function isRepeatOrder(r: Reader, ahead = 0): boolean {
+  if (!MAY_ORDER.has(wordAt(r, ahead)) && !isOneOf(r, COMPLETE, ahead)) return false;
   let k = ahead;
   while (isWord(r, W.and, k) || isWord(r, W.afterwards, k) || isWord(r, W.now, k)) k++;
   if (!isAgain(r, k)) return false;

@@ -3,6 +3,7 @@
 import type { Span } from '../source/index.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readFirstRows } from './first-rows.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import {
@@ -90,8 +91,8 @@ export function readRowsAgain(r: Reader): RowsAgainStep | null {
  * reader where it was: nothing of the kind, and no beginning of a sentence.
  */
 export function readThisAgain(r: Reader): RowsAgainStep | null {
+  if (r.depth > 0 || !isHinted(r, AGAIN)) return null;
   const start = r.at;
-  if (r.depth > 0) return null;
   if (isWord(r, W.and) && isWord(r, W.repeat, 1)) r.at++;
   const repeats = isWord(r, W.repeat);
   // "… chain one and turn, and repeat for ten rows": the whole row, told in its own sentence.
@@ -125,6 +126,7 @@ export function readThisAgain(r: Reader): RowsAgainStep | null {
 
 const OPENS: ReadonlySet<number> = new Set([T.stop, T.colon, T.dash, T.close]);
 const GOING_ON = wordsOf('keep do');
+const AGAIN = hintOf([W.repeat, W.continue], 'keep do');
 const THIS = wordsOf(
   'this that doing going working on in the same way manner like so step process crocheting row',
 );

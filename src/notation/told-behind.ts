@@ -4,7 +4,7 @@
  * repeat whose first pass is written out before it, are settled with them.
  */
 import { settleBackAlongChain } from './back-along-chain.ts';
-import { hintOf, hintOfWords, isHinted } from './hints.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { settleMore } from './more-of-same.ts';
 import { PLAIN_NOUN } from './noun.ts';
 import { loneValue } from './numbers.ts';
@@ -34,11 +34,11 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
   }
 }
 
-const MORE = hintOf(W.more);
-const CORNER = hintOf(W.corner);
-const END = hintOf(W.end, W.ending);
-const ONE_MORE = hintOfWords(['another', 'more', 'additional', 'extra']);
-const PREVIOUS = hintOf(W.previous);
+const MORE = hintOf([W.more]);
+const CORNER = hintOf([W.corner]);
+const END = hintOf([W.end, W.ending]);
+const ONE_MORE = hintOf([], 'another more additional extra');
+const PREVIOUS = hintOf([W.previous]);
 
 /** "*ch 1 sk 1 sc* to end": a pass of a chain over what is skipped makes no stitch; it is skipped, and then an sc. */
 function skipsAndWorks(step: RepeatStep): RepeatStep {

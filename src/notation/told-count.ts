@@ -2,8 +2,10 @@
  * Counts that a sentence tells: "At the end of this round you will have 24 stitches", "There should be 24 of
  * them", "Count your stitches: 30", "giving 18 sts". All its words but the number and its unit talk.
  */
+
 import { countItem, opensExtent } from './count.ts';
 import { formOf } from './dictionary.ts';
+import { isHinted } from './hints.ts';
 import { isWorked, listsSizes } from './plain-count.ts';
 import { isOneOf, isWord, kindAt, type Reader, spelled, wordAt, wordsOf } from './reader.ts';
 import type { Run } from './run.ts';
@@ -12,7 +14,7 @@ import { T } from './tokens.ts';
 
 /** Puts down the count that a sentence here tells; the reader then stands behind it. */
 export function toldCount(r: Reader, run: Run): boolean {
-  if (!isOneOf(r, FIRST_WORDS) || run.end !== 'text') return false;
+  if (!isHinted(r, TELLS.hint) || !isOneOf(r, FIRST_WORDS) || run.end !== 'text') return false;
   const soThat = isWord(r, W.so) && isOneOf(r, THAT, 1);
   if (!BEFORE.has(kindAt(r, -1)) && !soThat) return false;
   const ends = sentenceEnd(r);

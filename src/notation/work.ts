@@ -40,22 +40,7 @@ import { type Draft, plainWork } from './work-draft.ts';
 /** A stitch with its numbers and places, or `null`, which leaves the reader where it was. */
 export function readWork(r: Reader): WorkStep | null {
   const start = r.at;
-  const evenly = isWord(r, W.evenly);
-  if (evenly) r.at++;
-  // "Evenly distribute 84 dc along"
-  if (evenly && isOneOf(r, SPREAD) && kindAt(r, 1) === T.number) r.at++;
-  while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
-  // "work a total of 39 dc in ring"
-  if (r.at > start && isWord(r, W.total) && isWord(r, W.of, 1) && kindAt(r, 2) === T.number)
-    r.at += 2;
-  // "work the X st 3 times"
-  if (r.at > start && isWord(r, W.the) && r.specials?.has(r.hash[r.at + 1] ?? 0)) r.at++;
-  // "work your first cluster in the same st"
-  const first = kindAt(r) === T.ordinal && valueAt(r) === 1 && isWord(r, W.the, -1);
-  if (first && r.at > start + 1 && mayBeStitch(wordAt(r, 1))) r.at++;
-  // "work a row of sc around the edge"
-  const one = r.at > start && (isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.of, 1);
-  if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
+  const evenly = kindAt(r) === T.word && passVerbs(r);
   const scanned = scannedSc(r);
   let name = r.at;
   const numbered = scanned ? null : readNumberedStitch(r);
@@ -83,6 +68,28 @@ export function readWork(r: Reader): WorkStep | null {
   passHow(r, draft);
   draft.to = toOf(r);
   return draft;
+}
+
+/** Passes what stands before a stitch and its number, "work a total of", "evenly"; whether that is "evenly". */
+function passVerbs(r: Reader): boolean {
+  const start = r.at;
+  const evenly = isWord(r, W.evenly);
+  if (evenly) r.at++;
+  // "Evenly distribute 84 dc along"
+  if (evenly && isOneOf(r, SPREAD) && kindAt(r, 1) === T.number) r.at++;
+  while (eatWord(r, W.work) || eatArticle(r) || eatWord(r, W.working));
+  if (r.at === start) return false;
+  // "work a total of 39 dc in ring"
+  if (isWord(r, W.total) && isWord(r, W.of, 1) && kindAt(r, 2) === T.number) r.at += 2;
+  // "work the X st 3 times"
+  if (isWord(r, W.the) && r.specials?.has(r.hash[r.at + 1] ?? 0)) r.at++;
+  // "work your first cluster in the same st"
+  const first = kindAt(r) === T.ordinal && valueAt(r) === 1 && isWord(r, W.the, -1);
+  if (first && r.at > start + 1 && mayBeStitch(wordAt(r, 1))) r.at++;
+  // "work a row of sc around the edge"
+  const one = (isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.of, 1);
+  if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
+  return evenly;
 }
 
 /** "sc in 2 ch from hook": the second of them. */

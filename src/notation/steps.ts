@@ -51,7 +51,7 @@ import { timesInAll } from './times-in-all.ts';
 import { T } from './tokens.ts';
 import { toldCount } from './told-count.ts';
 import { doubles, toldShaping } from './told-shaping.ts';
-import type { Step, WorkStep } from './tree.ts';
+import type { Step, StitchTerm, WorkStep } from './tree.ts';
 import {
   asFollows,
   CHAINED,
@@ -156,8 +156,24 @@ function thisAgain(r: Reader, run: Run): boolean {
   return rows !== null;
 }
 
+/** A word that names a stitch and nothing else, by far the most frequent. */
+function stitchWord(r: Reader, run: Run, shape: StitchTerm['shape']): void {
+  if (shape === 'increase' && tellsIncrease(r)) {
+    r.at += 2;
+    return;
+  }
+  if (doubles(r, run)) return;
+  const shapes = shape === 'increase' || shape === 'together';
+  if (shapes && (shapesEnds(r, run) || toldShaping(r, run))) return;
+  if (stitchStep(r, run)) return;
+  if (opensRemark(r)) return remarkClause(r, run);
+  leftOver(r, run);
+}
+
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  const form = opensOrder(sense) ? null : formOf(sense);
+  if (form) return stitchWord(r, run, form.shape);
   if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
   if (goesOnSo(r, run) || purpose(r, run) || nameWithDash(r, run)) return;
   if (sense === W.working && passWorking(r, run)) return;
@@ -174,14 +190,6 @@ function wordStep(r: Reader, run: Run): void {
     r.at += 2;
     return;
   }
-  if (formOf(sense)?.shape === 'increase' && tellsIncrease(r)) {
-    r.at += 2;
-    return;
-  }
-  if (doubles(r, run)) return;
-  const shape = formOf(sense)?.shape;
-  if ((shape === 'increase' || shape === 'together') && (shapesEnds(r, run) || toldShaping(r, run)))
-    return;
   if (asFollows(r)) return;
   if (sense <= 0 || sense === PROSE) {
     if (isOneOf(r, SIMPLY) && (startsChainAhead(r) || mayBeStitch(wordAt(r, 1)))) {

@@ -8,6 +8,7 @@ import {
   isWord,
   kindAt,
   type Reader,
+  rareWords,
   spelled,
   wordAt,
   wordsOf,
@@ -55,7 +56,7 @@ function alongFabric(r: Reader): boolean {
 /** Sides and ends; or a piece by its name behind "up" and "along". */
 const SIDE = hintOf([W.side, W.end, W.up, W.along]);
 
-const FABRIC = wordsOf(`
+const FABRIC = rareWords(`
   fabric hem hemline towel pillowcase pillowslip handkerchief hankie hanky linen napkin fleece flannel sheet
 `);
 

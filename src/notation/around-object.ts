@@ -9,6 +9,7 @@ import {
   isWord,
   kindAt,
   type Reader,
+  rareWords,
   toOf,
   wordsOf,
 } from './reader.ts';
@@ -42,7 +43,7 @@ export function aroundObject(r: Reader): PlaceDraft | null {
 const ONTO = wordsOf('onto');
 const YOUR = wordsOf('your this');
 /** What such things are called; a band, a tie or a ring only with a word of what it is made of or for. */
-const THINGS = wordsOf('band tie ring hoop elastic bangle hairtie hairband');
+const THINGS = rareWords('band tie ring hoop elastic bangle hairtie hairband');
 const ALONE = wordsOf('hoop elastic bangle hairtie hairband');
 const OF_THINGS = wordsOf(
   'elastic hair rubber metal plastic wooden key curtain covered ponytail brass bone split stretchy',

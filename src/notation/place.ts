@@ -39,6 +39,7 @@ import {
   kindAt,
   MAX_DEPTH,
   type Reader,
+  rareWords,
   spelled,
   toOf,
   wordAt,
@@ -112,7 +113,7 @@ const POST = hintOf([W.post, W.front, W.back, W.bar]);
 const CORNER = hintOf([W.corner]);
 const CENTRE = hintOf([W.centre]);
 const SIDE = hintOf([W.side, W.end]);
-const VERY = wordsOf('very');
+const VERY = rareWords('very');
 const AVAILABLE = wordsOf('available');
 const DONE = wordsOf('done');
 

@@ -1,6 +1,14 @@
 /** The word that leads to a place: "in", "into the", "around", "all in", "working in", "behind". */
 import { isHinted } from './hints.ts';
-import { isOneOf, isWord, kindAt, type Reader, type Words, wordAt, wordsOf } from './reader.ts';
+import {
+  isOneOf,
+  isWord,
+  kindAt,
+  type RareWords,
+  type Reader,
+  rareWords,
+  wordAt,
+} from './reader.ts';
 import { namesRowEnds } from './row-ends.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -83,4 +91,4 @@ const isBehind = (r: Reader, ahead: number): boolean =>
   (isWord(r, W.next, ahead + 1) || isWord(r, W.each, ahead + 1)) &&
   isOneOf(r, BEHIND, ahead);
 
-export const BEHIND: Words = wordsOf('behind');
+export const BEHIND: RareWords = rareWords('behind');

@@ -143,6 +143,9 @@ const LAST_BITS = 1023;
 export interface Words {
   readonly hashes: ReadonlySet<number>;
   readonly lastBits: Uint8Array;
+}
+
+export interface RareWords extends Words {
   /** Whether one of them stands anywhere, see `isHinted`. */
   readonly hint: Hint;
 }
@@ -152,8 +155,14 @@ export function wordsOf(words: string): Words {
   const hashes = new Set(words.trim().split(/\s+/).map(hashOf));
   const lastBits = new Uint8Array(LAST_BITS + 1);
   for (const hash of hashes) lastBits[hash & LAST_BITS] = 1;
-  return { hashes, lastBits, hint: hintOf([], words) };
+  return { hashes, lastBits };
 }
+
+/** Words for which rules are asked only where one of them stands; none that talk is full of. */
+export const rareWords = (words: string): RareWords => ({
+  ...wordsOf(words),
+  hint: hintOf([], words),
+});
 
 /** Whether one of these words stands `ahead` tokens on. */
 export function isOneOf(r: Reader, { hashes, lastBits }: Words, ahead = 0): boolean {

@@ -5,7 +5,6 @@
 
 import { countItem, opensExtent } from './count.ts';
 import { formOf } from './dictionary.ts';
-import { isHinted } from './hints.ts';
 import { isWorked, listsSizes } from './plain-count.ts';
 import { isOneOf, isWord, kindAt, type Reader, spelled, wordAt, wordsOf } from './reader.ts';
 import type { Run } from './run.ts';
@@ -14,7 +13,7 @@ import { T } from './tokens.ts';
 
 /** Puts down the count that a sentence here tells; the reader then stands behind it. */
 export function toldCount(r: Reader, run: Run): boolean {
-  if (!isHinted(r, TELLS.hint) || !isOneOf(r, FIRST_WORDS) || run.end !== 'text') return false;
+  if (!isOneOf(r, FIRST_WORDS) || run.end !== 'text') return false;
   const soThat = isWord(r, W.so) && isOneOf(r, THAT, 1);
   if (!BEFORE.has(kindAt(r, -1)) && !soThat) return false;
   const ends = sentenceEnd(r);

@@ -107,7 +107,7 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const cut =
     again?.kind === 'rows-again' && worksBefore(instruction, again)
       ? instruction.steps.indexOf(again)
-      : rowsCut(instruction) || secondOrder(instruction);
+      : rowsCut(instruction) || secondOrder(instruction) || yarnJoinedBehind(instruction);
   if (cut > 0) return ownThenMore(placed, cut, known, setting);
   if (again?.kind === 'rows-again' && again.every && label === null) {
     const [source] = namedRows(again, known, plan);
@@ -196,6 +196,18 @@ const secondOrder = ({ steps }: Instruction): number => {
   const first = steps.findIndex(({ kind }) => kind === 'rows-again');
   return 1 + steps.slice(1).findIndex(({ kind }, i) => i >= first && kind === 'rows-again');
 };
+
+/** "…, join. Fasten off. Join B in any corner sp.": where the next round begins; 0 where nothing of the kind is said. */
+function yarnJoinedBehind({ steps }: Instruction): number {
+  const at = steps.findLastIndex(({ kind }) => kind === 'join');
+  const last = steps[at];
+  if (at < 1 || last?.kind !== 'join' || last.yarn === null || last.place === null) return 0;
+  const before = steps.slice(0, at);
+  const isClosed = before.some(({ kind }) => kind === 'join' || kind === 'fasten-off');
+  if (!isClosed && last.place.pick !== 'any') return 0;
+  const ends = steps.slice(at + 1).every(({ kind }) => kind === 'remark' || kind === 'mark');
+  return ends && before.some(makesRow) ? at : 0;
+}
 
 /** "Rep row 2 until … With A, ch 1, sc in first 6 sts, hdc in next st; turn.": a row of its own behind the order. */
 function opensRow(behind: readonly Step[]): boolean {

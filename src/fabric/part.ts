@@ -452,7 +452,9 @@ function isKnown(rows: readonly RowRecord[], { part, text }: PartSetting): boole
 function endsSpiral({ progress, hands }: Run, task: Task, result: RowResult): boolean {
   const { steps, counts } = task.instruction;
   const closes = steps.some((s) => s.kind === 'join' || (s.kind === 'work' && isSlip(s)));
-  const plain = steps.every(({ kind }) => CLOSING.has(kind));
+  // "Join B in any corner": there the next round begins.
+  const attaches = steps.some((s) => s.kind === 'join' && s.yarn !== null && s.place !== null);
+  const plain = !attaches && steps.every(({ kind }) => CLOSING.has(kind));
   const few = result.tally.stitches <= 2 && result.edge.counted > 6 && result.edge.ring;
   const between = task.label === '' && counts.length === 0 && progress.before.row?.ring === true;
   return between && few && closes && plain && !hands.unread;

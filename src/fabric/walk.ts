@@ -7,6 +7,7 @@ import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { closeFlat } from './steps/close-flat.ts';
 import { doGroup } from './steps/group.ts';
+import { isOpenPattern } from './steps/in-pattern.ts';
 import { beforeTogether, doTogether, togetherFrom } from './steps/interleave.ts';
 import { doJoin } from './steps/join.ts';
 import { stopsBefore } from './steps/leave-last.ts';
@@ -79,8 +80,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'chart':
       return doChart(hands, step, row, here);
     case 'even':
-      // "Ch 60. Work even in pattern until …": in which stitch is not told here.
-      if (step.stitch === null && hands.edge.kind === 'foundation') hands.loose = true;
+      if (isOpenPattern(hands, step, here)) hands.loose = true;
       return doWork(hands, evenStep(step), row, here);
     case 'loop':
       hands.loop = step.loop === 'both' ? null : step.loop;

@@ -14,7 +14,7 @@ const OPENS = wordsOf('keep continue carry go repeat do and then now');
 const THIS =
   '(?:with )?(?:this|that|these|like (?:this|that)|the same(?: thing)?|in (?:this|the same) (?:manner|way|pattern|fashion)|this (?:pattern|sequence|process|step)|the (?:pattern|sequence|process)|these (?:steps|stitches))';
 const TO_THE_END =
-  '(?:all the way |right )?(?:to the (?:very )?end|(?:un)?till? (?:the end|you (?:reach|get to|come to|are at) the (?:very )?end)|around|across|along|down)(?: (?:of )?(?:the |your )?(?:row|round|rnd|chain|ch))?';
+  '(?:all the way |right )?(?:to (?:the )?(?:very )?end|(?:un)?till? (?:the end|you (?:reach|get to|come to|are at) the (?:very )?end)|around|across|along|down)(?: (?:of )?(?:the |your )?(?:row|round|rnd|chain|ch))?';
 const GOES_ON = new RegExp(
   `^(?:(?:and|then|now),? )*(?:(?:keep|continue|carry on|go on) (?:(?:repeating|doing)(?: ${THIS})?|(?:working|going) ${THIS})|(?:keep on|keep|continue|carry on|go on|repeat|do) ${THIS}|and so on,?) ${TO_THE_END}(?=[ ]?[.,;:(!\\[]|\\s*$)`,
   'i',
@@ -35,6 +35,12 @@ export function goesOnSo(r: Reader, run: Run): boolean {
   const last = run.out.at(-1);
   if (last?.kind === 'repeat' && last.times.kind === 'until') {
     run.out.push({ kind: 'remark', ...span });
+    return true;
+  }
+  // "(Ch 3, dc, ch 2, 2 dc) in first sp": its chain stands for a stitch once, and not in each pass.
+  const [head] = run.out.filter(isWorked);
+  if (head?.kind === 'group' && head.steps[0]?.kind === 'chain') {
+    run.out.push({ kind: 'unread', ...span });
     return true;
   }
   const until = { kind: 'end', word: 'across', ...span } as const;

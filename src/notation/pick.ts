@@ -184,7 +184,16 @@ function belongsToNoun(r: Reader): boolean {
   const after = kindAt(r, k + 1) === T.dash ? k + 2 : k + 1;
   const space =
     wordAt(r, after) === W.sp || wordAt(r, after) === W.loop || wordAt(r, after) === W.arch;
+  if (!dashed && isOfRowBeneath(r)) return true;
   return space && (isGlued(r, 0) || !plural(r, after));
+}
+
+/** "1 plain in the 3 chain of the last row": the loop that they make, and none of its chains. */
+function isOfRowBeneath(r: Reader): boolean {
+  if (!isWord(r, W.of, 2) || plural(r, 1)) return false;
+  const k = isWord(r, W.the, 3) ? 4 : 3;
+  if (!isWord(r, W.last, k) && !isWord(r, W.previous, k)) return false;
+  return isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1);
 }
 
 const plural = (r: Reader, ahead: number): boolean =>

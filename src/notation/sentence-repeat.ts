@@ -47,6 +47,10 @@ const SHORTEST_LOOP = 3;
 
 const SHORTEST_BESIDE_TALL = 5;
 
+/** "Ch 3, skip 2 sts, dc in next st, repeat to end": nothing but this chain can lead over what is skipped. */
+const isBridge = (steps: readonly Step[], at: number): boolean =>
+  steps[at + 1]?.kind === 'skip' && steps.slice(at + 1).every((step) => !isChain(step));
+
 /** "Ch 6, sc in next lp, ch 6, sc in next lp, repeat around": of steps said twice only the last are repeated. */
 function lastOfAlike(r: Reader, steps: readonly Step[], first: number): number {
   const words = steps.slice(first).map((step) => wordsOfStep(r, step));
@@ -75,7 +79,7 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   while (
     first < last - 1 &&
     (opensRow(run.out[first]) || isMove(run.out, first)) &&
-    !(isChain(run.out[first]) && (within || isLoop(run.out, first)))
+    !(isChain(run.out[first]) && (within || isLoop(run.out, first) || isBridge(run.out, first)))
   )
     first++;
   first = lastOfAlike(r, run.out, first);

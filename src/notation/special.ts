@@ -30,7 +30,7 @@ export function readSpecial(
   const r = openReader(text, { from, to }, known, readRun);
   skipMarks(r);
   const head = readHead(r);
-  if (!head) return null;
+  if (!head || opensRow(r)) return null;
   const long = longNameBehind(r);
   const moves = speaksOfMoves(r);
   const steps = unwrapped(withoutTalk(settleJoins(r.run(r, 'text')), r));
@@ -71,6 +71,10 @@ const closesAny = ([only, ...more]: readonly Step[]): boolean =>
   only.stitch.shape === 'cluster' &&
   only.place?.pick === 'each' &&
   only.place.n === null;
+
+/** "Edging 3 – Row 1: Ch 17, …": the first row of a piece, under its name. */
+const opensRow = (r: Reader): boolean =>
+  (isWord(r, W.row) || isWord(r, W.round)) && kindAt(r, 1) === T.number && kindAt(r, 2) === T.colon;
 
 /** Signs of lists before a name. */
 function skipMarks(r: Reader): void {

@@ -18,6 +18,7 @@ import { takePlace } from '../place.ts';
 import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
 import { closeSpace } from './close-space.ts';
+import { isOwnChain } from './own-chain.ts';
 import { firstStitchOf, kindFor } from './stitch.ts';
 import { workOn } from './turn.ts';
 
@@ -26,6 +27,7 @@ const WORKS = ['work', 'group', 'repeat', 'boxes', 'chart', 'even'];
 export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here): void {
   if (atJoin(hands)) return joinPiece(hands, step);
   if (joinsChain(hands)) return closeChain(hands, row);
+  if (makesOwnRing(hands, step, here)) return;
   if (joinsElsewhere(hands, step)) {
     takeYarnNamed(hands, step.yarn);
     hands.fastened = false;
@@ -43,6 +45,14 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
     hands.edge = { ...hands.edge, ring: true };
     workOn(hands, false);
   }
+}
+
+/** "Sc in next 3 sc, ch 10, sl st in 5th ch to make a ring, ch 5, …": of its own chain, and the row goes on. */
+function makesOwnRing(hands: Hands, { place, yarn }: JoinStep, { steps, i }: Here): boolean {
+  if (place?.pick !== 'nth' || place.of || yarn !== null || nounOf(place).kind !== 'chain')
+    return false;
+  const goesOn = steps.slice(i + 1).some((next) => WORKS.includes(next.kind));
+  return goesOn && !atStart(hands) && isOwnChain(hands, { ...place, fromHook: true });
 }
 
 /** "Attach yarn at left shoulder" where a part begins: on an edge of pieces that are finished. */

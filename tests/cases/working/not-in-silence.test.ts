@@ -214,3 +214,87 @@ Row 1: Dc in 4th ch from hook (skipped ch count as dc), dc in next 35, (35, 37) 
 `;
   expect(compile(text).rows.map(({ verdict }) => verdict)).toEqual(['proven', 'proven', 'proven']);
 });
+
+const GRANNY = `Rnd 1: Ch 3, 2 dc in magic ring, ch 2, (3 dc in ring, ch 2) 3 times, join to top of ch 3.`;
+const CORNERS =
+  'Rnd 2: (Ch 3, 2 dc, ch 2, 3 dc) in same sp, *ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1, join. (24 dc)';
+
+test.each([
+  ['Join B in any corner sp.'],
+  ['Fasten off.\nJoin B in any ch-2 sp.'],
+  ['Attach B with sl st to any corner sp.'],
+])('a round begins where its yarn was joined in a line of its own: %s', (line) => {
+  const text = `${GRANNY}\n${line}\n${CORNERS}\n`;
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+  expect(complaints(text)).toEqual([]);
+});
+
+test('behind a counted round too', () => {
+  const text = `${GRANNY} (12 dc)\nJoin B in any corner sp.\n${CORNERS}\n`;
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+});
+
+test('yarn joined with a stitch is the first of the round', () => {
+  const text = `Rnd 1: Ch 4 (counts as dc and ch 1), (dc in magic ring, ch 1) 11 times, join. Fasten off.
+With B, join with sc in any ch-1 sp.
+Rnd 2: 2 sc in same sp, 3 sc in each ch-1 sp around, join. (36 sc)
+`;
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 36 proven']);
+});
+
+test('a join in the first stitch with new yarn closes the round', () => {
+  const text = `Rnd 1: 12 sc in magic ring, join B with sl st in first sc. (12)
+Rnd 2: Ch 1, 2 sc in each sc around, join. (24)
+`;
+  expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 12 proven', 'Rnd 2 24 proven']);
+});
+
+test('a ring of its own chain is no end of the row', () => {
+  const text = `Rnd 1: 6 sc in magic ring, join. (6)
+Rnd 2: Sc in next 3 sc, ch 10, sl st in 5th ch to make a ring, ch 5, sc in next 3 sc, join. (6 sc)
+`;
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 6 proven']);
+});
+
+test('the chain that leads over a skip is repeated with it', () => {
+  const text = `Ch 31.
+Row 1: Sc in 2nd ch from hook and in each ch across. (30)
+Row 2: Ch 3, skip 2 sts, dc in next st, repeat to end. (10 dc, 10 ch-3 sps)
+`;
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 10 proven']);
+});
+
+test('a chain to turn with is not repeated', () => {
+  const text = `Ch 31.
+Row 1: Sc in 2nd ch from hook and in each ch across. (30)
+Row 2: Ch 3, dc in next st, ch 1, skip 1 st, repeat to end.
+`;
+  expect(conventions(text).join()).toContain('start-chain 3');
+});
+
+test('"in the 5 chain of the last row" is the loop', () => {
+  const text = `Rnd 1: 16 sc in magic ring, join.
+Rnd 2: Ch 5, skip 1 st, sc in next st, repeat around, join.
+Rnd 3: *Ch 3, 1 sc in the 5 chain of the last row; repeat from * around.
+`;
+  expect(made(text)).toEqual([16, 8, 8]);
+});
+
+test('the first row of a piece under its name is no special stitch', () => {
+  const text = `Special Stitches: Picot: ch 3, sl st in 3rd ch from hook.
+Edging – Row 1: Ch 17, dc in 7th ch from hook and in each ch across. (11 dc)
+Row 2: Dc in each dc across.
+`;
+  expect(compile(text).manuscript.specials.map(({ key }) => key)).toEqual(['picot']);
+});
+
+const TWELVE = 'Rnd 1: 12 dc in magic ring, join. (12)\n';
+
+test.each([
+  ['Ch 1, sc in next 3 sts, 2 sc in next st, continue in pattern around.', '13 unchecked'],
+  ['Ch 1, sc in next 3 sts, 2 sc in next st. Continue in this pattern to end.', '15 unstated'],
+  ['Ch 1, sc in first 4 sts, work in pattern to end.', '12 unstated'],
+  ['(Ch 3, dc, ch 2, 2 dc) in first st, dc in next 2 sts. Continue in this manner around.', 'unread'],
+])('going on in pattern: %s', (words, row) => {
+  expect(worked(`${TWELVE}Rnd 2: ${words}\n`, 'Rnd 2')[0]).toContain(row);
+});

@@ -40,7 +40,7 @@ export function goesOnSo(r: Reader, run: Run): boolean {
   // "(Ch 3, dc, ch 2, 2 dc) in first sp": its chain stands for a stitch once, and not in each pass.
   const [head] = run.out.filter(isWorked);
   if (head?.kind === 'group' && head.steps[0]?.kind === 'chain') {
-    run.out.push({ kind: 'unread', ...span });
+    run.out.push({ kind: 'unread', says: 'work', ...span });
     return true;
   }
   const until = { kind: 'end', word: 'across', ...span } as const;

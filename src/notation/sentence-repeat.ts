@@ -7,7 +7,7 @@ import { type Run, sentenceOf } from './run.ts';
 import { W } from './senses.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
-import type { Step } from './tree.ts';
+import type { Step, WorkStep } from './tree.ts';
 
 /** Steps that open a row and are not repeated with its sentence. */
 const opensRow = (step: Step | undefined): boolean =>
@@ -49,7 +49,10 @@ const SHORTEST_BESIDE_TALL = 5;
 
 /** "Ch 3, skip 2 sts, dc in next st, repeat to end": nothing but this chain can lead over what is skipped. */
 const isBridge = (steps: readonly Step[], at: number): boolean =>
-  steps[at + 1]?.kind === 'skip' && steps.slice(at + 1).every((step) => !isChain(step));
+  steps[at + 1]?.kind === 'skip' &&
+  steps.slice(at + 1).every((step) => !isChain(step) && !(step.kind === 'work' && isSlip(step)));
+
+const isSlip = ({ stitch }: WorkStep): boolean => stitch.stem === 'ss';
 
 /** "Ch 6, sc in next lp, ch 6, sc in next lp, repeat around": of steps said twice only the last are repeated. */
 function lastOfAlike(r: Reader, steps: readonly Step[], first: number): number {

@@ -184,6 +184,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'one place for each pass': '"In same st" at the start of a repeat is the next stitch.',
     },
   },
+  'rep from * twice over': {
+    tellsCustom: false,
+    readings: {
+      'all since the star': 'A second "rep from *" works again all since the star.',
+      'the first part': 'A second "rep from *" works again what the first one did.',
+    },
+  },
   'same in a list': {
     tellsCustom: false,
     readings: {

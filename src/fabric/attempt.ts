@@ -6,6 +6,7 @@ import { type Fact, MISFITS } from './facts.ts';
 import type { Hands } from './hands.ts';
 import { type Mark, mark, restore } from './mark.ts';
 import type { Asked, Choices } from './readings.ts';
+import { comesOutAsMade } from './resumes.ts';
 import { type Before, type RowResult, type RowSetting, workRow } from './row.ts';
 import type { Task } from './task.ts';
 
@@ -47,6 +48,8 @@ export function attemptRow(
   setting: Trial['setting'],
 ): Attempted {
   const trial: Trial = { hands, task, before, setting, start: mark(hands) };
+  const resumed = before.open && before.row ? onWhatWasMade(trial) : null;
+  if (resumed) return resumed;
   if (before.statedInstead === null) return { ...tryReadings(trial, 'made'), carries: null };
   // Both counts, the one made and the one stated, go on for one row: the one that it fits is kept.
   const fitsStated = !tryReadings(trial, 'stated').result.misfit;
@@ -69,6 +72,18 @@ export function attemptRow(
   if (fitsMade) return { ...tryReadings(trial, 'made'), carries: null };
   const worked = tryReadings(trial, 'stated');
   return { ...worked, result: withoutWalk(worked.result), carries: null };
+}
+
+/** On an edge that is not known: the row worked on what was made there, if that is no accident; or `null`. */
+function onWhatWasMade(trial: Trial): Attempted | null {
+  const { hands, task, before } = trial;
+  const closed = { ...trial, before: { ...before, open: false, guessed: false } };
+  const tried = tryReadings(closed, 'made');
+  const isSure = tried.exceptions.length === 0;
+  if (isSure && comesOutAsMade(hands, tried.result, task.instruction.steps))
+    return { ...tried, carries: null };
+  restore(hands, trial.start);
+  return null;
 }
 
 const isOtherMisfit = ({ kind }: Fact): boolean => kind !== 'count' && MISFITS.has(kind);

@@ -3,7 +3,14 @@
  * and the moves everything else is made of. The only mutable state of this room; a trial is taken
  * back with `mark` and `restore`.
  */
-import type { SpecialStitch, StemId, Step, StitchTerm, Terms } from '../notation/index.ts';
+import type {
+  SpecialStitch,
+  StemId,
+  Step,
+  StitchTerm,
+  Terms,
+  WorkStep,
+} from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { bareEdge, COUNTED, type Edge, SPACE } from './edge.ts';
 import type { Fact } from './facts.ts';
@@ -108,6 +115,9 @@ export interface Hands {
   /** Chain made at a row's end, before or after the turn: it belongs to the next row. */
   pending: (Step & { kind: 'chain' }) | null;
   pendingBase: number;
+  /** Slip stitches behind a round's join, which lead to where the next round begins. */
+  moves: readonly WorkStep[];
+  movesBase: number;
   originOf: Map<Step, number>;
   /** Kinds of the stitches of this row's words, so that each is worked out once. */
   kindsOf: Map<StitchTerm, KindMemo>;
@@ -216,6 +226,8 @@ const NOTHING_SKIPPED: Hands['skipped'] = { to: -1, nodes: -1, n: 0 };
 
 const NONE_TAKEN: ReadonlyMap<string, number> = new Map();
 
+export const NO_MOVES: readonly WorkStep[] = [];
+
 export const NO_LENGTHS: ReadonlySet<number> = new Set();
 
 export function newHands(bench: Bench, sizeIndex: number): Hands {
@@ -257,6 +269,8 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     foundation: null,
     pending: null,
     pendingBase: 0,
+    moves: NO_MOVES,
+    movesBase: 0,
     originOf: new Map(),
     kindsOf: new Map(),
     repeats: 0,

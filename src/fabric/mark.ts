@@ -37,6 +37,8 @@ export interface Mark
     | 'foundation'
     | 'pending'
     | 'pendingBase'
+    | 'moves'
+    | 'movesBase'
     | 'depth'
     | 'repeats'
     | 'unread'
@@ -90,6 +92,8 @@ export const mark = (hands: Hands): Mark => ({
   foundation: hands.foundation,
   pending: hands.pending,
   pendingBase: hands.pendingBase,
+  moves: hands.moves,
+  movesBase: hands.movesBase,
   depth: hands.depth,
   repeats: hands.repeats,
   unread: hands.unread,
@@ -141,6 +145,8 @@ export function restore(hands: Hands, to: Mark): void {
   hands.foundation = to.foundation;
   hands.pending = to.pending;
   hands.pendingBase = to.pendingBase;
+  hands.moves = to.moves;
+  hands.movesBase = to.movesBase;
   hands.depth = to.depth;
   hands.repeats = to.repeats;
   hands.unread = to.unread;

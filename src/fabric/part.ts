@@ -12,7 +12,7 @@ import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
-import { type Hands, TOO_MANY, takeYarnNamed } from './hands.ts';
+import { type Hands, NO_MOVES, TOO_MANY, takeYarnNamed } from './hands.ts';
 import { leftOnPurpose } from './left-on-purpose.ts';
 import {
   type LengthPlan,
@@ -187,6 +187,7 @@ function workInstruction(run: Run, index: number): void {
   if (beginsPiece(run, index)) {
     hands.edge = bareEdge('none');
     hands.pending = null;
+    hands.moves = NO_MOVES;
     progress.before = newProgress().before;
   }
   const length = lengthFor(run, placed, settled);

@@ -14,6 +14,7 @@ import {
   type Hands,
   make,
   NO_LENGTHS,
+  NO_MOVES,
   numberFor,
   placeOfStep,
   remaining,
@@ -23,11 +24,12 @@ import { kindOf } from './kinds.ts';
 import { passWords } from './pass-words.ts';
 import { chainsLeft, gather } from './pieces.ts';
 import type { Choices } from './readings.ts';
-import { allSteps, type RowShape, shapeOf } from './shape.ts';
+import { allSteps, moveAt, type RowShape, shapeOf } from './shape.ts';
 import { noteSpacesLeft } from './spaces-left.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { standInClosed } from './steps/close-space.ts';
+import { moveStart } from './steps/move.ts';
 import { noGroupAhead } from './take.ts';
 import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
@@ -122,7 +124,9 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     reads: side === 'RS' ? 'right-to-left' : 'left-to-right',
   };
   const available = hands.edge.counted;
-  startWithPending(hands, row);
+  const isFresh = atStart(hands);
+  startWithMoves(hands, row);
+  startWithPending(hands, row, isFresh);
   if (atStart(hands)) alongLastChain(hands, row);
   walk(hands, task.instruction.steps, row, { from: 0, top: true });
   noteChanges(hands, task);
@@ -285,11 +289,25 @@ export function resized(hands: Hands, edge: Edge, n: number): Edge {
   };
 }
 
+/** Slip stitches printed behind the join of the round before lead to where this one begins. */
+function startWithMoves(hands: Hands, row: RowContext): void {
+  const { moves, movesBase, base, edge } = hands;
+  if (moves.length === 0) return;
+  hands.moves = NO_MOVES;
+  const { steps } = row.shape;
+  const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'yarn');
+  const elsewhere = first?.kind === 'join' && first.yarn !== null;
+  if (elsewhere || !edge.ring || edge.reversed || edge.kind !== 'row' || !atStart(hands)) return;
+  hands.base = movesBase;
+  for (const move of moves) moveStart(hands, move, row, moveAt(steps, -1) ?? 'begins');
+  hands.base = base;
+}
+
 /** A chain printed at the end of the row before is this row's, unless this row has its own. */
-function startWithPending(hands: Hands, row: RowContext): void {
+function startWithPending(hands: Hands, row: RowContext, isFresh: boolean): void {
   const { pending, pendingBase, base } = hands;
   hands.pending = null;
-  if (!pending || !atStart(hands) || hands.edge.kind === 'none') return;
+  if (!pending || !isFresh || hands.edge.kind === 'none') return;
   if (row.shape.chainsAtStart) return;
   hands.base = pendingBase;
   if (!beginsWithMore(hands, pending, row)) {

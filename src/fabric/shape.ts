@@ -212,6 +212,9 @@ function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolea
   // "Ch 4, cluster in same sp, *ch 3, cluster in next sp": the chain is part of the first.
   const named = shape === 'cluster' || (shape === 'special' && CLUSTER.test(special ?? ''));
   if (named && first.place?.pick === 'same' && worksAnother(works, first)) return true;
+  // "Ch 3, dc in same st (counts as cl), *cl in next st": both are legs of the first.
+  if (first.countsAs?.counts && shape === 'one' && first.place?.pick === 'same')
+    return works.some(isCluster);
   if (!DRAWN_IN.has(shape) || legs === null || first.place?.pick === 'next') return false;
   // "Ch 3, 2 dc in same sp keeping last loop of each on hook, …, *ch 4, cluster in same sp"
   const isFirstOf = ({ stitch }: WorkStep): boolean =>
@@ -220,6 +223,11 @@ function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolea
       : stitch.shape === 'special' && CLUSTER.test(stitch.special ?? '');
   return works.some(isFirstOf);
 }
+
+const isCluster = ({ stitch }: WorkStep): boolean =>
+  DRAWN_IN.has(stitch.shape) ||
+  stitch.shape === 'cluster' ||
+  (stitch.shape === 'special' && CLUSTER.test(stitch.special ?? ''));
 
 /** Is a stitch of the same name worked in another place of the row? */
 const worksAnother = (works: readonly WorkStep[], { stitch, place }: WorkStep): boolean =>

@@ -301,7 +301,7 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const named = tally.groups.get(word) ?? tally.groups.get(otherName(hands, word));
   if (named !== undefined) {
     const all = named + sumOf(tally.groups, (name) => begun.has(name));
-    return [beginsWith(hands, word) ? all + 1 : all];
+    return [beginsWith(hands, word) || firstIsLegs(hands, row) ? all + 1 : all];
   }
   // A "dc3tog" in one place is a cluster by another name.
   const drawn = word === 'cluster' ? 'together' : word;
@@ -320,7 +320,10 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
     return [...groupsNamed(hands, named)];
   }
   const made = n + first;
-  return word === 'cluster' && byName > 0 && beginsWithCluster(hands) ? [made, made + 1] : [made];
+  // "Ch 3, dc in same st, *dc2tog in next st": the chain and its dc are the first cluster.
+  const isBegun =
+    firstIsLegs(hands, row) || row.shape.besideChain || (byName > 0 && beginsWithCluster(hands));
+  return word === 'cluster' && isBegun ? [made, made + 1] : [made];
 }
 
 /** "(5 V-sts)" of the stitch defined as "V-stitch (VS)": its key. */
@@ -355,6 +358,10 @@ function beginsWithCluster({ nodes, rowFrom, bench }: Hands): boolean {
   const second = bench.kinds.kinds[nodes.kind[rowFrom + 1] ?? 0];
   return (first?.class === 'start' || first?.class === 'low') && second?.shape === 'together';
 }
+
+/** "Ch 3, dc in same st (counts as cl)": the first cluster, which no name tells. */
+const firstIsLegs = ({ nodes, rowFrom, bench }: Hands, { shape }: Stated): boolean =>
+  shape.chainIsLeg && bench.kinds.kinds[nodes.kind[rowFrom + 1] ?? 0]?.shape === 'one';
 
 const NONE: ReadonlySet<string> = new Set();
 

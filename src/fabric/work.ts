@@ -11,7 +11,7 @@ import {
   NOTHING_MADE,
   type RowRecord,
 } from './fabric.ts';
-import { type Bench, type Hands, newHands, placeOfStep, TOO_MANY } from './hands.ts';
+import { type Bench, type Hands, NO_MOVES, newHands, placeOfStep, TOO_MANY } from './hands.ts';
 import { newHeights } from './heights.ts';
 import { newKindTable } from './kinds.ts';
 import { leftOpen } from './left-open.ts';
@@ -133,6 +133,7 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   hands.ringUnderstood = false;
   hands.edge = bareEdge('none');
   hands.pending = null;
+  hands.moves = NO_MOVES;
   hands.foundation = null;
   hands.stem = 'w0';
   return newProgress();

@@ -73,11 +73,31 @@ export function plainText(text: string): string {
   plain = withoutStepNumbers(plain);
   if (/\bstep \d/i.test(plain) && /\brepeat steps? \d/i.test(plain))
     plain = withStepReferences(plain);
+  if (plain.includes('BO ')) plain = plain.replace(BIND_OFF, 'FO');
+  if (/(?:sk|skip|miss) 1st[.,;)]/i.test(plain)) plain = plain.replace(SKIPPED_ONE, '$1 1  ');
+  if (plain.includes(') space of')) plain = plain.replace(SPACE_OF_JOIN, joinedSpace);
+  if (plain.includes('together to'))
+    plain = plain.replace(JOINED_TOGETHER, (_, join: string) => `${join}         `);
   if (STARRED_NOTE.test(plain)) plain = plain.replace(STARRED_NOTES, ' ');
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
   return plain;
 }
+
+/** "(ch 4, skip 1st., sc in next st)": one stitch, whose stop belongs to "st." */
+const SKIPPED_ONE = /\b(skip|sk|miss) 1st(?=[.,;)])/gi;
+
+/** "Sc into that (ch 1 + dc) space of the previous round": the one that the join made, in which the hook stands. */
+const SPACE_OF_JOIN =
+  /\bthat \((?:1 ?)?ch ?\d? ?(?:\+|and|&) ?(?:1 ?)?[hdst]{1,2}[cr]\) space of (?:the )?(?:previous|last) (?:round|rnd)/gi;
+const joinedSpace = (whole: string): string => 'same space'.padEnd(whole.length);
+
+/** "Ch 6 and sl st together to form a ring" */
+const JOINED_TOGETHER =
+  /\b(sl ?st|ss|slip stitch) together(?= to (?:form|make) an? (?:ring|circle|loop))/gi;
+
+/** "Round 9 even, BO weave in end": bound off, and no bobble. */
+const BIND_OFF = /\bBO(?= (?:and |then )?(?:weave|leav|cut|sew|hide|tie)[a-z]*\b)/g;
 
 /** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
 const STARRED_NOTE = /\*ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b/i;

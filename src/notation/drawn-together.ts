@@ -1,9 +1,10 @@
 /** Stitches that become one: the number of legs told beside the name, or by the place behind it. */
 
 import { TOGETHER } from './dictionary.ts';
-import { type Reader, wordAt } from './reader.ts';
+import { clauseEnds, isWord, kindAt, type Reader, spelled, valueAt, wordAt } from './reader.ts';
 import { W } from './senses.ts';
 import { termWith } from './stitch-term.ts';
+import { T } from './tokens.ts';
 import type { Draft } from './work-draft.ts';
 
 /** "2 dc2tog"? stays; "3 dc cluster" has its legs already; "2 sctog" means its two legs. */
@@ -16,6 +17,32 @@ export function fixLegs(draft: Draft): void {
   draft.stitch = termWith(stitch, { legs: only });
   draft.nameFrom = n.from;
   draft.n = null;
+}
+
+/** "2 dc worked together to form 1 st", "3 tr worked tog": so many legs of one stitch. */
+export function workedTogether(r: Reader, draft: Draft): void {
+  const { stitch, n } = draft;
+  if (!isWord(r, W.made) || wordAt(r, 1) !== TOGETHER) return;
+  const only = n?.values.length === 1 ? n.values[0] : null;
+  const plain = stitch.shape === 'one' && stitch.stem !== null && stitch.stem !== 'ss';
+  if (!n || typeof only !== 'number' || only < 2 || only > 9 || !plain || stitch.special) return;
+  draft.stitch = termWith(stitch, { shape: 'together', legs: only });
+  draft.nameFrom = n.from;
+  draft.n = null;
+  r.at += 2;
+  passOutcome(r);
+}
+
+/** "to form 1 st", "to make one cluster", "into one": what comes of it. */
+function passOutcome(r: Reader): void {
+  const k = isWord(r, W.to) && /^(?:form|make|create)$/.test(spelled(r, r.at + 1)) ? 2 : 1;
+  if (k === 1 && !isWord(r, W.in) && !isWord(r, W.as)) return;
+  const one = kindAt(r, k) === T.number ? valueAt(r, k) === 1 : isWord(r, W.a, k);
+  if (!one) return;
+  const end = k + 1;
+  if (clauseEnds(r, end)) r.at += end;
+  // "into one st" is a place.
+  else if (k > 1 && kindAt(r, end) === T.word && clauseEnds(r, end + 1)) r.at += end + 1;
 }
 
 /** "cluster over next 4 dc": of so many stitches one is made, though no number of legs is said. */

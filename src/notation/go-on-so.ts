@@ -9,14 +9,14 @@ import type { Run } from './run.ts';
 import { wrapSentence } from './sentence-repeat.ts';
 import { T } from './tokens.ts';
 
-const OPENS = wordsOf('keep continue carry go repeat do and then now');
+const OPENS = wordsOf('keep continue carry go repeat do and then now etc');
 
 const THIS =
   '(?:with )?(?:this|that|these|like (?:this|that)|the same(?: thing)?|in (?:this|the same) (?:manner|way|pattern|fashion)|this (?:pattern|sequence|process|step)|the (?:pattern|sequence|process)|these (?:steps|stitches))';
 const TO_THE_END =
   '(?:all the way |right )?(?:to (?:the )?(?:very )?end|(?:un)?till? (?:the end|you (?:reach|get to|come to|are at) the (?:very )?end)|around|across|along|down)(?: (?:of )?(?:the |your )?(?:row|round|rnd|chain|ch))?';
 const GOES_ON = new RegExp(
-  `^(?:(?:and|then|now),? )*(?:(?:keep|continue|carry on|go on) (?:(?:repeating|doing)(?: ${THIS})?|(?:working|going) ${THIS})|(?:keep on|keep|continue|carry on|go on|repeat|do) ${THIS}|and so on,?) ${TO_THE_END}(?=[ ]?[.,;:(!\\[]|\\s*$)`,
+  `^(?:(?:and|then|now),? )*(?:(?:keep|continue|carry on|go on) (?:(?:repeating|doing)(?: ${THIS})?|(?:working|going) ${THIS})|(?:keep on|keep|continue|carry on|go on|repeat|do) ${THIS}|and so on,?|etc\\.?,?) ${TO_THE_END}(?=[ ]?[.,;:(!\\[]|\\s*$)`,
   'i',
 );
 

@@ -20,7 +20,7 @@ import type { RepeatOrder } from './repeat-step.ts';
 import { namesBareRows } from './row-numbers.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
-import { markOf, STAR, starRole } from './star.ts';
+import { isFirst, markOf, STAR, starRole } from './star.ts';
 import { readTimes, toTheEnd } from './times.ts';
 import { T } from './tokens.ts';
 import type { Times } from './tree.ts';
@@ -76,6 +76,7 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   // "then repeat (2 dc in next st, dc in next st) to the end": the bracket is the repeat.
   if (holdsWork(r, k)) return false;
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
+  if (kindAt(r, k + 1) === T.star && isFirst(r, r.at + k)) k++;
   if (kindAt(r, k) === T.star) return starRole(r, r.at + k) !== STAR.open;
   const sense = wordAt(r, k);
   // "*ch 4, sc in next loop, repeat rnd, join": around.
@@ -199,6 +200,9 @@ export function eatMarks(r: Reader): number {
       if (kindAt(r, 1) !== T.star) break;
     } else if (sense === W.to || sense === W.and) {
       if (kindAt(r, 1) !== T.star) break;
+    } else if (kindAt(r, 1) === T.star && isFirst(r, r.at)) {
+      r.at++;
+      mark ||= valueAt(r);
     } else if (sense === W.from) {
       const k = isWord(r, W.the, 1) ? 2 : 1;
       if (isWord(r, W.beginning, k) || isWord(r, W.star_word, k)) r.at += k;

@@ -31,7 +31,7 @@ import { noOrder, type RepeatOrder, repeatOf } from './repeat-step.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { sentenceTimes, wrapSentence } from './sentence-repeat.ts';
-import { AROUND, closeAround, isNote, markOf, STAR, starRole } from './star.ts';
+import { AROUND, closeAround, isFirst, isNote, markOf, STAR, starRole } from './star.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { Place, RepeatStep, Step, Times } from './tree.ts';
@@ -225,13 +225,22 @@ export function readLooseOrder(r: Reader, run: Run): void {
   const named = namesStar(r);
   r.at = start;
   const { times, ending, order } = readOrder(r);
-  const former = lastRepeat(run, named);
+  const outer = namesFirst(r, start) ? firstRepeat(run) : -1;
+  const former = outer < 0 ? lastRepeat(run, named) : outer;
   if (former >= 0 && onlyRemarks(run, former)) return again(run, former, { times, ending, order });
   if (former >= 0 && named) {
     const old = run.out[former] as RepeatStep;
-    if (takesAllSince(r, start, old, times))
+    if (outer < 0 && takesAllSince(r, start, old, times))
       return repeatSince(r, run, former, { times, ending, order });
-    const steps = passage(old.steps, endMark(r, start));
+    const end = endMark(r, start);
+    if (outer >= 0 || (end === '' && !namesPair(r, start) && repeatsAll(run, former, times))) {
+      const all = run.out.splice(former);
+      // By two stars: here no other reading is open.
+      const mark = outer >= 0 ? '**' : '*';
+      run.out.push(repeatOf(mark, all, { times, ending, order }, { from: old.from, to: toOf(r) }));
+      return;
+    }
+    const steps = passage(old.steps, end);
     putAgain(r, run, steps, { times, ending, order });
     return;
   }
@@ -270,6 +279,37 @@ function repeatSince(r: Reader, run: Run, former: number, order: RepeatOrder): v
   }
   const steps = run.out.splice(former);
   run.out.push(repeatOf('*', steps, order, { from: steps[0]?.from ?? span.from, to: span.to }));
+}
+
+/** "Rep from first * around": of several stars in the row the first. */
+function namesFirst(r: Reader, start: number): boolean {
+  for (let i = start; i < r.at; i++) if (r.kind[i + 1] === T.star && isFirst(r, i)) return true;
+  return false;
+}
+
+/** "Rep between * and *", "rep from * to *": what stands between these alone. */
+function namesPair(r: Reader, start: number): boolean {
+  let stars = 0;
+  for (let i = start; i < r.at; i++) if (r.kind[i] === T.star) stars++;
+  return stars > 1;
+}
+
+const firstRepeat = (run: Run): number =>
+  run.out.findIndex((step) => step.kind === 'repeat' && step.mark === '*' && !step.again);
+
+/**
+ * "*Dc in next st, ch 1, rep from * once, tr in next st, ch 2, rep from * 3 times": one star for both, and the
+ * second order goes back over the first and all behind it.
+ */
+function repeatsAll(run: Run, former: number, times: Times): boolean {
+  const old = run.out[former] as RepeatStep;
+  if (old.mark !== '*' || old.times.kind !== 'times' || old.ending) return false;
+  if (times.kind !== 'times') return false;
+  const behind = run.out.slice(former + 1);
+  return (
+    behind.some(({ kind }) => kind === 'work' || kind === 'group') &&
+    behind.every(({ kind }) => kind !== 'repeat' && kind !== 'turn' && kind !== 'join')
+  );
 }
 
 /** Steps of a repeat that was worked before, once more. */

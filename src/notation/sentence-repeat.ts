@@ -65,6 +65,34 @@ function lastOfAlike(r: Reader, steps: readonly Step[], first: number): number {
   return first;
 }
 
+/**
+ * "Sk 3, 5 dc in next, sk 3, sc in next, sk 3, 5 dc in next … continue this pattern": where the steps begin
+ * that are told again, and how many there are before they are; at least two are told twice.
+ */
+function toldAgainIn(
+  r: Reader,
+  steps: readonly Step[],
+  first: number,
+): { readonly at: number; readonly n: number } | null {
+  if (steps.length - first < 4) return null;
+  // "Skip 3 chs" and then "skip 3" are the same.
+  const words = steps.map((step) =>
+    step.kind === 'skip' ? `skip ${step.place.n?.values[0] ?? 1}` : wordsOfStep(r, step),
+  );
+  for (let at = first; at <= steps.length - 4; at++) {
+    for (let n = 2; at + n + 2 <= steps.length; n++) {
+      let i = at + n;
+      while (i < words.length && words[i] === words[i - n]) i++;
+      if (i === words.length) return { at, n };
+    }
+  }
+  return null;
+}
+
+/** "Sc in 2nd ch from hook": it begins a row once. */
+const isFromHook = (step: Step | undefined): boolean =>
+  step?.kind === 'work' && (step.place?.fromHook ?? false);
+
 const wordsOfStep = (r: Reader, { from, to }: Step): string =>
   r.text
     .slice(r.base + from, r.base + to)
@@ -81,12 +109,14 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   const within = run.out.slice(0, first).some((step) => !opensRow(step));
   while (
     first < last - 1 &&
-    (opensRow(run.out[first]) || isMove(run.out, first)) &&
+    (opensRow(run.out[first]) || isMove(run.out, first) || isFromHook(run.out[first])) &&
     !(isChain(run.out[first]) && (within || isLoop(run.out, first) || isBridge(run.out, first)))
   )
     first++;
-  first = lastOfAlike(r, run.out, first);
-  const steps = run.out.slice(first);
+  const whole = lastOfAlike(r, run.out, first);
+  const told = whole === first ? toldAgainIn(r, run.out, first) : null;
+  first = told?.at ?? whole;
+  const steps = run.out.slice(first, told ? first + told.n : undefined);
   firstOfEach(steps, run.out[first - 1]);
   const [head] = steps;
   if (!head) return;

@@ -149,6 +149,8 @@ const looksOpening = (r: Reader, i: number): boolean =>
 /** "from *", "between * and *", "*-*", "rep * to *", "at **". */
 function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   let k = i - 1;
+  // "repeat from first *"
+  if (isFirst(r, k)) k--;
   if (r.kind[k] === T.word && r.value[k] === W.the) k--;
   const kind = r.kind[k];
   if (kind === T.word) {
@@ -170,6 +172,11 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   if (kind === T.open) return r.value[k - 1] === W.repeat || r.value[k - 1] === W.from;
   return kind === T.star && roles[k] === STAR.named && r.value[k - 1] !== W.from;
 }
+
+/** "First", "1st", of stars. */
+export const isFirst = (r: Reader, token: number): boolean =>
+  (r.kind[token] === T.ordinal && r.value[token] === 1) ||
+  (r.kind[token] === T.word && r.word[token] === W.first_word);
 
 function opensRepeated(r: Reader, i: number): boolean {
   if (r.kind[i + 1] === T.number) return mayBeStitch(r.word[i + 2]!) || r.word[i + 2] === W.ch;

@@ -4,7 +4,7 @@ import { readAlsoIn } from './also-in.ts';
 import { aroundObject } from './around-object.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
-import { clusterOver, drawnTogether, fixLegs } from './drawn-together.ts';
+import { clusterOver, drawnTogether, fixLegs, workedTogether } from './drawn-together.ts';
 import { letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
 import {
   eachOfMany,
@@ -62,6 +62,7 @@ export function readWork(r: Reader): WorkStep | null {
   draft.evenly = evenly;
   draft.from = fromOf(r, start);
   fixLegs(draft);
+  workedTogether(r, draft);
   readBehind(r, draft);
   draft.place = countedFromHook(draft.place);
   drawnInOne(draft);

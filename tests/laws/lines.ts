@@ -199,6 +199,9 @@ const REPEATS = us(
   Rnd 4: Ch 1, hdc in each of next 4 sts, 2 hdc in next st, 9 times.
   Rnd 4: Sc in next st twice, ch 1.
   Rnd 4: *Sc, ch 1* 3 times, sc in corner, rep between * and * 3 more times.
+  Rnd 4: *Sc in next st, ch 1; rep from * once, tr in next st, ch 2; rep from * around; join.
+  Rnd 4: *Sc in next st, ch 1; rep from * twice, tr in next st, *ch 2, dc in next st; rep from * once, ch 1; rep from first * 3 more times; join.
+  Rnd 4: Ch 3, *sc in next st, ch 1; rep from * once, tr in next st, ch 2; rep from * for a total of 4 times; join.
   Rnd 4: (Sc, ch 1) 3 times, sc in corner, rep from * twice.
   Rnd 4: *Sc in next st, ch 1; rep from * 3 times, omitting last ch 1.
   Rnd 4: *Sc in next st, ch 3; rep from *; join.

@@ -1,5 +1,5 @@
 /** Joins: a round that is closed, a chain made into a ring, yarn attached to finished work. */
-import type { JoinStep, Step } from '../../notation/index.ts';
+import type { JoinStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { foundationEdge, rotated, SPACE, unknownEdge } from '../edge.ts';
 import {
@@ -15,6 +15,7 @@ import {
 import { nounOf } from '../noun.ts';
 import { arrived, atJoin } from '../pieces.ts';
 import { takePlace } from '../place.ts';
+import { isSlip } from '../shape.ts';
 import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
 import { closeSpace } from './close-space.ts';
@@ -40,6 +41,7 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
   row.round = true;
   checkTop(hands, step);
   closeWithStitch(hands, step);
+  if (here.top && step.yarn === null && movesOn(hands, here)) return;
   const more = here.steps.slice(here.i + 1).some((next: Step) => WORKS.includes(next.kind));
   if (more && here.top && step.yarn === null) {
     hands.edge = { ...hands.edge, ring: true };
@@ -53,6 +55,19 @@ function makesOwnRing(hands: Hands, { place, yarn }: JoinStep, { steps, i }: Her
     return false;
   const goesOn = steps.slice(i + 1).some((next) => WORKS.includes(next.kind));
   return goesOn && !atStart(hands) && isOwnChain(hands, { ...place, fromHook: true });
+}
+
+/**
+ * "Join, sl st in next 2 dc and in ch-2 sp": slip stitches that end a round's words lead to where the next one
+ * begins, and are made then.
+ */
+function movesOn(hands: Hands, { steps, i }: Here): boolean {
+  const behind = steps.slice(i + 1).filter(({ kind }) => WORKS.includes(kind));
+  const slips = behind.filter((step): step is WorkStep => step.kind === 'work' && isSlip(step));
+  if (slips.length === 0 || slips.length < behind.length) return false;
+  hands.moves = slips;
+  hands.movesBase = hands.base;
+  return true;
 }
 
 /** "Attach yarn at left shoulder" where a part begins: on an edge of pieces that are finished. */

@@ -30,6 +30,11 @@ import { shellBehindSkip } from './shell-behind-skip.ts';
 
 /** Works the repeat. True: what follows it in the list has been worked too. */
 export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: Here): boolean {
+  const flat = firstPartAgain(hands, told, here);
+  if (flat) {
+    row.walk(hands, flat, row, { from: here.i, top: here.top });
+    return true;
+  }
   const step = lastOfEach(shellBehindSkip(hands, told));
   const turned = chainBehindEnding(step, here);
   if (turned) {
@@ -49,6 +54,29 @@ export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: 
     onePass(hands, step, row, last);
   }
   return false;
+}
+
+/**
+ * "*Dc in next st, ch 1, rep from * once, tr in next st, rep from * around": the second order may mean all
+ * since the star, or once more what the first one did. The row's steps in the latter reading, else `null`.
+ */
+function firstPartAgain(hands: Hands, step: RepeatStep, here: Here): readonly Step[] | null {
+  const [first] = step.steps;
+  const isShared =
+    step.mark === '*' && first?.kind === 'repeat' && first.mark === '*' && first.from === step.from;
+  if (!isShared) return null;
+  const reading = ask(hands.readings, {
+    doubt: 'rep from * twice over',
+    custom: 'all since the star',
+    alternatives: ['the first part'],
+    local: true,
+    ...spanAt(hands, step.order),
+  });
+  if (reading === 'all since the star') return null;
+  const { times, ending, order } = step;
+  const again: RepeatStep = { ...first, times, ending, order, again: true };
+  const { steps, i } = here;
+  return [...steps.slice(0, i), ...step.steps, again, ...steps.slice(i + 1)];
 }
 
 /** "(Sc 3, 2 sc in each of last 3 sts) twice": the last of a pass are its next ones. */

@@ -52,6 +52,7 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (here.top && restates(hands, step)) return;
   arrived(hands, onOnePiece(here) ? 'within' : 'free');
   if (isSlip(step)) {
+    if (hands.moves.length > 0 && hands.moves.includes(written)) return;
     // "Sl st in next st" with the round already full only closes it.
     if (here.top && hands.edge.ring && !hands.into && !hasLeft(hands) && !atStart(hands)) return;
     if (closesPetal(hands, step, row, here)) {

@@ -42,6 +42,15 @@ function unmarked({ times, steps }: RepeatStep, words: string, voice: Voice): st
 function starred(step: RepeatStep, steps: string, voice: Voice): string {
   const { mark, times } = step;
   const isTotal = times.kind === 'times' && times.more === false;
+  const [first] = step.steps;
+  if (first?.kind === 'repeat' && first.mark === '*' && !first.again && times.kind !== 'missing') {
+    // The star of the repeat within serves both.
+    const from = mark === '**' ? 'first *' : '*';
+    const n = isTotal
+      ? ` for a total of ${writeNumbers(times.n, voice)} times`
+      : after(times, voice);
+    return `${steps}; rep from ${from}${n}`;
+  }
   if (times.kind !== 'missing' && !isTotal) {
     // A repeat that opens this one has a star of its own, which must not run into this.
     const apart = steps.startsWith(mark) ? ' ' : '';

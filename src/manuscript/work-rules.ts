@@ -489,7 +489,9 @@ const isBeforeRowOne = (text: string, from: number, to: number): boolean =>
   /^(?:(?:using|with) [^,.]{1,24}, ?)?(?:(?:to )?(?:begin|start)(?: with|[:,])? )?(?:a )?(?:(?:ch|chain)(?: \((?:ch|chain)\))?(?: of)? \d{1,3}|\d{1,3} ch)\b[^.]{0,24}\.?$/i.test(
     text.slice(from, to),
   ) &&
-  /^\s*(?:(?:row|rnd|round|r) ?1\b|1st (?:row|rnd|round)|1[.)] )/i.test(text.slice(to, to + 40));
+  /^\s*(?:(?:rows?|rnds?|rounds?|r) ?1\b|1st (?:row|rnd|round)|1[.)] )/i.test(
+    text.slice(to, to + 40),
+  );
 
 /**
  * "Make a slip knot and chain 4 stitches.", "8 dc in mc" above "1. …": so begins a piece, and no

@@ -71,12 +71,16 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   if (!MAY_ORDER.has(wordAt(r, ahead)) && !isOneOf(r, COMPLETE, ahead)) return false;
   let k = ahead;
   while (isWord(r, W.and, k) || isWord(r, W.afterwards, k) || isWord(r, W.now, k)) k++;
+  // "Continue to repeat the pattern from * to * across"
+  if (isWord(r, W.continue, k) && isWord(r, W.to, k + 1) && isWord(r, W.repeat, k + 2)) k += 2;
   if (!isAgain(r, k)) return false;
   k += 1 + shortForm(r, k + 1);
   // "then repeat (2 dc in next st, dc in next st) to the end": the bracket is the repeat.
   if (holdsWork(r, k)) return false;
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
   if (kindAt(r, k + 1) === T.star && isFirst(r, r.at + k)) k++;
+  // "repeat the pattern from * to *"
+  if (isWord(r, W.pattern, k) && isWord(r, W.from, k + 1) && kindAt(r, k + 2) === T.star) k += 2;
   if (kindAt(r, k) === T.star) return starRole(r, r.at + k) !== STAR.open;
   const sense = wordAt(r, k);
   // "*ch 4, sc in next loop, repeat rnd, join": around.
@@ -111,6 +115,7 @@ export const orderOnly = (r: Reader): Times => readOrderHead(r).times;
 export function readOrderHead(r: Reader): { times: Times; mark: number } {
   while (!isAgain(r, 0)) r.at++;
   r.at += 1 + shortForm(r, 1);
+  if (isWord(r, W.the) && isWord(r, W.pattern, 1)) r.at++;
   if (isWord(r, W.pattern)) r.at++;
   const mark = eatMarks(r);
   if (isWord(r, W.round) && clauseEnds(r, 1)) r.at++;

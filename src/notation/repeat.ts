@@ -4,6 +4,7 @@
  */
 
 import { readEnding } from './ending.ts';
+import { goesOnOrder } from './goes-on.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { isWorked } from './plain-count.ts';
 import {
@@ -176,6 +177,8 @@ function orderBehindStar(r: Reader, counted: boolean): RepeatOrder | null {
     return { times, ending: readEnding(r), order };
   }
   if (isRepeatOrder(r)) return readOrder(r);
+  const on = goesOnOrder(r);
+  if (on) return { ...on, ending: readEnding(r) };
   if (kindAt(r) === T.number && isWord(r, W.times, 1)) {
     const from = fromOf(r, r.at);
     const times = readTimes(r, false);

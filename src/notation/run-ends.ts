@@ -1,6 +1,7 @@
 /** Where a run of steps ends: by the sign that opened it. */
 
 import { formOf, phrasesOf } from './dictionary.ts';
+import { goesOnTo } from './goes-on.ts';
 import { isWord, kindAt, type Reader, wordAt } from './reader.ts';
 import { isRepeatOrder } from './repeat-order.ts';
 import type { Run } from './run.ts';
@@ -19,7 +20,8 @@ export function runEnds(r: Reader, run: Run): boolean {
       if (kind === T.close) return true;
       if (kind === T.star) return starRole(r, r.at) === STAR.close;
       if (kind === T.number) return timesAlone(r, run);
-      return kind === T.word && isRepeatOrder(r) && run.out.length > 0;
+      if (kind !== T.word || run.out.length === 0) return false;
+      return isRepeatOrder(r) || goesOnTo(r) > 0;
     case 'list':
       return (
         kind === T.stop ||

@@ -57,7 +57,7 @@ export function putWords(r: Reader, run: Run, start: number, kind: 'remark' | 'u
   }
   const joins = last?.kind === kind && run.out.length > run.sentence;
   if (kind === 'unread') {
-    const step = unreadStep(r, start);
+    const step = unreadStep(r, start, endsOrder(r, run, start));
     if (!joins || last.kind !== 'unread') run.out.push(step);
     else
       run.out[run.out.length - 1] = {
@@ -67,6 +67,13 @@ export function putWords(r: Reader, run: Run, start: number, kind: 'remark' | 'u
       };
   } else if (joins) run.out[run.out.length - 1] = { kind, from: last.from, to };
   else run.out.push({ kind, from, to });
+}
+
+/** Right behind "rep from *", which says no number: words there can only tell how far it goes. */
+function endsOrder(r: Reader, { out }: Run, start: number): boolean {
+  const last = out.at(-1);
+  if (last?.kind !== 'repeat' || last.ending || last.to !== r.to[start - 1]) return false;
+  return last.times.kind === 'until' && last.times.from === last.times.to;
 }
 
 const lesser = (one: UnreadStep['says'], other: UnreadStep['says']): UnreadStep['says'] =>

@@ -27,6 +27,7 @@ import { angleCount, countBehindTurn, countOrSign } from './plain-count.ts';
 import { putStep, workStep } from './put-step.ts';
 import {
   clauseEnds,
+  isGlued,
   isOneOf,
   isWord,
   kindAt,
@@ -164,6 +165,7 @@ function stitchWord(r: Reader, run: Run, shape: StitchTerm['shape']): void {
   }
   if (doubles(r, run)) return;
   const shapes = shape === 'increase' || shape === 'together';
+  if (shapes && run.out.length === 0 && namesShaping(r, run)) return;
   if (shapes && (shapesEnds(r, run) || toldShaping(r, run))) return;
   if (stitchStep(r, run)) return;
   if (opensRemark(r)) return remarkClause(r, run);
@@ -259,6 +261,17 @@ function wordStep(r: Reader, run: Run): void {
   if (any) return putStep(r, run, any);
   if (opensRemark(r)) return remarkClause(r, run);
   leftOver(r, run);
+}
+
+/** "Increase - 2 hdc in first sc and in each sc across": what the row does, before its work. */
+function namesShaping(r: Reader, run: Run): boolean {
+  const sign = kindAt(r, 1) === T.colon || (kindAt(r, 1) === T.dash && !isGlued(r));
+  const works = kindAt(r, 2) === T.number ? wordAt(r, 3) : wordAt(r, 2);
+  if (!sign || run.end !== 'text' || !mayBeStitch(works)) return false;
+  const start = r.at++;
+  putWords(r, run, start, 'remark');
+  r.at++;
+  return true;
 }
 
 /** "In any ch-2 sp, ch 3, …": the yarn is taken up there. */

@@ -19,9 +19,11 @@ const WORK: SenseSet = new SenseSet([
 /** Words that speak of rows and places without naming any. */
 const ORDERS: SenseSet = new SenseSet([W.each, W.every, W.next, W.repeat, W.work, W.row, W.round]);
 
-/** The step of the words from token `start` to where the reader stands. */
-export function unreadStep(r: Reader, start: number): UnreadStep {
-  return { kind: 'unread', says: sayingOf(r, start), from: fromOf(r, start), to: toOf(r) };
+/** The step of the words from token `start` to where the reader stands; `extent`: they tell how far a repeat goes. */
+export function unreadStep(r: Reader, start: number, extent = false): UnreadStep {
+  const says = sayingOf(r, start);
+  const span = { from: fromOf(r, start), to: toOf(r) };
+  return { kind: 'unread', says: extent && says === 'no number' ? 'nothing' : says, ...span };
 }
 
 function sayingOf(r: Reader, start: number): UnreadStep['says'] {

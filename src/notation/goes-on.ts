@@ -1,0 +1,40 @@
+/**
+ * "Keep repeating this until you get to the end of the row", "do this all the way around", "and so on to the
+ * end", "alternate again across your row": words that name no repeat, for what stands before them.
+ */
+import { fromOf, isOneOf, type Reader, toOf, wordsOf } from './reader.ts';
+import type { RepeatOrder } from './repeat-step.ts';
+import { T } from './tokens.ts';
+
+const OPENS = wordsOf('keep continue carry go repeat do and then now alternate etc');
+
+const THIS =
+  '(?:with )?(?:this|that|these|like (?:this|that)|the same(?: thing)?|in (?:this|the same) (?:manner|way|pattern|fashion)|this (?:alternating )?(?:pattern|sequence|process|step)|the (?:pattern|sequence|process)|these (?:steps|stitches))';
+const TO_THE_END =
+  '(?:all the way |right )?(?:to (?:the )?(?:very )?end|(?:un)?till? (?:the end|you (?:reach|get to|come to|are at) the (?:very )?end)|around|across|along|down)(?: (?:of )?(?:the |your )?(?:row|round|rnd|chain|ch))?';
+const GOES_ON = new RegExp(
+  `^(?:(?:and|then|now),? )*(?:(?:keep|continue|carry on|go on) (?:(?:repeating|doing)(?: ${THIS})?|(?:working|going) ${THIS}|to repeat ${THIS})|(?:keep on|keep|continue|carry on|go on|repeat|do) ${THIS}|alternate again|and so on,?|etc\\.?,?) ${TO_THE_END}(?=[ ]?[.,;:(!\\[]| and work |\\s*$)`,
+  'i',
+);
+
+/** The end of such words, counted from the start of the instruction; 0 where none stand. */
+export function goesOnTo(r: Reader): number {
+  if (!isOneOf(r, OPENS)) return 0;
+  const before = r.kind[r.at - 1];
+  if (before !== T.stop && before !== T.comma && before !== T.semicolon && before !== T.close)
+    return 0;
+  const from = fromOf(r, r.at);
+  const said = GOES_ON.exec(r.text.slice(r.base + from, r.base + from + 120));
+  return said ? from + said[0].length : 0;
+}
+
+/** The order that such words give, whose ending is left to be read; `null`: none stand here. */
+export function goesOnOrder(r: Reader): Omit<RepeatOrder, 'ending'> | null {
+  const end = goesOnTo(r);
+  if (end === 0) return null;
+  const from = fromOf(r, r.at);
+  while (r.kind[r.at] !== T.end && fromOf(r, r.at) < end) r.at++;
+  const span = { from, to: toOf(r) };
+  const until = { kind: 'end', word: 'across', ...span } as const;
+  return { times: { kind: 'until', until, ...span }, order: span };
+}

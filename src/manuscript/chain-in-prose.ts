@@ -20,8 +20,13 @@ const ALONG_CHAIN =
 
 /** Whether the row at `from`, whose label may have a line of its own, works into a foundation chain. */
 export const worksIntoChain = (text: string, from: number): boolean =>
-  ALONG_CHAIN.test(text.slice(from, from + 160)) ||
-  INTO_CHAIN.test(text.slice(from, from + 160).replace(/\n\s*\n[\s\S]*/, ''));
+  !OWN_CHAIN.test(text.slice(from, from + 80)) &&
+  (ALONG_CHAIN.test(text.slice(from, from + 160)) ||
+    INTO_CHAIN.test(text.slice(from, from + 160).replace(/\n\s*\n[\s\S]*/, '')));
+
+/** "Row 1: Ch 136, dc in 4th ch from hook": the row makes the chain itself. */
+const OWN_CHAIN =
+  /^[^:.\n]{0,24}[:.–-]\s*(?:(?:with|using) [^,.:\n]{1,24},? )?(?:make a )?(?:ch|chain)(?: of)? \d{2,3}\b/i;
 
 /**
  * Where the paragraph names the chain, to the end of that sentence; `null` where it names none, or
@@ -43,7 +48,11 @@ export function chainInProse(text: string, { from, to }: Span): Span | null {
 
 /** "Multiple of 6 + 3", "Stitch multiple: 6 plus 3 (add 2 for base chain)", "an odd number of stitches". */
 const MULTIPLE =
-  /\bmultiples?\s*(?:of\s*|:\s*)?\d{1,3}\b(?!\s*(?:rows?|rounds?|rnds?|colou?rs|inches|cm)\b)|\b(?:even|odd|uneven) number of (?:ch|st)/gi;
+  /\bmultiples?\s*(?:of\s*|:\s*)?\d{1,3}\b(?!\s*(?:rows?|rounds?|rnds?|colou?rs|inches|cm)\b)|\b(?:an )?(?:even|odd|uneven) number of (?:ch|st)/gi;
+
+/** "I used 22 for this cloth." behind the multiple: how many somebody made. */
+const MADE_BY_ME =
+  /^\s*I (?:used|made|chained|did|started with)(?: a| ch(?:ain)?)? \d{1,3}\b[^.\n]*/i;
 
 /** Where the paragraph tells what the foundation is a multiple of; `null` where it tells several. */
 export function multipleInProse(text: string, { from, to }: Span): Span | null {
@@ -54,5 +63,7 @@ export function multipleInProse(text: string, { from, to }: Span): Span | null {
   if (said.size > 1) return null;
   const at = from + first.index;
   const end = text.slice(at, to).search(/[.!?;](?:\s|$)|\n(?!\s*(?:of|plus|and|\+|\(?add)\b)/i);
-  return { from: at, to: end < 0 ? to : at + end + 1 };
+  if (end < 0) return { from: at, to };
+  const sample = MADE_BY_ME.exec(text.slice(at + end + 1, Math.min(to, at + end + 80)));
+  return { from: at, to: at + end + 1 + (sample?.[0].length ?? 0) };
 }

@@ -1,5 +1,6 @@
 /** "a multiple of 6 + 3", "multiples of 8 plus 4 (add 2 for base chain)", "an even number of chains". */
 import {
+  clauseEnds,
   eatWord,
   fromOf,
   isOneOf,
@@ -36,7 +37,10 @@ export function startsMultiple(r: Reader): boolean {
 /** "(ch 28 shown)", "; the sample has 27", "e.g. 33": how many chains of the multiple somebody made. */
 export function readSample(r: Reader, { of, plus }: Multiple): Numbers | null {
   const start = r.at;
-  if (kindAt(r) !== T.open && kindAt(r) !== T.semicolon && kindAt(r) !== T.comma) return null;
+  const kind = kindAt(r);
+  // "… an even number of stitches. I used 22 for this cloth."
+  const told = kind === T.stop && spelled(r, r.at + 1) === 'i' && kindAt(r, 3) === T.number;
+  if (kind !== T.open && kind !== T.semicolon && kind !== T.comma && !told) return null;
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
   for (let k = 1; k < 9 && kindAt(r, k) !== T.end && r.at + k !== close; k++) {
     const n = valueAt(r, k);
@@ -44,7 +48,7 @@ export function readSample(r: Reader, { of, plus }: Multiple): Numbers | null {
     const from = fromOf(r, r.at + k);
     r.at += k + 1;
     const numbers = { values: [n], from, to: toOf(r) };
-    while (kindAt(r) === T.word) r.at++;
+    while (told ? !clauseEnds(r) : kindAt(r) === T.word) r.at++;
     if (close >= 0) r.at = close + 1;
     return numbers;
   }

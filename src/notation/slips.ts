@@ -46,6 +46,7 @@ function knownSlip(r: Reader, token: number, isRow: boolean): readonly string[] 
 }
 
 function meant(r: Reader, token: number): readonly string[] | null {
+  if (isSkip(r, token)) return ['skip'];
   const word = spelled(r, token);
   // A name of the pattern's own, of a stitch or a yarn, is no slip.
   if (r.specials?.has(r.hash[token]!) || isYarn(r, word)) return null;
@@ -57,6 +58,21 @@ function meant(r: Reader, token: number): readonly string[] | null {
 }
 
 const CHAIN = wordsOf(SCANNED_CHAIN);
+
+const SKIPS = wordsOf('ship skp sip kip ski');
+
+/** "Ch 3, ship 1 sc, dc in next 3 sc": a word of English where only a skip fits. */
+function isSkip(r: Reader, token: number): boolean {
+  if (!isOneOf(r, SKIPS, token - r.at)) return false;
+  const before = r.kind[token - 1];
+  const opens =
+    token === FIRST || (before !== T.word && before !== T.number && before !== T.ordinal);
+  const next = r.word[token + 1];
+  const which = next === W.first_word || next === W.next || r.kind[token + 1] === T.ordinal;
+  const behind = r.word[token + 2] ?? 0;
+  const isStitch = behind === W.st || mayBeStitch(behind);
+  return isStitch && opens && (which || r.kind[token + 1] === T.number);
+}
 
 function isYarn(r: Reader, word: string): boolean {
   for (const yarn of r.known.yarns) if (yarn.toLowerCase() === word) return true;

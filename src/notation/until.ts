@@ -345,7 +345,26 @@ function untilMade(r: Reader, start: number): Until | null {
     return { kind: 'last', n, noun, chain: false, from: fromOf(r, start), to: toOf(r) };
   if (isWord(r, W.in) && isWord(r, W.all, 1)) r.at += 2;
   else eatWord(r, W.total);
+  passMore(r);
   return end(r, start);
+}
+
+/** "until there are 9 clusters of 3 dc and 9 ch-1 spaces between clusters": what else there is by then. */
+function passMore(r: Reader): void {
+  for (let guard = 0; guard < 3; guard++) {
+    const start = r.at;
+    if (isWord(r, W.of) || isWord(r, W.and)) {
+      r.at++;
+      if (readNumbers(r) && readNoun(r)) continue;
+      r.at = start;
+    } else if (isWord(r, W.between)) {
+      r.at++;
+      readNumbers(r);
+      if (readNoun(r)) continue;
+      r.at = start;
+    }
+    return;
+  }
 }
 
 /** "until 3 stitches are left unworked", "until 1 st is left undone": short of them. */

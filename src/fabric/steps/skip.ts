@@ -36,7 +36,8 @@ function namesItsOwn(hands: Hands, step: SkipStep): boolean {
   const { place } = step;
   // "Skip 1 st" does not say which; "skip next st" does.
   const isOne = place.n === null ? place.pick === 'this' : numberFor(hands, place.n) === 1;
-  if (!isOne || place.each || nounOf(place).kind !== 'stitch') return false;
+  const { kind } = nounOf(place);
+  if (!isOne || place.each || (kind !== 'stitch' && kind !== 'stem')) return false;
   // Nothing is made yet but the chain, and it leaves no space behind it.
   if (hands.first === null || hands.nodes.n !== hands.rowFrom + 1) return false;
   if (!hands.startChains.has(hands.rowFrom)) return false;

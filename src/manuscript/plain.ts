@@ -64,7 +64,7 @@ export function plainText(text: string): string {
   const numbered = NUMBERED_LABEL.test(plain);
   if (numbered) plain = withoutLabelledSteps(plain);
   plain = withOwnWords(plain);
-  if (numbered) plain = plain.replace(LISTED_LABEL, inkless);
+  if (numbered) plain = plain.replace(LISTED_LABEL, inkless).replace(LISTED_TITLE, inkless);
   if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
   if (plain.includes('-\n')) plain = withWholeWords(plain);
   if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
@@ -120,6 +120,10 @@ const INSERT_YARN =
 /** "2. Round 2: …", "6-9. Rounds 6-9: …": the number of a web page's list before a row's own label. */
 const LISTED_LABEL =
   /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)](?:[ \t]+|[ \t]*\r?\n[ \t]*)(?=(?:round|rnd|row)s? ?\d)/gim;
+
+/** "1. The Foundation Chain" above "2. Row 1: …": an item of the same list that names what stands below it. */
+const LISTED_TITLE =
+  /^[ \t]*\d{1,2}[.)][ \t]+(?:The |Your )?(?:Foundation|Starting|Base)(?: Chain| Row)?[ \t]*$/gim;
 
 /** What every such text has, found sooner than its lines. */
 const NUMBERED_LABEL = /[.)]\s+r(?:ound|nd|ow)s? ?\d/i;

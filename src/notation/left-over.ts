@@ -1,7 +1,7 @@
 /** Words that begin no step: talk, where they are such as rows have none of, or unread. */
 
 import { mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
-import { clauseEnds, isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
+import { clauseEnds, isWord, kindAt, onNewLine, type Reader, spelled, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -10,6 +10,7 @@ import { FIRST, T } from './tokens.ts';
 /** Words that begin no step: up to the clause's end or to the next word that does. */
 export function leftOver(r: Reader, run: Run): void {
   const start = r.at;
+  if (passHeading(r, run)) return putWords(r, run, start, 'remark');
   let known = isKnown(r);
   r.at++;
   // "12 sc on the second leg = 24 sc": the count is none of the words before its sign.
@@ -32,6 +33,22 @@ export function leftOver(r: Reader, run: Run): void {
     isLead(r, run, start) ||
     isCry(r, run, start);
   putWords(r, run, start, aside ? 'remark' : 'unread');
+}
+
+/**
+ * "Row 1: Establishing the Pattern" above the row's own lines: what it is called. No stitch, number or order
+ * stands in it, and it has no stop at its end.
+ */
+function passHeading(r: Reader, run: Run): boolean {
+  if (run.out.length > 0 || run.end !== 'text') return false;
+  for (let k = 0; k < 8 && kindAt(r, k) === T.word; k++) {
+    if (k > 0 && onNewLine(r, r.at + k)) {
+      r.at += k;
+      return true;
+    }
+    if (mayBeStitch(wordAt(r, k)) || ORDERS.has(wordAt(r, k))) return false;
+  }
+  return false;
 }
 
 /**

@@ -81,7 +81,11 @@ const isFootnote = ({ placed }: Placed, star: Mark): boolean =>
 
 const QUIET: ReadonlySet<string> = new Set(['remark', 'fasten-off', 'spiral', 'turn', 'yarn']);
 
+/** In words, or in words that were read as an order: "continue the pattern to the end". */
 const saysRepeat = ({ manuscript }: Scene, { placed }: Placed): boolean =>
+  placed.instruction.steps.some(
+    (step) => step.kind === 'repeat' && step.mark === '*' && step.order.to > step.order.from,
+  ) ||
   /\b(?:rep|rpt|repeat|repeats|repeating|times|twice|around|across|to end)\b/i.test(
     manuscript.text.slice(placed.from, placed.to).replace(/[\s\S]*?[*†‡]/, ''),
   );

@@ -65,6 +65,70 @@ Row 2: Ch 2, turn, dc in each st across. [23 dc]
   });
 });
 
+describe('how far and how often', () => {
+  test.each([
+    'rep from * down the line',
+    'rep from * acrocc',
+    'continue to repeat the pattern from * to * across',
+    'continue the pattern to the end',
+    'do this all the way across',
+    'alternate again all the way across your row',
+  ])('%s', (order) => {
+    expect([...worked(mesh(`${order}, turn.`), 'Row 2'), ...complaints(mesh(`${order}, turn.`))]).toEqual([
+      'Row 2 11 unstated',
+    ]);
+  });
+
+  test('until there are so many of one and of another', () => {
+    const text = `Ch 29.
+Row 1: Dc in 4th ch from hook, dc in next 4 ch, *ch 2, sk 2 ch, dc in next 5 ch; rep from * until there are 4 groups of 5 dc and 3 ch-2 spaces between groups, turn.`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([21]);
+  });
+
+  test('the name of a row that shapes is no increase of its own', () => {
+    const row = (count: number): string =>
+      `Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across. (19 sts)\nRow 2: Increase - 2 hdc in first sc and in each sc across. (${count} sts)`;
+    expect(worked(row(38), 'Row 2')).toEqual(['Row 2 38 proven']);
+    expect(complaints(row(39))).toEqual(['3 count-mismatch']);
+  });
+
+  test('a title between the label and the lines of the row', () => {
+    const text = 'Ch 20.\nRow 1: Setting up the Mesh\nSc in 2nd ch from hook, *ch 1, sk 1 ch, sc in next ch; rep from * across. (10 sc)';
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 10 proven']);
+  });
+});
+
+describe('foundations of flat pieces', () => {
+  const row1 = 'Row 1: Sc in 2nd ch from hook, *ch 1, sk 1 ch, sc in next ch; rep from * across. (12 sc)';
+
+  test('what somebody used of a multiple', () => {
+    const text = `Start the cloth by chaining an even number of stitches. I used 24 for this one.\n\n${row1}`;
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 12 proven']);
+  });
+
+  test('a row that makes its own chain stands on no multiple told above', () => {
+    expect(made('Stitch Multiple: 2\n\nRow 1: Ch 24, sc in 2nd ch from hook and in each ch across. turn')).toEqual([23]);
+  });
+
+  test('a chain below a long title', () => {
+    const text = `Easy Seaside Stitch Crochet Baby Blanket
+
+PATTERN FOR THE EASY SEASIDE STITCH CROCHET BABY BLANKET
+Ch 24 stitches
+Rows 1 & 2: ch 1, sc to end, turn (23)
+`;
+    expect(made(text)).toEqual([23, 23]);
+  });
+
+  test('"skip 1 sc" behind a chain that counts is its own place, where the count says so', () => {
+    const row = (n: number): string =>
+      `Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across. (19 sc)\nRow 2: Ch 3 (counts as 1 dc), ship 1 sc, 1 dc into each of next ${n} sc. (19 sts)`;
+    expect(worked(row(18), 'Row 2')).toEqual(['Row 2 19 proven']);
+    expect(complaints(row(17))).toEqual(['3 count-mismatch']);
+  });
+});
+
 describe('places of flat pieces', () => {
   const DC = 'Ch 13.\nRow 1: Dc in 4th ch from hook and in each ch across, turn. (11 dc)\n';
 

@@ -116,9 +116,9 @@ describe('foundations of flat pieces', () => {
 
 PATTERN FOR THE EASY SEASIDE STITCH CROCHET BABY BLANKET
 Ch 24 stitches
-Rows 1 & 2: ch 1, sc to end, turn (23)
+Rows 1 & 2: ch 1, sc to end, turn
 `;
-    expect(made(text)).toEqual([23, 23]);
+    expect(made(text)).toEqual([24, 24]);
   });
 
   test('"skip 1 sc" behind a chain that counts is its own place, where the count says so', () => {

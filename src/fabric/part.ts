@@ -539,7 +539,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
       stated === null &&
       (attempted.result.facts.some(({ kind }) => kind === 'not-followed') ||
         (hands.unread && hands.statedStitches !== result.tally.stitches) ||
-        (result.edge.open && hands.statedStitches < 0) ||
+        (result.edge.open && hands.statedStitches < 0 && !tellsItsNumber(shape)) ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,
     openCount: stated !== null && result.edge.open,
@@ -550,6 +550,17 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     side: result.side,
   };
   if (shape.fastensOff) hands.edge = bareEdge('none');
+}
+
+/** "Work 40 sc evenly around the top", "40 hdc around": so many, whatever lies beneath. */
+function tellsItsNumber({ steps }: ReturnType<typeof shapeOf>): boolean {
+  const works = [...allSteps(steps)].filter(
+    ({ kind }) => kind !== 'chain' && kind !== 'join' && kind !== 'turn' && kind !== 'remark',
+  );
+  const [work] = works;
+  if (works.length !== 1 || work?.kind !== 'work') return false;
+  const { stitch, n, place, alsoIn } = work;
+  return stitch.shape === 'one' && !place && alsoIn.length === 0 && (n?.values[0] ?? 0) > 3;
 }
 
 /** "Shell in next sc", "V-st in next sp", where nothing says what such a stitch is made of. */

@@ -88,7 +88,7 @@ const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/
 
 /** A small piece run on behind the work: "(30). Stalk: ch 5, sc in 2nd ch …". */
 const NAMED =
-  /[.)]\s{1,3}\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?(?: \([Mm]ake (?:\d|two)\))?: (?=[Cc]h(?:ain)? \d)/gu;
+  /[.)]\s{1,3}(?!R(?:ow|nd|ound)s?:)\p{Lu}[\p{L}]{2,14}(?: \p{L}{2,14})?(?: \([Mm]ake (?:\d|two)\))?: (?=[Cc]h(?:ain)? \d)/gu;
 
 /** "… 3rd ch from hook. BLANKET Ch 110. Row 1: …": the piece, named in capitals. */
 const CAPITALS =

@@ -25,7 +25,7 @@ export function plainText(text: string): string {
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
   if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
   if (LOOKALIKE.test(plain)) plain = withoutLookalikes(plain);
-  if ((plain.includes('lst') && /\dlst|\blst/.test(plain)) || plain.includes(' Ist '))
+  if ((plain.includes('lst') && /\dlst|\blst/.test(plain)) || plain.includes('Ist '))
     plain = plain.replace(SCANNED_FIRST, '$11st');
   if (BROKEN_CHAIN.test(plain)) plain = plain.replace(BROKEN_CHAINS, onOneLine);
   if (BROKEN_NAME.test(plain)) plain = plain.replace(BROKEN_NAMES, onOneLine);

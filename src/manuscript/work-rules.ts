@@ -2,6 +2,7 @@
 
 import {
   NO_VOCABULARY,
+  opensSeam,
   readInstruction,
   readsAsWork,
   startsInstruction,
@@ -24,9 +25,14 @@ export function mayHoldRow(scan: Scan, { from, to }: Span): boolean {
   if (scan.section !== 'work' && options.titles === 'headings') {
     return scan.section !== 'notes' && hasLabelEnd(scan.text, from, to);
   }
+  if (scan.section === 'notes' && isNumberedNote(scan.text, from, to)) return false;
   if (scan.section !== 'work') return hasLabelEnd(scan.text, from, to);
   return !isInProse(scan, from) || hasColon(scan.text, from, to);
 }
+
+/** "2. When joining rounds, skip the beginning ch-1.": a note of a list, for it has no count as rows of lists have. */
+const isNumberedNote = (text: string, from: number, to: number): boolean =>
+  /^\d{1,2}[.)]\s/.test(text.slice(from, from + 5)) && !endsWithCount(text, from, to);
 
 /** Wrapped prose may break before "Rnd 10. Sew on the loop."; a colon is seldom behind it. */
 const hasColon = (text: string, from: number, to: number): boolean =>
@@ -52,6 +58,7 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (opensAs(ENDS_ROW, text, from, text.length)) return true;
   if (opensAs(CLAUSE, text, from, text.length) && isBroken(text, open)) return true;
   if (isNoteBelow(text, from, to) || isOther(text, from, to)) return false;
+  if (opensSeam(text, from, to)) return false;
   if (opensAs(MADE_TWICE, text, from, text.length)) return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
     if (starts === 'command' || starts === 'likely' || NAMED_LINE.test(text.slice(from, from + 40)))

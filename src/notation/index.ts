@@ -15,6 +15,7 @@ export { NUMBER_WORDS } from './number-words.ts';
 export { placeWith } from './place-draft.ts';
 export { readInstruction } from './read.ts';
 export { nameOfRow } from './rows-again.ts';
+export { opensSeam } from './seam.ts';
 export { readSpecial, readSpecialAgain } from './special.ts';
 export { readsAsWork, startsInstruction, startsWithLabel } from './starts.ts';
 export { heightOf, STEMS, type Stem, type StemId, stemOf, wordFor } from './stems.ts';

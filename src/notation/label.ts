@@ -8,7 +8,7 @@ import { afterNumbers, closeLabel, skipBracket } from './label-behind.ts';
 import { clearedLabel, copyOfLabel, type LabelDraft } from './label-draft.ts';
 import { readLabelNumbers } from './label-numbers.ts';
 import { nearRowWord } from './near-words.ts';
-import { readNumbers } from './numbers.ts';
+import { readNumbers, sizeList } from './numbers.ts';
 import {
   fromOf,
   isGlued,
@@ -243,7 +243,7 @@ function named(r: Reader, draft: LabelDraft): boolean {
     if (isRowName(r, k)) break;
     if (kindAt(r, k) === T.number) {
       r.at = start + k;
-      n = readNumbers(r);
+      n = numberOfRows(r);
       k = r.at - start;
       r.at = start;
     } else k++;
@@ -294,6 +294,17 @@ function named(r: Reader, draft: LabelDraft): boolean {
     return true;
   }
   return draft.sizes !== '';
+}
+
+/** "Next 4 rows", "Next 1 (2) Rounds": a bracket before the row's name has other sizes, however many they are. */
+function numberOfRows(r: Reader): Numbers | null {
+  const start = r.at;
+  const values: (number | null)[] = [r.value[start] ?? 0];
+  r.at++;
+  if (kindAt(r) === T.open && sizeList(r, values) && isRowName(r))
+    return { from: fromOf(r, start), to: toOf(r), values };
+  r.at = start;
+  return readNumbers(r);
 }
 
 /** "Armhole row:", "First half round:": a name of up to three words, told by its colon. */

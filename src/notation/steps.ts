@@ -44,6 +44,7 @@ import { readRowsAgain, readThisAgain } from './rows-again.ts';
 import { endRun, endSentence, newRun, putWords, type Run } from './run.ts';
 import { runEnds } from './run-ends.ts';
 import { forgetScan } from './scan.ts';
+import { seams } from './seam.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { sentenceTimes } from './sentence-repeat.ts';
@@ -310,6 +311,7 @@ function stitchStep(r: Reader, run: Run): boolean {
     remarkClause(r, run);
     return true;
   }
+  if (seams(r, run)) return true;
   const start = r.at;
   const work = readWork(r);
   const next = wordAt(r);

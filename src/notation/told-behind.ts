@@ -19,6 +19,7 @@ import { plainWork } from './work-draft.ts';
 /** Settles the steps of one instruction in place, each rule on what those before it left. */
 export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
+  if (isHinted(r, EVENLY)) evenlyToldBehind(steps, r);
   startsInBracket(steps);
   if (isHinted(r, MORE)) settleMore(steps);
   settleBackAlongChain(steps, r);
@@ -34,6 +35,7 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
   }
 }
 
+const EVENLY = hintOf([W.evenly]);
 const MORE = hintOf([W.more]);
 const CORNER = hintOf([W.corner]);
 const END = hintOf([W.end, W.ending]);
@@ -77,6 +79,21 @@ function spreadIncreases(steps: Step[]): void {
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }
 }
+
+/** "40 sc around the top of the cuff as evenly as possible", "…, spacing them evenly": how they are spread. */
+function evenlyToldBehind(steps: Step[], r: Reader): void {
+  for (let i = 1; i < steps.length; i++) {
+    const [work, told] = [steps[i - 1], steps[i]];
+    if (work?.kind !== 'work' || told?.kind !== 'remark' || work.evenly || work.place) continue;
+    if (work.until?.kind !== 'end' || (work.n?.values[0] ?? 0) < FEWEST_SPREAD) continue;
+    if (!SPREAD.test(r.text.slice(r.base + work.to, r.base + told.to))) continue;
+    steps[i - 1] = { ...work, evenly: true, until: null };
+  }
+}
+
+const FEWEST_SPREAD = 4;
+/** In the same sentence. */
+const SPREAD = /^[^.;]*\bevenly\b/i;
 
 /** "1 sc in each sc, inc 3 sc evenly": into each means to the end. */
 const toEnd = ({ to }: WorkStep): Until => ({ kind: 'end', word: 'across', from: to, to });

@@ -249,8 +249,8 @@ const fillsRow = (hands: Hands, step: WorkStep): boolean => {
   const { shape } = step.stitch;
   const n = shape === 'one' || shape === 'increase' ? numberFor(hands, step.n) : null;
   const places = remaining(hands);
-  if (n === null || hands.edge.open || (shape === 'increase' && n < 2)) return false;
-  return (n > 2 && n === places) || n > MOST_IN_ONE;
+  if (n === null || (shape === 'increase' && n < 2)) return false;
+  return (n > 2 && n === places && !hands.edge.open) || n > MOST_IN_ONE;
 };
 
 /** "2 sc in next sts": more than one place, as many as stitches are named. */

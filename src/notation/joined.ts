@@ -32,6 +32,8 @@ const PIECES =
   'legs?|arms?|ears?|foot|feet|paws?|wings?|toes?|horns?|fingers?|pieces?|panels?|straps?|sleeves?|motifs?|squares?|hexagons?';
 const ORDINAL = '(?:first|second|third|fourth|other|left|right|1st|2nd|3rd|4th|both|two)';
 
+const TOY = 'head|body|belly|torso';
+
 /** A piece by its number; "first half double crochet" is none. */
 const NUMBERED = new RegExp(
   String.raw`\b${PREPOSITION}(${ORDINAL})\s+(${PIECES}|half(?!\s+(?:double|treble)))\b|` +
@@ -42,6 +44,8 @@ const NUMBERED = new RegExp(
     String.raw`(?<=\d\s?(?:sc|dc|hdc)\s(?:tog|together)\s)(with)\s+(?:the\s+)?(?:)(legs?|arms?|wings?|tail|ears?)\b|` +
     // "Ch 3 and join it with the first one": whose name stands elsewhere.
     String.raw`(?<=\bjoin(?:\sit)?\s)(to|with)\s+(?:the\s+)?(first|second|other)\s+one\b|` +
+    // "30 sc around both head and body": all the way round two pieces that are held together.
+    String.raw`\b(around|round|along|across|through)\s+(both)\s+(?:the\s+)?(${TOY})\s+and\s+(?:the\s+)?[a-z]+\b|` +
     // Sides have other meanings too: "the second side of the chain", "right side facing".
     String.raw`\b(of)\s+(?:the\s+)?(first|second|1st|2nd)\s+(sides?)\b(?!\s+of\b)`,
   'gi',
@@ -51,10 +55,10 @@ const NAMED = new RegExp(String.raw`\b${PREPOSITION}(body|head|yoke|torso)\b()`,
 
 const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'repeat', 'skip', 'join']);
 
-/** The words of `PIECES`, "half" and "side". */
+/** The words of `PIECES` and `TOY`, "half" and "side". */
 const PIECE = hintOf(
   [],
-  `${PIECES}|${MOTIFS}|half|sides?`
+  `${PIECES}|${MOTIFS}|${TOY}|half|sides?`
     .split('|')
     .flatMap((piece) => [piece.replace('s?', ''), piece.replace('s?', 's')])
     .join(' '),

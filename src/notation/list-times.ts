@@ -12,9 +12,73 @@ export function settleListTimes(steps: readonly Step[], counts: readonly StatedC
   while (behind > 0 && AFTER.has(steps[behind - 1]!.kind)) behind--;
   const last = steps[behind - 1];
   // Most lists end otherwise, or have no count that could tell.
-  if (last?.kind !== 'work' || !last.numberAfter || counts.length !== 1) return steps.slice();
+  if (counts.length !== 1) return steps.slice();
+  if (last?.kind === 'repeat') return settledRepeat(steps, behind, counts);
+  if (last?.kind !== 'work' || !last.numberAfter) return steps.slice();
+  const parted = behind === 1 ? partedLegs(last, counts) : null;
+  if (parted) return [parted, ...steps.slice(1)];
   const out = settledList(steps.slice(0, behind), counts);
   return [...out, ...steps.slice(behind)];
+}
+
+/** Is the number meant of the whole list? The count says so, or, itself a little off, comes far nearer to that. */
+const isOfAll = (whole: number, alone: number, stated: number): boolean =>
+  stated !== alone && Math.abs(whole - stated) * 3 <= Math.abs(alone - stated);
+
+/** "8sc dec x 3 (27)": eight stitches and a decrease, and no decrease over eight, if only so the count is met. */
+function partedLegs(last: WorkStep, counts: readonly StatedCount[]): RepeatStep | null {
+  const { stitch, n, nameFrom, nameTo, to } = last;
+  const { legs } = stitch;
+  const times = n?.values.length === 1 ? (n.values[0] ?? 0) : 0;
+  const stated = counts[0]?.n.values;
+  if (legs === null || stitch.shape !== 'together' || times < 2 || !isRunning(last)) return null;
+  if (stated?.length !== 1 || stated[0] !== (legs + 1) * times) return null;
+  const number = { values: [legs], from: nameFrom, to: nameFrom + String(legs).length };
+  const shaped = termWith(stitch, { legs: null });
+  const fused = { ...last, n: number, stitch: shaped, numberAfter: false, to: nameTo };
+  const order = { from: nameTo, to };
+  const told = { kind: 'times', n: n!, more: false, ...order } as const;
+  return repeatOf(
+    '',
+    apartOf(fused),
+    { times: told, ending: null, order },
+    { from: last.from, to },
+  );
+}
+
+/** "Inc, 2 sc x 6 (24)": of the last stitches alone, as they were read, or of the whole list. */
+function settledRepeat(
+  steps: readonly Step[],
+  behind: number,
+  counts: readonly StatedCount[],
+): Step[] {
+  const last = steps[behind - 1];
+  const stated = counts[0]?.n.values;
+  if (last?.kind !== 'repeat' || last.mark !== '' || stated?.length !== 1) return steps.slice();
+  const [only] = last.steps;
+  const first = steps.findIndex((step) => step.kind === 'work');
+  const times = timesOf(last);
+  if (
+    only?.kind !== 'work' ||
+    last.steps.length > 1 ||
+    first < 0 ||
+    first > behind - 2 ||
+    times < 2
+  )
+    return steps.slice();
+  const list = [...steps.slice(first, behind - 1), only];
+  if (!list.every(isRunning)) return steps.slice();
+  const before = list.slice(0, -1).reduce((sum, step) => sum + made(step), 0);
+  const one = made(only);
+  if (!isOfAll((before + one) * times, before + one * times, stated[0]!)) return steps.slice();
+  const { times: told, ending, order } = last;
+  const whole = repeatOf(
+    '',
+    list,
+    { times: told, ending, order },
+    { from: list[0]!.from, to: last.to },
+  );
+  return [...steps.slice(0, first), whole, ...steps.slice(behind)];
 }
 
 /** What may stand behind a list without being of it: "Change to white." */
@@ -32,7 +96,7 @@ function settledList(steps: readonly Step[], counts: readonly StatedCount[]): St
   if (times < 2 || !list.every(isRunning)) return out;
   const before = list.slice(0, -1).reduce((sum, step) => sum + made(step), 0);
   const one = madeByOne(last);
-  if ((before + one) * times !== stated[0] || before + one * times === stated[0]) return out;
+  if (!isOfAll((before + one) * times, before + one * times, stated[0]!)) return out;
   const n = last.n!;
   const order = { from: last.nameTo, to: last.to };
   out.length = first;

@@ -284,6 +284,8 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
   if (isWord(r, W.mr) || isWord(r, W.slip_knot)) r.at++;
   else if (isMagicCircle(r, start)) r.at++;
   else if (isWord(r, W.magic) && (isWord(r, W.ring, 1) || isWord(r, W.loop, 1))) r.at += 2;
+  // "make a magic adjustable ring"
+  else if (isWord(r, W.magic) && isWord(r, W.magic, 1) && isWord(r, W.ring, 2)) r.at += 3;
   else if (isWord(r, W.ring) && r.at > start) r.at++;
   else if (/^(sl|slip)$/.test(word(r)) && isWord(r, W.knot, 1)) r.at += 2;
   else {

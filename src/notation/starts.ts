@@ -219,6 +219,7 @@ function isSaying(r: Reader): boolean {
   }
   for (k = 0; k < 30 && (kindAt(r, k) === T.word || kindAt(r, k) === T.number); k++)
     if (isOneOf(r, ALWAYS, k)) return true;
+  if (saysWhatCounts(r)) return true;
   // "The chain 3 at the end of each row is also known as …"
   if (!isWord(r, W.the) || !isWord(r, W.ch, 1)) return false;
   for (k = 2; k < 16 && kindAt(r, k) !== T.stop && kindAt(r, k) !== T.comma; k++)
@@ -227,6 +228,17 @@ function isSaying(r: Reader): boolean {
 }
 
 const ALWAYS = wordsOf('always');
+
+/** "1ch turning chain does not count as a stitch, but …", "Ch 3 turning chain counts as a dc": a note. */
+function saysWhatCounts(r: Reader): boolean {
+  const chain = isWord(r, W.ch) || (kindAt(r) === T.number && isWord(r, W.ch, 1));
+  if (!chain) return false;
+  let k = isWord(r, W.ch) && kindAt(r, 1) !== T.number ? 1 : 2;
+  if (!isWord(r, W.turning, k) && !isWord(r, W.tch, k)) return false;
+  for (const end = k + 6; k < end && kindAt(r, k) === T.word; k++)
+    if (isWord(r, W.count, k)) return true;
+  return false;
+}
 
 /** A stitch's full name, or words only, behind the sign. */
 function fullName(r: Reader, from: number): boolean {

@@ -131,6 +131,11 @@ export function readChange(r: Reader): Step | null {
     yarn = spelled(r, r.at);
     r.at++;
   }
+  // "Change to shirt colour": called after what it is for.
+  if (yarn === null && isWord(r, W.to, -1) && isWord(r, W.color, 1) && clauseEnds(r, 2)) {
+    yarn = spelled(r, r.at);
+    r.at += 2;
+  }
   if (yarn === null && !said) {
     r.at = start;
     return null;

@@ -25,8 +25,11 @@ export function doPiece(hands: Hands, step: PieceStep, row: RowContext): void {
 
 /** A piece is named that was not worked, or is part of the work by now. */
 function notFollowed(hands: Hands, step: PieceStep): void {
-  const known = hands.joined.length > 0;
-  if (known) return;
+  if (hands.joined.length > 0) return;
+  notWorked(hands, step);
+}
+
+function notWorked(hands: Hands, step: PieceStep): void {
   hands.loose = true;
   hands.partly = true;
   fact(hands, { kind: 'not-worked', what: 'joining pieces', ...spanAt(hands, step) });
@@ -43,6 +46,8 @@ const knownTo = (hands: Hands): Known => ({
 });
 
 function allPieces(hands: Hands, step: PieceStep, row: RowContext): void {
+  // "Around both head and belly": where on each of them is not said.
+  if (ONE_OF_A_KIND.has(step.word)) return notWorked(hands, step);
   const known = knownTo(hands);
   const others = hands.parked.filter(({ key }) => key !== known.own && !known.joined.includes(key));
   const own = { key: known.own, name: '', edge: hands.edge };
@@ -51,6 +56,8 @@ function allPieces(hands: Hands, step: PieceStep, row: RowContext): void {
   standOnAll(hands, both);
   row.round = true;
 }
+
+const ONE_OF_A_KIND: ReadonlySet<string> = new Set(['head', 'body', 'belly', 'torso']);
 
 /** Is the step right behind the naming of a piece, so that "around" is round that piece? */
 export function onOnePiece(here: Here): boolean {

@@ -39,7 +39,9 @@ describe('whose number "x 6" is, told by the count', () => {
     ['2 sc, inc x 6 (24)', '<2 sc; inc> x6 = 24'],
     ['12 sc, inc x 12 (36)', '12 sc; inc 12 = 36'],
     ['4 sc, dec x 6 (30)', '<4 sc; tog> x6 = 30'],
-    ['4 sc, dec x 6 (29)', '4 sc; tog 6 = 29'],
+    ['4 sc, dec x 6 (29)', '<4 sc; tog> x6 = 29'],
+    ['4 sc, dec x 6 (11)', '4 sc; tog 6 = 11'],
+    ['4 sc, dec x 6 (20)', '4 sc; tog 6 = 20'],
     ['4 sc, dec x 6', '4 sc; tog 6'],
   ])('%s', (text, read) => {
     expect(tree(text)).toBe(read);

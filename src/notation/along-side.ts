@@ -24,7 +24,7 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
-  if (endsOfRows(r) || alongPiece(r)) return true;
+  if (endsOfRows(r) || alongPiece(r) || eachOfSides(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k) && !isShortEnd(r, k)) k++;
   if (k === 5 || (ofChain && isOther(r, k - 1)) || isSpaceOfSide(r, k)) return false;
@@ -52,6 +52,20 @@ function alongFabric(r: Reader): boolean {
   r.at += k;
   return true;
 }
+
+/** "on each of the four sides", "along each of its 2 long edges": they are no stitches of the row. */
+function eachOfSides(r: Reader): boolean {
+  if (!isWord(r, W.each, 1) || !isWord(r, W.of, 2)) return false;
+  let k = 3;
+  if (isWord(r, W.the, k) || isOneOf(r, ITS, k)) k++;
+  if (kindAt(r, k) === T.number) k++;
+  if (isOneOf(r, LENGTHS, k)) k++;
+  if (!isWord(r, W.side, k)) return false;
+  r.at += k + 1;
+  return true;
+}
+
+const ITS = wordsOf('its these');
 
 /** Sides and ends; or a piece by its name behind "up" and "along". */
 const SIDE = hintOf([W.side, W.end, W.up, W.along]);

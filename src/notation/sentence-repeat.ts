@@ -93,6 +93,19 @@ function toldAgainIn(
 const isFromHook = (step: Step | undefined): boolean =>
   step?.kind === 'work' && (step.place?.fromHook ?? false);
 
+/**
+ * "Sc in same sc as join, 9 dc in next lp, skip next sc, sc in next sc, repeat to end": the place of the join is
+ * there once, and each pass ends with the stitch that the next one starts from.
+ */
+function isAnchor(steps: readonly Step[], at: number): boolean {
+  const [step, last] = [steps[at], steps.at(-1)];
+  if (step?.kind !== 'work' || last?.kind !== 'work' || steps.length - at < 4) return false;
+  const { place } = step;
+  if (place?.pick !== 'same' || place.of?.nouns[0]?.kind !== 'join') return false;
+  const isAlike = last.stitch.stem === step.stitch.stem && last.stitch.shape === step.stitch.shape;
+  return isAlike && last.n === null && step.n === null && last.place?.pick === 'next';
+}
+
 const wordsOfStep = (r: Reader, { from, to }: Step): string =>
   r.text
     .slice(r.base + from, r.base + to)
@@ -109,7 +122,10 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   const within = run.out.slice(0, first).some((step) => !opensRow(step));
   while (
     first < last - 1 &&
-    (opensRow(run.out[first]) || isMove(run.out, first) || isFromHook(run.out[first])) &&
+    (opensRow(run.out[first]) ||
+      isMove(run.out, first) ||
+      isFromHook(run.out[first]) ||
+      isAnchor(run.out, first)) &&
     !(isChain(run.out[first]) && (within || isLoop(run.out, first) || isBridge(run.out, first)))
   )
     first++;

@@ -4,6 +4,7 @@
  * repeat whose first pass is written out before it, are settled with them.
  */
 import { settleBackAlongChain } from './back-along-chain.ts';
+import { settleSides } from './each-side.ts';
 import { hintOf, isHinted } from './hints.ts';
 import { settleMore } from './more-of-same.ts';
 import { PLAIN_NOUN } from './noun.ts';
@@ -20,6 +21,7 @@ import { plainWork } from './work-draft.ts';
 export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
   if (isHinted(r, EVENLY)) evenlyToldBehind(steps, r);
+  if (isHinted(r, SIDE)) settleSides(steps, r);
   startsInBracket(steps);
   if (isHinted(r, MORE)) settleMore(steps);
   settleBackAlongChain(steps, r);
@@ -36,6 +38,7 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
 }
 
 const EVENLY = hintOf([W.evenly]);
+const SIDE = hintOf([W.side, W.end]);
 const MORE = hintOf([W.more]);
 const CORNER = hintOf([W.corner]);
 const END = hintOf([W.end, W.ending]);

@@ -35,7 +35,7 @@ describe('home-made rows', () => {
     ['SC 12, CH 10 (Skip 15 to create first handle), SC 24', 'sc 12; ch 10; skip @next 15; "to create first handle"; sc 24'],
     ['{Skip 1, DC 1, CH 1} Repeat the bracketed stitches until you reach the end of the round.', '{<skip @next 1; dc 1; ch 1> ->end'],
     ['* ch 3 , skip 2 SC, SC in next 3 SC; repeat all around from * to last SC, CH 3 and sl st to top of first SC', '*<ch 3; skip @next 2 sc; sc @next 3 sc> ->last 1 sc; ch 3; join @top of (@first sc)'],
-    ['work 36 SC on each long side and 18 SC on each short side- total of 108 sc.', '36 sc evenly; 18 sc evenly = 108 sc'],
+    ['work 36 SC on each long side and 18 SC on each short side- total of 108 sc.', '<36 sc evenly> x2; <18 sc evenly> x2 = 108 sc'],
     ['Repeat rows 2 and 3 seven more times (total of 8 pattern repeats)', 'rows 2,3 x7; "(total of 8 pattern repeats)"'],
     ['Row 2: SC in first SC, dec 1 over next two SC, SC to last 3 SC, DEC 1 over next two SC, SC in last SC', 'row 2: sc @first sc; tog 1 @next 2 sc; sc ->last 3 sc; tog 1 @next 2 sc; sc @last sc'],
     ['3 ch, 3 dc in space of 3 ch of previous row, 1 dc (in "ch 3" of previous row).', "ch 3; 3 dc @this space3; 1 dc @this space3'ch'"],

@@ -78,3 +78,38 @@ Round 1: Ch 1, sc in each ch around; join with sl st in first sc. 36 sc.
     expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 36 proven']);
   });
 });
+
+describe('a round about a flat piece', () => {
+  const strip = `Ch 33.
+Row 1: Sc in 2nd ch from hook and in each ch across. Ch 1, turn. (32 sc)
+Row 2: Sc across, ch 1, turn.
+Repeat row 2 14 more times.
+`;
+  const round = (words: string, n: number): string =>
+    `${strip}Body
+Starting from any corner, join yarn with sl st, work ${words} - total of ${n} sc. Sl st to first sc.
+Row 1: Sc in same st as joining sl st, sc in next 2 sc, *ch 3, skip 2 sc, sc in next 3 sc; repeat from * to last 2 sc, ch 3, sl st to first sc.
+`;
+
+  test.each([
+    ['32 sc on each long side and 18 sc on each short side', 100],
+    ['32 sc along each long edge and 18 sc along both short edges', 100],
+    ['25 sc on each of the four sides', 100],
+  ])('"%s"', (words, n) => {
+    expect(made(round(words, n)).slice(-2)).toEqual([100, 60]);
+    expect(complaints(round(words, n))).toEqual([]);
+  });
+
+  test('a total of other sides is another number', () => {
+    expect(made(round('32 sc on each long side and 13 sc on each short side', 90)).at(-2)).toBe(90);
+  });
+});
+
+test('the stitch at the join is worked once, where each pass ends with one like it', () => {
+  const text = `Ch 40, join.
+Rnd 1: Ch 1, sc in first 3 ch, *ch 3, skip 2 ch, sc in next 3 ch; rep from * to last 2 ch, ch 3, skip last 2 ch, join with sl st to first sc. (24 sc, 8 ch-3 sps)
+Rnd 2: Sl st to next sc, ch 1, sc in same sc as sl st, work 9 dc in ch-3 sp, sk sc, sc in next sc, repeat to end.
+`;
+  // Eight shells of nine, and a single crochet between them.
+  expect(made(text).at(-1)).toBe(80);
+});

@@ -1,0 +1,29 @@
+/**
+ * "40 sc on each long side", "20 sc along each short edge", "12 sc across both ends": worked so often as there
+ * are such sides, two of each length. How many sides "each side" has is told elsewhere, if at all.
+ */
+import { loneValue } from './numbers.ts';
+import type { Reader } from './reader.ts';
+import { repeatOf } from './repeat-step.ts';
+import type { Step, Times } from './tree.ts';
+
+const SIDES =
+  /\b(?:(both) |each (?:of (?:the|its) )?(?:(two|2|three|3|four|4) )?(?:(short|long)(?:er)? )?)(?:short |long )?(?:sides?|edges?|ends?)\b/i;
+
+const NUMBERS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
+
+/** Settles them in place: the work on one side, and how often it is worked. */
+export function settleSides(steps: Step[], r: Reader): void {
+  for (let i = 0; i < steps.length; i++) {
+    const step = steps[i];
+    if (step?.kind !== 'work' || !step.evenly || step.n === null) continue;
+    const { from, to } = step;
+    const words = r.text.slice(r.base + step.nameTo, r.base + to);
+    const [all, both, number = '', length] = SIDES.exec(words) ?? [];
+    const n = both || length ? 2 : (NUMBERS[number.toLowerCase()] ?? Number(number));
+    if (all === undefined || n < 2) continue;
+    const at = { from: to, to };
+    const times: Times = { kind: 'times', n: { values: loneValue(n), ...at }, more: false, ...at };
+    steps[i] = repeatOf('', [step], { times, ending: null, order: at }, { from, to });
+  }
+}

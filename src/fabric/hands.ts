@@ -141,6 +141,8 @@ export interface Hands {
   loose: boolean;
   /** Part of this row is understood but not worked: joining another piece, working two layers. */
   partly: boolean;
+  /** How many stitches the row makes is a guess, which no count of its own settles: the next row stands on that. */
+  guessesNumber: boolean;
   /** The part's words take slip stitches for places. */
   slipsNamed: boolean;
   /** Stated number of stitches for this row in this size; -1 where none is stated. */
@@ -283,6 +285,7 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     unread: false,
     loose: false,
     partly: false,
+    guessesNumber: false,
     slipsNamed: false,
     statedStitches: -1,
     fastened: false,
@@ -353,6 +356,7 @@ export function beginRow(
   hands.unread = false;
   hands.loose = false;
   hands.partly = false;
+  hands.guessesNumber = false;
   hands.aside = null;
   hands.skippedHere = null;
   hands.lackAt = null;
@@ -450,6 +454,12 @@ export function remainingSpaces(hands: Hands): number {
     if (hands.edge.type[i] === SPACE) n++;
   }
   return n;
+}
+
+/** What the row makes is a guess: it is not checked, nor is what stands on it. */
+export function guessNumber(hands: Hands): void {
+  hands.loose = true;
+  hands.guessesNumber = true;
 }
 
 /** Has the row made anything yet that is a stitch or a chain? */

@@ -44,6 +44,7 @@ export interface Mark
     | 'unread'
     | 'loose'
     | 'partly'
+    | 'guessesNumber'
     | 'fastened'
     | 'aside'
     | 'lackAt'
@@ -99,6 +100,7 @@ export const mark = (hands: Hands): Mark => ({
   unread: hands.unread,
   loose: hands.loose,
   partly: hands.partly,
+  guessesNumber: hands.guessesNumber,
   fastened: hands.fastened,
   aside: hands.aside,
   lackAt: hands.lackAt,
@@ -152,6 +154,7 @@ export function restore(hands: Hands, to: Mark): void {
   hands.unread = to.unread;
   hands.loose = to.loose;
   hands.partly = to.partly;
+  hands.guessesNumber = to.guessesNumber;
   hands.fastened = to.fastened;
   hands.aside = to.aside;
   hands.lackAt = to.lackAt;

@@ -540,6 +540,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
       (attempted.result.facts.some(({ kind }) => kind === 'not-followed') ||
         (hands.unread && hands.statedStitches !== result.tally.stitches) ||
         (result.edge.open && hands.statedStitches < 0 && !tellsItsNumber(shape)) ||
+        hands.guessesNumber ||
         (hands.loose && result.tally.stitches === 0)),
     statedInstead: stated,
     openCount: stated !== null && result.edge.open,

@@ -215,8 +215,8 @@ function meansSpace(hands: Hands, place: Place): boolean {
     return false;
   const reading = ask(hands.readings, {
     doubt: 'same space',
-    custom: 'the space ahead',
-    alternatives: ['the stitch of the join'],
+    custom: 'the stitch of the join',
+    alternatives: ['the space ahead'],
     local: true,
     ...spanAt(hands, place),
   });

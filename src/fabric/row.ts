@@ -335,7 +335,11 @@ function conclude(
   const open = hands.edge.open;
   hands.base = task.asksBase;
   const tally = tallyOf(hands, hands.rowFrom);
-  const compared = compare(hands, tally, { counts: task.asks.counts, shape });
+  const compared = compare(hands, tally, {
+    counts: task.asks.counts,
+    shape,
+    rows: task.range ? task.range.to - task.range.from + 1 : 1,
+  });
   if (chains > 0) noteLeft(hands, chains);
   else if (!startsAgain(task, shape)) {
     const agrees = compared.compared > 0 && !compared.differs;
@@ -499,7 +503,12 @@ const joinsElsewhere = ({ steps, join, goesRound }: RowShape): boolean =>
 function endsWhereItBegan({ steps }: RowShape): boolean {
   const last = steps.findLast(({ kind }) => kind === 'work' || kind === 'join');
   const place = last && 'place' in last ? last.place : null;
-  return place?.pick === 'same' && place.of?.nouns[0]?.kind === 'start-chain';
+  if (place?.pick === 'same') return place.of?.nouns[0]?.kind === 'start-chain';
+  // "*Ch 5, sc in next sc; rep from * 10 times, ch 2, dc in first sc": of the row beneath, where none of its own stands.
+  const first = steps.find(({ kind }) => kind === 'chain' || kind === 'work' || kind === 'repeat');
+  const loops = first?.kind === 'repeat' && first.steps[0]?.kind === 'chain';
+  const closes = last?.kind === 'work' && steps[steps.indexOf(last) - 1]?.kind === 'chain';
+  return loops && closes && place?.pick === 'first' && place.nouns[0]?.kind === 'stem';
 }
 
 /** "*Ch 4, sk 3, sc in next st* 5 times, ch 4, sk 3, sl st in first ch": the first stitch holds both ends. */
@@ -586,8 +595,8 @@ export const statedOf = (
 ): RowRecord['stated'] =>
   counts.flatMap((stated) => {
     const n = numberFor(hands, stated.n);
-    if (n === null || stated.unit === 'row' || stated.unit === 'decrease' || stated.partial)
-      return [];
+    const isShaping = stated.unit === 'decrease' && !left.includes(stated);
+    if (n === null || stated.unit === 'row' || isShaping || stated.partial) return [];
     return [
       {
         n,

@@ -45,6 +45,8 @@ export interface RowShape {
   readonly opensAsGroup: number | null;
   /** The first stitch is skipped before anything is worked. */
   readonly skipsFirst: boolean;
+  /** "Ch 3, shell in same sp, *ch 2, shell in next shell": the chain leads up to a whole stitch of the designer's own. */
+  readonly opensWithOwn: boolean;
   /** A plain stitch stands right beside the chain that opens the row, and nobody's own stitches are worked. */
   readonly besideChain: boolean;
   /** Its words name loops, and neither picots nor how many chains a loop has: those with a picot are one. */
@@ -141,11 +143,19 @@ function readShape(steps: readonly Step[]): RowShape {
     throughPicots: !nouns.some(
       ({ kind, chains }) => kind === 'picot' || (kind === 'space' && chains !== null),
     ),
+    opensWithOwn: opensWithOwn(steps, works),
     besideChain: opensBesideChain(steps, works),
     skipsFirst:
       before.some((step) => step.kind === 'skip' && step.place.pick === 'first' && !step.place.n) ||
       opensInSecond(works.find((work) => !isSlip(work))?.place),
   };
+}
+
+function opensWithOwn(steps: readonly Step[], works: readonly WorkStep[]): boolean {
+  const chain = steps.findIndex(({ kind }) => kind === 'chain');
+  const next = steps.slice(chain + 1).find((step) => !isIdle(step));
+  if (chain < 0 || next?.kind !== 'work' || next.stitch.special === null) return false;
+  return next.place?.pick === 'same' && worksAnother(works, next);
 }
 
 /** "Ch 4, dc in same st": no chain, no skip and no group lies between. */

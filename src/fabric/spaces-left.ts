@@ -15,6 +15,7 @@ export function noteSpacesLeft(hands: Hands): void {
     return;
   const left = remainingSpaces(hands);
   if (left === 0 || edge.spaces - left < FEWEST || standsAlone(hands)) return;
+  if (left === 1 && edge.ring && opensWithLoop(hands)) return;
   if (hands.facts.some(({ kind }) => MISFITS.has(kind))) return;
   const worked = spacesWorked(hands);
   for (let i = 0; i < pos; i++)
@@ -32,6 +33,10 @@ function standsAlone({ edge, pos }: Hands): boolean {
   for (let i = pos; i < edge.n; i++) if (edge.type[i] === COUNTED) stitches++;
   return stitches <= 1;
 }
+
+/** "*Ch 7, sc in next sp; rep from * around, ch 3, tr in tr": from the middle of the last loop, which stays. */
+const opensWithLoop = ({ nodes, bench, rowFrom }: Hands): boolean =>
+  nodes.n > rowFrom && bench.kinds.kinds[nodes.kind[rowFrom] ?? 0]?.class === 'chain';
 
 /** First chains of the spaces into which this row has worked. */
 function spacesWorked({ nodes, rowFrom }: Hands): ReadonlySet<number> {

@@ -241,6 +241,7 @@ function customFor(n: number, stem: StemId, shape: RowShape): string {
   const pick = shape.firstWork?.place?.pick;
   // "Ch 2, dc in same st": the chain leaves the first place to the stitch.
   if (pick === 'same' && shape.firstWork?.n === null && n < 3) return 'does not count';
+  if (shape.opensWithOwn) return 'does not count';
   // "Ch 2, turn, skip first st": the chain stands for the stitch that is skipped.
   if (n >= 2 && stem !== 'w0' && shape.skipsFirst) return 'counts';
   return CUSTOM_COUNTS(n, stem) ? 'counts' : 'does not count';

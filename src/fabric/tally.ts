@@ -99,6 +99,8 @@ function withoutCorner(tally: RowTally): number[] {
 interface Stated {
   readonly counts: readonly StatedCount[];
   readonly shape: RowShape;
+  /** How many rows its label names. */
+  readonly rows: number;
 }
 
 /** What a stated count may mean, most likely first. Empty: it cannot be compared. */
@@ -411,6 +413,8 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
   for (const stated of row.counts) {
     if (stated === apart) continue;
     const value = numberFor(hands, stated.n);
+    const shapes = stated.unit === 'decrease' && row.counts.length > 1 && !stated.partial;
+    if (value !== null && shapes && !isShapedBy(hands, tally, value)) left.push(stated);
     if (value === null || stated.partial || !TOTALS.has(stated.unit)) continue;
     // "(2 sps, 8 blocks)": beside spaces, boxes are the filled ones.
     const blocks = stated.unit === 'box' && row.counts.some((other) => other.unit === 'space');
@@ -435,7 +439,9 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
       mixed = noteOtherStems(hands, tally, { stated, counts: row.counts }) || mixed;
       mixed = noteGapsCounted(hands, tally, stated) || mixed;
     }
-    if (isSame || excused(tally, stated, { value, computed: may[0] ?? 0 })) continue;
+    // "Rows 2-5: … 4 rows, a total of 96 sc": of all its rows together.
+    const isSum = row.rows > 1 && value === tally.stitches * row.rows && spaceCount(tally) === 0;
+    if (isSame || isSum || excused(tally, stated, { value, computed: may[0] ?? 0 })) continue;
     differs = true;
     fact(hands, {
       kind: 'count',
@@ -448,6 +454,17 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
     });
   }
   return { compared, differs, left, mixed };
+}
+
+/** "(10 sc, 2 sc2tog)", "(18 sts, 6 increased)": so many stitches drawn together, or so many more or fewer. */
+function isShapedBy({ bench, edge, used }: Hands, tally: RowTally, value: number): boolean {
+  let drawn = 0;
+  for (const [name, n] of tally.byKind) {
+    const kind = bench.kinds.kinds[bench.kinds.byName.get(name) ?? -1];
+    if (kind?.shape === 'together') drawn += n;
+  }
+  const { stitches } = tally;
+  return [drawn, Math.abs(stitches - edge.counted), Math.abs(stitches - used)].includes(value);
 }
 
 /**

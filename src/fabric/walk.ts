@@ -2,7 +2,15 @@
 import { PLAIN_TERM, type Step } from '../notation/index.ts';
 import type { Here, RowContext } from './context.ts';
 import { toRow } from './earlier-row.ts';
-import { fact, type Hands, numberFor, spanAt, TOO_MANY, takeYarnNamed } from './hands.ts';
+import {
+  fact,
+  guessNumber,
+  type Hands,
+  numberFor,
+  spanAt,
+  TOO_MANY,
+  takeYarnNamed,
+} from './hands.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { closeFlat } from './steps/close-flat.ts';
@@ -80,7 +88,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'chart':
       return doChart(hands, step, row, here);
     case 'even':
-      if (isOpenPattern(hands, step, here)) hands.loose = true;
+      if (isOpenPattern(hands, step, here)) guessNumber(hands);
       return doWork(hands, evenStep(step), row, here);
     case 'loop':
       hands.loop = step.loop === 'both' ? null : step.loop;

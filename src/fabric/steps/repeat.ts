@@ -13,6 +13,7 @@ import { COUNTED } from '../edge.ts';
 import {
   countedSince,
   fact,
+  guessNumber,
   type Hands,
   numberFor,
   remaining,
@@ -36,6 +37,7 @@ export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: 
     return true;
   }
   const step = lastOfEach(shellBehindSkip(hands, told));
+  if (hasLostStar(step) && hands.statedStitches < 0) guessNumber(hands);
   const turned = chainBehindEnding(step, here);
   if (turned) {
     row.walk(hands, turned, row, { from: here.i, top: here.top });
@@ -221,6 +223,27 @@ function withoutLast(steps: readonly Step[], n: number): readonly Step[] {
 
 const LAST_OF_MANY = 'replaces the last of several';
 
+/** "…; rep from *" in a row that has no star: what is repeated is a guess, which only a count proves. */
+const hasLostStar = ({ mark, again, steps: [first], from }: RepeatStep): boolean =>
+  mark === '*' && !again && first !== undefined && first.kind !== 'repeat' && first.from === from;
+
+/** "Ending to correspond": it adds nothing. */
+const isTalk = ({ steps }: Ending & { kind: 'with' }): boolean =>
+  steps.every(({ kind }) => kind === 'remark');
+
+/**
+ * Where what the ending replaces begins. "…, ch 4, 1 sc, ch 3, 1 sc in next dc; rep from *, ending to correspond":
+ * all that goes into that place is left to the join.
+ */
+function replacedFrom(steps: readonly Step[], ending: Ending & { kind: 'with' }): number {
+  let at = steps.length - ending.steps.length;
+  if (!isTalk(ending)) return at;
+  const isOpen = (step: Step | undefined): boolean =>
+    step?.kind === 'work' && !step.place && !step.until;
+  while (at > 1 && steps[at - 1]?.kind === 'chain' && isOpen(steps[at - 2])) at -= 2;
+  return at;
+}
+
 /** The pass with one stitch less in its last places, for the one stitch of the ending; `null`: not meant. */
 function withOneLess(
   hands: Hands,
@@ -245,7 +268,8 @@ function endsWith(
 ): readonly Step[] {
   // "…, dc in next 3 dc) across, end last rep with dc in top of ch 3": the last of the three.
   const shorter = ending.last ? withOneLess(hands, steps, ending.steps) : null;
-  const readings = ending.last ? ['replaces', 'adds'] : ['adds', 'replaces'];
+  const replaces = ending.last || isTalk(ending);
+  const readings = replaces ? ['replaces', 'adds'] : ['adds', 'replaces'];
   const [custom, ...alternatives] = shorter ? [LAST_OF_MANY, ...readings] : readings;
   const reading = ask(hands.readings, {
     doubt: 'ending with',
@@ -255,7 +279,7 @@ function endsWith(
     ...spanAt(hands, ending),
   });
   if (shorter && reading === LAST_OF_MANY) return [...shorter, ...ending.steps];
-  const kept = reading === 'adds' ? steps.length : steps.length - ending.steps.length;
+  const kept = reading === 'adds' ? steps.length : replacedFrom(steps, ending);
   return [...withoutItsChain(steps.slice(0, Math.max(0, kept)), ending), ...ending.steps];
 }
 

@@ -112,8 +112,10 @@ const ONE_PLACE: ReadonlySet<string> = new Set(['space', 'corner', 'ring', 'grou
  * st" may mean that or the next three; the sums tell.
  */
 function sharesFoot(hands: Hands, step: WorkStep, place: Place, row: RowContext): boolean {
-  if (ONE_PLACE.has(nounOf(place).kind)) return true;
   const single = numberFor(hands, place.n) === null;
+  // "Dc2tog over next 2 loops": one leg in each.
+  const oneLegEach = !place.each && numberFor(hands, place.n) === (step.stitch.legs ?? 2);
+  if (ONE_PLACE.has(nounOf(place).kind)) return !(oneLegEach && standsOver(hands, step));
   if (!single || !(isHooked(hands, place) || ['next', 'same', 'each'].includes(place.pick)))
     return false;
   // Legs of single crochet are drawn together over stitches: in one place they would make none.
@@ -122,15 +124,24 @@ function sharesFoot(hands: Hands, step: WorkStep, place: Place, row: RowContext)
   // Where the start chain and the legs beside it are the first cluster, the others are clusters too.
   const isOne = place.pick === 'same' || row.shape.chainIsLeg;
   const custom = isOne ? 'in one place' : 'over as many places';
-  const reading = ask(hands.readings, {
+  return togetherIn(hands, step, custom) === 'in one place';
+}
+
+const standsOver = (hands: Hands, step: WorkStep): boolean =>
+  togetherIn(hands, step, 'over as many places') === 'over as many places';
+
+const togetherIn = (
+  hands: Hands,
+  step: WorkStep,
+  custom: 'in one place' | 'over as many places',
+): string =>
+  ask(hands.readings, {
     doubt: 'together in one place',
     custom,
     alternatives: [custom === 'in one place' ? 'over as many places' : 'in one place'],
     local: true,
     ...spanAt(hands, step),
   });
-  return reading === 'in one place';
-}
 
 function inOnePlaceEach(hands: Hands, step: WorkStep, place: Place): void {
   const one = (at: Place): void => {

@@ -298,3 +298,93 @@ test.each([
 ])('going on in pattern: %s', (words, row) => {
   expect(worked(`${TWELVE}Rnd 2: ${words}\n`, 'Rnd 2')[0]).toContain(row);
 });
+
+const LOOPED = `Rnd 1: 12 sc in magic ring, join. (12)
+Rnd 2: Ch 1, sc in first sc, *ch 5, sc in next sc; rep from * around, ch 5, join. (12 ch-5 loops)
+`;
+
+test.each([
+  ['dc2tog over next 2 loops', 'Rnd 3 6 unstated'],
+  ['2-dc cluster across next two loops', 'Rnd 3 6 unstated'],
+  ['dc2tog in next loop', 'Rnd 3 12 unstated'],
+])('one stitch over two loops: %s', (what, row) => {
+  expect(worked(`${LOOPED}Rnd 3: *Ch 7, ${what}; rep from * around, join.\n`, 'Rnd 3')).toEqual([row]);
+});
+
+test('a cluster in each of two loops, where the count says so', () => {
+  const text = `${LOOPED}Rnd 3: *Ch 7, dc2tog in next 2 loops; rep from * around, join. (12 dc)\n`;
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 12 proven']);
+});
+
+test('behind a join the same space is the place of the join', () => {
+  const text = `Rnd 1: 16 sc in magic ring, join.
+Rnd 2: Ch 7 (counts as dc and ch 4), sk 1 sc, *dc in next sc, ch 4, sk 1 sc; rep from * around, join in 3rd ch of ch-7.
+Rnd 3: Ch 1, 1 sc, ch 3, 1 sc in same space, *ch 4, dc in next dc, ch 4, 1 sc, ch 3, 1 sc in next dc; rep from * all around ending to correspond, join in 1st sc.
+`;
+  expect(made(text)).toEqual([16, 8, 12]);
+});
+
+test('a chain that leads up to a whole shell is none of its stitches', () => {
+  const text = `Shell: 2 dc, ch 2, 2 dc in same place.
+Rnd 1: 16 dc in magic ring, join. (16)
+Rnd 2: Ch 3, dc in same st, ch 2, 2 dc in same st, *sk 3 sts, shell in next st; rep from * around, join. (16 dc)
+Rnd 3: Sl st to center of shell, ch 3, shell in same sp, *ch 2, shell in next shell; rep from * around, ch 2, join. (16 dc)
+`;
+  expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 16 proven']);
+});
+
+test('where a star is lost, and no count tells, neither the row nor what stands on it is checked', () => {
+  const text = `Rnd 1: 12 sc in magic ring, join.
+Rnd 2: Ch 4, dc in same st, ch 2, tr in next st, ch 2, dc in next st; rep from * around, join.
+Rnd 3: Ch 1, *sc in next 4 sts; rep from * around, join.
+Rnd 4: Ch 1, *sc in next 2 sts; rep from * around, join. (16)
+`;
+  expect(compile(text).rows.map(({ verdict }) => verdict)).toEqual([
+    'unstated',
+    'unchecked',
+    'unchecked',
+    'unchecked',
+  ]);
+  expect(complaints(text)).toEqual(['2 star-missing']);
+});
+
+test.each([
+  ['(4 rows, total of 96 sts)', 'Row 5 24 proven'],
+  ['(4 rows of 24 sts)', 'Row 5 24 proven'],
+  ['(4 rows, total of 95 sts)', 'Row 5 24 mismatch'],
+])('a sum over all rows of a label: %s', (count, row) => {
+  const text = `Ch 25.
+Row 1: Sc in 2nd ch from hook and in each ch across. (24 sc)
+Rows 2-5: Ch 1, turn, sc in each sc across. ${count}
+`;
+  expect(worked(text, 'Row 5')).toEqual([row]);
+});
+
+test.each([
+  ['10 times', []],
+  ['9 times', ['2 stitches-left']],
+])('loops up to the stitch where the round began: %s', (times, told) => {
+  const text = `Rnd 1: 12 sc in magic ring, join. (12)
+Rnd 2: *Ch 5, sc in next sc; rep from * ${times}, ch 2, dc in first sc.
+`;
+  expect(complaints(text)).toEqual(told);
+});
+
+test('a loop in whose middle a round begins may stay', () => {
+  const text = `Rnd 1: 16 sc in magic ring, join.
+Rnd 2: Ch 3, 2 dc in same st, *ch 7, sk 3 sts, 3 dc in next st; rep from * around, ch 7, join.
+Rnd 3: Sl st to next dc, *ch 5, 3 dc in next loop, ch 5, sc in center dc of next dc group; rep from * around, ending with ch 5, 3 dc in next loop, ch 2, tr in same space with sl st.
+Rnd 4: *Ch 7, sc in next loop; rep from * around, ending with ch 3, tr in tr.
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 4')).toEqual(['Rnd 4 7 unstated']);
+});
+
+test.each([
+  ['(6 dc2tog, 6 ch-7 loops)', 'Rnd 3 6 proven', false],
+  ['(12 dc2tog, 6 ch-7 loops)', 'Rnd 3 6 unstated', true],
+])('stitches drawn together are counted among others: %s', (count, row, isLeft) => {
+  const text = `${LOOPED}Rnd 3: *Ch 7, dc2tog over next 2 loops; rep from * around, join. ${count}\n`;
+  expect(worked(text, 'Rnd 3')).toEqual([row]);
+  expect(/number was not compared/.test(compile(text).notChecked.join(' '))).toBe(isLeft);
+});

@@ -468,7 +468,8 @@ function takeStem(
   const found = stemAt(next);
   if (found === null || found === wanted) return takeStitch(hands, 'passed');
   const later = seek(hands, (i) => edge.type[i] === COUNTED && stemAt(i) === wanted);
-  if (later < 0 && hands.namedOnly) return lack(hands);
+  // Others were passed on the way to the last of that name: there is no more of them.
+  if (later < 0 && (hands.namedOnly || (hands.sought && hands.repeats > 0))) return lack(hands);
   // "Join in any dc": the first there is.
   // Between stitches that an earlier row's round made stand those that this round is to go into.
   const named = hands.namedOnly || any || hands.overlaid;

@@ -53,7 +53,7 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
   if (hands.into) return takeOff(hands, hands.into);
   if (!place) return takeStitch(hands, gapsOf(hands, null, at));
   const noun = nounOf(place);
-  const within = stitchOfGroup(hands, place);
+  const within = stitchOfGroup(hands, place) ?? spaceOfGroup(hands, place);
   if (within) return within;
   const earlier = earlierRow(hands, place);
   if (earlier && (!noun.skipped || leftHereAndThere(hands, place, earlier)))
@@ -121,6 +121,29 @@ function stitchOfGroup(hands: Hands, { pick, nth, of, nouns }: Place): Target | 
   for (let i = group.from; i < group.to; i++) if (edge.type[i] === COUNTED) stitches.push(i);
   const entry = pick === 'last' ? stitches.at(-1) : stitches[pick === 'nth' ? (nth ?? 1) - 1 : 0];
   return entry === undefined ? null : takeStitchAt(hands, entry);
+}
+
+/**
+ * "In sp of next shell", where the spaces between shells are as long as those in them: the one that the
+ * shell holds. `null`: none is meant, or the next group has none.
+ */
+function spaceOfGroup(hands: Hands, { pick, n, of, nouns }: Place): Target | null {
+  const { edge } = hands;
+  const [noun, other] = nouns;
+  if (pick !== 'this' || n || !of || of.n || of.pick !== 'next' || edge.kind !== 'row') return null;
+  if (noun?.kind !== 'space' || other || nounOf(of).kind !== 'group' || hands.standing) return null;
+  const group = nextGroup(hands);
+  if (!group) return null;
+  const chains = numberFor(hands, noun.chains);
+  const spaces: number[] = [];
+  for (let i = group.from; i < group.to; i++)
+    if (edge.type[i] === SPACE && (chains === null || edge.run[i] === chains)) spaces.push(i);
+  const entry = spaces[(spaces.length - 1) >> 1];
+  if (entry === undefined) return null;
+  const target = takeSpaceAt(hands, entry);
+  // A round may have begun there: the rest of the group is counted from its space.
+  hands.pos += group.to - entry - 1;
+  return target;
 }
 
 /** "4 chain to make a loop", "5 sc into loop": a chain that nobody joined, and that has no other loop. */

@@ -118,9 +118,20 @@ function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
   if (row?.kind !== 'instruction' || to - from > 12 || text[to - 1] === ':') return false;
   if (!isLabelAlone(text, from, to) || (open?.bare ?? false)) return false;
   const number = lastNumberIn(text, from, to);
+  // "Rounds 2-7" between rows 3 and 4: of all that the picture shows.
+  if (isAround(text, { from, to, next }, lastNumberIn(text, row.from, row.to))) return true;
   if (number < 2 || number > lastNumberIn(text, row.from, row.to)) return false;
   const below = startsBelow(scan, next);
   return below === null || below === 'label';
+}
+
+/** A range in which lie the row above and the one whose label stands below. */
+function isAround(text: string, { from, to, next }: Stretch, above: number): boolean {
+  const range = /(\d{1,3})\s?[-–]\s?(\d{1,3})$/.exec(text.slice(from, to));
+  if (!range || Number(range[1]) > above) return false;
+  const below = /^\s*r[a-z]*\.? ?(\d{1,3})/i.exec(text.slice(next, next + 40));
+  const follows = Number(below?.[1] ?? 0) === above + 1;
+  return follows && Number(range[2]) >= above + (Number(range[1]) < above ? 1 : 0);
 }
 
 /** "… after round 2" below a row of that number. */

@@ -20,6 +20,7 @@ const GLUED_LABELS = /^([ \t]*(?:[-•*] )?\d{1,2})\.(?=\d{1,3} ?(?:sc|hdc|dc|in
 /** The pattern as read; the manuscript keeps and shows the text as written. */
 export function plainText(text: string): string {
   let plain = text.includes('|') ? withoutTables(text) : text;
+  if (PICTURE_SIGN.test(plain)) plain = plain.replace(PICTURE_SIGNS, blank);
   if (plain.includes('_x00'))
     plain = plain.replace(SHEET_BREAK, (whole) => '\n'.padEnd(whole.length));
   if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
@@ -78,6 +79,8 @@ export function plainText(text: string): string {
   if (plain.includes(') space of')) plain = plain.replace(SPACE_OF_JOIN, joinedSpace);
   if (plain.includes('together to'))
     plain = plain.replace(JOINED_TOGETHER, (_, join: string) => `${join}         `);
+  if (plain.includes('turning chain'))
+    plain = plain.replace(TURNING_CHAINS, (whole, n: string) => `ch ${n}`.padEnd(whole.length));
   if (STARRED_NOTE.test(plain)) plain = plain.replace(STARRED_NOTES, ' ');
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
@@ -98,6 +101,15 @@ const JOINED_TOGETHER =
 
 /** "Round 9 even, BO weave in end": bound off, and no bobble. */
 const BIND_OFF = /\bBO(?= (?:and |then )?(?:weave|leav|cut|sew|hide|tie)[a-z]*\b)/g;
+
+/** Small pictures before a line, "✨ Round 2:", "✔ Total: 12"; those that serve as list signs stay. */
+const PICTURE_SIGN =
+  /[\u2600-\u2664\u2666-\u2712\u2714-\u273e\u2741-\u2755\u2757-\u27bf\ud83c-\ud83e]/;
+const PICTURE_SIGNS =
+  /(?:[\u2600-\u2664\u2666-\u2712\u2714-\u273e\u2741-\u2755\u2757-\u27bf]|[\ud83c-\ud83e][\udc00-\udfff])\ufe0f?/g;
+
+/** "Work 3 turning chains, 1 dc in the first stitch": the chain at a round's start. */
+const TURNING_CHAINS = /\b(?:work|make|do|crochet) ([1-5]) turning chains?(?= ?[,.;])/gi;
 
 /** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
 const STARRED_NOTE = /\*ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b/i;
@@ -129,7 +141,7 @@ const LISTED_TITLE =
 const NUMBERED_LABEL = /[.)]\s+r(?:ound|nd|ow)s? ?\d/i;
 
 /** What every titled round has. */
-const MAY_TITLE_ROUND = /^[ \t]*R(?:ow|nd|ound) ?\d{1,3} ?[–—-] ?[A-Z]/m;
+const MAY_TITLE_ROUND = /^[ \t]*R(?:ow|nd|ound|OW|ND|OUND) ?\d{1,3} ?[–—:-] ?[A-Z]/m;
 
 /** "U.K. terms", "U.S.A. terminology" */
 const COUNTRY = /\bU\. ?([KS])(?:\. ?A)?\b\.?(?= )/g;

@@ -199,10 +199,15 @@ const LINES_ALTERNATING = new RegExp(
 function namesIn(words: string): readonly string[] | null {
   if (words.includes('(') && ALTERNATING.test(words)) return named(words.split(/[()]/));
   const list = LIST.exec(words);
+  if (list && isConverted(list[1] ?? '', list[2] ?? '')) return null;
   if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
   const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
   return plain.length > 1 && plain.every((word) => WHOLE.test(word)) ? named(plain) : null;
 }
+
+/** "9-10 in (23-25 cm)": one measure in two units, and no two sizes. */
+const isConverted = (a: string, b: string): boolean =>
+  (/(?:in|")$/i.test(a) && /cm$/i.test(b)) || (/cm$/i.test(a) && /(?:in|")$/i.test(b));
 
 /** "S/M (L/XL)" are two sizes of two names each; "S (M/L/XL)" are four. */
 function others(words: string, first: string): string[] {

@@ -133,10 +133,32 @@ export function withStepReferences(text: string): string {
 }
 
 const TITLED_ROUND =
-  /^([ \t]*(?:Round|Rnd|Row) ?\d{1,3}) ?[–—-] ?([A-Z][a-z]+(?: [\w&]+){0,5})[ \t]*\r?(?=\n[ \t]*[-•*] )/gm;
+  /^([ \t]*(?:Round|Rnd|Row|ROUND|RND|ROW) ?\d{1,3}) ?[–—:-] ?([A-Z][a-z]+(?: [\w&'’()/-]+){0,6})[ \t]*\r?\n((?:[ \t]*[-•*] [^\n]*(?:\n|$))+)/gm;
 
-/** "Round 2 — Form 6 base points" above "- Ch 3, …": what the round is about gives way to blanks. */
+/**
+ * "Round 2 — Form 6 base points" above "- Ch 3, …": what the round is about gives way to blanks, and its
+ * steps stand in one line.
+ */
 export const withoutRoundTitles = (text: string): string =>
-  text.replace(TITLED_ROUND, (whole, label: string, title: string) =>
-    ORDERS.test(title) ? whole : `${label}:`.padEnd(whole.length),
-  );
+  text.replace(TITLED_ROUND, (whole, label: string, title: string, steps: string) => {
+    if (ORDERS.test(title)) return whole;
+    const head = `${label}:`.padEnd(whole.length - steps.length);
+    const line = steps.replace(NEXT_STEP, sentences).replace(STEP_NAME, inkless);
+    return head + line.replace(/(?<=[.:] *Work):(?= )/g, ' ');
+  });
+
+/** The list sign of a step, with the end of the line above it. */
+const NEXT_STEP = /(^|[^\n])(\r?\n)?([ \t]*)[-•*] /g;
+
+/** "- Ch 1" and "- Work:" below each other: sentences, unless the one above leads to the next. */
+function sentences(_: string, before: string, line: string | undefined, gap: string): string {
+  if (line === undefined) return `${before}${gap}  `;
+  const ends = /[.:;,!?]/.test(before) ? ' ' : '.';
+  return `${before}${ends}${' '.repeat(line.length + gap.length + 1)}`;
+}
+
+/** "Travel: sl st …", "First Corner: ch 3 …": what a step is called, before its words. */
+const STEP_NAME =
+  /(?<=(?:^|[.!] ) *)(?!Row|Rnd|Round|Note|In |Work|Between|Repeat(?!: (?:Repeat|Follow|Continue|Do)))[A-Z][a-z]+(?: [A-Za-z]+){0,3}: +(?=\S)/g;
+
+const inkless = (whole: string): string => ' '.repeat(whole.length);

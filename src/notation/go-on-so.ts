@@ -1,6 +1,6 @@
 /** The sentence before, over and over, in words that name no repeat: see `goes-on.ts`. */
 import { readEnding } from './ending.ts';
-import { goesOnOrder } from './goes-on.ts';
+import { forOthers, goesOnOrder } from './goes-on.ts';
 import { isWorked } from './plain-count.ts';
 import type { Reader } from './reader.ts';
 import type { Run } from './run.ts';
@@ -9,6 +9,11 @@ import { wrapSentence } from './sentence-repeat.ts';
 /** Whether such words stood here; the sentence before is a repeat then. */
 export function goesOnSo(r: Reader, run: Run): boolean {
   if (run.end !== 'text' || r.depth > 0) return false;
+  const others = run.out.some(isWorked) ? forOthers(r) : null;
+  if (others) {
+    run.out.push({ kind: 'unread', says: 'work', ...others });
+    return true;
+  }
   const said = goesOnOrder(r);
   if (!said) return false;
   const last = run.out.at(-1);

@@ -2,6 +2,7 @@
  * "Keep repeating this until you get to the end of the row", "do this all the way around", "and so on to the
  * end", "alternate again across your row": words that name no repeat, for what stands before them.
  */
+import type { Span } from '../source/index.ts';
 import { fromOf, isOneOf, type Reader, toOf, wordsOf } from './reader.ts';
 import type { RepeatOrder } from './repeat-step.ts';
 import { T } from './tokens.ts';
@@ -17,12 +18,29 @@ const GOES_ON = new RegExp(
   'i',
 );
 
+/** "Repeat this for all remaining corners": over how many sentences it goes back is not told. */
+const FOR_OTHERS =
+  /^(?:repeat|do) (?:this|that|the same|these steps|the process)? ?(?:for|in(?:to)?|on|around|at|along) (?:all |each |every )?(?:of )?(?:the )?(?:other|remaining|rest of the) \w+(?= ?[.,;:!]|\s*$)/i;
+
+/** Such words; the reader then stands behind them. `null`: none stand here. */
+export function forOthers(r: Reader): Span | null {
+  if (!isOneOf(r, OPENS) || !isApart(r)) return null;
+  const from = fromOf(r, r.at);
+  const said = FOR_OTHERS.exec(r.text.slice(r.base + from, r.base + from + 120));
+  if (!said) return null;
+  while (r.kind[r.at] !== T.end && fromOf(r, r.at) < from + said[0].length) r.at++;
+  return { from, to: toOf(r) };
+}
+
+/** Behind a sign, as a sentence or a clause begins. */
+function isApart(r: Reader): boolean {
+  const before = r.kind[r.at - 1];
+  return before === T.stop || before === T.comma || before === T.semicolon || before === T.close;
+}
+
 /** The end of such words, counted from the start of the instruction; 0 where none stand. */
 export function goesOnTo(r: Reader): number {
-  if (!isOneOf(r, OPENS)) return 0;
-  const before = r.kind[r.at - 1];
-  if (before !== T.stop && before !== T.comma && before !== T.semicolon && before !== T.close)
-    return 0;
+  if (!isOneOf(r, OPENS) || !isApart(r)) return 0;
   const from = fromOf(r, r.at);
   const said = GOES_ON.exec(r.text.slice(r.base + from, r.base + from + 120));
   return said ? from + said[0].length : 0;

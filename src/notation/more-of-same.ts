@@ -10,7 +10,9 @@ export function settleMore(steps: Step[]): void {
     const step = steps[i];
     if (step?.kind !== 'repeat' || step.times.kind !== 'times' || !step.times.more) continue;
     if (step.mark !== '[' && step.mark !== '(') continue;
-    if (isWrittenBefore(step, steps.slice(0, i)))
+    // "ch 2 (this is your corner). [3 dc in ring, ch 2] …"
+    const before = steps.slice(0, i).filter(({ kind }) => kind !== 'remark');
+    if (isWrittenBefore(step, before))
       steps[i] = { ...step, times: { ...step.times, more: false } };
   }
 }

@@ -46,10 +46,17 @@ const completesFrom = (r: Reader, k: number): boolean =>
   kindAt(r, k + 4) === T.star &&
   /^(complete|do|work|make)$/.test(spelled(r, r.at + k));
 
+/** "Continue around from *", and "*…, continue around": the star is open, and nothing else goes back to it. */
+const continuesAround = (r: Reader, k: number): boolean =>
+  isWord(r, W.continue, k) &&
+  (isWord(r, W.around, k + 1) || isWord(r, W.across, k + 1)) &&
+  (isWord(r, W.from, k + 2) ? kindAt(r, k + 3) === T.star : r.depth > 0 && clauseEnds(r, k + 2));
+
 /** "Rep", or "continue from *", "work from *", "continue * to *". */
 export const isAgain = (r: Reader, k: number): boolean =>
   isWord(r, W.repeat, k) ||
   completesFrom(r, k) ||
+  continuesAround(r, k) ||
   ((isWord(r, W.continue, k) || isWord(r, W.work, k)) &&
     (isWord(r, W.from, k + 1)
       ? kindAt(r, k + 2) === T.star

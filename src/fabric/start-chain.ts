@@ -129,6 +129,9 @@ function settle(
  * between them anywhere. The chain is but one too tall, and no space for the next round.
  */
 function gapBeside(hands: Hands, step: ChainStep, shape: RowShape, gap: number): number {
+  // "Ch 2, turn, sc in same st, ch 1, sk 1": two stitches in the first place, with no space between them.
+  if (gap === 1 && numberFor(hands, step.n) === 2 && shape.firstWork?.place?.pick === 'same')
+    return 0;
   if (gap !== 1 || !shape.besideChain || shape.chainLengths.has(gap)) return gap;
   const reading = ask(hands.readings, {
     doubt: `gap of the start-chain ${numberFor(hands, step.n) ?? 1}`,
@@ -225,6 +228,8 @@ const joinedOnly = (hands: Hands, step: ChainStep, n: number): boolean =>
 function gapSaid(counts: CountsAs, n: number, stem: StemId): number {
   // Only as many chains as the chain has: words that run on ("… as dc and the beg ch 4 as …") say more.
   if (counts.chains > 0 && counts.chains < n) return counts.chains;
+  // "Ch 2 (counts as a st)" before single crochet is no more than that.
+  if (n === 2) return 0;
   // "Ch 5 (counts as dc and a space)" names no number; a plain "counts as dc" has no gap at all.
   return counts.stem === null ? Math.max(0, n - Math.max(1, Math.floor(heightOf(stem)))) : 0;
 }

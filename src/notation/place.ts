@@ -310,6 +310,7 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
     return;
   }
   const isBare = kindAt(r) === T.number;
+  const isStart = draft.pick === 'top' && (isWord(r, W.beginning) || isWord(r, W.turning));
   const of = length ?? readPlace(r);
   if (!of) {
     if (draft.nouns[0]?.kind !== 'corner' || !passPiece(r)) r.at = start;
@@ -317,6 +318,9 @@ function ofAfter(r: Reader, draft: PlaceDraft): void {
   }
   // "of 3 dc group": one group, of three.
   const [noun] = of.nouns;
+  // "in top of beg ch sp": only the chain itself has a top.
+  if (isStart && noun?.kind === 'space' && !noun.chains)
+    of.nouns = [{ ...noun, kind: 'start-chain' }];
   if (noun?.kind === 'group' && noun.word === 'group' && !noun.plural) {
     of.n = null;
     if (isBare && of.pick === 'next') of.pick = 'this';

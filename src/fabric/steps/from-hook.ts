@@ -4,6 +4,7 @@ import {
   type Place,
   type SkipStep,
   type StemId,
+  type Step,
   stemOf,
   type WorkStep,
 } from '../../notation/index.ts';
@@ -49,7 +50,7 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const tall = named === null && hands.stem === 'w0' && passed >= 3;
   const stem = named ?? (tall ? 'w1' : hands.stem);
   const height = Math.floor(heightOf(stem));
-  if (hands.first !== null || isOnBase(hands)) return;
+  if (hands.first !== null || isOnBase(hands) || standsAlready(hands)) return;
   if (!step.countsAs && (passed < 2 || stem === 'slip')) return;
   if (!step.countsAs && stem === 'w0') return loopBefore(hands, step, passed);
   const counts = passedCount(hands, step, { passed, stem, height });
@@ -68,6 +69,11 @@ export function skippedChains(hands: Hands, step: WorkStep, place: Place): void 
   const base = Math.min(hands.edge.n - 1, passed - 1 - Math.max(0, under));
   for (let i = 0; i < n; i++) standFor(hands, step, { stem, chain: Math.max(0, base) });
   if (said + gap > 0) makeChains(hands, said || gap, originFor(hands, step));
+}
+
+/** "Skip 3 ch (counts as dc), dc in 4th ch from hook": the skip has said so. */
+function standsAlready({ bench, nodes, rowFrom }: Hands): boolean {
+  return nodes.n > rowFrom && bench.kinds.kinds[nodes.kind[rowFrom] ?? 0]?.class === 'start';
 }
 
 /** Chains that count as nothing have a top all the same: "dc in top of turning ch" of the next row. */
@@ -178,13 +184,22 @@ function isBox(
 
 const WITH_SPACE = 'count, with a space';
 
+/** The first stitch, with the place of the group that it is in: "(sc, ch 1, sc) in 3rd ch from hook". */
+function firstWork(steps: readonly Step[]): WorkStep | null {
+  const next = steps.find(({ kind }) => kind === 'work' || kind === 'group');
+  if (next?.kind !== 'group') return next?.kind === 'work' ? next : null;
+  const inner = firstWork(next.steps);
+  return inner && { ...inner, place: next.place };
+}
+
 /** "Skip first 3 ch (counts as tr), tr in each ch": the same, told as a skip. */
 export function skipFromHook(hands: Hands, step: SkipStep, here: Here): boolean {
   if (hands.edge.kind !== 'foundation' || hands.edge.ring || hands.pos > 0 || hands.first)
     return false;
   const n = numberFor(hands, step.place.n) ?? 1;
-  const work = here.steps.slice(here.i + 1).find((next): next is WorkStep => next.kind === 'work');
-  if (work && !work.place?.fromHook) {
+  const work = firstWork(here.steps.slice(here.i + 1));
+  // "Skip first 2 ch (counts as hdc), hdc in 3rd ch from hook": told of the chains, which the stitch counts again.
+  if (work && (!work.place?.fromHook || step.countsAs)) {
     const countsAs = step.countsAs ?? work.countsAs;
     skippedChains(hands, { ...work, countsAs }, { ...step.place, nth: n + 1 });
   }

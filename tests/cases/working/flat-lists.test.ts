@@ -129,6 +129,31 @@ Rows 1 & 2: ch 1, sc to end, turn
   });
 });
 
+describe('from corner to corner in mesh', () => {
+  const cloth = (first: number, second: number): string => `Ch 3.
+Row 1: Sk first 2 chs (2 skipped chs count as 1 st), (sc, ch 1, sc, hdc) in 3rd ch from hook. You should have ${first} sts, including beg ch sp and ch-1 sp.
+Row 2: Ch 2, turn, sc in same st. Ch 1, sk 1, sc in nxt ch-1 sp. Ch 1, sk 1, (sc, hdc) in top of beg ch sp from row below. (${second} sts, including beg ch sp and ch-1 sps)
+Rows 3-6: Ch 2, turn, sc in same st. *Ch 1, sk 1, sc in next ch-1 sp*. Repeat between * and * across to last 2 sts. Ch 1, sk 1, (sc, hdc) in top of beg ch sp from row below.`;
+
+  test('the chains skipped and the chain to turn count, and so do the spaces', () => {
+    expect(complaints(cloth(5, 7))).toEqual([]);
+    expect(worked(cloth(5, 7), 'Row 1', 'Row 2')).toEqual(['Row 1 4 proven', 'Row 2 5 proven']);
+    expect(made(cloth(5, 7)).at(-1)).toBe(9);
+  });
+
+  test('a count that is off is told', () => {
+    expect(complaints(cloth(6, 7))).toEqual(['2 count-mismatch']);
+    expect(complaints(cloth(5, 8))).toEqual(['3 count-mismatch']);
+  });
+
+  test('"skip 3 ch (counts as dc), dc in 4th ch from hook" counts once', () => {
+    const row = (n: number): string =>
+      `Ch 12.\nRow 1: Sk first 3 chs (counts as dc), dc in 4th ch from hook and in each ch across. (${n} dc)`;
+    expect(worked(row(10), 'Row 1')).toEqual(['Row 1 10 proven']);
+    expect(complaints(row(11))).toEqual(['2 count-mismatch']);
+  });
+});
+
 describe('places of flat pieces', () => {
   const DC = 'Ch 13.\nRow 1: Dc in 4th ch from hook and in each ch across, turn. (11 dc)\n';
 

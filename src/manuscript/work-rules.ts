@@ -60,6 +60,8 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (isNoteBelow(text, from, to) || isOther(text, from, to)) return false;
   if (opensSeam(text, from, to)) return false;
   if (opensAs(MADE_TWICE, text, from, text.length)) return false;
+  if (TELLS_NEXT.test(text.slice(from, from + 60)) && endsWithCount(text, open.from, open.to))
+    return false;
   if (opensSentence(text, from) && endsWithCount(text, open.from, open.to)) {
     if (starts === 'command' || starts === 'likely' || NAMED_LINE.test(text.slice(from, from + 40)))
       return false;
@@ -78,6 +80,10 @@ export function continues(scan: Scan, { from, to }: Span, starts: Starts): boole
   if (goesOnAt(scan, from)) return true;
   return readsOn(text, from, to);
 }
+
+/** "The next few rounds are worked in the third loop." below a counted row: talk of those that follow. */
+const TELLS_NEXT =
+  /^(?:the|these|in the|for the) (?:next|following|remaining) (?:\w+ )?(?:rounds?|rows?|rnds?) (?:are|is|will|should|you|we)\b/i;
 
 /** "Ch 2, hdc across, turn" below "Repeat row 3 until you have 20 rows": a row of its own, without a label. */
 function isBehindOrder(

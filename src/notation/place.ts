@@ -213,6 +213,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (draft.row !== null && kindAt(r) === T.comma && saysBelow(r)) r.at += 3;
   if (clauseEnds(r)) return;
   const sense = wordAt(r);
+  if (sense === W.with && withMarker(r, draft)) return;
   if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
   // "in centre dc on 3-dc group"
   if (sense === W.of || (sense === W.on && draft.pick === 'centre')) return ofAfter(r, draft);
@@ -260,6 +261,17 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
     return;
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
+}
+
+/** "into the st with the stitch marker" */
+function withMarker(r: Reader, draft: PlaceDraft): boolean {
+  const [noun] = draft.nouns;
+  let k = isWord(r, W.the, 1) || isWord(r, W.a, 1) ? 2 : 1;
+  if (isWord(r, W.st, k)) k++;
+  if (!isWord(r, W.marker, k) || noun?.kind !== 'stitch' || draft.n) return false;
+  draft.nouns = [{ ...noun, kind: 'marker' }];
+  r.at += k + 1;
+  return true;
 }
 
 /** "in st below next st" */

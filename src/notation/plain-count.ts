@@ -31,8 +31,36 @@ export function countOrSign(r: Reader, run: Run): void {
     if (plainCounts(r, run)) return;
   }
   r.at = start + 1;
+  if (worked && kindAt(r) === T.number && countsSomething(r, run, start)) return;
   if (worked) madeBehind(r, run);
 }
+
+/** "- 32 knot loops." behind work: so many of what has no name of the trade, which nothing is held against. */
+function countsSomething(r: Reader, run: Run, start: number): boolean {
+  let k = 1;
+  let strange = 0;
+  for (; k < 6 && !clauseEnds(r, k); k++) {
+    const kind = kindAt(r, k);
+    const sense = wordAt(r, k);
+    if (
+      (kind !== T.word && kind !== T.dash) ||
+      (mayBeStitch(sense) && sense !== W.st) ||
+      NO_THING.has(sense)
+    )
+      return false;
+    if (kind === T.word && (sense === 0 || sense === PROSE)) strange++;
+  }
+  if (strange === 0 || k === 6) return false;
+  r.at += k;
+  putWords(r, run, start, 'remark');
+  return true;
+}
+
+/** Words that tell of places and of work, and name no thing that is counted. */
+const NO_THING: SenseSet = new SenseSet([
+  ...[W.in, W.each, W.every, W.next, W.last, W.same, W.times, W.more, W.x, W.ch, W.skip, W.turn],
+  ...[W.repeat, W.row, W.round, W.yo, W.join, W.around, W.across],
+]);
 
 /** "– shell made", "-- X-stitch made" behind work: its name, and nothing more to work. */
 function madeBehind(r: Reader, run: Run): void {

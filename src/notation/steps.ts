@@ -49,6 +49,7 @@ import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { sentenceTimes } from './sentence-repeat.ts';
 import { readSeparated } from './separated.ts';
+import { specialHere } from './stitch.ts';
 import { timesInAll } from './times-in-all.ts';
 import { T } from './tokens.ts';
 import { toldCount } from './told-count.ts';
@@ -177,6 +178,8 @@ function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
   const form = opensOrder(sense) ? null : formOf(sense);
   if (form) return stitchWord(r, run, form.shape);
+  // "Ending dc" may be a stitch of the designer's own.
+  if (r.specials !== null && opensOrder(sense) && specialHere(r) && stitchStep(r, run)) return;
   if (toldCount(r, run) || dependsOnBeneath(r, run)) return;
   if (goesOnSo(r, run) || purpose(r, run) || nameWithDash(r, run)) return;
   if (sense === W.working && passWorking(r, run)) return;

@@ -89,7 +89,7 @@ export const opensOrder = (sense: SenseId): boolean => sense >= 0 && TRIES[sense
 const done = (is: boolean): Tried => (is ? 'done' : null);
 
 opens((r, run) => done(readHeld(r, run)), W.hold, W.leave);
-opens((r) => done(endsWith(r)), W.ending, W.end, W.fasten, W.beginning);
+opens((r, run) => done(endsMarked(r, run) || endsWith(r)), W.ending, W.end, W.fasten, W.beginning);
 opens((r) => startsIn(r), W.beginning, W.working);
 opens((r, run) => fromHook(r, run), W.from);
 opens(
@@ -385,6 +385,26 @@ function endsWith(r: Reader): boolean {
   const works = startsChain(r) || (kindAt(r) === T.number ? mayBeStitch(wordAt(r, 1)) : mayWork(r));
   if (!works) r.at = start;
   return works;
+}
+
+/** "sc across, ending with a sc in the marked st", "… in the turning chain": where the last of them goes. */
+function endsMarked(r: Reader, run: Run): boolean {
+  const all = run.out.at(-1);
+  if (all?.kind !== 'work' || (all.until ?? all.place?.until)?.kind !== 'end') return false;
+  const start = r.at;
+  const work = endsWith(r) ? readWork(r) : null;
+  const kind = work?.place?.nouns[0]?.kind;
+  const one = !work?.n || work.n.values.every((n) => n === 1);
+  if (
+    one &&
+    work?.stitch.stem === all.stitch.stem &&
+    (kind === 'marker' || kind === 'start-chain')
+  ) {
+    putWords(r, run, start, 'remark');
+    return true;
+  }
+  r.at = start;
+  return false;
 }
 
 /** "Counts as first dc" without brackets. */

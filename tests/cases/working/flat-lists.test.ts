@@ -99,6 +99,44 @@ Row 1: Dc in 4th ch from hook, dc in next 4 ch, *ch 2, sk 2 ch, dc in next 5 ch;
   });
 });
 
+describe('what is told beside the work', () => {
+  test('where the last stitch goes is not one more', () => {
+    const row = (words: string): string => `${ROW_1}Row 2: Ch 1, ${words}. (21 sc)`;
+    for (const words of [
+      'sc across the row ending with a sc into the st with the stitch marker if you used one',
+      'sc in each st across, ending with sc in marked st',
+      'sc across, ending with a sc in the turning chain',
+    ])
+      expect([words, ...complaints(row(words))]).toEqual([words]);
+    expect(complaints(row('sc in next 21 sts, ending with sc in marked st'))).toEqual(['3 round-overrun']);
+  });
+
+  test('a count of what has no name of the trade', () => {
+    const text = `${ROW_1}Row 2: Ch 1, sc in each sc across - 21 wisp-st loops. Ch 1, turn.\nRow 3: sc in each st across (21)`;
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 21 unstated', 'Row 3 21 proven']);
+    expect(complaints(`${ROW_1}Row 2: Ch 1, sc in each sc across - 3 zzumble dc in last.`)).toEqual(['3 unread']);
+  });
+
+  test('talk of the rounds that follow, below a counted one', () => {
+    const text = `Ch 16.
+Rnd 1: Sc in 2nd ch from hook and in each ch across, join (15)
+The next few rounds are worked in the third loop of the round below. Work into that loop each time.
+Rnds 2-3: Ch 1, sc across in 3rd loop, join (15)`;
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 15 proven']);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('a stitch of her own may be called after an order', () => {
+    const text = `Special stitches
+Ending dc = 2 dc in last st
+
+Ch 13.
+Row 1: Dc in 4th ch from hook and in each ch across, turn. (11 dc)
+Row 2: Ch 3, dc in next 9 dc. Ending dc. (12 dc)`;
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 12 proven']);
+  });
+});
+
 describe('foundations of flat pieces', () => {
   const row1 = 'Row 1: Sc in 2nd ch from hook, *ch 1, sk 1 ch, sc in next ch; rep from * across. (12 sc)';
 

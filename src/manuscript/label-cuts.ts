@@ -184,6 +184,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   // "Kelp hexagon, round 3" under its photograph, and below a blank line "Rnd 3:".
   if (!tail || (tail[0].includes('\n') && /\n\s*\n/.test(tail[0]))) return false;
   const sign = text[before] ?? '';
+  if (/[ceg]/i.test(sign) && SHAPING.test(text.slice(Math.max(0, at - 14), at))) return false;
   // "(the loop left in rnd 5). Pull it …": the bracket ends there.
   if (tail[1] === ')' && isInBracket(text, at)) return false;
   if (/[:.]/.test(tail[1] ?? '') && DASHES.includes(sign) && isTitled(text, at)) {
@@ -200,6 +201,9 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (!'.)]}!;:*'.includes(sign) && tail[1] !== ':') return false;
   return startsWithLabel(text, at, lineEndFrom(text, at));
 }
+
+/** "Dec row 1:" at the start of its line: the label is of three words. */
+const SHAPING = /(?:^|[\r\n])[ \t]*(?:in|de)c(?:reas(?:e|ing))?\.?[ \t]+$/i;
 
 /** "(15) With brown, R4: sc in each st": the colour stands before the label. */
 const IN_COLOUR = /[.)\]]\s{1,3}(?:with|in|using) [a-z ]{2,24},\s*$/i;
@@ -232,6 +236,7 @@ function opensUnmarked(text: string, { from, to }: Span, before: number): boolea
   if ((!counted && '(,-–&/"“\''.includes(text[before] ?? '')) || !/[A-Z]/.test(text[from] ?? ''))
     return false;
   if (REFERS.test(text.slice(Math.max(0, before - 14), before + 1))) return false;
+  if (SHAPING.test(text.slice(Math.max(0, from - 14), from))) return false;
   return UNMARKED.test(text.slice(to, to + 32));
 }
 

@@ -231,6 +231,8 @@ function worksBehind(r: Reader, { numbers }: LabelDraft): boolean {
   return kindAt(r, 1) === T.open && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3));
 }
 
+const SHAPES = wordsOf('dec inc decrease increase decreasing increasing');
+
 /** "Next row:", "Next 6 rows:", "Set-up row:", "Foundation row:", "Start:", "Last rnd:". */
 function named(r: Reader, draft: LabelDraft): boolean {
   const start = r.at;
@@ -255,6 +257,8 @@ function named(r: Reader, draft: LabelDraft): boolean {
     if (!isOneOf(r, NAMERS) && !isNameOfRow(r, k)) return false;
     // "Last row of each side": only a label when a colon or a stop closes it.
     r.at += k + 1;
+    // "Dec row 1:": counted by itself, and not among the rows.
+    if (k === 1 && isOneOf(r, SHAPES, -2) && kindAt(r) === T.number) r.at++;
     if (!closesSoon(r)) return undo(r, start);
     draft.word = isWord(r, W.round, -1) ? 'round' : 'row';
     if (isWord(r, W.next, k < 1 ? 0 : start - r.at)) draft.next = n;

@@ -160,6 +160,9 @@ function isAbbreviation(r: Reader): boolean {
     return true;
   if (isWord(r, W.row) || isWord(r, W.round) || isWord(r, W.r) || isWord(r, W.next)) return false;
   if (isWord(r, W.row, k - 1) || isWord(r, W.round, k - 1)) return false;
+  // "Dec row 1: Sc in first 9 sc, …"
+  if (kindAt(r, k - 1) === T.number && (isWord(r, W.row, k - 2) || isWord(r, W.round, k - 2)))
+    return false;
   // "S only: Rnd 6": the sizes of a row.
   if (isWord(r, W.only, k - 1) && (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1)))
     return false;

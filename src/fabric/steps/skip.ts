@@ -2,7 +2,15 @@
 import type { Noun, Place, SkipStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { NAMED } from '../edge.ts';
-import { atStart, type Hands, hasLeft, numberFor, remaining, spanAt } from '../hands.ts';
+import {
+  atStart,
+  guessNumber,
+  type Hands,
+  hasLeft,
+  numberFor,
+  remaining,
+  spanAt,
+} from '../hands.ts';
 import { hasNext, limitOf } from '../limit.ts';
 import { startChainEntry, takeNext } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
@@ -101,6 +109,9 @@ export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
   // In a further pass, "*skip 1st sc, sc in each remaining sc of group", it is the first of what is ahead.
   const further = hands.repeats > 0 && hands.used > 1;
   const isFirst = place.pick === 'first' && first !== null && !further;
+  // "Working in pattern, sk first sc of each row": told when all of the row is worked.
+  if (isFirst && hands.pos >= hands.edge.n && hands.used > 2 && !hands.edge.ring)
+    return guessNumber(hands);
   if (isFirst && numberFor(hands, place.n) === null) return;
   // "3ch (counts as 1tr), miss st at base of 3ch": so has this place.
   const base = place.pick === 'same' ? place.of?.nouns[0]?.kind : null;

@@ -388,3 +388,45 @@ test.each([
   expect(worked(text, 'Rnd 3')).toEqual([row]);
   expect(/number was not compared/.test(compile(text).notChecked.join(' '))).toBe(isLeft);
 });
+
+test.each(['Dec row 1:', 'Decrease row 1:', 'Dec Row 1 -', 'Dec row:'])(
+  'a row is not ended by the first word of the label below it: %s',
+  (label) => {
+    const text = `Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across. (20)
+Row 2: Sc in each sc across, ch 1, turn.
+${label} Sc in first 8 sc, (dec over next 2 sts) twice, sc in last 8 sc, turn. (18)
+`;
+    expect(made(text)).toEqual([20, 20, 18]);
+    expect(complaints(text)).toEqual([]);
+  },
+);
+
+test('a row that ends in a decrease keeps it', () => {
+  const text = `Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across. (20)
+Row 2: Ch 1, turn, sc in first 18 sc, dec.
+Row 3: Ch 1, turn, sc in each sc across. (19)
+`;
+  expect(made(text)).toEqual([20, 19, 19]);
+});
+
+test('a skip told when all of the row is worked leaves its number open', () => {
+  const text = `Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across. (20)
+Next 4 Rows: Working in pattern as established, sk first sc of each row (1 sc dec each row).
+Next row: Sc in each sc. (16 sc)
+`;
+  expect(complaints(text)).toEqual([]);
+  expect(compile(text).rows.map(({ verdict }) => verdict).slice(1, 5)).toEqual(
+    Array(4).fill('unchecked'),
+  );
+});
+
+test('a skip of the first stitch before the rest is worked', () => {
+  const text = `Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across. (20)
+Row 2: Ch 1, turn, sk first sc, sc in each sc across. (19)
+`;
+  expect(worked(text, 'Row 2')).toEqual(['Row 2 19 proven']);
+});

@@ -137,6 +137,7 @@ function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
   if (!first.result.misfit) return fitsBetter(trial, beneath, first);
   if (first.asked.length === 0) return first;
   let tries = 1;
+  let near: Exception[] | null = null;
   const queue = flips(first.asked, []);
   for (let i = 0; i < queue.length && tries < MOST_READINGS * 2; i++) {
     const chosen = queue[i];
@@ -147,11 +148,29 @@ function tryReadings(trial: Trial, beneath: 'made' | 'stated'): Tried {
     // No reading is better for leaving a count aside.
     const isHeld = attempt.result.uncompared.length <= first.result.uncompared.length;
     if (weight(attempt.result) === 0 && isHeld) return { ...attempt, exceptions: chosen };
+    if (near === null && isHeld && isNearer(attempt.result, first.result)) near = chosen;
     // A reading may bring up a new doubt, or need company: pairs are tried after all single ones.
     if (chosen.length === 1) queue.push(...flips(attempt.asked, chosen));
   }
   restore(trial.hands, trial.start);
-  return once(trial, beneath, NONE);
+  if (near === null) return once(trial, beneath, NONE);
+  const readings = new Map(near.map((e) => [e.asked.doubt, e.reading]));
+  return { ...once(trial, beneath, readings), exceptions: near };
+}
+
+/**
+ * The row's walk ends where it should, and of its several counts all but one are met, where by custom it
+ * does not even end there: the words are meant so, and that one count is wrong.
+ */
+function isNearer(other: RowResult, first: RowResult): boolean {
+  const misfits = other.facts.filter(({ kind }) => MISFITS.has(kind));
+  return (
+    misfits.length === 1 &&
+    misfits[0]?.kind === 'count' &&
+    other.compared > 1 &&
+    first.facts.some(isOtherMisfit) &&
+    !first.facts.some(({ kind }) => kind === 'remainder')
+  );
 }
 
 /**

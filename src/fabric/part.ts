@@ -30,6 +30,7 @@ import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row.ts';
 import { isMoveless } from './row-start.ts';
+import { readOtherwise, type Worded } from './same-words.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';
 import { isCountSlip } from './slips.ts';
 import { namesSlips } from './slips-named.ts';
@@ -133,6 +134,7 @@ export function runPart(
     orders: [...setting.orders],
     seen: new Map(),
     measured: newMeasured(),
+    worded: new Map(),
     isCut: false,
   };
   hands.bench.limit.moves = MOST_MOVES;
@@ -161,6 +163,7 @@ interface Run extends PartRun {
   /** How often each label was worked, for ids. */
   readonly seen: Map<string, number>;
   readonly measured: Measured;
+  readonly worded: Worded;
 }
 
 function workInstruction(run: Run, index: number): void {
@@ -387,7 +390,9 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   if (finishes && attempted.result.facts.length + facts.length === 0) return;
   if (shape.idle && task.label === '' && attempted.result.facts.length + facts.length === 0) return;
   const closes = run.progress.before.row?.ring ?? false;
-  run.rows.push(recordOf(run, { task, attempted, facts, closes }));
+  const otherwise = readOtherwise(run.worded, attempted, run.setting.text);
+  const told = otherwise.length === 0 ? facts : [...facts, ...otherwise];
+  run.rows.push(recordOf(run, { task, attempted, facts: told, closes }));
   const turns = task.instruction.steps.some(({ kind }) => kind === 'turn');
   const meant = leftOnPurpose(run.rows, turns);
   if (meant) run.rows[run.rows.length - 2] = meant;

@@ -95,6 +95,8 @@ export interface RowResult {
   readonly joins: boolean;
   /** Counts stated that were not compared. */
   readonly uncompared: readonly StatedCount[];
+  /** How many were. */
+  readonly compared: number;
 }
 
 /** Works one row from what lies before it. Facts tell where it does not come out. */
@@ -377,6 +379,7 @@ function conclude(
       agrees: !compared.differs && !compared.mixed && compared.left.length === 0,
     }),
     uncompared: compared.left,
+    compared: compared.compared,
     misfit,
     round: row.round || hands.edge.ring,
     from: hands.rowFrom,
@@ -415,7 +418,12 @@ const GAPS: ReadonlySet<string> = new Set(['space', 'corner', 'group', 'chain', 
 
 const namesGaps = ({ steps }: RowShape): boolean =>
   [...allSteps(steps)].some(
-    (step) => 'place' in step && step.place && step.place.nouns.some(({ kind }) => GAPS.has(kind)),
+    // "In same sp as joining" is where the hook is, whatever that is called.
+    (step) =>
+      'place' in step &&
+      step.place &&
+      step.place.pick !== 'same' &&
+      step.place.nouns.some(({ kind }) => GAPS.has(kind)),
   );
 
 function verdictOf(

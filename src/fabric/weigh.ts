@@ -5,7 +5,7 @@
  * nothing proves the row beneath, in the number of stitches there. Otherwise it is not followed, which
  * is said, and the work goes on from the stated count.
  */
-import type { Instruction } from '../notation/index.ts';
+import type { Instruction, Step } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { isFixed } from './amounts.ts';
 import { type Attempted, attemptRow, carriedName } from './attempt.ts';
@@ -65,7 +65,9 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
     talk === null &&
     cause.kind !== 'spaces-left' &&
     !isStray &&
-    (isUnderstood(task, attempted.result, around) || explains(at, attempted.result, around, start));
+    (isUnderstood(task, attempted.result, around) ||
+      contradictsBeneath(at, attempted.result, around) ||
+      explains(at, attempted.result, around, start));
   restore(hands, start);
   hands.bench.origins.length = origins;
   const again = attemptRow(hands, task, before, setting);
@@ -119,6 +121,57 @@ function isUnderstood(
     !(fact.unit === 'stem' && fact.computed === 0 && tally.stitches > 0);
   return stated.length > 0 && uncompared.length === 0 && !misfits.some(isOther);
 }
+
+/**
+ * "Sc in each st around (49)" upon "(48 sc)": whatever was made there, two stated counts contradict each
+ * other, and nothing in so plain a row could be misread.
+ */
+function contradictsBeneath(
+  { before, task, hands }: AtHand,
+  { facts, tally, used, available }: RowResult,
+  { beneath }: Around,
+): boolean {
+  if (before.statedInstead === null || beneath?.stated.length !== 1) return false;
+  if (task.asks.counts.length !== 1 || beneath.tally.chains + tally.chains > 0) return false;
+  const isOfAll = hands.edge.counted === before.statedInstead;
+  return (
+    isOfAll &&
+    used === available &&
+    tally.stitches === used &&
+    facts.every(({ kind }) => kind === 'count' || !MISFITS.has(kind)) &&
+    worksEachOnce(task.instruction)
+  );
+}
+
+/** "Ch 1, sc in each st around, join": nothing but that. */
+function worksEachOnce({ steps }: Instruction): boolean {
+  let works = 0;
+  for (const step of steps) {
+    if (step.kind === 'work') {
+      const { place, until, stitch, n } = step;
+      const isEach = until !== null || place?.pick === 'each';
+      const isStart = place?.pick === 'same' && works === 0;
+      if (stitch.shape !== 'one' || stitch.special || !(isEach || isStart)) return false;
+      if ((n?.values[0] ?? 1) !== 1 || step.evenly || step.alsoIn.length > (isStart ? 1 : 0))
+        return false;
+      const along = isStart ? step.alsoIn : [place];
+      if (along.some((p) => p?.nouns.some(({ kind }) => kind !== 'stem' && kind !== 'stitch')))
+        return false;
+      works++;
+    } else if (!AROUND_WORK.has(step.kind)) return false;
+  }
+  return works > 0;
+}
+
+const AROUND_WORK: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'chain',
+  'join',
+  'turn',
+  'yarn',
+  'fasten-off',
+  'spiral',
+  'loop',
+]);
 
 const isByOne = (fact: Fact): boolean =>
   (fact.kind === 'overrun' && fact.needed - fact.have === 1) ||

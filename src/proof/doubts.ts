@@ -10,6 +10,14 @@ const SENTENCES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'without the chain first worked': 'the chain first worked is not taken again',
     'with the chains at both ends': 'the chains at both ends are taken again',
   },
+  'chains in counts': {
+    'each chain counts': 'each chain counts as a stitch',
+    'no chain counts': 'no chain counts as a stitch',
+  },
+  'skip behind the chain': {
+    'another stitch': 'the skip behind the start chain is of another stitch',
+    'its own': 'the skip behind the start chain is of the stitch that it stands on',
+  },
   gaps: {
     passed: '"st" passes over chain spaces',
     one: '"st" takes a chain space as one place',

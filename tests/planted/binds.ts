@@ -162,7 +162,9 @@ function freeWork(number: WrittenNumber, step: Node, held: Held): Free {
 /** A chain binds where it is counted, where words name its length, or where it is worked into. */
 function freeChain({ placed, path, value }: WrittenNumber, held: Held): Free {
   const { steps, counts } = placed.instruction;
-  const upon = placed.next.length > 0 ? placesIn(placed.after) : [];
+  // A join names the start chain of its own row, and none of this one.
+  const behind = placed.after.filter((step) => step.kind !== 'join');
+  const upon = placed.next.length > 0 ? placesIn(behind) : [];
   const isNamed = (places: readonly Place[], isStart: boolean): boolean =>
     places.some(({ nouns }) =>
       nouns.some(

@@ -153,7 +153,8 @@ function passedCount(
   const box = stands && isBox(hands, step, chain);
   const stitch = chain.passed >= chain.height && stands ? 'count' : 'do not count';
   const custom = box ? WITH_SPACE : stitch;
-  const others = [stitch === 'count' ? 'do not count' : 'count'];
+  // "Hdc in 2nd ch from hook": nobody counts one chain that is only passed (common practice).
+  const others = stitch === 'count' ? ['do not count'] : chain.passed > 1 ? ['count'] : [];
   if (box) others.unshift(stitch);
   // "Dc in 5th ch" over a mesh whose ch 3 is dc and ch 1: the space is in the chains passed.
   const beside = chain.passed - chain.height;

@@ -21,6 +21,7 @@ import { sizeNames } from './size-names.ts';
 import { sizeLists } from './sizes-lengths.ts';
 import { skippedChainsDiffer } from './skipped-chains.ts';
 import { slips } from './slips.ts';
+import { spacesCountedOtherwise } from './spaces-in-counts.ts';
 import { specialStitches } from './specials.ts';
 import { stars } from './stars.ts';
 import { foreignTerms } from './terms.ts';
@@ -35,6 +36,7 @@ const rules: readonly ((scene: Scene) => Finding[])[] = [
   openDoubts,
   chainsContradict,
   skippedChainsDiffer,
+  spacesCountedOtherwise,
   stars,
   brackets,
   colours,

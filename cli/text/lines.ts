@@ -35,48 +35,71 @@ interface SizedRow {
   readonly bySize: (RowAccount | null)[];
 }
 
+/** A row in the order of the table, and the one behind it. */
+interface Link {
+  readonly row: SizedRow;
+  next: Link | null;
+}
+
 /**
  * Brings the sizes together. Rows have the same part, copy, label and place among their likes in all
- * sizes; one that only a later size has comes behind the row that it follows there.
+ * sizes; one that only a later size has comes behind the row that it follows there, and behind those of
+ * other sizes that stand above it in the text. A row that is worked in some size needs no line for the others.
  */
 function besideEachOther(rows: readonly RowAccount[], sizes: readonly string[]): SizedRow[] {
-  const known = new Map<string, SizedRow>();
-  const followers = new Map<SizedRow | null, SizedRow[]>();
+  const known = new Map<string, Link>();
+  const worked = new Set(rows.filter(isWorked).map(({ from }) => from));
+  let first: Link | null = null;
   for (const [at, size] of sizes.entries()) {
-    let before: SizedRow | null = null;
-    const met = new Map<string, number>();
-    for (const row of rows.filter((candidate) => candidate.size === size)) {
-      const likes = JSON.stringify([row.part, row.instance, row.label, row.from, row.range?.nth]);
-      const nth = met.get(likes) ?? 0;
-      met.set(likes, nth + 1);
-      const key = `${likes}${nth}`;
-      const entry: SizedRow = known.get(key) ?? { first: row, bySize: sizes.map(() => null) };
-      entry.bySize[at] = row;
-      if (!known.has(key)) {
-        known.set(key, entry);
-        followers.set(before, [...(followers.get(before) ?? []), entry].sort(byPlace));
+    const own = rows.filter(
+      (row) => row.size === size && (row.verdict !== 'omitted' || !worked.has(row.from)),
+    );
+    let before: Link | null = null;
+    for (const { row, key } of keyed(own)) {
+      let link = known.get(key);
+      if (!link) {
+        before = behindOthers(before, first, { at, row });
+        const behind: Link | null = before ? before.next : first;
+        link = { row: { first: row, bySize: sizes.map(() => null) }, next: behind };
+        if (before) before.next = link;
+        else first = link;
+        known.set(key, link);
       }
-      before = entry;
+      link.row.bySize[at] = row;
+      before = link;
     }
   }
-  return inOrder(followers);
-}
-
-/** Rows that follow the same row in different sizes stand as the text has them. */
-function byPlace({ first: a }: SizedRow, { first: b }: SizedRow): number {
-  return a.from - b.from || (a.range?.nth ?? 0) - (b.range?.nth ?? 0);
-}
-
-/** Without recursion: a piece may have very many rows, each the follower of the one before. */
-function inOrder(followers: ReadonlyMap<SizedRow | null, readonly SizedRow[]>): SizedRow[] {
   const ordered: SizedRow[] = [];
-  const waiting = [...(followers.get(null) ?? [])].reverse();
-  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    ordered.push(next);
-    waiting.push(...[...(followers.get(next) ?? [])].reverse());
-  }
+  for (let link: Link | null = first; link; link = link.next) ordered.push(link.row);
   return ordered;
 }
+
+function keyed(rows: readonly RowAccount[]): { readonly row: RowAccount; readonly key: string }[] {
+  const met = new Map<string, number>();
+  return rows.map((row) => {
+    const likes = JSON.stringify([row.part, row.instance, row.label, row.from, row.range?.nth]);
+    const nth = met.get(likes) ?? 0;
+    met.set(likes, nth + 1);
+    return { row, key: `${likes}${nth}` };
+  });
+}
+
+/** Behind which row one of the size `at` is put, past those that this size has not and that stand above it. */
+function behindOthers(
+  before: Link | null,
+  first: Link | null,
+  { at, row }: { readonly at: number; readonly row: RowAccount },
+): Link | null {
+  let last = before;
+  for (let next = last ? last.next : first; next; next = next.next) {
+    if (next.row.bySize[at] !== null || !isAbove(next.row.first, row)) return last;
+    last = next;
+  }
+  return last;
+}
+
+const isAbove = (a: RowAccount, b: RowAccount): boolean =>
+  a.from < b.from || (a.from === b.from && (a.range?.nth ?? 0) < (b.range?.nth ?? 0));
 
 function lineOf({ first, bySize }: SizedRow, sizes: readonly string[], text: string): TableLine {
   const worst = gravest(bySize.map((row) => row?.verdict ?? 'omitted'));

@@ -1,6 +1,6 @@
 /** Labels and "repeat row" orders written out: which rows are worked, in which order. */
 
-import type { PlacedInstruction } from '../manuscript/index.ts';
+import { type PlacedInstruction, sizesNamed } from '../manuscript/index.ts';
 import {
   type Instruction,
   nameOfRow,
@@ -97,7 +97,8 @@ export function expand(placed: PlacedInstruction, known: KnownRows, setting: Set
   const { instruction } = placed;
   const { label } = instruction;
   const numbers = numbersOf(label, setting.sizeIndex, known.last);
-  const otherSize = label !== null && !namesSize(label.sizes, setting);
+  const otherSize =
+    !namesSize(placed.sizes, setting) || (label !== null && !namesSize(label.sizes, setting));
   if (otherSize || (label?.lastBySize && numbers.length === 0)) {
     return { tasks: [], facts: [], omitted: true, pass: { from: 0, to: 0 } };
   }
@@ -152,14 +153,7 @@ export function expandOnTrial(
 /** Is this size among those that the label names? A label that names none holds for all. */
 function namesSize(words: string, setting: Setting): boolean {
   if (words === '' || setting.sizes.length < 2) return true;
-  const said = ` ${words.toLowerCase().replace(/[^a-z0-9]+/g, ' ')} `;
-  const named = setting.sizes.map((size) => {
-    const name = size
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, ' ')
-      .trim();
-    return name !== '' && said.includes(` ${name} `);
-  });
+  const named = sizesNamed(words, setting.sizes);
   return !named.includes(true) || (named[setting.sizeIndex] ?? true);
 }
 
@@ -238,7 +232,7 @@ function ownThenMore(
   known: KnownRows,
   setting: Setting,
 ): Expansion {
-  const { instruction, from, to } = placed;
+  const { instruction } = placed;
   const cutAt = instruction.steps[at]?.from ?? 0;
   const split = (count: StatedCount): boolean => count.from < cutAt;
   const own: Instruction = {
@@ -254,8 +248,8 @@ function ownThenMore(
     orders: [],
     slips: [],
   };
-  const first = expand({ from, to, instruction: own }, known, setting);
-  const second = expand({ from, to, instruction: order }, known, setting);
+  const first = expand({ ...placed, instruction: own }, known, setting);
+  const second = expand({ ...placed, instruction: order }, known, setting);
   const n = first.tasks.length;
   return {
     tasks: [...first.tasks, ...second.tasks],

@@ -8,5 +8,6 @@ export type {
   PlacedInstruction,
 } from './manuscript.ts';
 export { type ReadOptions, readManuscript } from './read-manuscript.ts';
+export { sizesNamed } from './sizes-named.ts';
 export { type WritePatternOptions, writePattern } from './write.ts';
 export type { Entry } from './yaml-entries.ts';

@@ -189,6 +189,9 @@ const COUNT_SENTENCE =
 /** "rep from * around (4x)" */
 const TIMES = /[([{]\s*(?:\d{1,3}\s?(?:x|times)|x\s?\d{1,3})\s*[)\]}][.\s]*$/i;
 
+/** "(1 sc dec each row)": how the rows are shaped, and no count of them. */
+const SHAPING = /\b(?:inc|dec)[a-z]* (?:in |on |at )?(?:each|every)\b[^()[\]]*[)\]][.;\s]*$/i;
+
 /** Behind the last line's end and its list sign: "- 2 sc in last st" is no count. */
 function lastLine(words: string): string {
   const line = words.lastIndexOf('\n');
@@ -198,7 +201,8 @@ function lastLine(words: string): string {
 /** Whether the work so far ends with a stated count: what follows a count begins anew. */
 export function endsWithCount(text: string, from: number, to: number): boolean {
   const end = lastLine(text.slice(Math.max(from, to - 50), to));
-  return (COUNT_IN_BRACKETS.test(end) && !TIMES.test(end)) || COUNT_SENTENCE.test(end);
+  const counted = COUNT_IN_BRACKETS.test(end) && !TIMES.test(end) && !SHAPING.test(end);
+  return counted || COUNT_SENTENCE.test(end);
 }
 
 /** "… in the first stitch.*", "(see notes.)" */

@@ -41,6 +41,8 @@ export interface Chart extends Span {
 /** An instruction with its place in the file. */
 export interface PlacedInstruction extends Span {
   readonly instruction: Instruction;
+  /** Words of the heading above that says for which sizes these rows are; '' for all. */
+  readonly sizes: string;
 }
 
 /** What is worked as one piece, from its start to its fastening off. */

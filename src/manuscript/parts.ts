@@ -21,6 +21,7 @@ import {
   takesUpWork,
 } from './pieces.ts';
 import { saysTerms } from './sections.ts';
+import { sizesOfHeading } from './sizes-named.ts';
 
 export interface Parts {
   readonly parts: readonly Part[];
@@ -49,6 +50,9 @@ interface Gathering {
   readonly yarns: ReadonlySet<string>;
   /** The heading that prose stands under, which need not name a part. */
   heading: HeadingBlock | null;
+  readonly sizes: readonly string[];
+  /** Sizes of which a heading says that the rows below are theirs alone; '' for all. */
+  forSizes: string;
   sawWork: boolean;
 }
 
@@ -59,13 +63,15 @@ export interface BlockReader {
   readonly leave: (block: Block) => void;
   /** Letters and names of the yarns. */
   readonly yarns: ReadonlySet<string>;
+  /** Names of the sizes. */
+  readonly sizes: readonly string[];
 }
 
 /** Parts without instructions are left out. */
 export function partsOf(
   text: string,
   blocks: readonly Block[],
-  { read, leave, yarns }: BlockReader,
+  { read, leave, yarns, sizes }: BlockReader,
 ): Parts {
   const all: Gathering = {
     text,
@@ -73,6 +79,8 @@ export function partsOf(
     orders: [],
     yarns,
     heading: null,
+    sizes,
+    forSizes: '',
     sawWork: false,
   };
   for (const block of blocks) {
@@ -109,6 +117,11 @@ const lastOf = (all: Gathering): Draft => all.drafts[all.drafts.length - 1]!;
 function takeHeading(all: Gathering, block: HeadingBlock): void {
   all.heading = block;
   if (block.section !== 'work' || saysTerms(block.name)) return;
+  const forSizes = sizesOfHeading(block.name, all.sizes);
+  if (forSizes !== null) {
+    all.forSizes = forSizes;
+    return;
+  }
   const part = draft(block.name, { from: block.from, to: block.to }, block.level);
   part.copies = Math.max(part.copies, yarnsOfHeading(block.name, all.yarns).length);
   all.drafts.push(part);
@@ -116,10 +129,11 @@ function takeHeading(all: Gathering, block: HeadingBlock): void {
 
 function takeInstruction(all: Gathering, span: Span, instruction: Instruction): void {
   all.sawWork = true;
-  const placed = { from: span.from, to: span.to, instruction };
+  const placed = { from: span.from, to: span.to, instruction, sizes: all.forSizes };
   const numbers = numbersOf(instruction.label);
   const part = lastOf(all);
-  if (numbers?.first === 1 && part.last > 1 && instruction.label?.sizes === '') {
+  const isForAll = all.forSizes === '' && instruction.label?.sizes === '';
+  if (numbers?.first === 1 && part.last > 1 && isForAll) {
     restart(all, part);
   }
   const current = lastOf(all);

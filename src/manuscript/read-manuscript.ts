@@ -69,6 +69,7 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
     read,
     leave: (block) => addCues(cues, plain, block),
     yarns: words.yarns,
+    sizes: head.value.sizes,
   });
   const stated = withStated(head.value, cues.stated);
   const terms = termsOf(plain, cues, stated.terms, options.terms ?? 'auto');

@@ -2,6 +2,7 @@
 import type { Block } from './block.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { oneOf } from './one-of.ts';
+import { sizeOfHeading } from './sizes-named.ts';
 
 /** No garment comes in more; a longer list is something else. */
 const MOST = 16;
@@ -23,6 +24,8 @@ export function sizesOf(
     const listed = listedSizes(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (listed) return asInNumbers(listed, text, blocks);
   }
+  const headed = sizesInHeadings(blocks);
+  if (headed.length > 1) return headed;
   const bracketed = blocks.some(
     (block) =>
       block.kind === 'prose' &&
@@ -38,6 +41,16 @@ export function sizesOf(
   }
   const n = sizesInNested(text, blocks) || sizesInCounts(text, blocks);
   return n > 1 ? Array.from({ length: n }, (_, i) => `size ${i + 1}`) : [''];
+}
+
+/** "Size Small", "Size Medium", each above rows of its own: in the order in which they first stand. */
+function sizesInHeadings(blocks: readonly Block[]): readonly string[] {
+  const named = new Set<string>();
+  for (const block of blocks) {
+    const size = block.kind === 'heading' ? sizeOfHeading(block.name) : null;
+    if (size !== null && WHOLE.test(size)) named.add(size);
+  }
+  return [...named];
 }
 
 /** Fewest lists of numbers that prove how many sizes there are, where a line of names seems to say otherwise. */

@@ -39,10 +39,18 @@ function yarnBehind(r: Reader, run: Run): void {
 
 /** "3 sc on the other side of the ch": the chain beneath is turned to before the work. */
 function otherSideBehind(r: Reader, work: WorkStep): Step | null {
-  if (work.place && work.place.nouns.length > 0) return null;
+  const chains = work.place?.pick === 'each' && work.place.nouns[0]?.kind === 'chain';
+  if (work.place && work.place.nouns.length > 0 && !chains) return null;
   const start = r.at;
   let k = 0;
-  if (isWord(r, W.in) || isWord(r, W.on) || isWord(r, W.along) || isWord(r, W.across)) k = 1;
+  if (
+    isWord(r, W.in) ||
+    isWord(r, W.of) ||
+    isWord(r, W.on) ||
+    isWord(r, W.along) ||
+    isWord(r, W.across)
+  )
+    k = 1;
   if (isWord(r, W.the, k)) k++;
   // "in other" was taken for a place before the side was seen.
   const other = isWord(r, W.other, k) || isWord(r, W.opposite, k) || isWord(r, W.other, -1);
@@ -120,7 +128,7 @@ export function workStep(r: Reader, run: Run, read: WorkStep): void {
   const beneath = isHinted(r, SIDE) ? otherSideBehind(r, work) : null;
   const bottom = bottomOfChains(work);
   if (bottom) run.out.push(...bottom);
-  else if (beneath) run.out.push(beneath, sideWork(r, work));
+  else if (beneath) run.out.push(beneath, work.place?.pick === 'each' ? work : sideWork(r, work));
   else if (layersAhead(r)) {
     const step = readLayers(r, r.at, work);
     run.out.push({ ...step, from: work.from });

@@ -334,9 +334,22 @@ function isInList(codes: Codes, at: number): boolean {
 /** Length of " rd" behind the number of "in 3 rd ch", blank and all; "1 st" may be a stitch. */
 function suffixApart(codes: Codes, at: number): number {
   const first = fold(codes[at + 1]!);
+  if (first === 115) return isFirstStitch(codes, at) ? 3 : 0;
   if (first !== 110 && first !== 114 && first !== 116) return 0;
   return ordinalSuffix(codes, at + 1) === 2 && codes[at + 3] === 32 ? 3 : 0;
 }
+
+/** " st st" behind the number of "2 sc in 1 st st": the first stitch. */
+const isFirstStitch = (codes: Codes, at: number): boolean =>
+  codes[at - 1] === 49 &&
+  classOf(codes[at - 2]!) !== DIGIT &&
+  isSt(codes, at + 1) &&
+  codes[at + 3] === 32 &&
+  isSt(codes, at + 4) &&
+  classOf(codes[at + 6]!) !== LETTER;
+
+const isSt = (codes: Codes, at: number): boolean =>
+  fold(codes[at]!) === 115 && fold(codes[at + 1]!) === 116;
 
 /** Length of "st", "nd", "rd", "th", or the old "d", behind a number. */
 function ordinalSuffix(codes: Codes, at: number): number {

@@ -22,6 +22,7 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
   if (isHinted(r, EVENLY)) evenlyToldBehind(steps, r);
   if (isHinted(r, SIDE)) settleSides(steps, r);
+  if (isHinted(r, SKIP)) skipsBehind(steps);
   startsInBracket(steps);
   if (isHinted(r, MORE)) settleMore(steps);
   settleBackAlongChain(steps, r);
@@ -39,6 +40,7 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
 
 const EVENLY = hintOf([W.evenly]);
 const SIDE = hintOf([W.side, W.end]);
+const SKIP = hintOf([W.skip]);
 const MORE = hintOf([W.more]);
 const CORNER = hintOf([W.corner]);
 const END = hintOf([W.end, W.ending]);
@@ -93,6 +95,26 @@ function evenlyToldBehind(steps: Step[], r: Reader): void {
     steps[i - 1] = { ...work, evenly: true, until: null };
   }
 }
+
+/**
+ * "Work even in pattern, sk first sc of each row", "sc across, skipping the first st": the row is worked behind it.
+ * A row that is told by another one would begin otherwise than that: the two are not put together here.
+ */
+function skipsBehind(steps: Step[]): void {
+  const at = steps.findIndex((step) => step.kind === 'skip' && step.place.pick === 'first');
+  const skip = steps[at];
+  const made = steps.findIndex(fillsRow);
+  if (!skip || made < 0 || made > at) return;
+  if (steps[made]?.kind === 'rows-again')
+    steps[at] = { kind: 'unread', says: 'work', from: skip.from, to: skip.to };
+  else steps.splice(made, 0, ...steps.splice(at, 1));
+}
+
+/** What leaves nothing of the row beneath. */
+const fillsRow = (step: Step): boolean =>
+  step.kind === 'even' ||
+  step.kind === 'rows-again' ||
+  (step.kind === 'work' && (step.place?.until ?? step.until)?.kind === 'end');
 
 const FEWEST_SPREAD = 4;
 /** In the same sentence. */

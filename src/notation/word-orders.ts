@@ -464,7 +464,8 @@ const everyRow = () => ({ kind: 'even', stitch: null, until: null, rows: null })
 function orLength(r: Reader): Step | null {
   const start = r.at++;
   if (isWord(r, W.up)) r.at++;
-  if (readMeasure(r)) return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+  if (passShortOf(r) || readMeasure(r))
+    return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
   // "ch 54 or desired width of shawl"
   if (isWord(r, W.the)) r.at++;
   if (isWord(r, W.desired)) {
@@ -474,6 +475,18 @@ function orLength(r: Reader): Step | null {
   r.at = start;
   return null;
 }
+
+/** "or 0.25" less than desired foot length", "1 cm before the tip of the toe": how far short of a length. */
+function passShortOf(r: Reader): boolean {
+  if (kindAt(r) !== T.number || !isUnit(r, 1) || !isOneOf(r, SHORT_OF, 2)) return false;
+  while (!clauseEnds(r)) r.at++;
+  return true;
+}
+
+const isUnit = (r: Reader, k: number): boolean =>
+  isWord(r, W.inch, k) || isWord(r, W.cm, k) || isWord(r, W.mm, k) || isWord(r, W.in, k);
+
+const SHORT_OF = wordsOf('less shorter short before more longer');
 
 const BEHIND_MEASURE: SenseSet = new SenseSet([W.from, W.beginning, W.foundation, W.the, W.long]);
 

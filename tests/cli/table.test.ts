@@ -85,7 +85,7 @@ test('sizes stand side by side as the trade writes them; a row may be in some si
   Rnd 1         0  6 (7, 8)  6 (7, 8) sc  proven
 > Rnd 2         6        12  12 sc        mismatch (M)
   Rnd 3  – (–, 6)  – (–, 6)  – (–, 6) sc  proven
-  Rnd 4  – (6, 6)  – (6, 6)  6 sc         proven
+  Rnd 4  – (6, 6)  – (6, 6)  – (6, 6) sc  proven
 `);
 });
 

@@ -1,7 +1,7 @@
 /** The numbered rows of a piece in order: what shares one numbering. */
 import type { RowLabel, Step } from '../../notation/index.ts';
 import type { Scene } from '../scene.ts';
-import { instructionsOf, type Placed } from './rows.ts';
+import { instructionsOf, isForSizes, type Placed } from './rows.ts';
 
 export interface Numbered extends Placed {
   readonly label: RowLabel;
@@ -60,7 +60,7 @@ export function runsOf(scene: Scene): Run[] {
       continue;
     }
     const top = rows.at(-1);
-    const isBack = top !== undefined && first <= top.last && label.sizes === '';
+    const isBack = top !== undefined && first <= top.last && !isForSizes(placed);
     const isPiece = first === 1 && startsRing(steps) && !isBareRing(top);
     if (isBack && (isNewPart || gap === 'start' || isPiece || endsHere(top))) close();
     rows.push(numbered(placed, { label, first, gap, repeats }, rows.at(-1)));

@@ -9,7 +9,7 @@ import { propose, replacement } from '../fixes/proposals.ts';
 import { labelName } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import { type Numbered, type Run, runsOf } from './numbering-runs.ts';
-import { absolute, rowIds, stepsIn } from './rows.ts';
+import { absolute, isForSizes, rowIds, stepsIn } from './rows.ts';
 
 export function numbering(scene: Scene): Finding[] {
   return runsOf(scene).flatMap((run) =>
@@ -18,12 +18,13 @@ export function numbering(scene: Scene): Finding[] {
 }
 
 /** After these the next number may be any later one. */
-function leavesOpen({ placed, label }: Numbered): boolean {
+function leavesOpen(row: Numbered): boolean {
+  const { placed, label } = row;
   const { steps } = placed.instruction;
   return (
     label.openEnd ||
     label.next !== null ||
-    label.sizes !== '' ||
+    isForSizes(row) ||
     (label.numbers.length === 1 && steps.some(isSeveral))
   );
 }
@@ -49,7 +50,7 @@ const isSeveral = (step: Step): boolean => {
 function check(scene: Scene, run: Run, i: number): Finding | null {
   const row = run.rows[i] as Numbered;
   const before = run.rows[i - 1] as Numbered;
-  if (row.label.sizes !== '' || row.gap === 'rows' || row.repeats) return null;
+  if (isForSizes(row) || row.gap === 'rows' || row.repeats) return null;
   if (leavesOpen(before)) return null;
   if (before.lasts.some((last) => last + 1 === row.first)) return null;
   // Rows among rounds: a flap, a loop, with numbers of its own, or the rounds that go on after it.

@@ -18,6 +18,10 @@ export function* instructionsOf({ manuscript }: Scene): Generator<Placed> {
   }
 }
 
+/** Whether rows are for some sizes only, as their label or the heading above them says. */
+export const isForSizes = ({ placed }: Pick<Placed, 'placed'>): boolean =>
+  placed.sizes !== '' || (placed.instruction.label?.sizes ?? '') !== '';
+
 /** Adds to the list under a key. */
 export function append<T>(lists: Map<string, T[]>, key: string, item: T): void {
   const list = lists.get(key);

@@ -1,0 +1,105 @@
+/**
+ * Rows that a heading gives to one size, lengths told from another one, and slips of blogs. Sources: common
+ * practice; all texts of our own invention.
+ */
+import { describe, expect, test } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { complaints, made, worked } from './worked.ts';
+
+const sole = `Sole
+Row 1: ch 27 (29, 31), sc in 2nd ch from hook and in each ch across, turn. (26, 28, 30 sts)
+Size Small
+Rows 2-4: ch 1, sc in each st, turn. (26 sts)
+Size Medium
+Rows 2-5: ch 1, sc in each st, turn. (28 sts)
+Size Large
+Rows 2-6: ch 1, sc in each st, turn. (30 sts)
+
+All Sizes
+Next row: ch 1, sc in each st. 26 (28, 30) sts
+`;
+
+describe('a heading that names a size', () => {
+  test('is above rows of that size alone', () => {
+    const { sizes, totals } = compile(sole, { fixes: false });
+    expect(sizes).toEqual(['Small', 'Medium', 'Large']);
+    expect(totals.map(({ rows, proven }) => [rows, proven])).toEqual([
+      [5, 5],
+      [6, 6],
+      [7, 7],
+    ]);
+    expect(complaints(sole)).toEqual([]);
+  });
+
+  test('a wrong count is told in its size', () => {
+    expect(complaints(sole.replace('(28 sts)', '(29 sts)'))).toEqual(['6 count-mismatch']);
+  });
+
+  test('"Size Large" is not "Size X-Large"', () => {
+    const text = `Sizes: Large (X-Large)
+
+Ch 21 (25).
+Row 1: Sc in 2nd ch from hook and in each ch across. 20 (24) sc
+Size X-Large
+Row 2: Ch 1, turn, sc in each sc across. (24 sc)
+All sizes
+Next row: Ch 1, turn, sc in each sc across. 20 (24) sc
+`;
+    const { totals } = compile(text, { fixes: false });
+    expect(totals.map(({ rows, proven }) => [rows, proven])).toEqual([
+      [2, 2],
+      [3, 3],
+    ]);
+  });
+
+  test('the size of the finished piece is none', () => {
+    const text = `Size: 20 x 30 cm
+
+Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across. (10 sc)
+`;
+    expect(compile(text, { fixes: false }).sizes).toEqual(['']);
+  });
+});
+
+describe('slips and orders of blogs', () => {
+  const flat = `Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)
+Row 2: Ch 1, sc in each sc across, turn. (20 sc)
+`;
+
+  test('how far short of a length is no work', () => {
+    const text = `${flat}Repeat row 2 until foot measures 8" from the tip of the toe, or 0.25" less than desired foot length.\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('"1 st st" is the first stitch', () => {
+    const text = `Rnd 1: 6 sc in magic ring. (6)
+Rnd 2: 2 sc in each st. (12)
+Rnd 3: ch 1, 2 sc in 1 st st, sc in next 2 sts, repeat. (16)
+`;
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 16 proven']);
+  });
+
+  test('a stitch skipped at the start is told behind the row', () => {
+    const text = `${flat}Next 4 rows: Working in pat as established, sk first sc of each row (1 sc dec each row);
+
+16 sc.
+
+Next row: Ch 1, sc in each sc across. (16 sc)
+`;
+    expect(made(text)).toEqual([20, 20, 19, 18, 17, 16, 16]);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('a row told by another one with a skip is not understood', () => {
+    expect(worked(`${flat}Row 3: Rep row 2, sk first sc.\n`, 'Row 3')).toEqual(['Row 3 20 unread']);
+  });
+
+  test('each chain of the opposite side is one of that side', () => {
+    const text = `Ch 11.
+Rnd 1: Sc in 2nd ch from hook and in next 8 ch, 3 sc in last ch, sc in each ch of opposite side of beg ch. (21 sc)
+`;
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 21 proven']);
+  });
+});

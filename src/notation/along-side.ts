@@ -114,7 +114,7 @@ export function namesSideByLength(r: Reader): boolean {
   let k = 1;
   while (k < 4 && kindAt(r, k) === T.word && !/^(?:short|long)(?:er)?$/.test(spelled(r, r.at + k)))
     k++;
-  return isShortEnd(r, k + 1) || (k < 4 && isWord(r, W.side, k + 1));
+  return isShortEnd(r, k + 1) || (k < 4 && kindAt(r, k) === T.word && isWord(r, W.side, k + 1));
 }
 
 /** "across short end", "along the long edge": a side of the piece, told by its length. */

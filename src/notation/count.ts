@@ -109,10 +109,19 @@ function passNext(r: Reader): number {
 
 /** "you will find that you make 13 dc", "there should be 8 lps": words before a number; or 0. */
 function passTalk(r: Reader): number {
+  if (isWord(r, W.end) && isWord(r, W.total, 1)) return endTotal(r);
   if (!isWord(r, W.you) && !isWord(r, W.there)) return 0;
   let k = 1;
   while (k < 9 && kindAt(r, k) === T.word && TALK.has(spelled(r, r.at + k))) k++;
   return k > 1 && kindAt(r, k) === T.number ? k : 0;
+}
+
+/** "End total: 73", "End total of stitches in row: 71" */
+function endTotal(r: Reader): number {
+  let k = 2;
+  while (k < 8 && kindAt(r, k) === T.word) k++;
+  if (kindAt(r, k) === T.colon) k++;
+  return kindAt(r, k) === T.number ? k : 0;
 }
 
 const TALK = new Set(

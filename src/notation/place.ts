@@ -213,6 +213,7 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   if (draft.row !== null && kindAt(r) === T.comma && saysBelow(r)) r.at += 3;
   if (clauseEnds(r)) return;
   const sense = wordAt(r);
+  if (draft.nouns[0]?.kind === 'row-end' && passDownSide(r)) return;
   if (sense === W.with && withMarker(r, draft)) return;
   if (sense === W.from && !belowAfter(r, draft)) return fromAfter(r, draft);
   // "in centre dc on 3-dc group"
@@ -262,6 +263,19 @@ function afterOnce(r: Reader, draft: PlaceDraft): void {
   }
   if (draft.until === null && draft.pick !== 'next') draft.until = readUntil(r, readPlace);
 }
+
+/** "into row ends down first side of the cloth": which way they lie. */
+function passDownSide(r: Reader): boolean {
+  const down = isOneOf(r, DOWN) || isWord(r, W.up) || isWord(r, W.along);
+  let k = isWord(r, W.the, 1) ? 2 : 1;
+  if (kindAt(r, k) === T.ordinal || isWord(r, W.other, k) || isWord(r, W.next, k)) k++;
+  if (!down || !isWord(r, W.side, k)) return false;
+  r.at += k + 1;
+  if (isWord(r, W.of)) while (kindAt(r) === T.word) r.at++;
+  return true;
+}
+
+const DOWN = wordsOf('down');
 
 /** "into the st with the stitch marker" */
 function withMarker(r: Reader, draft: PlaceDraft): boolean {

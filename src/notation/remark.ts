@@ -97,7 +97,7 @@ function tellsLastOf(r: Reader): boolean {
 /** "working across long edge of band, sc in each row end": where the row goes, before the work. */
 function acrossPiece(r: Reader): boolean {
   if (!isWord(r, W.across, 1) && !isWord(r, W.up, 1)) return false;
-  let k = 2;
+  let k = kindAt(r, 2) === T.ordinal ? 3 : 2;
   for (; k < 10 && kindAt(r, k) === T.word && !isWord(r, W.ch, k); k++)
     if (mayBeStitch(wordAt(r, k)) && !isOneOf(r, EDGES, k + 1)) break;
   return k > 2 && kindAt(r, k) === T.comma && kindAt(r, k + 1) !== T.end;

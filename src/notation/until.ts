@@ -156,7 +156,7 @@ function aroundPiece(r: Reader): boolean {
   let named = false;
   for (; k < 6 && !clauseEnds(r, k) && kindAt(r, k) !== T.open && !isWord(r, W.evenly, k); k++) {
     // "around all 4 sides"
-    if (k > 0 && kindAt(r, k) === T.number && /^(sides|edges)$/.test(spelled(r, r.at + k + 1))) {
+    if (kindAt(r, k) === T.number && /^(sides|edges)$/.test(spelled(r, r.at + k + 1))) {
       named = true;
       continue;
     }

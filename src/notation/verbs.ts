@@ -97,6 +97,11 @@ export function verbAlone(r: Reader, run: Run): boolean {
     r.at += 2;
     return true;
   }
+  // "Work +2 sc into next st": so many there.
+  if (work && kindAt(r, 1) === T.plus && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3))) {
+    r.at += 2;
+    return true;
+  }
   if (work && worksIn(r)) {
     r.at += 2;
     return true;

@@ -223,6 +223,8 @@ function readBehind(r: Reader, draft: Draft): void {
   const ofChain = draft.place?.nouns[0]?.kind === 'chain';
   if (alongSide(r, ofChain) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
+  // "33 sc evenly along to next corner"
+  if (draft.evenly && isWord(r, W.along) && isWord(r, W.to, 1)) r.at++;
   if (!draft.place?.until && !draft.until) draft.until = readUntil(r, readPlace);
   // "hdc in the remaining chs in the row"
   if (draft.place?.pick === 'each' && isWord(r, W.in)) {

@@ -1,6 +1,7 @@
 /** Definitions of special stitches: "Shell: 5 dc in same st.", "V-st = (dc, ch 1, dc) in next st". */
 
 import type { Span } from '../source/index.ts';
+import { closedOver } from './closed-over.ts';
 import { formOf, mayBeStitch } from './dictionary.ts';
 import { settleJoins } from './join.ts';
 import {
@@ -19,6 +20,7 @@ import { readRun } from './steps.ts';
 import { T } from './tokens.ts';
 import type { SpecialStitch, Step } from './tree.ts';
 import type { Vocabulary } from './vocabulary.ts';
+import { plainWork } from './work-draft.ts';
 
 /** One definition; spans count from `from`. `null`: the line defines nothing. */
 export function readSpecial(
@@ -33,14 +35,26 @@ export function readSpecial(
   if (!head || opensRow(r)) return null;
   const long = longNameBehind(r);
   const moves = speaksOfMoves(r);
+  const making = { from: fromOf(r, r.at), to: to - from };
+  const isDecrease = moves && /dec|tog/.test(head.key);
+  const closed = isDecrease ? closedOver(text.slice(from + making.from, to)) : null;
   const steps = unwrapped(withoutTalk(settleJoins(r.run(r, 'text')), r));
   const opaque = moves || steps.length === 0 || steps.some(isUnread) || !steps.some(isWork);
   if (!steps.some(isWork) && !moves) return null;
   if (closesAny(steps) || CLOSES_ANY.test(text.slice(from, to))) return null;
   const { key, name } = head;
   const aliases = long === '' || long === key ? head.aliases : [...head.aliases, long];
-  const made = moves ? [] : steps;
-  return { key, name, aliases, steps: made, opaque, inline: false, from: 0, to: to - from };
+  const made = closed ? [plainWork(closed, making)] : moves ? [] : steps;
+  return {
+    key,
+    name,
+    aliases,
+    steps: made,
+    opaque: opaque && !closed,
+    inline: false,
+    from: 0,
+    to: to - from,
+  };
 }
 
 /**

@@ -25,6 +25,12 @@ export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: H
   const special = hands.bench.specials.get(key);
   const usable = special && !special.opaque && special.steps.length > 0 && hands.depth < 8;
   if (!usable) return asOneStitch(hands, step, row, here);
+  const [only] = special.steps;
+  // "dDec: (yo, insert hook in next st, …) 3 times": one over several stitches, as the trade's own are.
+  if (special.steps.length === 1 && only?.kind === 'work' && !only.place && !only.until) {
+    if (only.stitch.shape === 'together' && /dec|tog/.test(key))
+      return doWork(hands, { ...step, stitch: only.stitch }, row, here);
+  }
   hands.depth++;
   const made = chainMade(hands, special, here);
   eachUse(hands, step, (place) => {

@@ -137,6 +137,44 @@ Row 2: Ch 3, dc in next 9 dc. Ending dc. (12 dc)`;
   });
 });
 
+describe('decreases of the designer', () => {
+  const piece = (second: number, loops = 4): string => `Special abbreviations
+dDec - * yoh, draw up a lp in next st, yoh and draw through 2 lps on hook, rep from * in each of next 2 sts, yoh and draw through all ${loops} lps on hook.
+sdec: draw up a loop in each of next 2 sts, yo and draw through all 3 loops on hook
+
+Ch 24.
+Row 1: 1 dc in 4th ch from hook and in each ch to end. (22 dc)
+Row 2: Ch 3, dDec, dc in each dc to last 4 dc, dDec, dc in last dc. (${second} dc)
+Row 3: Ch 1, *sdec, sc in next st; rep from * across. (12 sts)`;
+
+  test('told by movements, they take as many stitches as loops are drawn up in', () => {
+    expect(worked(piece(18), 'Row 2', 'Row 3')).toEqual(['Row 2 18 proven', 'Row 3 12 proven']);
+    expect(complaints(piece(17))).toEqual(['7 count-mismatch']);
+  });
+
+  test('where the loops at the end do not agree, how many is not known', () => {
+    expect(worked(piece(18, 6), 'Row 2')).not.toEqual(['Row 2 18 proven']);
+  });
+});
+
+describe('along the edges', () => {
+  test.each([
+    'sc in each sc around all four sides of the scarf',
+    'work 33 sc evenly along to next corner',
+    'sc in row ends down first side of the cloth, work 33 sc evenly along next side',
+    'sc in next 10 sts, working up second side of scarf, sc in next 11 sts',
+  ])('%s', (words) => {
+    expect(complaints(`${ROW_1}Row 2: Ch 1, ${words}.`)).toEqual([]);
+  });
+
+  test('"Work +2 sc" and the total at the end of the row', () => {
+    const row = (total: number): string =>
+      `${ROW_1}Row 2: Ch 1, sc 10. Work +2SC into the 11th stitch. SC in the remaining 10 stitches. (End total of stitches in row: ${total})`;
+    expect(worked(row(22), 'Row 2')).toEqual(['Row 2 22 proven']);
+    expect(complaints(row(23))).toEqual(['3 count-mismatch']);
+  });
+});
+
 describe('foundations of flat pieces', () => {
   const row1 = 'Row 1: Sc in 2nd ch from hook, *ch 1, sk 1 ch, sc in next ch; rep from * across. (12 sc)';
 

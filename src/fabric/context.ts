@@ -20,6 +20,8 @@ export interface RowContext {
   readonly chartTold: ChartTold;
   /** The first row that stands here is not the piece's first: what it is worked on is not known. */
   readonly beginsLater: boolean;
+  /** The words are those of a row before, which this one works again. */
+  readonly again: boolean;
   /** The piece is worked round, as far as is known. */
   round: boolean;
   /** Works a list of steps: handed in, since the constructs and the walk need each other. */

@@ -121,6 +121,7 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
     charts: setting.charts,
     chartTold: toldBy(task, before.chartRows),
     beginsLater: before.row === null && beginsLater(task) && !shape.firstWork?.place?.fromHook,
+    again: task.repeats !== null || isAgain(task) || (task.range?.nth ?? 1) > 1,
     round: setting.round,
     walk,
     reads: side === 'RS' ? 'right-to-left' : 'left-to-right',

@@ -74,7 +74,7 @@ function doStep(hands: Hands, step: Step, row: RowContext, here: Here): void {
     case 'group':
       return doGroup(hands, step, row, here);
     case 'skip':
-      return doSkip(hands, step, here);
+      return doSkip(hands, step, row, here);
     case 'join':
       return doJoin(hands, step, row, here);
     case 'turn':

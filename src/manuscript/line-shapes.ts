@@ -217,6 +217,7 @@ function endsSentence(text: string, to: number): boolean {
  */
 export function isWrapped(text: string, line: Span, next: number, width: number): boolean {
   if (width === 0 || endsSentence(text, line.to)) return false;
+  if (endsWithCount(text, line.from, line.to)) return false;
   let end = next;
   while (end < text.length && end < next + width && text.charCodeAt(end) > 32) end++;
   return line.to - line.from + 1 + end - next > width;

@@ -97,6 +97,13 @@ function loopHere(r: Reader): Loop | null {
     r.at += isWord(r, W.side, 1) ? 2 : 1;
     return 'third';
   }
+  // A translator's "behind the front wall of the loop".
+  if ((loop === 'back' || loop === 'front') && isOneOf(r, WALL, 1)) {
+    r.at += 2;
+    const of = isWord(r, W.of) ? (isWord(r, W.the, 1) ? 2 : 1) : 0;
+    if (of > 0 && (isWord(r, W.loop, of) || isWord(r, W.st, of))) r.at += of + 1;
+    return loop;
+  }
   const third = kindAt(r) === T.ordinal && r.value[r.at] === 3;
   if (loop === null && !third) return null;
   const k = kindAt(r, 1) === T.dash ? 2 : 1;
@@ -106,6 +113,7 @@ function loopHere(r: Reader): Loop | null {
   return third || isBump(r, -1) ? 'third' : loop;
 }
 
+const WALL = wordsOf('wall walls');
 const HORIZONTAL = wordsOf('horizontal');
 
 /**

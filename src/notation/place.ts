@@ -101,7 +101,7 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   if (posted && !picked && !named) draft.pick = 'next';
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
   if (draft.pick === 'this' && (isRowEnds(draft) || isCorners(draft))) draft.pick = 'each';
-  if (r.word[start] === W.under) underChain(draft);
+  if (r.word[start] === W.under || isAroundChains(r, start, draft)) underChain(draft);
   // "1 sc in each next sc": in every one of them.
   if (draft.pick === 'next' && draft.each && draft.n === null && named) draft.pick = 'each';
   readAfter(r, draft);
@@ -132,6 +132,14 @@ const isRowEnds = ({ nouns }: PlaceDraft): boolean =>
 /** "3 sc in corners", "in corner sts" */
 const isCorners = ({ nouns, n }: PlaceDraft): boolean =>
   n === null && nouns.length === 1 && nouns[0]?.kind === 'corner' && nouns[0].plural;
+
+/** "Sc around the 5 chs": over all of them at once. */
+const isAroundChains = (r: Reader, start: number, { pick, each, n, nouns }: PlaceDraft): boolean =>
+  r.word[start] === W.around &&
+  !each &&
+  (pick === 'this' || (pick === 'next' && r.word[start + 1] === W.the)) &&
+  (n?.values[0] ?? 0) > 1 &&
+  nouns[0]?.plural === true;
 
 /** "2 tr under next 3 chain": the space that three chains make, not each of them. */
 function underChain(draft: PlaceDraft): void {
@@ -211,6 +219,9 @@ function readAfter(r: Reader, draft: PlaceDraft): void {
 function afterOnce(r: Reader, draft: PlaceDraft): void {
   // "around the first dc of rnd 1, directly below": where it lies says no more.
   if (draft.row !== null && kindAt(r) === T.comma && saysBelow(r)) r.at += 3;
+  // "around the 5 chs from rows 3 and 4": over the chains of both.
+  if (draft.row !== null && isWord(r, W.and) && kindAt(r, 1) === T.number && clauseEnds(r, 2))
+    r.at += 2;
   if (clauseEnds(r)) return;
   const sense = wordAt(r);
   if (draft.nouns[0]?.kind === 'row-end' && passDownSide(r)) return;

@@ -253,16 +253,24 @@ function withSuffixes(r: Reader, term: StitchTerm): StitchTerm {
   return withLoop(r, term.stem !== null && term.shape === 'one' ? withShape(r, term, dash) : term);
 }
 
-/** "1 inc hdc, 14 hdc": a clause of its own, so that the stitch is the increase's. */
+/** "1 inc hdc, 14 hdc", "4 hdc, inc hdc": a clause of its own, so that the stitch is the increase's. */
 function incOf(r: Reader, term: StitchTerm): boolean {
-  if (r.depth > 0 || term.stem !== null || term.legs !== null || kindAt(r, -2) !== T.number)
-    return false;
+  if (term.stem !== null || term.legs !== null) return false;
   if (term.shape !== 'increase' && term.shape !== 'together') return false;
-  const before = kindAt(r, -3);
-  const opens = before === T.comma || before === T.colon || before === T.stop;
+  const counted = kindAt(r, -2) === T.number;
+  const before = kindAt(r, counted ? -3 : -2);
+  // "(inc sc) x 6" may be two, with a comma left out.
+  const opens = before === T.comma || (r.depth === 0 && (before === T.colon || before === T.stop));
   const form = formOf(wordAt(r));
-  return opens && form?.shape === 'one' && form.stem !== null && kindAt(r, 1) === T.comma;
+  if (!opens || form?.shape !== 'one' || form.stem === null) return false;
+  const behind = kindAt(r, 1);
+  if (counted && r.depth === 0) return behind === T.comma;
+  return behind === T.comma || behind === T.close || behind === T.end || opensCount(r, 1);
 }
+
+/** "(8)", the count of the row. */
+const opensCount = (r: Reader, k: number): boolean =>
+  kindAt(r, k) === T.open && kindAt(r, k + 1) === T.number;
 
 function withShape(r: Reader, term: StitchTerm, dash: number): StitchTerm {
   const sense = wordAt(r, dash);

@@ -208,7 +208,7 @@ export function namesPlace(r: Reader): boolean {
   const sense = wordAt(r, k);
   if (kindAt(r, k) === T.ordinal) return true;
   if (kindAt(r, k) === T.number)
-    return k === 1 && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1) && !countBelow(r);
+    return (k === 2 || !countBelow(r)) && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
   return (
     namesRowEnds(r, 1) ||
     isPreviousRows(r, k) ||

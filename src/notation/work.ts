@@ -1,10 +1,12 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
+
 import { alongSide, aroundIt, edgeOf } from './along-side.ts';
 import { readAlsoIn } from './also-in.ts';
 import { aroundObject } from './around-object.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { clusterOver, drawnTogether, fixLegs, workedTogether } from './drawn-together.ts';
+import { hintOf, isHinted } from './hints.ts';
 import { letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
 import {
   eachOfMany,
@@ -14,6 +16,7 @@ import {
   timesBehindPlace,
 } from './number-of-work.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
+import { BEHIND } from './preposition.ts';
 import {
   clauseEnds,
   eatWord,
@@ -337,15 +340,30 @@ function placeBehind(r: Reader, draft: Draft): Place | null {
 
 /** "dc the back loop in the same st": the loop without its "in". */
 function theLoop(r: Reader, draft: Draft): void {
-  if (
-    !isWord(r, W.the) ||
-    !(isWord(r, W.back, 1) || isWord(r, W.front, 1)) ||
-    !isWord(r, W.loop, 2)
-  )
-    return;
-  draft.stitch = termWith(draft.stitch, { loop: isWord(r, W.back, 1) ? 'back' : 'front' });
-  r.at += isWord(r, W.only, 3) ? 4 : 3;
+  const wall = isHinted(r, WALL) ? wallBehind(r) : 0;
+  const k = wall > 0 ? wall : isWord(r, W.the) && isWord(r, W.loop, 2) ? 1 : 0;
+  if (k === 0 || !(isWord(r, W.back, k) || isWord(r, W.front, k))) return;
+  draft.stitch = termWith(draft.stitch, { loop: isWord(r, W.back, k) ? 'back' : 'front' });
+  r.at += k + 2;
+  if (wall > 0) passOfLoop(r);
+  else if (isWord(r, W.only)) r.at++;
 }
+
+/** "behind the front wall of the loop", a translator's front loop: tokens before "front"; 0: nothing of the kind. */
+function wallBehind(r: Reader): number {
+  if (!isOneOf(r, BEHIND) && !isWord(r, W.for)) return 0;
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  return isOneOf(r, WALLS, k + 1) ? k : 0;
+}
+
+/** "of the loop" behind its wall. */
+function passOfLoop(r: Reader): void {
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  if (isWord(r, W.of) && (isWord(r, W.loop, k) || isWord(r, W.st, k))) r.at += k + 1;
+}
+
+const WALLS = wordsOf('wall walls');
+const WALL = hintOf([], 'wall walls');
 
 /** "all the way around" */
 const isTheWay = (r: Reader): boolean =>

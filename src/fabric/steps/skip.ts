@@ -1,6 +1,6 @@
 /** Skips: places left behind on purpose. They count as used and stay reachable by name. */
 import type { Noun, Place, SkipStep } from '../../notation/index.ts';
-import type { Here } from '../context.ts';
+import type { Here, RowContext } from '../context.ts';
 import { NAMED } from '../edge.ts';
 import {
   atStart,
@@ -100,7 +100,23 @@ function onOtherSide(hands: Hands, { place }: SkipStep, { steps, i, top }: Here)
   return joins && place.row === null && (numberFor(hands, place.n) ?? 0) >= remaining(hands);
 }
 
-export function doSkip(hands: Hands, step: SkipStep, here: Here): void {
+/**
+ * "Ch 5, sk next 5 hdc" worked again above itself: the chains stand where the stitches were, and as many of
+ * them are passed.
+ */
+function passesChains(hands: Hands, { place }: SkipStep, row: RowContext): boolean {
+  const n = numberFor(hands, place.n) ?? 1;
+  const named = nounOf(place).kind === 'stem' || nounOf(place).kind === 'stitch';
+  if (!row.again || n < 2 || !named || place.pick === 'each' || place.pick === 'last') return false;
+  const { edge, pos } = hands;
+  return pos < edge.n && isSpace(hands, pos) && edge.run[pos] === n;
+}
+
+export function doSkip(hands: Hands, step: SkipStep, row: RowContext, here: Here): void {
+  if (passesChains(hands, step, row)) {
+    hands.pos++;
+    return;
+  }
   if (onOtherSide(hands, step, here)) toSkipped(hands, null);
   const place = alongChain(hands, atStart(hands) ? ofRest(hands, step.place) : step.place);
   if (hands.into || skipFromHook(hands, step, here) || endsSpiral(hands, here)) return;

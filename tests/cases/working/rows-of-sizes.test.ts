@@ -103,3 +103,58 @@ Rnd 1: Sc in 2nd ch from hook and in next 8 ch, 3 sc in last ch, sc in each ch o
     expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 21 proven']);
   });
 });
+
+describe('chains over chains', () => {
+  const ladder = `Ch 26.
+Row 1: Hdc in 2nd ch from hook and in each ch across, ch 1, turn. (25)
+Row 2: *Hdc in next 5 hdc, ch 5, sk next 5 hdc*, repeat 1 more time, hdc in last 5 hdc, ch 1, turn.
+Row 3: Repeat row 2.
+Row 4: *Hdc in next 5 hdc, ch 2, sc around the 5 chs from rows 2 and 3, ch 2*, repeat 1 more time, hdc in last 5 hdc, ch 1, turn.
+Row 5: Hdc in each hdc, in each sc and in each ch across. (25)
+`;
+
+  test('a row worked again above itself passes its chains where it passed stitches', () => {
+    expect(made(ladder).slice(0, 4)).toEqual([25, 15, 15, 17]);
+    expect(complaints(ladder)).toEqual([]);
+  });
+
+  test('other words pass stitches still', () => {
+    const text = ladder.replace('Repeat row 2.', '*Hdc in next 5 hdc, ch 5, sk next 5 hdc*, repeat 1 more time, hdc in last 5 hdc.');
+    expect(complaints(text)).toEqual(['4 round-overrun']);
+  });
+});
+
+describe('toys from other languages', () => {
+  test('"inc hdc" is one increase, and the wall of a loop is the loop', () => {
+    const text = `US terms
+Rnd 1: 5 hdc in MR (5)
+Rnd 2: inc hdc, 3 hdc, inc hdc (7)
+Rnd 3: 7 sc behind the front wall of the loop (7)
+Rnd 4: (2 sc, dec sc, 3 sc) for the back wall (6)
+`;
+    expect(worked(text, 'Rnd 2', 'Rnd 3', 'Rnd 4')).toEqual([
+      'Rnd 2 7 proven',
+      'Rnd 3 7 proven',
+      'Rnd 4 6 proven',
+    ]);
+  });
+
+  test('"(inc sc) x 6" is an increase and a stitch, where the count says so', () => {
+    expect(worked('Rnd 1: 12 sc in MR (12)\nRnd 2: (inc sc) x 6 (18)\n', 'Rnd 2')).toEqual([
+      'Rnd 2 18 proven',
+    ]);
+  });
+
+  test('the colour of the next round, on a line of its own behind a long row, is none of its words', () => {
+    const text = `Shell
+Ch 2
+1) 6 sc in 2nd ch from hook
+2) ch 1, 2 sc in each sc around (12 sc)
+C1
+3) ch 1, (2 sc in first sc, sc in next sc) repeat around (18 sc)
+C2
+4) ch 1, sc in each sc around
+`;
+    expect(complaints(text)).toEqual([]);
+  });
+});

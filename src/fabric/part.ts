@@ -421,15 +421,17 @@ function around({ rows, setting }: Run, former: PartRun, task: Task): Around {
 
 /** "For short legs, work rounds 10 to 12 so: Round 10: …" behind round 13: on round 9. */
 function goesBack(beneath: RowRecord, task: Task, { part }: PartSetting): boolean {
-  const own = part.instructions[task.index]?.instruction.label;
+  const own = part.instructions[task.index]?.instruction;
   const former = part.instructions[beneath.instruction]?.instruction.label;
-  const first = own?.numbers[0];
-  const last = former?.numbers.at(-1);
+  const first = task.number;
+  const last = beneath.range ? beneath.range.to : beneath.number;
   // "Rep rows 2-4" goes back in another way.
   const isNew = task.asks.steps === task.instruction.steps && beneath.instruction < task.index;
-  if (!isNew || first === undefined || last === undefined || first < 2) return false;
+  if (!isNew || first === null || last === null || first < 2 || !own) return false;
+  // "Row 31 (second side): Skip next 16 unworked sts of Row 30": it says on what it stands.
+  if (own.steps.some((step) => step.kind === 'skip' && step.place.row !== null)) return false;
   // "Round (left hand) 15" behind "Round (right hand) 15".
-  return first < last || (first === last && own?.text !== former?.text);
+  return first < last || (first === last && own.label?.text !== former?.text);
 }
 
 const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';

@@ -67,10 +67,13 @@ const isName = (words: string): boolean => /^\([a-z -]{1,24}\)$/i.test(words) &&
 
 const NAMES = /\b(?:row|round|rnd|side)\)$/i;
 
+/** "Inc 8 sts evenly": how many is said, though not where. */
 const isPlainWork = (
-  { evenly, place, alsoIn }: WorkStep,
+  { evenly, n, stitch, place, alsoIn }: WorkStep,
   isPlainPlace: (place: Place) => boolean,
-): boolean => !evenly && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
+): boolean => (!evenly || (n !== null && SHAPED.has(stitch.shape))) && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
+
+const SHAPED: ReadonlySet<string | null> = new Set(['increase', 'together']);
 
 /** Work into a row named by its number leaves open what becomes of the edge. */
 const isAlongRow = ({ row, until }: Place): boolean => row === null && until?.kind !== 'length';

@@ -20,7 +20,7 @@ import {
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
 import { T } from './tokens.ts';
-import type { EvenStep, RemarkStep, StitchTerm } from './tree.ts';
+import type { EvenStep, RemarkStep, Step, StitchTerm } from './tree.ts';
 import { readUntil } from './until.ts';
 
 /** An order to go on without shaping, or `null`, which leaves the reader where it was. */
@@ -82,6 +82,17 @@ function goesOnToRow(r: Reader): boolean {
 }
 
 /** "… of sc for 5 rounds": so much is no talk. */
+/** "24 sc, no change", "18 sc unchanged": the number tells how many already, and the words say no more. */
+export function unchangedBehind(r: Reader, out: readonly Step[]): RemarkStep | null {
+  const k = isWord(r, W.unchanged) ? 1 : isWord(r, W.no) && isWord(r, W.change, 1) ? 2 : 0;
+  const only = out.length === 1 ? out[0] : undefined;
+  if (k === 0 || only?.kind !== 'work' || !only.n || only.place || only.until) return null;
+  if (only.stitch.shape !== 'one' || !(clauseEnds(r, k) || kindAt(r, k) === T.open)) return null;
+  const start = r.at;
+  r.at += k;
+  return { kind: 'remark', from: fromOf(r, start), to: toOf(r) };
+}
+
 function numberInSentence(r: Reader): boolean {
   for (let k = 0; kindAt(r, k) !== T.end && kindAt(r, k) !== T.stop; k++)
     if (kindAt(r, k) === T.number) return true;

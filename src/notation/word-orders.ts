@@ -12,7 +12,7 @@ import { readChart } from './chart-order.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch, SENSES, type SenseId, senseOfWord } from './dictionary.ts';
 import { readDropped } from './dropped.ts';
-import { readEven, readRowsOf } from './even.ts';
+import { readEven, readRowsOf, unchangedBehind } from './even.ts';
 import { readHeld } from './held.ts';
 import { ringBySlip } from './join.ts';
 import { invisibleJoin, joinByStitch, joined, joinedAgain, ringAhead } from './joining.ts';
@@ -206,7 +206,7 @@ const ROWS = [
 opens((r, run) => done(readAlternating(r, run)), W.alternate);
 opens((r) => readRowsAgain(r), ...ROWS, W.next);
 opens((r) => readSpiral(r), ...ROWS);
-opens((r) => readEven(r), ...ROWS, W.even, W.no, W.unchanged, W.straight, W.without);
+opens((r, run) => unchangedBehind(r, run.out) ?? readEven(r), ...ROWS, W.even, W.no, W.unchanged, W.straight, W.without);
 opens(
   (r) => readBoxes(r),
   W.om,

@@ -71,7 +71,9 @@ const NAMES = /\b(?:row|round|rnd|side)\)$/i;
 const isPlainWork = (
   { evenly, n, stitch, place, alsoIn }: WorkStep,
   isPlainPlace: (place: Place) => boolean,
-): boolean => (!evenly || (n !== null && SHAPED.has(stitch.shape))) && [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
+): boolean =>
+  (!evenly || (n !== null && SHAPED.has(stitch.shape))) &&
+  [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
 
 const SHAPED: ReadonlySet<string | null> = new Set(['increase', 'together']);
 

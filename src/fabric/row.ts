@@ -355,7 +355,9 @@ function conclude(
   if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
   // What lies beneath is not known: neither how long its spaces are, nor how its stitches are called.
   if (open || end.before.guessed)
-    hands.facts = hands.facts.filter(({ kind }) => kind !== 'space-size' && kind !== 'noun');
+    hands.facts = hands.facts.filter(
+      (f) => f.kind !== 'noun' && (f.kind !== 'space-size' || f.ofStart === 'here'),
+    );
   // "Rep rows 2-7", whose row 2 says "in top of ch 3": of the row that lay beneath it the first time.
   if (isAgain(task))
     hands.facts = hands.facts.filter((f) => f.kind !== 'space-size' || f.ofStart !== 'beneath');

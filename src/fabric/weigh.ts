@@ -123,23 +123,31 @@ function isUnderstood(
 }
 
 /**
- * "Sc in each st around (49)" upon "(48 sc)": whatever was made there, two stated counts contradict each
- * other, and nothing in so plain a row could be misread.
+ * "Sc in each st around (49)" or "(sc in next 2 sts, inc) around (65)" upon "(48 sc)": whatever was made there,
+ * two stated counts contradict each other, and nothing in so plain a row could be misread. A start chain may
+ * be counted in the one and not in the other.
  */
 function contradictsBeneath(
   { before, task, hands }: AtHand,
   { facts, tally, used, available }: RowResult,
-  { beneath }: Around,
+  { beneath, text }: Around,
 ): boolean {
   if (before.statedInstead === null || beneath?.stated.length !== 1) return false;
   if (task.asks.counts.length !== 1 || beneath.tally.chains + tally.chains > 0) return false;
   const isOfAll = hands.edge.counted === before.statedInstead;
+  const [fact] = facts.filter(({ kind }) => kind === 'count');
+  const isByOne = fact?.kind === 'count' && Math.abs(fact.value - fact.computed) === 1;
+  const chain = task.instruction.steps.find((step) => step.kind === 'chain');
+  if (isByOne && (numberFor(hands, chain?.n ?? null) ?? 1) > 1) return false;
   return (
     isOfAll &&
     used === available &&
-    tally.stitches === used &&
     facts.every(({ kind }) => kind === 'count' || !MISFITS.has(kind)) &&
-    worksEachOnce(task.instruction)
+    (tally.stitches === used
+      ? worksEachOnce(task.instruction)
+      : isPlainlySaid(task.instruction.steps, ({ from, to }) =>
+          text.slice(task.base + from, task.base + to),
+        ))
   );
 }
 
@@ -228,13 +236,17 @@ function talkIn({ instruction, base }: Task, text: string): Span | null {
     if (step.kind !== 'remark') continue;
     const span = { from: step.from + base, to: step.to + base };
     const words = text.slice(span.from, span.to);
-    if (SOUNDS_LIKE_WORK.test(words) && !isBeside(words)) return span;
+    if (SOUNDS_LIKE_WORK.test(words) && !isBeside(words) && !AGAIN.test(words)) return span;
   }
   return null;
 }
 
 const SOUNDS_LIKE_WORK =
   /\b(?:instead|rather than|except|but (?:in|into|work|do|only|not)|omit|only once|each (?:time|side)|repeat|rep)\b/i;
+
+/** "- repeat 3 rows", "(you will repeat this round till you have 11 rows)": how often, and not what. */
+const AGAIN =
+  /^\W*(?:you(?: will|'ll)? )?rep(?:eat)? (?:this |these |the )?(?:same )?(?:\d+ )?(?:rows?|rnds?|rounds?)\b(?! \d)(?!.*\b(?:instead|except|but|rather|omit\w*|only)\b)/i;
 
 /** Is there one slip with which the row comes out? */
 function explains(

@@ -206,7 +206,15 @@ const ROWS = [
 opens((r, run) => done(readAlternating(r, run)), W.alternate);
 opens((r) => readRowsAgain(r), ...ROWS, W.next);
 opens((r) => readSpiral(r), ...ROWS);
-opens((r, run) => unchangedBehind(r, run.out) ?? readEven(r), ...ROWS, W.even, W.no, W.unchanged, W.straight, W.without);
+opens(
+  (r, run) => unchangedBehind(r, run.out) ?? readEven(r),
+  ...ROWS,
+  W.even,
+  W.no,
+  W.unchanged,
+  W.straight,
+  W.without,
+);
 opens(
   (r) => readBoxes(r),
   W.om,

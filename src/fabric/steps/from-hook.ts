@@ -11,6 +11,7 @@ import {
 import type { Here } from '../context.ts';
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
+import { nounOf } from '../noun.ts';
 import { ask } from '../readings.ts';
 import { makeChains } from '../start-chain.ts';
 import { lack, takeStitch } from '../take.ts';
@@ -36,6 +37,21 @@ export function countFromHook(
   }
   hands.pos = Math.max(hands.pos, nth - 1);
   return takeStitch(hands, 'passed');
+}
+
+/**
+ * "Ch 4, 11 dc in first ch (12)": the ring is the chain's first, and its others may stand for a stitch, just as
+ * in "11 dc in 4th ch from hook".
+ */
+export function inFirstChain(hands: Hands, { place, stitch, n }: WorkStep): Place | null {
+  const { edge, pos, first, into, bench } = hands;
+  if (place?.pick !== 'first' || nounOf(place).kind !== 'chain' || place.n || place.of) return null;
+  if (edge.kind !== 'foundation' || edge.ring || edge.open || pos > 0 || first || into) return null;
+  const stem = stitch.stem ? stemOf(stitch.stem, bench.terms) : null;
+  const height = stem ? Math.floor(heightOf(stem)) : 0;
+  const many = (numberFor(hands, n) ?? 1) > 3;
+  if (stitch.shape !== 'one' || height < 2 || !many || edge.n > height + 2) return null;
+  return { ...place, pick: 'nth', nth: edge.n, fromHook: true };
 }
 
 /**

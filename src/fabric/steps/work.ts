@@ -30,7 +30,7 @@ import { besideStartChain } from './beside-start-chain.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
 import { passFirstChains } from './first-chain.ts';
-import { countFromHook, skippedChains } from './from-hook.ts';
+import { countFromHook, inFirstChain, skippedChains } from './from-hook.ts';
 import { beforeTop, openLast, reserved } from './last.ts';
 import { moveStart } from './move.ts';
 import { alongChainOver, alongUnusedLoops, beginsOnChainOver } from './other-side.ts';
@@ -77,7 +77,7 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (closesSpace(hands, step, row)) return closeSpace(hands, step, step.stitch);
   const own = step.place !== null && isOwnChain(hands, step.place);
   if (own && step.place) workBack(hands, step.place);
-  const taken = step.place && onNewPiece(hands, step.place);
+  const taken = step.place && (inFirstChain(hands, step) ?? onNewPiece(hands, step.place));
   const first = own && step.place?.pick === 'nth' ? { ...step.place, fromHook: true } : taken;
   const places: (Place | null)[] = [first, ...step.alsoIn];
   const held = hands.loop;

@@ -71,3 +71,76 @@ describe('one chain passed before hdc is no stitch', () => {
     expect(complaints(row)).toEqual(told);
   });
 });
+
+describe('words that tell how often, or how many, hold no count back', () => {
+  const toy = (row: string): string => `Rnd 1: 9 sc in MR. (9)\nRnd 2: 2 sc in each st around. (18)\n${row}\n`;
+  test.each([
+    ['Rnds 3-5: sc around (18) - repeat 3 rows', []],
+    ['Rnds 3-5: sc around (19) - repeat 3 rows', ['3 count-mismatch']],
+    ['R3-7: sc all (18) (you will repeat this round till you have 7 rows)', []],
+    ['R3-7: sc all (22) (you will repeat this round till you have 7 rows)', ['3 count-mismatch']],
+    ['Rnd 3: 18 sc, no change (18)', []],
+    ['Rnd 3: 17 sc, no change (18)', ['3 stitches-left']],
+    ['Rnd 3: 18 sc, no change (22)', ['3 count-mismatch']],
+    ['Rnd 3: sc in each st around, inc 6 sts evenly spaced. (24)', []],
+    ['Rnd 3: sc in each st around, inc 10 sts evenly spaced. (24)', ['3 count-mismatch']],
+  ])('%s', (row, told) => {
+    expect(complaints(toy(row))).toEqual(told);
+  });
+});
+
+const shoulders = (count: number): string =>
+  'Ch 38.\nRow 1 (RS): Dc in 4th ch from hook (skipped ch count as dc), dc in each ch across. (36 dc)\n' +
+  'Row 2 (first shoulder): Turn, ch 3 (counts as dc), dc in next 9 dc, leave remaining sts unworked. (10 dc)\nFasten off.\n' +
+  'Row 2 (second shoulder): With RS facing, sk next 16 unworked sts of Row 1, join yarn with sl st in next st, ' +
+  `ch 3 (counts as dc), dc in next 9 dc. (${count} dc)\nFasten off.\n`;
+
+test.each([
+  [10, []],
+  [11, ['5 count-mismatch']],
+  [14, ['5 count-mismatch']],
+])("a second shoulder's row is held to its count of %i", (count, told) => {
+  expect(complaints(shoulders(count))).toEqual(told);
+});
+
+const vest = (count: number): string =>
+  'Vest - sizes S/M (L/XL), US terms\n\nCh 43 (47)\n' +
+  'Row 1. Dc in 4th ch from hook (3 skipped ch = 1 dc), dc in each ch. Turn. {41 (45)}\n' +
+  'Rows 2-6 (8). Ch 3 (= dc), dc in next 40 (44). Turn. {41 (45)}\n' +
+  `Row 7 (9). Ch 1, sc 15 (17), leave the rest. Fasten off. {${count} (17)}\n`;
+
+test.each([
+  [15, []],
+  [16, ['6 count-mismatch']],
+  [19, ['6 count-mismatch']],
+])('a row numbered for each size is held to its count of %i', (count, told) => {
+  expect(complaints(vest(count))).toEqual(told);
+});
+
+describe('all stitches in the first chain of a short one: its other chains may stand for one', () => {
+  test.each([
+    ['Rnd 1: Ch 4, 13 dc in first ch, join. (14)', []],
+    ['Rnd 1: Ch 4, 13 dc in first ch, join. (13)', []],
+    ['Rnd 1: Ch 3, 7 hdc in first ch, join. (8)', []],
+    ['Rnd 1: Ch 4, 13 dc in first ch, join. (15)', ['1 count-mismatch']],
+    ['Rnd 1: Ch 2, 7 sc in first ch, join. (8)', ['1 count-mismatch']],
+  ])('%s', (row, told) => {
+    expect(complaints(`${row}\n`)).toEqual(told);
+  });
+});
+
+test('counts that contradict each other over a round that was not understood are told', () => {
+  const rounds = (last: number): string =>
+    'Rnd 1: 16 sc in ring, join. (16 sc)\nRnd 2: Ch 1, sc in same st and whatever you like around, join. (24 sc)\n' +
+    `Rnd 3: Ch 1, *2 sc in next sc, sc in each of next 2 sc; rep from * around, join. (${last} sc)\n`;
+  expect(complaints(rounds(32))).toEqual(['2 unread']);
+  expect(complaints(rounds(36))).toEqual(['2 unread', '3 count-mismatch']);
+});
+
+test('the join names the start chain of its own round, whatever lies beneath', () => {
+  const rounds = (chain: number): string =>
+    'Rnd 1: Ch 3, 11 dc in ring, join in top of ch-3. (12 dc)\nRnd 2: Ch 3, dc in same st and whatever you like around, join. (24 dc)\n' +
+    `Rnd 3: Ch 3, dc in next dc, dc in each dc around, join in top of ch-${chain}. (24 dc)\n`;
+  expect(complaints(rounds(3))).toEqual(['2 unread']);
+  expect(complaints(rounds(2))).toEqual(['2 unread', '3 space-size']);
+});

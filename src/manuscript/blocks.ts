@@ -420,8 +420,20 @@ const FOR_ROWS =
 const SHAPED_TO_COUNT =
   /^(?:continue|cont|keep)\b[^.;:]*\b(?:increas|decreas|inc\b|dec\b)[^.;:]*\buntil (?:you have|there are) \d/i;
 
+/** "half treble crochet (htc). The ties …" below "The bib is worked in": the talk goes on. */
+function endsSentenceAbove({ text, open, afterBlank }: Scan, { from }: Span): boolean {
+  if (open?.kind !== 'prose' || afterBlank) return false;
+  const code = text.charCodeAt(from);
+  return (
+    code >= 97 && code <= 122 && TALK_GOES_ON.test(text.slice(Math.max(0, open.to - 12), open.to))
+  );
+}
+
+const TALK_GOES_ON = /\s(?:in|into|to|of|the|an?|with|using|is|are|for)$/i;
+
 /** Inside a row or a paragraph only a label is looked for: nothing else would end it. */
 function startsHere(scan: Scan, at: Stretch): Starts {
+  if (endsSentenceAbove(scan, at)) return null;
   if (isHeldOpen(scan, at)) return 'likely';
   if (isNextInList(scan, at)) return 'label';
   const row = goesOnSurely(scan, at);

@@ -131,7 +131,7 @@ const INSERT_YARN =
 
 /** "2. Round 2: …", "6-9. Rounds 6-9: …": the number of a web page's list before a row's own label. */
 const LISTED_LABEL =
-  /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?[.)](?:[ \t]+|[ \t]*\r?\n[ \t]*)(?=(?:round|rnd|row)s? ?\d)/gim;
+  /^[ \t]*\d{1,3}(?: ?[-–] ?\d{1,3})?(?:[.)](?:[ \t]+|[ \t]*\r?\n[ \t]*)|[ \t]{2,})(?=(?:round|rnd|row)s? ?\d)/gim;
 
 /** "1. The Foundation Chain" above "2. Row 1: …": an item of the same list that names what stands below it. */
 const LISTED_TITLE =

@@ -35,7 +35,9 @@ export function passCornerWords(r: Reader): void {
   if (k > 0 && isWord(r, W.corner, k)) r.at += k;
 }
 
-const CORNER_WORDS = wordsOf('top bottom upper lower left right hand outer opposite');
+const CORNER_WORDS = wordsOf(
+  'top bottom upper lower left right hand outer outside inside inner opposite',
+);
 
 export function takeLoop(r: Reader, draft: PlaceDraft): boolean {
   if (!isHinted(r, LOOP)) return false;

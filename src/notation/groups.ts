@@ -103,9 +103,9 @@ function firstOfPetal({ out }: Run): number | null {
   return petal ? 0 : null;
 }
 
-/** "10 sc, ch 5, 10 sc in each lp": nobody fills every space with half of that. */
-const isEachSpace = (place: Place): boolean =>
-  place.pick === 'each' && place.n === null && place.nouns[0]?.kind === 'space';
+/** "10 sc, ch 5, 10 sc in each lp", "sc, ch, sc in each corner": nobody fills every space with half of that. */
+const isEachSpace = ({ pick, n, nouns: [noun] }: Place): boolean =>
+  pick === 'each' && n === null && (noun?.kind === 'space' || noun?.kind === 'corner');
 
 const isOnePlace = (place: Place): boolean => isEachSpace(place) || isSinglePlace(place);
 

@@ -91,6 +91,8 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   if (kindAt(r) === T.number && isWord(r, W.same, 1) && spelled(r, r.at) === 'three') r.at++;
   const beside = isHinted(r, SIDE) && passSideOf(r);
   const picked = readPick(r, draft);
+  // "in each outside corner"
+  if (picked && isHinted(r, CORNER)) passCornerWords(r);
   // "in first available st"
   if (picked && isOneOf(r, AVAILABLE)) r.at++;
   const loopInside = takeLoop(r, draft);

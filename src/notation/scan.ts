@@ -413,7 +413,7 @@ function scanRare(s: Scan, code: number, from: number): boolean {
   const fraction = code === 0xbd ? 0.5 : code === 0xbc ? 0.25 : code === 0xbe ? 0.75 : 0;
   const last = tokens.count - 1;
   if (fraction > 0) {
-    if (touchesNumber(tokens, from)) {
+    if (touchesNumber(tokens, from) || isWholeBefore(s, from)) {
       tokens.value[last] = tokens.value[last]! + fraction;
       tokens.to[last] = from + 1;
     } else tokens.value[push(tokens, T.number, from, from + 1)] = fraction;
@@ -425,6 +425,10 @@ function scanRare(s: Scan, code: number, from: number): boolean {
   } else if (code < 0xd800 && (code < 0x2190 || code > 0x2bff)) return false;
   return true;
 }
+
+/** "13 ½": one blank between a whole number and its fraction. */
+const isWholeBefore = ({ codes, tokens }: Scan, from: number): boolean =>
+  codes[from - 1] === 32 && touchesNumber(tokens, from - 1);
 
 function closeBracket(s: Scan, value: number): void {
   const { tokens, opened } = s;

@@ -54,7 +54,8 @@ export function readWork(r: Reader): WorkStep | null {
     (scanned ? letterSc(r) : readStitch(r)) ??
     letterStitch(r, n) ??
     postAlone(r) ??
-    unnamedStitch(r, n);
+    unnamedStitch(r, n) ??
+    acrossFirst(r, n);
   if (!stitch) {
     r.at = start;
     return null;
@@ -173,6 +174,16 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     return null;
   }
   return PLAIN_TERM;
+}
+
+/** "Work across first 14 sc": in the stitch of the row. */
+function acrossFirst(r: Reader, n: Numbers | null): StitchTerm | null {
+  if (n !== null || !isWord(r, W.work, -1)) return null;
+  if (!isWord(r, W.across) && !isWord(r, W.over)) return null;
+  const k = isWord(r, W.the, 1) ? 2 : 1;
+  const first = kindAt(r, k) === T.ordinal && valueAt(r, k) === 1;
+  const counted = kindAt(r, k + 1) === T.number && mayBeStitch(wordAt(r, k + 2));
+  return counted && (first || isWord(r, W.next, k)) ? PLAIN_TERM : null;
 }
 
 /** Whether a star stands in front that none has closed. */

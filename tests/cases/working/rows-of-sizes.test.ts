@@ -158,3 +158,47 @@ C2
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('lists, lengths and corners of blogs', () => {
+  test('the number of a list item without its stop is no count of the row above', () => {
+    const text = `UK terms
+1.      Start with a magic ring
+2.      Round 1:  1ch, 8dc into ring, join with sl st to first st
+3.      Round 2:  1ch, 2dc in each st around, join with sl st (16sts)
+4       Round 3:  1ch, [1dc in first, 2dc in next] repeat around, join with sl st (24 sts)
+`;
+    expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 16 proven', 'Rnd 3 24 proven']);
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('a whole number and its fraction are one, and "across first 14 sc" is worked in these', () => {
+    const text = `Ch 45.
+Row 1: Sc in 2nd ch from hook and in each ch across. Ch 1, turn. (44 sc)
+Row 2: Sc in each sc across. Ch 1, turn. (44 sc)
+Rep row 2 for pattern until bib is 13 ½" from beginning.
+Next row: Work across first 14 sc (do not work remaining sts), ch 1, turn. (14 sc)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text).at(-1)).toBe(14);
+  });
+
+  test('talk that a line breaks is no row', () => {
+    const text = `UK terms
+The bib is worked in
+half treble crochet (htr). The ties are worked in double crochet.
+
+Ch 29.
+Row 1: 1 htr in 3rd ch from hook, 1 htr in each ch to end, turn. (27 sts)
+`;
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([27]);
+  });
+
+  test('"sc, ch and sc in each outside corner" is one list in each', () => {
+    const text = `Ch 4, join.
+Rnd 1: Ch 3, 2 dc in ring, (ch 2, 3 dc in ring) 3 times, ch 2, join. (12 dc, 4 ch-2 sps)
+Rnd 2: Ch 1, sc in each dc around, sc, ch 1 and sc in each outside corner, join. (20 sc)
+`;
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 20 proven']);
+  });
+});

@@ -48,7 +48,7 @@ export function attemptRow(
   setting: Trial['setting'],
 ): Attempted {
   const trial: Trial = { hands, task, before, setting, start: mark(hands) };
-  const resumed = before.open && before.row ? onWhatWasMade(trial) : null;
+  const resumed = before.open && before.unreadOnKnown ? onWhatWasMade(trial) : null;
   if (resumed) return resumed;
   if (before.statedInstead === null) return { ...tryReadings(trial, 'made'), carries: null };
   // Both counts, the one made and the one stated, go on for one row: the one that it fits is kept.

@@ -57,6 +57,7 @@ export const newProgress = (): Progress => ({
     openCount: false,
     statedAt: -1,
     guessed: false,
+    unreadOnKnown: false,
     groups: false,
     chartRows: new Map(),
     side: 'RS',
@@ -553,6 +554,10 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     openCount: stated !== null && result.edge.open,
     statedAt: stated === null ? -1 : statedAt(task),
     guessed: hands.unread || hands.partly,
+    unreadOnKnown:
+      hands.unread &&
+      !result.edge.open &&
+      !result.facts.some(({ kind }) => kind === 'not-followed'),
     groups: hasUnknownGroups(shape),
     chartRows,
     side: result.side,

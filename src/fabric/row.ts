@@ -60,6 +60,8 @@ export interface Before {
   readonly statedAt: number;
   /** Words of the row beneath were not understood: where its spaces lie is a guess. */
   readonly guessed: boolean;
+  /** Words of it were not understood, while what it stands on is known. */
+  readonly unreadOnKnown: boolean;
   /** It has shells or V-stitches that nobody explains: how many stitches they are is a guess. */
   readonly groups: boolean;
   readonly chartRows: ReadonlyMap<string, ChartDone>;

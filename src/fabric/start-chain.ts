@@ -101,7 +101,7 @@ function settle(
     // "Ch 5, tr in same st … join to top of ch-5": a tall chain, with no space of one chain beside it.
     const tall = gap === 1 && namesTop(row.shape) && row.shape.firstWork?.place?.pick === 'same';
     const rest = top !== null && top <= n ? n - top : tall ? 0 : gap;
-    const counts = joined && (n > 2 || top !== null || joinedOnly(hands, step, n));
+    const counts = joined && (n > 3 || top !== null || joinedOnly(hands, step, n));
     const because = counts === joined ? 'join' : 'custom';
     return { counts, stem: rowStem, gap: rest, because };
   }

@@ -75,12 +75,22 @@ export function plainText(text: string): string {
   if (/\bstep \d/i.test(plain) && /\brepeat steps? \d/i.test(plain))
     plain = withStepReferences(plain);
   if (plain.includes('BO ')) plain = plain.replace(BIND_OFF, 'FO');
-  if (/(?:sk|skip|miss) 1st[.,;)]/i.test(plain)) plain = plain.replace(SKIPPED_ONE, '$1 1  ');
+  if (plain.includes(' 1st')) plain = plain.replace(SKIPPED_ONE, '$1 1  ');
   if (plain.includes(') space of')) plain = plain.replace(SPACE_OF_JOIN, joinedSpace);
   if (plain.includes('together to'))
     plain = plain.replace(JOINED_TOGETHER, (_, join: string) => `${join}         `);
   if (plain.includes('turning chain'))
     plain = plain.replace(TURNING_CHAINS, (whole, n: string) => `ch ${n}`.padEnd(whole.length));
+  if (plain.includes('multiple of:'))
+    plain = plain.replace(MULTIPLE_BELOW, (whole, n: string) => ` ${n}`.padEnd(whole.length));
+  if (plain.includes('xample'))
+    plain = plain.replace(EXAMPLES, (whole) => whole.replace(/[^\r\n]/g, ' '));
+  if (plain.includes('a slip') && SLIP_KNOT.test(plain))
+    plain = plain.replace(SLIP_KNOTS, (whole) => whole.replace(/[^\r\n]/g, ' '));
+  if (plain.includes('tart in the '))
+    plain = plain.replace(STARTS_IN, (whole, place: string) =>
+      `Starting in ${place}, `.padEnd(whole.length),
+    );
   if (STARRED_NOTE.test(plain)) plain = plain.replace(STARRED_NOTES, ' ');
   if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
   if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
@@ -110,6 +120,21 @@ const PICTURE_SIGNS =
 
 /** "Work 3 turning chains, 1 dc in the first stitch": the chain at a round's start. */
 const TURNING_CHAINS = /\b(?:work|make|do|crochet) ([1-5]) turning chains?(?= ?[,.;])/gi;
+
+/** "- Chain a multiple of:" above "- 6 + 2": one sentence. */
+const MULTIPLE_BELOW = /(?<=\bmultiple of):[ \t]*\r?\n[ \t]*(?:[-•*] )?(\d[^\r\n]*)/g;
+
+/** "Example:" above "- 26 chains": lengths that the multiple gives, of which none is the row's. */
+const EXAMPLES =
+  /^[ \t]*(?:For )?[Ee]xamples?:?(?:(?:[ \t]*\d{1,3},?)+ chains?[ \t]*$|[ \t]*\r?\n(?:[ \t]*[-•*] \d{1,3} ch(?:ain)?s?[ \t]*(?:\r?\n|$))+)/gm;
+
+/** "Make a slip knot. Chain a multiple of 6": a loop on the hook, and no ring. */
+const SLIP_KNOT =
+  /(?:make|tie) a slip ?knot(?: on (?:your|the) hook)?(?:\.|,| and|[ \t]*\r?\n[ \t]*[-•*])\s*(?:then )?(?=ch(?:ain)? (?:a |any |\d{2}))/i;
+const SLIP_KNOTS = new RegExp(SLIP_KNOT, 'gi');
+
+/** "Start in the 4th chain from hook. Work 1 dc in each chain": where the stitches begin. */
+const STARTS_IN = /\bStart in the (\d(?:st|nd|rd|th) ch(?:ain)? from (?:the |your )?hook)[.,] /g;
 
 /** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
 const STARRED_NOTE = /\*ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b/i;
@@ -141,7 +166,8 @@ const LISTED_TITLE =
 const NUMBERED_LABEL = /[.)]\s+r(?:ound|nd|ow)s? ?\d/i;
 
 /** What every titled round has. */
-const MAY_TITLE_ROUND = /^[ \t]*R(?:ow|nd|ound|OW|ND|OUND) ?\d{1,3} ?[–—:-] ?[A-Z]/m;
+const MAY_TITLE_ROUND =
+  /(?:^|[Ss]tep ?\d.*|STEP ?\d.*)[ \t]*R(?:ow|nd|ound|OW|ND|OUND) ?\d{1,3} ?[–—:(-] ?\(?[A-Z]/m;
 
 /** "U.K. terms", "U.S.A. terminology" */
 const COUNTRY = /\bU\. ?([KS])(?:\. ?A)?\b\.?(?= )/g;

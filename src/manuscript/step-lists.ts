@@ -133,18 +133,20 @@ export function withStepReferences(text: string): string {
 }
 
 const TITLED_ROUND =
-  /^([ \t]*(?:Round|Rnd|Row|ROUND|RND|ROW) ?\d{1,3}) ?[–—:-] ?([A-Z][a-z]+(?: [\w&'’()/-]+){0,6})[ \t]*\r?\n((?:[ \t]*[-•*] [^\n]*(?:\n|$))+)/gm;
+  /^([ \t]*)((?:[Ss]tep|STEP) ?\d{1,2} ?[–—:-] ?)?((?:Round|Rnd|Row|ROUND|RND|ROW) ?\d{1,3})(?: ?[–—:-] ?([A-Z][a-z]+(?: [\w&'’()/-]+){0,6})| (\([A-Z][^()\n]{2,48}\)))[ \t]*\r?\n((?:[ \t]*[A-Z][^\n\d*]*\.[ \t]*\r?\n)?)((?:[ \t]*[-•*] [^\n]*(?:\n|$))+)/gm;
 
 /**
  * "Round 2 — Form 6 base points" above "- Ch 3, …": what the round is about gives way to blanks, and its
  * steps stand in one line.
  */
 export const withoutRoundTitles = (text: string): string =>
-  text.replace(TITLED_ROUND, (whole, label: string, title: string, steps: string) => {
-    if (ORDERS.test(title)) return whole;
-    const head = `${label}:`.padEnd(whole.length - steps.length);
+  text.replace(TITLED_ROUND, (whole, ...found: (string | undefined)[]) => {
+    const [gap = '', step = '', label = '', title, bracket, , steps = ''] = found;
+    if (title && ORDERS.test(title)) return whole;
+    if (!title && !bracket) return whole;
+    const head = `${gap}${' '.repeat(step.length)}${label}:`;
     const line = steps.replace(NEXT_STEP, sentences).replace(STEP_NAME, inkless);
-    return head + line.replace(/(?<=[.:] *Work):(?= )/g, ' ');
+    return head.padEnd(whole.length - steps.length) + line.replace(/(?<=[.:] *Work):(?= )/g, ' ');
   });
 
 /** The list sign of a step, with the end of the line above it. */
@@ -159,6 +161,6 @@ function sentences(_: string, before: string, line: string | undefined, gap: str
 
 /** "Travel: sl st …", "First Corner: ch 3 …": what a step is called, before its words. */
 const STEP_NAME =
-  /(?<=(?:^|[.!] ) *)(?!Row|Rnd|Round|Note|In |Work|Between|Repeat(?!: (?:Repeat|Follow|Continue|Do)))[A-Z][a-z]+(?: [A-Za-z]+){0,3}: +(?=\S)/g;
+  /(?<=(?:^|[.!] ) *)(?!Row|Rnd|Round|Note|In |Work|Between|End|Repeat(?!: (?:Repeat|Follow|Continue|Do)))[A-Z][a-z]+(?: [A-Za-z]+){0,3}: +(?=\S)/g;
 
 const inkless = (whole: string): string => ' '.repeat(whole.length);

@@ -16,6 +16,7 @@ import {
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { markOf } from './star.ts';
+import { readSpecialName } from './stitch.ts';
 import { T } from './tokens.ts';
 import type { Ending, Step } from './tree.ts';
 
@@ -34,6 +35,9 @@ export function readEnding(r: Reader): Ending | null {
 
 function endingHere(r: Reader): Ending | null {
   const start = r.at;
+  // "Ending dc" that the pattern defines is a stitch.
+  if (r.specials?.has(r.hash[start] ?? 0) && readSpecialName(r)) return null;
+  r.at = start;
   if (isWord(r, W.omit)) return omission(r, start);
   const finish = isWord(r, W.fasten) && isWord(r, W.with, 1);
   if (!isWord(r, W.ending) && !isWord(r, W.end) && !finish) return null;

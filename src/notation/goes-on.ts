@@ -10,7 +10,7 @@ import { T } from './tokens.ts';
 const OPENS = wordsOf('keep continue carry go repeat do and then now alternate etc');
 
 const THIS =
-  '(?:with )?(?:this|that|these|like (?:this|that)|the same(?: thing)?|in (?:this|the same) (?:manner|way|pattern|fashion)|this (?:alternating )?(?:pattern|sequence|process|step)|the (?:pattern|sequence|process)|these (?:steps|stitches))';
+  '(?:with )?(?:this|that|these|like (?:this|that)|the same(?: thing)?|in (?:this|the same) (?:manner|way|pattern|fashion)|this (?:alternating )?(?:pattern|sequence|process|step)|(?:the )?pattern|the (?:sequence|process)|these (?:steps|stitches))';
 const TO_THE_END =
   '(?:all the way |right )?(?:to (?:the )?(?:very )?end|(?:un)?till? (?:the end|you (?:reach|get to|come to|are at) the (?:very )?end)|around|across|along|down)(?: (?:of )?(?:the |your )?(?:row|round|rnd|chain|ch))?';
 const GOES_ON = new RegExp(

@@ -106,7 +106,7 @@ export const SPELLINGS = {
   count: 'count counts counting counted acts act serves serve considered regard regarded',
   does: 'does do_es',
   not: 'not',
-  dont: 'dont doesnt',
+  dont: 'dont doesnt isnt arent',
   dnt: 'dnt',
   measures: 'measures measure measuring measured',
   cm: 'cm cms centimeters centimetres centimeter',

@@ -102,7 +102,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
     return false;
   }
   // "rep Dec row", "repeat the increase round"
-  if (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1)) return false;
+  const across = sense === W.across || sense === W.around;
+  if (!across && (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1))) return false;
   if (namesBareRows(r, k)) return false;
   if (kindAt(r, k) === T.number) return !isWord(r, W.row, k + 1) && !isWord(r, W.round, k + 1);
   return true;

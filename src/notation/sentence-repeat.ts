@@ -89,9 +89,21 @@ function toldAgainIn(
   return null;
 }
 
-/** "Sc in 2nd ch from hook": it begins a row once. */
-const isFromHook = (step: Step | undefined): boolean =>
-  step?.kind === 'work' && (step.place?.fromHook ?? false);
+/** "Sc in 2nd ch from hook", "ch 1, sc in first st, ch 3, sk 1, sc in next": it begins a row once. */
+function isOnce(steps: readonly Step[], at: number): boolean {
+  const step = steps[at];
+  if (step?.kind !== 'work' || !step.place) return false;
+  if (step.place.fromHook) return true;
+  if (step.place.pick !== 'first' || step.place.of || !isChain(steps[at - 1])) return false;
+  return steps
+    .slice(at + 1)
+    .some(
+      (other) =>
+        other.kind === 'work' &&
+        other.place?.pick === 'next' &&
+        other.stitch.stem === step.stitch.stem,
+    );
+}
 
 /**
  * "Sc in same sc as join, 9 dc in next lp, skip next sc, sc in next sc, repeat to end": the place of the join is
@@ -124,7 +136,7 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
     first < last - 1 &&
     (opensRow(run.out[first]) ||
       isMove(run.out, first) ||
-      isFromHook(run.out[first]) ||
+      isOnce(run.out, first) ||
       isAnchor(run.out, first)) &&
     !(isChain(run.out[first]) && (within || isLoop(run.out, first) || isBridge(run.out, first)))
   )
@@ -139,6 +151,11 @@ export function wrapSentence(r: Reader, run: Run, order: RepeatOrder, mark: stri
   // "The pattern is a multiple of 4, and 2 more for the turning chain.": nothing that could be repeated.
   if (steps.every(({ kind }) => kind === 'remark')) {
     run.out.push({ kind: 'remark', from: order.order.from, to: toOf(r) });
+    return;
+  }
+  // "In next st work (dc, ch 1, dc). Skip 2 sts. Repeat across.": from where on is not told.
+  if (mark === '' && steps.every(({ kind }) => kind === 'skip' || kind === 'remark')) {
+    run.out.push({ kind: 'unread', says: 'work', from: order.order.from, to: toOf(r) });
     return;
   }
   run.out.length = first;

@@ -176,6 +176,8 @@ function stitchWord(r: Reader, run: Run, shape: StitchTerm['shape']): void {
 
 function wordStep(r: Reader, run: Run): void {
   const sense = wordAt(r);
+  // "… across. Ending dc.", which the pattern defines.
+  if (sense === W.ending && r.specials?.has(r.hash[r.at] ?? 0) && stitchStep(r, run)) return;
   const form = opensOrder(sense) ? null : formOf(sense);
   if (form) return stitchWord(r, run, form.shape);
   // "Ending dc" may be a stitch of the designer's own.

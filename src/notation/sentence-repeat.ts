@@ -94,7 +94,8 @@ function isOnce(steps: readonly Step[], at: number): boolean {
   const step = steps[at];
   if (step?.kind !== 'work' || !step.place) return false;
   if (step.place.fromHook) return true;
-  if (step.place.pick !== 'first' || step.place.of || !isChain(steps[at - 1])) return false;
+  const isLead = step.place.pick === 'first' && !step.place.of;
+  if (!isLead || !isChain(steps[at - 1]) || !isChain(steps[at + 1])) return false;
   return steps
     .slice(at + 1)
     .some(

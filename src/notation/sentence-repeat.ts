@@ -95,7 +95,8 @@ function isOnce(steps: readonly Step[], at: number): boolean {
   if (step?.kind !== 'work' || !step.place) return false;
   if (step.place.fromHook) return true;
   const isLead = step.place.pick === 'first' && !step.place.of;
-  if (!isLead || !isChain(steps[at - 1]) || !isChain(steps[at + 1])) return false;
+  const next = steps.slice(at + 1).find(({ kind }) => kind !== 'remark');
+  if (!isLead || !isChain(steps[at - 1]) || !isChain(next)) return false;
   return steps
     .slice(at + 1)
     .some(

@@ -63,9 +63,13 @@ const startsNext = (hands: Hands, step: ChainStep, row: RowContext, here: Here):
   (numberFor(hands, step.n) ?? 0) > TALLEST_TURN &&
   (row.shape.idle || row.shape.firstWork?.place?.fromHook === true);
 
-/** "Ch 22. Ch 1, sc in 2nd ch from hook": the second chain goes on from the first. */
+/**
+ * "Ch 22. Ch 1, sc in 2nd ch from hook", "ch 4 (counts as dc + ch 1), dc in 6th ch from hook": the second chain
+ * goes on from the first, and is counted with it.
+ */
 function lengthens(hands: Hands, here: Here): boolean {
   const next = here.steps[here.i + 1];
+  const n = numberFor(hands, (here.steps[here.i] as ChainStep).n) ?? 1;
   return (
     hands.edge.kind === 'foundation' &&
     !hands.edge.ring &&
@@ -74,9 +78,13 @@ function lengthens(hands: Hands, here: Here): boolean {
     (skipsOwn(next) ||
       (next?.kind === 'work' &&
         next.place?.fromHook === true &&
-        next.place.nth === (numberFor(hands, (here.steps[here.i] as ChainStep).n) ?? 1) + 1))
+        (next.place.nth ?? 0) > n &&
+        (next.place.nth ?? 0) <= n + MOST_SKIPPED))
   );
 }
+
+/** Chains passed behind a turning chain: the widest gap of a mesh. */
+const MOST_SKIPPED = 4;
 
 /** "Ch 1 more, sk ch just made" */
 const skipsOwn = (next: Step | undefined): boolean =>

@@ -41,6 +41,8 @@ export interface Bench {
   readonly limit: { stitches: number; moves: number; readonly most: number };
   /** Chains taken where the words tell only their multiple, by where they stand; `null`: left open. */
   readonly chosen: Map<number, number | null>;
+  /** Chains beside the stitch that a start chain of so many was said to hold: "ch 6 (counts as dc and ch 2)". */
+  readonly toldGaps: Map<number, number>;
 }
 
 /** A starting chain: all its chains, those of its stitch, and whether its own words tell these apart. */

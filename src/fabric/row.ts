@@ -491,6 +491,9 @@ function noteEnd(
   const reachesStart = left === 1 || hands.skips.has(left - 1);
   if (edge.ring && reachesStart && endsWhereItBegan(shape)) return;
   if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
+  // "Ch 2. Row 1: in 1st ch: hdc, sc, hdc": the one at the hook turns.
+  if (edge.kind === 'foundation' && hands.used === 1 && edge.n <= TINY && inFirstChain(shape))
+    return;
   noteLeft(hands, left);
 }
 
@@ -539,6 +542,17 @@ const inOneChain = ({ steps }: RowShape): boolean =>
       (kind === 'group' || kind === 'repeat' || kind === 'work') &&
       'place' in step &&
       (step.place?.nouns[0]?.kind === 'chain' || step.place?.nouns[0]?.kind === 'start-chain'),
+  );
+
+/** A chain so short is begun in, and not worked along: its other links turn. */
+const TINY = 3;
+
+const inFirstChain = ({ steps }: RowShape): boolean =>
+  steps.some(
+    (step) =>
+      (step.kind === 'work' || step.kind === 'group') &&
+      step.place?.pick === 'first' &&
+      step.place.nouns[0]?.kind === 'chain',
   );
 
 function noteLeft(hands: Hands, left: number): void {

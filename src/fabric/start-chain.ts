@@ -81,7 +81,11 @@ function settle(
     const stem = (counts.stem ? stemOf(counts.stem, hands.bench.terms) : null) ?? rowStem;
     return { counts: counts.counts, stem, gap: gapSaid(counts, n, stem), because };
   };
-  if (step.countsAs) return said(step.countsAs, 'words');
+  if (step.countsAs) {
+    const told = said(step.countsAs, 'words');
+    if (told.counts && step.countsAs.chains > 0) hands.bench.toldGaps.set(n, told.gap);
+    return told;
+  }
   // As a leg of a cluster it is no stitch of its own, whatever the notes say of it elsewhere.
   if (row.shape.chainIsLeg && n > 1)
     return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
@@ -93,7 +97,12 @@ function settle(
       ? { counts: false, stem: rowStem, gap: 0, because: 'custom' }
       : said(order.countsAs, 'note');
   }
-  const gap = gapBeside(hands, step, row.shape, Math.max(0, n - Math.floor(heightOf(rowStem))));
+  // "Ch 6 (counts as dc and ch 2)" said once holds for the ch 6 of later rows whose spaces are as wide.
+  const toldGap = hands.bench.toldGaps.get(n) ?? 0;
+  const tall = Math.max(0, n - Math.floor(heightOf(rowStem)));
+  const gap = row.shape.chainLengths.has(toldGap)
+    ? toldGap
+    : gapBeside(hands, step, row.shape, tall);
   const joined = joinEvidence(row.shape);
   if (joined !== null && n > 1) {
     // "Join in 2nd ch of beg ch-3": the join tells which chain is the stitch's top.

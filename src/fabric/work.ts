@@ -56,6 +56,7 @@ export function work(manuscript: Manuscript): Fabric {
     heights: newHeights(manuscript),
     limit: { stitches: MOST_STITCHES, moves: 0, most: MOST_STITCHES },
     chosen: new Map(),
+    toldGaps: new Map(),
   };
   const shop: Shop = {
     manuscript,

@@ -22,6 +22,12 @@ import { isColour } from './yarn-name.ts';
 export const tellsChain = (r: Reader): boolean =>
   isWord(r, W.is, -1) && (isWord(r, W.ch) || kindAt(r) === T.number);
 
+/** "Chain a multiple of 3 + 2. Chain enough for the width.": how many of it, which is the maker's. */
+export const chainsEnough = (r: Reader, { out }: Run): boolean =>
+  isWord(r, W.ch) && isOneOf(r, ENOUGH, 1) && out.some(({ kind }) => kind === 'chain');
+
+const ENOUGH = wordsOf('enough');
+
 /**
  * "Each block consists of ch 3 and 3 dc.", "You may add 1 increase (2 sc in same st) here.": a clause
  * that says what something is, or what may be done, does nothing.

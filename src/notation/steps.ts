@@ -4,6 +4,7 @@ import { fillsCorners, inNextRound, namesTheRound, passWorking, willWork } from 
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import {
+  chainsEnough,
   dependsOnBeneath,
   nameWithDash,
   purpose,
@@ -254,7 +255,7 @@ function wordStep(r: Reader, run: Run): void {
       r.at++;
       return;
     }
-    if (tellsChain(r)) return remarkClause(r, run);
+    if (tellsChain(r) || chainsEnough(r, run)) return remarkClause(r, run);
     if (startsChain(r) || (startsMultiple(r) && isFirst(run))) return putStep(r, run, readChain(r));
     if (mayWork(r) && stitchStep(r, run)) return;
   }

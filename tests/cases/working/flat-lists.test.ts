@@ -137,6 +137,38 @@ Row 2: Ch 3, dc in next 9 dc. Ending dc. (12 dc)`;
   });
 });
 
+describe('chains that first rows stand on', () => {
+  test('the chain of the row goes on from the foundation, and is counted from the hook with it', () => {
+    const row = (n: number): string =>
+      `Ch 20.\nRow 1: Ch 4 (counts as dc + ch 1), dc in 6th ch from hook, *ch 1, sk 1, dc in next ch; rep from * across. (${n} dc)`;
+    expect(worked(row(11), 'Row 1')).toEqual(['Row 1 11 proven']);
+    expect(complaints(row(12))).toEqual(['2 count-mismatch']);
+  });
+
+  test('what "ch 6" was said to hold goes for the next row', () => {
+    const text = `Ch 45.
+Row 1: Dc in 4th ch from hook and in each ch across. (43 dc)
+Row 2: Ch 6 (counts as dc and ch-2 sp), turn, sk next 2 dc, dc in next dc, *ch 2, sk 2 dc, dc in next dc; rep from * across. (15 dc, 14 ch-2 sps)
+Row 3: Ch 6, turn, dc in next dc, *ch 2, dc in next dc; rep from * across. (15 dc, 14 ch-2 sps)`;
+    expect(worked(text, 'Row 2', 'Row 3')).toEqual(['Row 2 15 proven', 'Row 3 15 proven']);
+  });
+
+  test('a chain of two is begun in, and not worked along', () => {
+    expect(complaints('Ch 2.\nRow 1: In 1st ch: hdc, sc, hdc; ch 1, turn. (3 sts)')).toEqual([]);
+    expect(complaints('Ch 2.\nRow 1: In 1st ch: hdc, sc, hdc; ch 1, turn. (4 sts)')).toEqual([
+      '2 count-mismatch',
+    ]);
+  });
+
+  test('a sentence on how wide it is makes no other chain', () => {
+    const text = `Chain a multiple of 3 + 2. Chain enough for the width of your blanket.
+Row 1: Dc in 4th ch from hook and in each ch across, turn.
+Row 2: Ch 2 (counts as dc), fpdc in next st, [dc in next 2 sts, fpdc in next st] across to last st, dc in last st.`;
+    expect(made(text).slice(1)).toEqual([21, 21]);
+    expect(complaints(text)).toEqual([]);
+  });
+});
+
 describe('decreases of the designer', () => {
   const piece = (second: number, loops = 4): string => `Special abbreviations
 dDec - * yoh, draw up a lp in next st, yoh and draw through 2 lps on hook, rep from * in each of next 2 sts, yoh and draw through all ${loops} lps on hook.

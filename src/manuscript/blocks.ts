@@ -339,9 +339,9 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
   return found && !isStitch ? from + found[0].length : from;
 }
 
-/** "Cuff, row 1: Ch 11, …" */
+/** "Cuff, row 1: Ch 11, …", "BODY-Row 1 (Right Side): …" */
 const NAME_AND_ROW =
-  /^(?!(?:then|next|now|last|first|pattern|foundation|turn|join|work|repeat|rep|edging|border)\b)[A-Z][A-Za-z' ]{2,24}, (?=r(?:ow|nd|ound)s? ?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?\s?[:.])/;
+  /^(?!(?:then|next|now|last|first|pattern|foundation|turn|join|work|repeat|rep|edging|border)\b)[A-Z][A-Za-z' ]{2,28}(?:, (?=r)|[-–—](?=R))(?=[Rr](?:ow|nd|ound)s? ?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?\s?(?:\([^)]{2,14}\)\s?)?[:.])/;
 
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26.", "SLEEVE-Chain 84." */
 const CAPITALS_AND_CHAIN =

@@ -87,6 +87,8 @@ function passThen(r: Reader, each: boolean): boolean {
   let k = kindAt(r) === T.comma ? 1 : 0;
   if (isWord(r, W.and, k)) k++;
   if (!isWord(r, W.afterwards, k) || !startsPlace(r, k + 1, each)) return false;
+  // "sl st in ch-3 sp, then in same sp work (ch 3, 2 dc)": nobody slips into one place twice.
+  if (!each && isWord(r, W.same, isWord(r, W.the, k + 2) ? k + 3 : k + 2)) return false;
   r.at += k + 1;
   return true;
 }

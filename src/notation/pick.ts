@@ -144,9 +144,11 @@ function rarePick(r: Reader, draft: PlaceDraft): boolean {
     r.at++;
     return true;
   }
-  if (sense === W.end && (isWord(r, W.ch, 1) || isWord(r, W.st, 1))) {
+  // "in end st", "in end (toe) st"
+  const aside = sense === W.end && kindAt(r, 1) === T.open && kindAt(r, 3) === T.close ? 3 : 0;
+  if (sense === W.end && (isWord(r, W.ch, aside + 1) || isWord(r, W.st, aside + 1))) {
     draft.pick = 'last';
-    r.at++;
+    r.at += aside + 1;
     return true;
   }
   if (sense === W.a) {

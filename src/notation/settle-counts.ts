@@ -17,7 +17,8 @@ export function settleCounts(seen: readonly SeenCount[], steps: Step[]): readonl
   let last = steps.length;
   while (last > 0 && !makes(steps[last - 1])) last--;
   const [only] = seen;
-  if (seen.length === 1 && only && only.from >= last) return [only.count];
+  const isWhole = only !== undefined && !countsSlips(only.count, steps);
+  if (seen.length === 1 && isWhole && only.from >= last) return [only.count];
   return settledCounts(seen, steps, last);
 }
 
@@ -34,7 +35,8 @@ function settledCounts(
     steps,
   );
   for (const { count, from } of seen) {
-    const closes = from >= last && !isSuperseded(count, from, seen, steps);
+    const closes =
+      from >= last && !countsSlips(count, steps) && !isSuperseded(count, from, seen, steps);
     // "(3 rnds) 24 sc": how many rows the label names, told before their work.
     const leads = count.unit === 'row' && !steps.slice(0, from).some(makes);
     if (!isPass && (closes || leads || isBeforeAgain(steps, from))) counts.push(count);
@@ -43,6 +45,10 @@ function settledCounts(
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
   return counts;
 }
+
+/** "Sl st to middle of ch space (3 sl sts)": how many are slipped on the way, in a row of other stitches. */
+const countsSlips = (count: StatedCount, steps: readonly Step[]): boolean =>
+  count.stem === 'ss' && steps.some(makes);
 
 /** "… 5 sc (12). Sc in next st, fasten off": the round is told; the stitch only brings the yarn to its end. */
 function finishBehind(seen: readonly SeenCount[], steps: Step[]): void {

@@ -134,11 +134,19 @@ const closesFirst = (here: Here): boolean =>
 const startsPiece = (hands: Hands): boolean =>
   hands.edge.kind === 'none' && hands.into === null && atStart(hands);
 
-/** "Ch 1, sc in each st around" where nothing lies beneath: no row is worked into one chain. */
-const turnsOnly = (hands: Hands, step: ChainStep, { shape }: RowContext): boolean =>
-  numberFor(hands, step.n) === 1 &&
-  shape.firstWork?.place?.pick === 'each' &&
-  shape.firstWork.place.nouns[0]?.kind !== 'chain';
+/**
+ * "Ch 1, sc in each st around", "ch 3, dc in next dc" where nothing lies beneath: no row is worked into one chain,
+ * and no stitch stands on a chain that has none.
+ */
+function turnsOnly(hands: Hands, step: ChainStep, { shape }: RowContext): boolean {
+  const place = shape.firstWork?.place;
+  const kind = place?.nouns[0]?.kind;
+  const n = numberFor(hands, step.n) ?? 1;
+  if (!place || place.fromHook || place.of || n > LONGEST_TURN) return false;
+  return (n === 1 && place.pick === 'each' && kind !== 'chain') || kind === 'stem';
+}
+
+const LONGEST_TURN = 4;
 
 /**
  * A longer chain in an order of its own, while a chain lies there that nothing was worked into: the

@@ -202,3 +202,43 @@ Rnd 2: Ch 1, sc in each dc around, sc, ch 1 and sc in each outside corner, join.
     expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 20 proven']);
   });
 });
+
+describe('silent misreadings that are none any more', () => {
+  const ring = `Ch 6, join with sl st to form a ring.
+Rnd 1: Ch 3, 2 dc in ring, ch 3, *3 dc in ring, ch 3; rep from * 3 times, join. (15 dc, 5 ch-3 sps)
+`;
+
+  test('slip stitches lead to a space, and the work in it is the chain and what follows', () => {
+    const text = `${ring}Rnd 2: Sl st in next 2 dc, sl st in ch-3 sp, then in same sp work (ch 3, 2 dc, ch 3, 3 dc), *ch 1, in next ch-3 sp work (3 dc, ch 3, 3 dc); rep from * around, ch 1, join. (30 dc, 5 ch-1 sps, 5 ch-3 sps)\n`;
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 30 proven']);
+  });
+
+  test('"in end (toe) st" is the last one', () => {
+    const text = `Ch 12.
+Rnd 1: Sc in 2nd ch from hook, sc in next 9 ch, 3 sc in end (toe) ch, along other side of ch sc in next 9 ch, 2 sc in end (heel) st. (24 sc)
+`;
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 24 proven']);
+  });
+
+  test('slip stitches counted on the way are no count of the round', () => {
+    const text = `${ring}Rnd 2: Sl st over to ch space (3 sl sts), ch 3, 2 dc in same sp, *3 dc in next ch-3 sp; rep from * around, join.\n`;
+    expect(complaints(text)).toEqual([]);
+  });
+
+  test('a first row on stitches that are not told is not checked', () => {
+    const text = `Row 1: Ch 1, sc in first sc, *sc in next sc; rep from * across; turn.
+Row 2: Ch 1, sc in each st across; turn.
+`;
+    expect(worked(text, 'Row 1').map((row) => row.split(' ').at(-1))).toEqual(['unchecked']);
+  });
+
+  test('a part is named before its first row, with no more than a dash between', () => {
+    const text = `NECKBAND: Ch 6.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (5 sts)
+BODY-Row 1 (Right Side): Working across long edge of neckband, ch 1, 12 sc evenly; turn. (12 sc)
+Row 2: Ch 1, sc in each sc across. (12 sc)
+`;
+    expect(worked(text, 'Row 2')).toEqual(['Row 2 12 proven']);
+    expect(complaints(text)).toEqual([]);
+  });
+});

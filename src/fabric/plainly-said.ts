@@ -53,7 +53,11 @@ const PLAIN: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
 ]);
 
 /** What is done beside the row, told in few words without a number; or what the row is called. */
-export const isBeside = (words: string): boolean => HARMLESS.test(words) || isName(words);
+export const isBeside = (words: string): boolean =>
+  HARMLESS.test(words) || isName(words) || MADE.test(words);
+
+/** "-inc made", "(an increase made)", "- decrease": what the stitches just told are. */
+const MADE = /^\W*(?:an? )?(?:inc|dec)(?:rease)?(?: (?:made|complete[d]?))?\W*$/i;
 
 const HARMLESS =
   /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|work(?:ing)? over (?:the )?(?:yarn )?(?:tail|end)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;

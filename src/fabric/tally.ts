@@ -410,8 +410,13 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
   let mixed = false;
   const left: StatedCount[] = [];
   const apart = chainToldApart(hands, row);
+  const ofOthers = ofOtherSizes(row.counts);
   for (const stated of row.counts) {
     if (stated === apart) continue;
+    if (ofOthers.includes(stated)) {
+      left.push(stated);
+      continue;
+    }
     const value = numberFor(hands, stated.n);
     const shapes = stated.unit === 'decrease' && row.counts.length > 1 && !stated.partial;
     if (value !== null && shapes && !isShapedBy(hands, tally, value)) left.push(stated);
@@ -465,6 +470,23 @@ function isShapedBy({ bench, edge, used }: Hands, tally: RowTally, value: number
   }
   const { stitches } = tally;
   return [drawn, Math.abs(stitches - edge.counted), Math.abs(stitches - used)].includes(value);
+}
+
+/**
+ * "(66, 72 sc)": no row has two numbers of stitches, each bare but the last and larger than the one before. They
+ * are of several sizes, though the piece names none; the first is this one's.
+ */
+function ofOtherSizes(counts: readonly StatedCount[]): readonly StatedCount[] {
+  const numberOf = ({ n }: StatedCount): number => (n.values.length === 1 ? (n.values[0] ?? 0) : 0);
+  const isList = counts.every((count, i) => {
+    const before = counts[i - 1];
+    const isLast = i === counts.length - 1;
+    const isBare = count.unit === null && count.word === '';
+    const grows = !before || (numberOf(count) > numberOf(before) && numberOf(before) > 0);
+    const unit = isLast ? count.unit === 'stem' || count.unit === 'stitch' : isBare;
+    return unit && grows && !count.partial;
+  });
+  return counts.length > 1 && isList ? counts.slice(1) : [];
 }
 
 /**

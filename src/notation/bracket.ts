@@ -213,6 +213,11 @@ const isTimesSign = (r: Reader, token: number): boolean =>
   (r.kind[token] === T.number && isTimesWord(r, sizesEnd(r, token + 1))) ||
   (r.kind[token] === T.word && (r.value[token] === W.x || r.value[token] === W.twice));
 
+/** "(1 sc, 1 inc) – 6 times": no count, but a list and how often. */
+const isDashTimes = (r: Reader): boolean =>
+  kindAt(r) === T.dash &&
+  (isWord(r, W.twice, 1) || (kindAt(r, 1) === T.number && isTimesWord(r, sizesEnd(r, r.at + 2))));
+
 /** "times", "x", "more times" */
 function isTimesWord(r: Reader, token: number): boolean {
   if (r.kind[token] !== T.word) return false;
@@ -251,7 +256,11 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
       alone &&
       (counts.every(({ word }) => /^(?:inc|dec)/i.test(word)) ||
         (counts.length > 1 && counts.some(({ unit }) => unit === 'decrease')));
-    if (!shapes && !worksOn(r, run) && !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r)))) {
+    if (
+      !shapes &&
+      !worksOn(r, run) &&
+      !(counts.length > 1 && (goesRound(r) || isRepeatOrder(r) || isDashTimes(r)))
+    ) {
       const from = run.out.length;
       if (run.aside && !closesRow(r, run)) putWords(r, run, b.start, 'remark');
       else for (const count of counts) r.counts.push({ count, from });

@@ -454,7 +454,7 @@ function isOpened({ tokens, opened, depth }: Scan, value: number): boolean {
 const hashes = (words: string): ReadonlySet<number> => new Set(words.split(' ').map(hashOf));
 /** Short forms whose stop never ends a sentence. */
 const NEVER_LAST = hashes(
-  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec approx no incl fig prev nxt nx',
+  'sl rep rpt beg foll alt cont sk yo d s h t l p inc dec inv approx no incl fig prev nxt nx',
 );
 /** Words that ask for more: a stop behind one is a slip. */
 const DANGLING = hashes('in into make the');

@@ -82,7 +82,7 @@ export function carriedOn(
       (isMisfit ? carried.isSince && !isFaulty : carried.isTold || carried.isSince),
     gaps: isDoubtful || (carried.gaps && !settles && row.tally.spaces.length > 0),
     isLoose:
-      told.some(({ kind }) => LOOSE.has(kind)) || (carried.isLoose && row.verdict !== 'proven'),
+      row.verdict !== 'proven' && (carried.isLoose || told.some(({ kind }) => LOOSE.has(kind))),
     pairs: pairs.length > 0 ? pairs : carried.pairs,
     stitches: count?.kind === 'count' ? count.value - count.computed : carried.stitches,
     off:

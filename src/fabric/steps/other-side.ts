@@ -45,7 +45,9 @@ export function alongUnusedLoops(hands: Hands, step: WorkStep, row: RowContext):
     if (!hands.first || hands.pos < edge.n) return step;
     doOtherSide(hands, { kind: 'other-side', chains: null, rowEnds: false, from, to }, row);
   }
-  return { ...step, place: { ...place, nouns: [PLAIN_NOUN], of: null } };
+  // "In free loops of next 11 chs": the number is told of the chains.
+  const along = place.n === null && place.of?.n ? place.of : place;
+  return { ...step, place: { ...along, nouns: [PLAIN_NOUN], of: null } };
 }
 
 /**

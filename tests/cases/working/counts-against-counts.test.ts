@@ -144,3 +144,38 @@ test('the join names the start chain of its own round, whatever lies beneath', (
   expect(complaints(rounds(3))).toEqual(['2 unread']);
   expect(complaints(rounds(2))).toEqual(['2 unread', '3 space-size']);
 });
+
+describe('rows that read otherwise than the first, and are proven so, hide no fault behind them', () => {
+  const hat = (fifth: number): string =>
+    'Rnd 1: 11 dc in magic ring, join. (11)\nRnd 2: Ch 3 (count as 1st dc, *2 dc in each dc around, join. (22)\n' +
+    [3, 4, 5, 6, 7]
+      .map((n) => `Rnd ${n}: Ch 3, inc, *${n - 2} dc, inc* rep from * to * around, join. (${n === 5 ? fifth : 11 * n})\n`)
+      .join('');
+  test('sound', () => {
+    expect(complaints(hat(55))).not.toContain('5 repeat-remainder');
+  });
+  test.each([54, 56, 57])('%i for 55', (fifth) => {
+    const told = complaints(hat(fifth)).filter((one) => /^[56] (?:repeat|count|round)/.test(one));
+    expect(told).not.toEqual([]);
+  });
+});
+
+test.each([
+  ['hdc in free loops of next 11 chs', 28, []],
+  ['hdc in unused loops of each of next 11 chs', 28, []],
+  ['hdc in free loops of next 11 chs', 29, ['1 count-mismatch']],
+  ['hdc in free loops of next 13 chs', 28, ['1 count-mismatch']],
+])('along the loops left of a chain go as many as there are chains named: %s (%i)', (back, n, told) => {
+  const row =
+    'Rnd 1: Ch 14, hdc in 2nd ch from hook and in next 11 chs, 3 hdc in last ch. Working on opposite side of ' +
+    `starting chain, ${back}, 2 hdc in last ch; join with sl st in first hdc. (${n} sts)\n`;
+  expect(complaints(row).length > 0).toBe(told.length > 0);
+});
+
+test('a count for each of two sizes that nothing names is held to the first', () => {
+  const hat = (first: number): string =>
+    'Rnd 1: 12 dc in ring, join. (12 dc)\nRnd 2: Ch 2, 2 dc in each st, join in first dc. (24 dc)\n' +
+    `Rnd 3 [4]: Ch 1, sc in each st around, join. (${first}, 28 sc)\n`;
+  expect(complaints(hat(24))).toEqual([]);
+  expect(complaints(hat(25))).toEqual(['3 count-mismatch']);
+});

@@ -45,3 +45,16 @@ test('a note on turning chains that begins with the chain is no row', () => {
     'BACK:\n\n18ch.\n\nRow 1: 1dc in 2nd ch from hook, 1dc in each ch to end, turn. (17 dc)\n';
   expect(complaints(text)).toEqual([]);
 });
+
+test('a list of ones, how often behind a dash, and a dot behind a short word', () => {
+  const text =
+    'R1: 8 sc in MR (8)\nR2: 8 inc (16)\nR3: (1 sc, 1 inc) – 8 times (24)\nR4: (2 sc, 1 inc) - 8 times (32)\n' +
+    'R5: *6 sc, inv. dec* (28)\nR6: *inv. dec* (14)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'R3', 'R4', 'R5', 'R6')).toEqual([
+    'R3 24 proven',
+    'R4 32 proven',
+    'R5 28 proven',
+    'R6 14 proven',
+  ]);
+});

@@ -84,6 +84,8 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   k += 1 + shortForm(r, k + 1);
   // "then repeat (2 dc in next st, dc in next st) to the end": the bracket is the repeat.
   if (holdsWork(r, k)) return false;
+  // "repeat after the *"
+  if (isWord(r, W.after, k) && kindAt(r, isWord(r, W.the, k + 1) ? k + 2 : k + 1) === T.star) k++;
   while (isWord(r, W.the, k) || isWord(r, W.from, k) || isWord(r, W.all, k)) k++;
   if (kindAt(r, k + 1) === T.star && isFirst(r, r.at + k)) k++;
   // "repeat the pattern from * to *"

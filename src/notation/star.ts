@@ -156,6 +156,8 @@ function isNamed(r: Reader, roles: Uint8Array, i: number): boolean {
   if (kind === T.word) {
     const sense = r.value[k] ?? 0;
     if (sense === W.from || sense === W.between || sense === W.at) return true;
+    // "repeat after the *"
+    if (sense === W.after && r.word[k - 1] === W.repeat) return true;
     // "continue * to * around"
     if (sense === W.continue && r.word[i + 1] === W.to && r.kind[i + 2] === T.star) return true;
     // "Repeat *sc in next ch, dc in next ch* across" has its work behind the star.

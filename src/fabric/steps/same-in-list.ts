@@ -1,6 +1,7 @@
 /**
  * "6 sc, 3 sc in same st, 5 sc": among stitches that are told by their numbers alone, the three often
- * stand in one stitch together, which is the next. The sums tell.
+ * stand in one stitch together, which is the next: so do those of "skip 2, 5 dc in same st, skip 2". The
+ * sums tell.
  */
 import type { Place, WorkStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
@@ -13,7 +14,8 @@ export function inOneOfList(hands: Hands, step: WorkStep, place: Place, here: He
   if (place.pick !== 'same' || place.of || nounOf(place).kind !== 'stitch') return place;
   const before = here.steps[here.i - 1];
   const isListed = before?.kind === 'work' && before.place === null && before.until === null;
-  if (!isListed || (step.n?.values[0] ?? 1) < 2) return place;
+  const isPassed = before?.kind === 'skip' && here.steps[here.i + 1]?.kind === 'skip';
+  if (!(isListed || isPassed) || (step.n?.values[0] ?? 1) < 2) return place;
   const reading = ask(hands.readings, {
     doubt: 'same in a list',
     custom: 'the place worked last',

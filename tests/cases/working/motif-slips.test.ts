@@ -55,4 +55,16 @@ describe('what the text says of its stitches', () => {
     const text = `${US}Ch 32.\nRow 1: Dc in 4th ch from hook and in each ch across, turn. (30)\nRow 2: Ch 3 (counts as first dc). Skip 2 stitches. In next stitch work (dc, ch 1, dc). Skip 2 stitches. Repeat across row. End with 1 dc in final stitch. Turn.\n`;
     expect(complaints(text)).toEqual(['5 unread']);
   });
+  it('"*…* repeat after the \'*\'" closes the repeat, and its count is held', () => {
+    const text = (n: number): string =>
+      `${US}Round 1: Ch 3, 11 dc in a magic ring, join. (12 dc)\nRound 2: Ch 1, sc in same st, *ch 2, skip 1 st, sc in next st* repeat after the '*' around, ch 2, join with sl st to first sc. (${n} sc)\n`;
+    expect(worked(text(6), 'Round 2', 'Rnd 2').join()).toMatch(/6 proven/);
+    expect(complaints(text(7))).not.toEqual([]);
+  });
+  it('"skip 2, 5 dc in same st, skip 2" is the stitch between, where the repeat asks for it', () => {
+    const text = (n: number): string =>
+      `${US}Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across. (${n} sc)\nRow 2: Ch 1, turn, sc in first st, *skip 2 sts, dc 5 in same st, skip 2 sts, sc in next st; repeat from * across.\n`;
+    expect(complaints(text(25))).toEqual([]);
+    expect(complaints(text(27))).not.toEqual([]);
+  });
 });

@@ -93,7 +93,7 @@ export function* wordSlips(
       if (step.place?.pick === 'next')
         yield [
           ...before,
-          { ...step, place: { ...step.place, pick: 'each', each: true } },
+          { ...step, place: { ...step.place, pick: 'each', each: true, n: null } },
           ...behind,
         ];
       for (const shape of OTHER_SHAPES) {

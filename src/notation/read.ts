@@ -79,7 +79,8 @@ function readOpened(r: Reader): Instruction {
   const steps = r.run(r, 'text');
   if (label === null) settleUnlabelled(steps, r);
   else settleLabelled(steps, label, r);
-  const counts = countsOfSide(countsOfChain(settleCounts(r.counts, steps), steps), steps);
+  const all = countsOfSide(countsOfChain(settleCounts(r.counts, steps), steps), steps);
+  const counts = label !== null && hasGaps(label) ? countsOfLast(all, r) : all;
   if (label !== null) {
     rowsAlone(steps, label, counts);
     countAlone(steps, label, counts);
@@ -98,6 +99,23 @@ function readOpened(r: Reader): Instruction {
   const joined = alongChain(nameJoinedPieces(settled, words), words);
   return { label, steps: joined, counts: lastCount(counts, joined), orders, slips };
 }
+
+/** "Rows 6, 8 & 10": rows of others stand between them. */
+const hasGaps = ({ numbers: [first = 0, second = 0, third] }: RowLabel): boolean =>
+  third !== undefined && second > first + 1;
+
+/**
+ * "Rows 6, 8 & 10: Sc in each sc across. (34 sc at end of row 10)": the rows between are told elsewhere, and the
+ * count is of the last alone, with what those have made.
+ */
+function countsOfLast(counts: readonly StatedCount[], r: Reader): readonly StatedCount[] {
+  return counts.map((count) => {
+    const words = r.text.slice(r.base + count.from, r.base + count.to);
+    return AT_END.test(words) ? { ...count, partial: true } : count;
+  });
+}
+
+const AT_END = /\b(?:at|by) (?:the )?end of (?:row|rnd|round)\b/i;
 
 /** What the work begins with, or that there is none, is told by the first step: these are asked by its kind. */
 function settleLabelled(steps: Step[], label: RowLabel, r: Reader): void {

@@ -151,6 +151,9 @@ function workAt(hands: Hands, step: WorkStep, written: Place | null, here: Here)
   if (place) ontoLastChain(hands, place);
   passFirstChains(hands, step, place);
   if (until && place === null && fillsRow(hands, step)) return workAlong(hands, step, null, here);
+  // "Sc in all 54 stitches": so many, and they are all that there are.
+  if (place?.pick === 'each' && place.n && !place.of && !until && !hands.pieces)
+    return workAt(hands, step, { ...place, pick: 'next', each: true }, here);
   if (until || place?.pick === 'each' || place?.pick === 'every-other') {
     return workAllRound(hands, step, { place, until }, here);
   }

@@ -1,7 +1,7 @@
 // A wrong number that another reading of the row, or the row beneath, would take in: it is told all the
 // same. Common practice; the numbers are of our own.
 import { describe, expect, test } from 'vitest';
-import { complaints } from './worked.ts';
+import { complaints, worked } from './worked.ts';
 
 const plain = (second: number, third: number): string =>
   'Rnd 1: 24 sc in ring, join. (24 sc)\n' +
@@ -178,4 +178,24 @@ test('a count for each of two sizes that nothing names is held to the first', ()
     `Rnd 3 [4]: Ch 1, sc in each st around, join. (${first}, 28 sc)\n`;
   expect(complaints(hat(24))).toEqual([]);
   expect(complaints(hat(25))).toEqual(['3 count-mismatch']);
+});
+
+test.each([
+  ['sc in all 9 stitches. (9)', []],
+  ['sc in all 10 stitches. (9)', ['2 round-overrun']],
+  ['sc in all 8 stitches. (9)', ['2 stitches-left']],
+])('all that are named are all that there are: %s', (words, told) => {
+  expect(complaints(`Rnd 1: 9 sc in MR. (9)\nRnd 2: ${words}\n`)).toEqual(told);
+});
+
+test('a count at the end of the last of several rows is none of those before it, where others stand between', () => {
+  const text =
+    'Row 1: Ch 9, sc in 2nd ch from hook and in each ch across, turn. (8 sc)\n' +
+    'Rows 2, 4 & 6: Sc in each sc across, turn. (12 sc at end of row 6)\n' +
+    'Rows 3, 5 & 7: 2 sc in first sc, sc in each sc to last, 2 sc in last sc, turn. (14 sc at end of row 7)\n' +
+    'Row 8: Sc in each sc across. (14 sc)\n';
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Row 8')).toEqual(['Row 8 14 proven']);
+  const alike = 'Rnd 1: 8 sc in ring, join. (8)\nRnds 2, 4 & 6: Ch 1, sc in each sc around, join. (9)\n';
+  expect(complaints(alike)).toContain('2 count-mismatch');
 });

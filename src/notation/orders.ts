@@ -401,6 +401,12 @@ function ofRowBefore(r: Reader): number | null {
 
 /** "working all sts for this round in 3rd loop" */
 function allOfRound(r: Reader): void {
+  // "working this rnd in back loops"
+  const into = isWord(r, W.in, 2) || isWord(r, W.through, 2);
+  if (into && (isWord(r, W.round, 1) || isWord(r, W.row, 1)) && spelled(r, r.at) === 'this') {
+    r.at += 2;
+    passWords(r, BEFORE_LOOP);
+  }
   if (!isWord(r, W.all)) return;
   let k = isWord(r, W.the, 1) ? 2 : 1;
   if (!isWord(r, W.st, k)) return;

@@ -207,7 +207,21 @@ function numberPick(r: Reader, draft: PlaceDraft): boolean {
   draft.n = readNumbers(r);
   draft.pick = 'next';
   if (eatWord(r, W.each)) draft.each = true;
+  else numberBefore(r, draft);
   return true;
+}
+
+/** "each of 2 first dc", "the 3 last sts", "the two end stitches": the number stands before the word. */
+function numberBefore(r: Reader, draft: PlaceDraft): void {
+  const isFirst = kindAt(r) === T.ordinal && valueAt(r) === 1;
+  const isLast = !isFirst && (isWord(r, W.last) || isWord(r, W.end));
+  if (
+    !(isFirst || isLast) ||
+    !(isWord(r, W.st, 1) || isWord(r, W.ch, 1) || mayBeStitch(wordAt(r, 1)))
+  )
+    return;
+  draft.pick = isFirst ? 'first' : 'last';
+  r.at++;
 }
 
 /** "dc in (50, 54, 58) sts": the numbers of all sizes stand in the bracket. */
@@ -331,6 +345,7 @@ function eachPick(r: Reader, draft: PlaceDraft): boolean {
   if (kindAt(r) === T.number && !belongsToNoun(r)) {
     draft.n = readNumbers(r);
     draft.pick = 'next';
+    numberBefore(r, draft);
   }
   return true;
 }

@@ -58,3 +58,15 @@ test('a list of ones, how often behind a dash, and a dot behind a short word', (
     'R6 14 proven',
   ]);
 });
+
+test('a number before "first", "last" or "end" is of them, and a loop order may name its round', () => {
+  const text =
+    'UK terms\n1st round: 8 dc in ring. 8 dc.\n2nd round: 2 tr in each dc. 16 tr.\n' +
+    '3rd round: *1 tr in each of 2 first tr, 2 tr in each of next 2 tr* repeat from * to *. 24 tr.\n' +
+    '4th round: Working this round in back loops, 1 dc in each tr to last 2 sts, 2 dc in each of the 2 last sts. 26 dc.\n';
+  expect(complaints(text)).toEqual([]);
+  const flat = 'Row 1: Ch 11, sc in 2nd ch from hook and in each ch across, turn. (10 sc)\n';
+  const row = 'Row 2: Ch 1, sc in each st to last 2, 2 sc in each of the two end stitches, turn. (12 sc)\n';
+  expect(complaints(flat + row)).toEqual([]);
+  expect(complaints(flat + row.replace('(12', '(13'))).toEqual(['2 count-mismatch']);
+});

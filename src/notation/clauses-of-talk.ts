@@ -128,6 +128,8 @@ export function nameWithDash(r: Reader, run: Run): boolean {
 
 /** "Finish: sl st in next 3 sts", "Hanging loop: ch 6, …": what is worked, by its name. */
 function nameWithColon(r: Reader, run: Run, k: number): boolean {
+  // "Between each petal: sc, ch 3, …" is a place.
+  if (isWord(r, W.between) || isWord(r, W.in) || isWord(r, W.each, 1)) return false;
   const code = r.text.charCodeAt(r.base + fromOf(r, r.at));
   const at = kindAt(r, k + 1) === T.number ? k + 2 : k + 1;
   const works = mayBeStitch(wordAt(r, at)) || isWord(r, W.ch, at);

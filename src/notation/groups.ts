@@ -4,10 +4,11 @@
  */
 
 import { isAside } from './aside.ts';
+import { readChain } from './chain.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
-import { eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
+import { clauseEnds, eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { starInPlace } from './star-in-place.ts';
@@ -167,6 +168,7 @@ export function placeFirst(r: Reader, run: Run): boolean {
     else if (isWord(r, W.in) && isWord(r, W.a, 1) && mayBeStitch(wordAt(r, 2))) r.at++;
   }
   if (kindAt(r) === T.colon) r.at++;
+  const listed = kindAt(r, -1) === T.colon;
   if (kindAt(r) === T.star) {
     const starred = starInPlace(r, place, start);
     if (starred) run.out.push(starred);
@@ -181,8 +183,19 @@ export function placeFirst(r: Reader, run: Run): boolean {
   }
   const [first] = steps;
   if (stands && first?.kind === 'work') steps[0] = { ...first, countsAs: stands };
+  if (listed && place.pick === 'each' && !place.n) chainInEach(r, steps);
   run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
   return true;
+}
+
+/** "In each ch-3 sp: 2 sc, ch 3, repeat around": the chain that ends the list is one of each, too. */
+function chainInEach(r: Reader, steps: Step[]): void {
+  if (kindAt(r) !== T.comma || !isWord(r, W.ch, 1)) return;
+  const start = r.at++;
+  const chain = readChain(r);
+  const ends = clauseEnds(r) && (kindAt(r) !== T.comma || isWord(r, W.repeat, 1));
+  if (chain && ends) steps.push(chain);
+  else r.at = start;
 }
 
 /** "In the 2nd ch from hook hdc across": there, and in each of those that follow. */

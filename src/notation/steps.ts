@@ -139,6 +139,12 @@ const FACE = new Set(['eyes', 'eye', 'safety', 'nose', 'snout', 'muzzle', 'butto
 /** What a finished piece is joined by: "Join edges of the band with sl st". */
 const EDGES = wordsOf('edges sides seams');
 
+/** "Next, ch 1 and …": then, where a sentence begins. */
+const linksAsNext = (r: Reader, run: Run): boolean =>
+  kindAt(r, 1) === T.comma &&
+  (run.out.length === 0 || kindAt(r, -1) === T.stop) &&
+  (isWord(r, W.ch, 2) || isWord(r, W.work, 2) || isWord(r, W.skip, 2) || mayBeStitch(wordAt(r, 2)));
+
 /** Words that only link clauses. */
 const LINKS: SenseSet = new SenseSet([W.and, W.afterwards, W.now, W.or]);
 
@@ -235,7 +241,7 @@ function wordStep(r: Reader, run: Run): void {
   // "3 sc in next sc–center sc of corner": where that lies.
   if (sense === W.centre && kindAt(r, -1) === T.dash && run.out.length > 0)
     return remarkClause(r, run);
-  if (sense === W.next && kindAt(r, 1) === T.star) {
+  if (sense === W.next && (kindAt(r, 1) === T.star || linksAsNext(r, run))) {
     r.at++;
     return;
   }

@@ -67,4 +67,20 @@ describe('what the text says of its stitches', () => {
     expect(complaints(text(25))).toEqual([]);
     expect(complaints(text(27))).not.toEqual([]);
   });
+  it.each([
+    'In each ch-3 sp: 2 sc, ch 3, repeat around. (10 sc, SPS)',
+    'In each ch-3 sp: 2 sc, ch 3. Join. (10 sc, SPS)',
+    'Next, ch 1, *2 sc in next ch-3 sp, ch 3; rep from * around, join. (10 sc, SPS)',
+  ])('%s', (round) => {
+    const text = (sps: string): string =>
+      `${US}Round 1: 10 sc in a magic ring. (10)\nRound 2: *Ch 3, sk 1, sc in next st; rep from * around. (5 ch-3 sps)\nRound 3: ${round.replace('SPS', sps)}\n`;
+    expect(worked(text('5 ch-3 sps'), 'Rnd 3').join()).toMatch(/proven/);
+    expect(complaints(text('6 ch-3 sps'))).not.toEqual([]);
+  });
+  it('"Between each petal: …" is where it goes, no name', () => {
+    const text = (sps: number): string =>
+      `${US}Round 1: 10 sc in a magic ring. (10)\nRound 2: *Ch 3, 3 dc in same st, ch 3, sl st in same st, sl st in next 2 sts; repeat from * 4 more times. (5 petals)\nRound 3: Between each petal: sc, ch 3, repeat around. (${sps} ch-3 sps)\n`;
+    expect(worked(text(5), 'Rnd 3').join()).toMatch(/proven/);
+    expect(complaints(text(6))).not.toEqual([]);
+  });
 });

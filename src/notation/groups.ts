@@ -8,7 +8,16 @@ import { readChain } from './chain.ts';
 import { readCountsAs } from './counts-as.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
-import { clauseEnds, eatWord, fromOf, isWord, kindAt, type Reader, toOf, wordAt } from './reader.ts';
+import {
+  clauseEnds,
+  eatWord,
+  fromOf,
+  isWord,
+  kindAt,
+  type Reader,
+  toOf,
+  wordAt,
+} from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { W } from './senses.ts';
 import { starInPlace } from './star-in-place.ts';

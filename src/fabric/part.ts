@@ -549,7 +549,8 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
         (hands.unread && hands.statedStitches !== result.tally.stitches) ||
         (result.edge.open && hands.statedStitches < 0 && !tellsItsNumber(shape)) ||
         hands.guessesNumber ||
-        (hands.loose && result.tally.stitches === 0)),
+        (hands.loose &&
+          (result.tally.stitches === 0 || (hands.partly && task.asks.counts.length === 0)))),
     statedInstead: stated,
     openCount: stated !== null && result.edge.open,
     statedAt: stated === null ? -1 : statedAt(task),

@@ -356,10 +356,14 @@ function conclude(
   if (hands.overlaid) hands.facts = hands.facts.filter(({ kind }) => kind !== 'noun');
   if (open) hands.facts = hands.facts.filter((what) => what.kind !== 'count');
   // What lies beneath is not known: neither how long its spaces are, nor how its stitches are called.
-  if (open || end.before.guessed)
-    hands.facts = hands.facts.filter(
-      (f) => f.kind !== 'noun' && (f.kind !== 'space-size' || f.ofStart === 'here'),
-    );
+  if (open || end.before.guessed) {
+    const isMissed = (f: Fact): boolean => f.kind === 'space-size' && f.ofStart !== 'here';
+    if (compared.compared === 0 && hands.facts.some(isMissed)) {
+      hands.partly = true;
+      hands.loose = true;
+    }
+    hands.facts = hands.facts.filter((f) => f.kind !== 'noun' && !isMissed(f));
+  }
   // "Rep rows 2-7", whose row 2 says "in top of ch 3": of the row that lay beneath it the first time.
   if (isAgain(task))
     hands.facts = hands.facts.filter((f) => f.kind !== 'space-size' || f.ofStart !== 'beneath');

@@ -1,5 +1,6 @@
 /** "(counts as dc and ch 1 here and throughout)", "does not count as a st", "(=1 tr)", "(1 tr + 2 ch)". */
 
+import { formOf } from './dictionary.ts';
 import {
   eatWord,
   fromOf,
@@ -40,6 +41,10 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
   if (draft.counts && kindAt(r) === T.word && spelled(r, r.at) === 'part' && isWord(r, W.of, 1))
     draft.counts = false;
   else if (draft.counts || isWord(r, W.a)) what(r, draft, end);
+  if (draft.counts && isWord(r, W.of) && ofCluster(r, end)) {
+    draft.counts = false;
+    draft.stem = null;
+  }
   while (r.at < end) {
     if (isWord(r, W.throughout)) draft.throughout = true;
     if (isWord(r, W.here) && isWord(r, W.and, 1)) draft.throughout = true;
@@ -48,6 +53,17 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
   draft.to = toOf(r);
   return draft;
 }
+
+/** "(Counts as first tr) of first cluster", "of the 3-tr cluster": a leg of it. */
+function ofCluster(r: Reader, end: number): boolean {
+  for (let i = r.at + 1; i < end && i <= r.at + MOST_BEFORE_CLUSTER; i++)
+    if (kindAt(r, i - r.at) === T.word && formOf(wordAt(r, i - r.at))?.shape === 'cluster')
+      return true;
+  return false;
+}
+
+/** "the", "first", "3", "-", "tr", "cluster" */
+const MOST_BEFORE_CLUSTER = 6;
 
 function namesChain(r: Reader, start: number): boolean {
   for (let i = start; i < r.at; i++) if (r.word[i] === W.ch || r.word[i] === W.tch) return true;

@@ -430,3 +430,63 @@ Row 2: Ch 1, turn, sk first sc, sc in each sc across. (19)
 `;
   expect(worked(text, 'Row 2')).toEqual(['Row 2 19 proven']);
 });
+
+const verdicts = (text: string): string[] => compile(text).rows.map(({ verdict }) => verdict);
+
+const UNREAD_BENEATH = `Rnd 1: Ch 4, join. Ch 3, 17 dc in ring, join. (18 dc)
+Rnd 2: Ch 6, *sk 2 dc, dc in next dc, ch 3; rep from * around, join. (6 dc)
+Rnd 3: Ch 1, *sc in next sp, ch 4, plait the tassel over; rep from * around, join. (6 sc)
+`;
+
+test('spaces of a size that was not made are left open on a round that was not understood', () => {
+  const text = `${UNREAD_BENEATH}Rnd 4: Ch 1, *7 sc in next sp, sc in next ch-9 sp; rep from * around, join.
+Rnd 5: Ch 1, sc in each sc around, join.
+`;
+  expect(verdicts(text).slice(2)).toEqual(['unread', 'unchecked', 'unchecked']);
+});
+
+test('spaces that are there are worked on a round that was not understood', () => {
+  const text = `${UNREAD_BENEATH}Rnd 4: Ch 1, 7 sc in each ch-4 sp around, join.
+Rnd 5: Ch 1, sc in each sc around, join.
+`;
+  expect(verdicts(text).slice(2)).toEqual(['unread', 'unstated', 'unstated']);
+  expect(made(text).slice(3)).toEqual([42, 42]);
+});
+
+const SHELLS = `Row 1: Ch 25, dc in 4th ch from hook and in each ch across, turn. (23 dc)
+Row 2: Ch 3, dc in next dc, *sk 2 dc, shell in next dc, sk 2 dc, dc in next dc; rep from * across, dc in last 3 dc, turn.
+Row 3: Ch 3, dc in next 3 dc, sc in next 60 dc, dc in last dc, turn.
+`;
+
+test('what stands on a row that was left open is open too', () => {
+  const text = `${SHELLS}Row 4: Ch 1, sc in each st across, turn.
+Row 5: Ch 1, sc in each st across, turn.
+`;
+  expect(verdicts(text).slice(2)).toEqual(['unchecked', 'unchecked', 'unchecked']);
+});
+
+test('a number told for the row that was left open holds for those on it', () => {
+  const text = `${SHELLS.replace(/turn\.\n$/, 'turn. (65 sts)\n')}Row 4: Ch 1, sc in each st across, turn.
+`;
+  expect(verdicts(text).at(-1)).toBe('unstated');
+});
+
+const TREBLES = `Rnd 1: Ch 8, join. Ch 4, 23 tr in ring, join. (24 tr)
+`;
+
+test.each(['first tr of first cluster', '1st tr of the 3-tr cluster', 'a tr of beg cluster'])(
+  'a start chain that counts as %s is no stitch beside it',
+  (what) => {
+    const text = `${TREBLES}Rnd 2: Ch 4 (counts as ${what}), holding back last loop of each tr, work 2 tr in same st, yo and draw through all loops on hook, *ch 3, sk 1 tr, 3-tr cluster in next tr; rep from * around, ch 3, join in top of first cluster. (12 clusters)
+Rnd 3: Ch 1, sc in each cluster around, join. (12 sc)
+`;
+    expect(worked(text, 'Rnd 2', 'Rnd 3')).toEqual(['Rnd 2 12 proven', 'Rnd 3 12 proven']);
+    expect(complaints(text)).toEqual([]);
+  },
+);
+
+test('a start chain that counts as the first of the round is a stitch', () => {
+  const text = `${TREBLES}Rnd 2: Ch 4 (counts as first tr of rnd), tr in same st, *2 tr in next tr; rep from * around, join. (48 tr)
+`;
+  expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 48 proven']);
+});

@@ -461,6 +461,12 @@ function readTail(r: Reader, draft: Draft): void {
     draft.word = '';
     r.at += 2;
   }
+  // "skip ch 3 to turn with"
+  if (draft.word === 'ch' && isWord(r, W.to) && isWord(r, W.turn, 1) && isWord(r, W.with, 2)) {
+    draft.kind = 'start-chain';
+    draft.word = '';
+    r.at += 3;
+  }
   if (isWord(r, W.made)) r.at++;
 }
 

@@ -4,7 +4,7 @@
  */
 
 import { formOf, mayBeStitch } from './dictionary.ts';
-import type { Reader } from './reader.ts';
+import { onNewLine, type Reader } from './reader.ts';
 import { forgetScan } from './scan.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
@@ -44,7 +44,7 @@ function findStars(r: Reader): Uint8Array {
       roles[i] = STAR.aside;
       i = closesAside(r, i);
       roles[i] = STAR.aside;
-    } else if (mark === 2 && doubles === 'mark') roles[i] = STAR.mark;
+    } else if ((mark === 2 && doubles === 'mark') || marksRow(r, i)) roles[i] = STAR.mark;
     else placeStar(r, stars, i, mark);
   }
   return roles;
@@ -62,6 +62,17 @@ function closesWhole(r: Reader, i: number): boolean {
   const counted = r.kind[k] === T.number && r.word[k + 1] === W.times;
   if (!counted || (r.from[i + 1] === r.to[i] && r.kind[i + 1] === T.word)) return false;
   for (let at = FIRST; at < r.count; at++) if (at !== i && r.kind[at] === T.star) return false;
+  return true;
+}
+
+/** "… 25 (28) sts. **" at the end of a row's line: the place to which another part is worked alike. */
+function marksRow(r: Reader, i: number): boolean {
+  const mark = r.value[i];
+  if (mark !== 2 && mark !== 3) return false;
+  const ends = r.kind[i - 1] === T.stop || r.kind[i - 1] === T.close || r.word[i - 1] === W.st;
+  if (!ends || !(r.kind[i + 1] === T.end || onNewLine(r, i + 1))) return false;
+  for (let at = FIRST; at < r.count; at++)
+    if (at !== i && r.kind[at] === T.star && r.value[at] === mark) return false;
   return true;
 }
 

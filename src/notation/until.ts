@@ -438,7 +438,7 @@ function andStartChain(r: Reader): boolean {
   eatThe(r);
   const noun = readNoun(r);
   const toTurn = isWord(r, W.to) && isWord(r, W.turn, 1);
-  if (toTurn) r.at += isWord(r, W.with, 2) ? 3 : 2;
+  if (toTurn) r.at += 2;
   const chain = noun?.kind === 'start-chain' || (noun?.kind === 'space' && noun.word === 'ch');
   if (chain && clauseEnds(r)) return true;
   r.at = and;

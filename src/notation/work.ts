@@ -176,14 +176,14 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
   return PLAIN_TERM;
 }
 
-/** "Work across first 14 sc": in the stitch of the row. */
+/** "Work across first 14 sc", "work across 36 tr": in the stitch of the row. */
 function acrossFirst(r: Reader, n: Numbers | null): StitchTerm | null {
   if (n !== null || !isWord(r, W.work, -1)) return null;
   if (!isWord(r, W.across) && !isWord(r, W.over)) return null;
   const k = isWord(r, W.the, 1) ? 2 : 1;
   const first = kindAt(r, k) === T.ordinal && valueAt(r, k) === 1;
-  const counted = kindAt(r, k + 1) === T.number && mayBeStitch(wordAt(r, k + 2));
-  return counted && (first || isWord(r, W.next, k)) ? PLAIN_TERM : null;
+  const number = first || isWord(r, W.next, k) ? k + 1 : k;
+  return kindAt(r, number) === T.number && mayBeStitch(wordAt(r, number + 1)) ? PLAIN_TERM : null;
 }
 
 /** Whether a star stands in front that none has closed. */

@@ -28,6 +28,7 @@ describe('along the row', () => {
     ['sc in same as ss', 'sc @same of (@this ss)'],
     ['sk 1', 'skip @next 1'],
     ['sk next 2 dc', 'skip @next 2 dc'],
+    ['dc in each ch to end, skip ch 3 to turn with, sl st to first dc', 'dc @each chain ->end; skip @this start-chain3; join @first dc'],
     ['miss 2 ch', 'skip @next 2 chain'],
     ['missing 3 sts', 'skip @next 3 sts'],
     ['pass over 3', 'skip @next 3'],

@@ -242,3 +242,33 @@ Row 2: Ch 1, sc in each sc across. (12 sc)
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('rows between two parts worked alike', () => {
+  const fronts = `Sizes: Small (Large)
+
+Left Front
+Ch 26 (29).
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. 25 (28) sts. **
+Row 2: Ch 1, sc in each sc across, turn. 25 (28) sc
+`;
+
+  test('"**" at the end of a row is a mark of a place; the count before it is held against the row', () => {
+    expect(complaints(fronts)).toEqual([]);
+    const { totals } = compile(fronts, { fixes: false });
+    expect(totals.map(({ proven }) => proven)).toEqual([2, 2]);
+    expect(complaints(fronts.replace('25 (28) sts. **', '25 (29) sts. **'))).toEqual([
+      '5 count-mismatch',
+    ]);
+  });
+});
+
+describe('work across a number', () => {
+  test('"work across 14 sc" works in these', () => {
+    const text = `Ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)
+Row 2: Ch 1, work across 14 sc, turn, leaving remaining sts unworked. (14 sc)
+`;
+    expect(made(text)).toEqual([20, 14]);
+    expect(complaints(text)).toEqual([]);
+  });
+});

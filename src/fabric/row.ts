@@ -1,6 +1,8 @@
 /** One row: the edge is prepared, the steps are worked, the sum is drawn. */
+
 import type { StandingOrder, StatedCount, Step } from '../notation/index.ts';
 import { type ChartDone, type Charts, toldBy } from './charts.ts';
+import { compare, statedStitches } from './compare-counts.ts';
 import type { RowContext } from './context.ts';
 import { worksCornerBlocks } from './corner-blocks.ts';
 import { behindPetals } from './earlier-row.ts';
@@ -31,7 +33,7 @@ import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { standInClosed } from './steps/close-space.ts';
 import { moveStart } from './steps/move.ts';
 import { noGroupAhead } from './take.ts';
-import { compare, type RowTally, statedStitches, tallyOf } from './tally.ts';
+import { type RowTally, tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
 import { walk } from './walk.ts';
 

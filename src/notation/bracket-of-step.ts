@@ -1,9 +1,10 @@
 /** Brackets that say something of the step before them: how often, where, by which name it is known. */
+
 import { type Bracket, leave } from './bracket-span.ts';
 import { formOf } from './dictionary.ts';
 import { isPair } from './gloss.ts';
 import { readOneNumber } from './numbers.ts';
-import { readOtherSide } from './orders.ts';
+import { readOtherSide } from './other-side.ts';
 import { readPlaceAfterPreposition } from './place.ts';
 import { clauseEnds, fromOf, kindAt, type Reader, toOf } from './reader.ts';
 import { putWords, type Run } from './run.ts';

@@ -22,7 +22,8 @@ import { readCounts } from './count.ts';
 import { readCountsAs, readStandsFor } from './counts-as.ts';
 import { readEnding } from './ending.ts';
 import { madeIntoCluster } from './held.ts';
-import { readLoopOrder, readUnworked } from './orders.ts';
+import { readLoopOrder } from './loop-orders.ts';
+import { readUnworked } from './orders.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
 import { isWorked } from './plain-count.ts';
 import {

@@ -1,5 +1,5 @@
 /** "Work pattern in back loops", "work all rows in back loops only": loops that hold from here on. */
-import { readLoopOrder } from './orders.ts';
+import { readLoopOrder } from './loop-orders.ts';
 import { clauseEnds, fromOf, isWord, type Reader } from './reader.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';

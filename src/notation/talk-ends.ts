@@ -3,7 +3,7 @@
 import { isAside } from './aside.ts';
 import { startsChain } from './chain.ts';
 import { mayBeStitch } from './dictionary.ts';
-import { readOtherSide } from './orders.ts';
+import { readOtherSide } from './other-side.ts';
 import {
   clauseEnds,
   isOneOf,

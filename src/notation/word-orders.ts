@@ -2,6 +2,7 @@
  * Orders by the word that opens them. A word may open several: they are tried in the order of this
  * table, and each leaves the reader alone when it is not meant.
  */
+
 import { readAlternating } from './alternating.ts';
 import { readBoxes, readSlippedBoxes } from './boxes.ts';
 import { putCountsAs } from './bracket.ts';
@@ -17,18 +18,10 @@ import { readHeld } from './held.ts';
 import { ringBySlip } from './join.ts';
 import { invisibleJoin, joinByStitch, joined, joinedAgain, ringAhead } from './joining.ts';
 import { layersAhead, readLayers } from './layers.ts';
+import { readLoopOrder, readLoopsOfRow } from './loop-orders.ts';
 import { readMeasure } from './measure.ts';
-import {
-  readLoopOrder,
-  readLoopsOfRow,
-  readNot,
-  readOtherSide,
-  readRing,
-  readSkips,
-  readSpiral,
-  readTurn,
-  readUnworked,
-} from './orders.ts';
+import { readNot, readRing, readSpiral, readTurn, readUnworked } from './orders.ts';
+import { readOtherSide } from './other-side.ts';
 import { plainCountAhead } from './plain-count.ts';
 import {
   clauseEnds,
@@ -48,6 +41,7 @@ import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { readSeparated } from './separated.ts';
+import { readSkips } from './skips.ts';
 import { standingLoops } from './standing-loops.ts';
 import { fromHook, startsIn } from './starting-at.ts';
 import { T } from './tokens.ts';

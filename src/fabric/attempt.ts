@@ -7,7 +7,8 @@ import type { Hands } from './hands.ts';
 import { type Mark, mark, restore } from './mark.ts';
 import type { Asked, Choices } from './readings.ts';
 import { comesOutAsMade } from './resumes.ts';
-import { type Before, type RowResult, type RowSetting, workRow } from './row.ts';
+import { workRow } from './row.ts';
+import type { Before, RowResult, RowSetting } from './row-setting.ts';
 import type { Task } from './task.ts';
 
 /** A doubt read otherwise in one row than in the rest of the part. */

@@ -28,7 +28,7 @@ import { joinedBy } from './pieces.ts';
 import { isPlainlySaid } from './plainly-said.ts';
 import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
-import type { Before, RowResult } from './row.ts';
+import type { Before, RowResult } from './row-setting.ts';
 import { isMoveless } from './row-start.ts';
 import { readOtherwise, type Worded } from './same-words.ts';
 import { allSteps, isSlip, shapeOf } from './shape.ts';

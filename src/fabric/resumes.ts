@@ -7,7 +7,7 @@
 import type { Step } from '../notation/index.ts';
 import { type Hands, numberFor, remaining, remainingSpaces } from './hands.ts';
 import { passesOf } from './passes.ts';
-import type { RowResult } from './row.ts';
+import type { RowResult } from './row-setting.ts';
 
 /** Fewer passes, or fewer places a pass, come out by accident too often (judgement). */
 const FEWEST_PASSES = 3;

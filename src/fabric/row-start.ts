@@ -1,6 +1,6 @@
 /** Rows that work nothing: a foundation chain, a ring, yarn joined, fastening off. */
 import type { Hands } from './hands.ts';
-import type { RowResult } from './row.ts';
+import type { RowResult } from './row-setting.ts';
 import type { RowShape } from './shape.ts';
 
 /** Did the row leave the hands where they were, so that the next row begins there? */

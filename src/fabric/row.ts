@@ -1,12 +1,12 @@
 /** One row: the edge is prepared, the steps are worked, the sum is drawn. */
 
 import type { StandingOrder, StatedCount, Step } from '../notation/index.ts';
-import { type ChartDone, type Charts, toldBy } from './charts.ts';
+import { toldBy } from './charts.ts';
 import { compare, statedStitches } from './compare-counts.ts';
 import type { RowContext } from './context.ts';
 import { worksCornerBlocks } from './corner-blocks.ts';
 import { behindPetals } from './earlier-row.ts';
-import { COUNTED, type Edge, edgeOf, NAMED, queued, rotated } from './edge.ts';
+import type { Edge } from './edge.ts';
 import type { RowRecord, Verdict } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
 import {
@@ -14,94 +14,25 @@ import {
   beginRow,
   fact,
   type Hands,
-  make,
   NO_LENGTHS,
   NO_MOVES,
   numberFor,
-  placeOfStep,
-  remaining,
   spanAt,
 } from './hands.ts';
-import { kindOf } from './kinds.ts';
 import { passWords } from './pass-words.ts';
 import { chainsLeft, gather } from './pieces.ts';
-import type { Choices } from './readings.ts';
+import { edgeFor } from './row-edge.ts';
+import { noteEnd, noteLeft, passSkipToLast } from './row-end.ts';
+import type { Before, RowResult, RowSetting } from './row-setting.ts';
 import { allSteps, moveAt, type RowShape, shapeOf } from './shape.ts';
 import { noteSpacesLeft } from './spaces-left.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { standInClosed } from './steps/close-space.ts';
 import { moveStart } from './steps/move.ts';
-import { noGroupAhead } from './take.ts';
-import { type RowTally, tallyOf } from './tally.ts';
+import { tallyOf } from './tally.ts';
 import type { Task } from './task.ts';
 import { walk } from './walk.ts';
-
-/** What lies on the hook when a row begins. */
-export interface Before {
-  /** Nodes of the row beneath; null when nothing was worked yet. */
-  readonly row: {
-    readonly from: number;
-    readonly to: number;
-    readonly ring: boolean;
-    /** Its words close it with a join. */
-    readonly joined?: boolean;
-  } | null;
-  /** Places of a spiral that the round before did not reach. */
-  readonly rest: { readonly edge: Edge; readonly from: number } | null;
-  /** Turned (true), expressly not (false), or not said. */
-  readonly turned: boolean | null;
-  /** The hands already stand where they should: yarn was joined, a chain was made. */
-  readonly ready: boolean;
-  readonly open: boolean;
-  /** The count that the row beneath states, where it is not the one it makes. */
-  readonly statedInstead: number | null;
-  /** The count stated was not held against the row, whose beginning is not known. */
-  readonly openCount: boolean;
-  /** Where that count stands in the text; -1 for none. */
-  readonly statedAt: number;
-  /** Words of the row beneath were not understood: where its spaces lie is a guess. */
-  readonly guessed: boolean;
-  /** Words of it were not understood, while what it stands on is known. */
-  readonly unreadOnKnown: boolean;
-  /** It has shells or V-stitches that nobody explains: how many stitches they are is a guess. */
-  readonly groups: boolean;
-  readonly chartRows: ReadonlyMap<string, ChartDone>;
-  readonly side: 'RS' | 'WS';
-}
-
-export interface RowSetting {
-  readonly charts: Charts;
-  readonly orders: readonly StandingOrder[];
-  readonly round: boolean;
-  /** The next row opens with a turn. */
-  readonly turnsNext: boolean;
-  /** Which of the two counts the row beneath is taken to have. */
-  readonly beneath: 'made' | 'stated';
-  readonly choices: { readonly part: Choices; readonly row: Choices };
-}
-
-export interface RowResult {
-  readonly tally: RowTally;
-  readonly facts: readonly Fact[];
-  readonly used: number;
-  readonly available: number;
-  readonly verdict: Verdict;
-  readonly misfit: boolean;
-  readonly round: boolean;
-  readonly from: number;
-  readonly to: number;
-  readonly turned: boolean;
-  /** Side of the piece that faces the hands. */
-  readonly side: 'RS' | 'WS';
-  readonly edge: Edge;
-  /** It brought pieces together. */
-  readonly joins: boolean;
-  /** Counts stated that were not compared. */
-  readonly uncompared: readonly StatedCount[];
-  /** How many were. */
-  readonly compared: number;
-}
 
 /** Works one row from what lies before it. Facts tell where it does not come out. */
 export function workRow(hands: Hands, task: Task, before: Before, setting: RowSetting): RowResult {
@@ -234,66 +165,6 @@ function turnsBefore(before: Before, shape: RowShape, setting: RowSetting): bool
   const order = setting.orders.findLast((o) => o.kind === 'turning');
   if (order?.kind === 'turning') return order.turn;
   return !before.row.ring;
-}
-
-/** The places that the row beneath offers. */
-export function edgeFor(
-  hands: Hands,
-  before: Before,
-  beneath: RowSetting['beneath'],
-  { turned, throughPicots }: { readonly turned: boolean; readonly throughPicots: boolean },
-): Edge {
-  const { row } = before;
-  if (!row) return hands.edge;
-  const made = edgeOf(hands.nodes, hands.bench.kinds, {
-    from: row.from,
-    to: row.to,
-    ring: row.ring,
-    reversed: turned,
-    open: before.open,
-    throughPicots,
-  });
-  const closed = row.joined && turned ? fromItsJoin(made) : made;
-  const edge = before.rest ? queued(before.rest.edge, before.rest.from, closed) : closed;
-  if (beneath === 'made' || before.statedInstead === null) return edge;
-  return resized(hands, edge, before.statedInstead);
-}
-
-/** A round that is joined and turned begins on the stitch of its join, which it made first. */
-function fromItsJoin(edge: Edge): Edge {
-  const first = edge.type.lastIndexOf(COUNTED);
-  return first < 0 ? edge : rotated(edge, first);
-}
-
-/** The edge with `n` counted places: unknown stitches are added, surplus ones only named. */
-export function resized(hands: Hands, edge: Edge, n: number): Edge {
-  const missing = n - edge.counted;
-  if (missing === 0) return edge;
-  const node = [...edge.node];
-  const run = [...edge.run];
-  const type = [...edge.type];
-  const kind = kindOf(hands.bench.kinds, 'unknown');
-  // Before the last place: that one is often the top of a turning chain, and has a name.
-  const at = Math.max(0, type.lastIndexOf(COUNTED));
-  const unknown = Array.from({ length: Math.max(0, missing) }, () => make(hands, kind, 0, null));
-  node.splice(at, 0, ...unknown);
-  run.splice(at, 0, ...unknown.map(() => 0));
-  type.splice(at, 0, ...unknown.map(() => COUNTED));
-  for (let i = at - 1, surplus = -missing; surplus > 0 && i >= 0; i--) {
-    if (type[i] === COUNTED) {
-      type[i] = NAMED;
-      surplus--;
-    }
-  }
-  return {
-    ...edge,
-    n: node.length,
-    node: Int32Array.from(node),
-    run: Int32Array.from(run),
-    type: Uint8Array.from(type),
-    counted: n,
-    open: false,
-  };
 }
 
 /** Slip stitches printed behind the join of the round before lead to where this one begins. */
@@ -453,157 +324,6 @@ const isAgain = (task: Task): boolean => task.asks.steps !== task.instruction.st
 /** "Repeat rounds 1-3" of a disc behind the body: another piece is begun, and the edge waits. */
 const startsAgain = (task: Task, { firstWork }: RowShape): boolean =>
   isAgain(task) && (firstWork?.place?.fromHook ?? false);
-
-/** Did the walk end where the row ends? */
-function noteEnd(
-  hands: Hands,
-  shape: RowShape,
-  { agrees, turns }: { agrees: boolean; turns: boolean },
-): void {
-  const { edge } = hands;
-  if (edge.open || edge.kind === 'into' || edge.kind === 'none' || hands.loose || shape.idle)
-    return;
-  if (hands.missing > 0) {
-    const have = edge.counted;
-    const at = hands.lackAt ?? placeOfStep(hands);
-    return fact(hands, { kind: 'overrun', needed: have + hands.missing, have, ...at });
-  }
-  if (hands.aside) return;
-  const left = remaining(hands);
-  // Only places of earlier rows were worked: those of the row beneath stay behind them.
-  if (hands.earlier.size > 0 && (hands.used <= 1 || left <= hands.passed)) return;
-  if (hands.leaveSaid !== null && hands.leaveSaid !== left && !hands.tookSpace) {
-    return fact(hands, {
-      kind: 'left',
-      left: left - hands.leaveSaid,
-      have: edge.counted - hands.leaveSaid,
-      used: hands.used,
-      ...placeOfStep(hands),
-    });
-  }
-  // Where pieces meet, the stitch beside the join is often left to it.
-  if (hands.pieces && left === 1 && agrees) return;
-  if (left <= hands.passed && (hands.sought || noGroupAhead(hands))) return;
-  if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
-  if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
-  if (edge.ring && hands.skips.has(left) && (agrees || endsWithSpace(hands))) return;
-  if (meantToLeave(hands, { left, agrees, turns })) return;
-  if (turns && hands.statedStitches < 0 && left <= slippedFirst(hands, shape) + 1) return;
-  // What a first side left is worked to its end by the second.
-  const onRest = edge === hands.skippedEdge;
-  if (agrees && hands.statedStitches > 0 && joinsElsewhere(shape) && !onRest) return;
-  if (edge.ring && left === 1 && loopsFromJoin(shape)) return;
-  // "*Ch 7, sk 1, sc in next; rep from * 14 times, ch 3, tr in same place as beginning": over a last one.
-  const reachesStart = left === 1 || hands.skips.has(left - 1);
-  if (edge.ring && reachesStart && endsWhereItBegan(shape)) return;
-  if (edge.kind === 'foundation' && shape.join && hands.used === 1 && inOneChain(shape)) return;
-  // "Ch 2. Row 1: in 1st ch: hdc, sc, hdc": the one at the hook turns.
-  if (edge.kind === 'foundation' && hands.used === 1 && edge.n <= TINY && inFirstChain(shape))
-    return;
-  noteLeft(hands, left);
-}
-
-/**
- * "(Sk 2 sts, shell in next) 4 times, sc in last st (16)": where the count is met, the skip before the
- * last stitch goes without saying.
- */
-function passSkipToLast(hands: Hands, { steps }: RowShape): void {
-  const last = steps.findLast(({ kind }) => kind === 'work' || kind === 'group');
-  const inLast = last && 'place' in last && last.place?.pick === 'last' && !last.place.n;
-  if (!inLast) return;
-  const skips = [...allSteps(steps)].flatMap((step) =>
-    step.kind === 'skip' ? [numberFor(hands, step.place.n) ?? 1] : [],
-  );
-  hands.facts = hands.facts.filter((fact) => fact.kind !== 'left' || !skips.includes(fact.left));
-}
-
-/** "Attach yarn there, hdc in next 11 sts (12)": a part of the round, from where yarn is joined. */
-const joinsElsewhere = ({ steps, join, goesRound }: RowShape): boolean =>
-  !join && !goesRound && steps.some((step) => step.kind === 'join' && step.yarn === 'yarn');
-
-/** "*Ch 10, sc in next sc; rep from * 6 times, ch 4, dtr in same place as beginning": on the joined one. */
-function endsWhereItBegan({ steps }: RowShape): boolean {
-  const last = steps.findLast(({ kind }) => kind === 'work' || kind === 'join');
-  const place = last && 'place' in last ? last.place : null;
-  if (place?.pick === 'same') return place.of?.nouns[0]?.kind === 'start-chain';
-  // "*Ch 5, sc in next sc; rep from * 10 times, ch 2, dc in first sc": of the row beneath, where none of its own stands.
-  const first = steps.find(({ kind }) => kind === 'chain' || kind === 'work' || kind === 'repeat');
-  const loops = first?.kind === 'repeat' && first.steps[0]?.kind === 'chain';
-  const closes = last?.kind === 'work' && steps[steps.indexOf(last) - 1]?.kind === 'chain';
-  return loops && closes && place?.pick === 'first' && place.nouns[0]?.kind === 'stem';
-}
-
-/** "*Ch 4, sk 3, sc in next st* 5 times, ch 4, sk 3, sl st in first ch": the first stitch holds both ends. */
-function loopsFromJoin({ steps, join }: RowShape): boolean {
-  const first = steps.find(({ kind }) => kind === 'chain' || kind === 'repeat' || kind === 'work');
-  const opens = first?.kind === 'repeat' ? first.steps[0] : first;
-  const chain = opens?.kind === 'chain' && (opens.n?.values[0] ?? 1) > 1;
-  return chain && join?.place?.pick === 'first' && join.place.nouns[0]?.kind === 'chain';
-}
-
-/** "In initial chain work (dc, ch 1) 6 times, join": the chain's one loop is the ring. */
-const inOneChain = ({ steps }: RowShape): boolean =>
-  [...allSteps(steps)].some(
-    ({ kind, ...step }) =>
-      (kind === 'group' || kind === 'repeat' || kind === 'work') &&
-      'place' in step &&
-      (step.place?.nouns[0]?.kind === 'chain' || step.place?.nouns[0]?.kind === 'start-chain'),
-  );
-
-/** A chain so short is begun in, and not worked along: its other links turn. */
-const TINY = 3;
-
-const inFirstChain = ({ steps }: RowShape): boolean =>
-  steps.some(
-    (step) =>
-      (step.kind === 'work' || step.kind === 'group') &&
-      step.place?.pick === 'first' &&
-      step.place.nouns[0]?.kind === 'chain',
-  );
-
-function noteLeft(hands: Hands, left: number): void {
-  const have = hands.edge.counted;
-  fact(hands, { kind: 'left', left, have, used: hands.used, ...placeOfStep(hands) });
-}
-
-/**
- * The last thing made is a chain over what is left before the join. Where a skip was said behind that
- * chain, it has told what the chain spans.
- */
-function endsWithSpace({ bench, nodes, skipped, rowFrom }: Hands): boolean {
-  const classOf = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0]?.class;
-  let end = nodes.n;
-  while (end > rowFrom && classOf(end - 1) === 'slip') end--;
-  let id = end;
-  while (id > rowFrom && (classOf(id - 1) === 'chain' || classOf(id - 1) === 'closer')) id--;
-  return id < end && skipped.nodes <= id;
-}
-
-/**
- * Short rows: a row that says "turn", or the row behind it that does so first, after a stated or plain number of stitches leaves the rest
- * on purpose. One or two stitches left are more likely a slip.
- */
-const meantToLeave = (
-  hands: Hands,
-  end: { left: number; agrees: boolean; turns: boolean },
-): boolean =>
-  end.turns &&
-  end.left > 2 &&
-  (end.agrees ||
-    ((hands.edge.ring || hands.edge === hands.skippedEdge) && hands.statedStitches < 0)) &&
-  hands.edge.kind === 'row';
-
-/**
- * "Sl st in next sc, ch 1, sc in same st, sc in next 7 sc, turn": a row that slips in on one side leaves as
- * much on the other, with one more for the stitch under the hook.
- */
-function slippedFirst({ sizeIndex, edge }: Hands, { steps }: RowShape): number {
-  if (edge.ring || edge.kind !== 'row') return -1;
-  const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'turn');
-  if (first?.kind !== 'work' || first.stitch.stem !== 'ss') return -1;
-  const { n, place } = first;
-  return n?.values[sizeIndex] ?? place?.n?.values[sizeIndex] ?? 1;
-}
 
 /** "(4 rows)" against the label's range. */
 function noteRowTotal(hands: Hands, task: Task): void {

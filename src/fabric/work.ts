@@ -18,7 +18,7 @@ import { leftOpen } from './left-open.ts';
 import { keyOf, madeTwice } from './parked.ts';
 import { newProgress, type PartRun, type PartSetting, type Progress } from './part.ts';
 import type { Choices } from './readings.ts';
-import { edgeFor } from './row.ts';
+import { edgeFor } from './row-edge.ts';
 import { shapeOf } from './shape.ts';
 
 /** More stitches than any piece has; over it the work stops and says so. */

@@ -44,7 +44,7 @@ export function readNumbers(r: Reader): Numbers | null {
   r.at += units > 0 ? 3 : 1;
   if (kindAt(r) === T.open && saidTwice(r, n)) r.at += 3;
   // "13, (14, 15, 16) times", "9,(10,11) dc": a comma too many.
-  if (kindAt(r) === T.comma && kindAt(r, 1) === T.open && sizesBehindComma(r)) r.at++;
+  if (kindAt(r) === T.comma && kindAt(r, 1) === T.open && sizesBehindComma(r, r.at)) r.at++;
   const more = bracketedSizes(r) ?? plainSizes(r, start);
   const values = more === null ? loneValue(n) : [n, ...more];
   return { from: fromOf(r, start), to: toOf(r), values };
@@ -65,12 +65,15 @@ function unitsInWords(r: Reader): number {
   return isFigure(spelled(r, r.at + 2)) ? 0 : valueAt(r, 2);
 }
 
-/** "(14, 15, 16) times", "(10, 11) dc": as many as there are sizes, with the reader on the comma in front. */
-function sizesBehindComma(r: Reader): boolean {
-  const close = r.partner[r.at + 1] ?? -1;
-  const numbers = (close - r.at - 1) / 2;
+/** "(14, 15, 16) times", "(10, 11) dc", "ch 48, (64, 72).": as many as there are sizes, behind a comma. */
+export function sizesBehindComma(r: Reader, comma: number): boolean {
+  const close = r.partner[comma + 1] ?? -1;
+  const numbers = (close - comma - 1) / 2;
   if (close < 0 || r.known.sizes < 2 || numbers !== r.known.sizes - 1) return false;
-  if (kindAt(r, 2) !== T.number || kindAt(r, 3) !== T.comma) return false;
+  if (r.kind[comma + 2] !== T.number || r.kind[comma + 3] !== T.comma) return false;
+  const ends = r.kind[close + 1];
+  if (r.word[comma - 2] === W.ch && (ends === T.stop || ends === T.comma || ends === T.end))
+    return true;
   const behind = r.word[close + 1] ?? 0;
   return behind === W.times || behind === W.ch || behind === W.st || mayBeStitch(behind);
 }

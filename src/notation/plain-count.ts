@@ -3,6 +3,7 @@
 import { countItem, isPlainCount, opensExtent, readCounts } from './count.ts';
 import { formOf, mayBeStitch, PROSE } from './dictionary.ts';
 import { stopBefore } from './noun.ts';
+import { sizesBehindComma } from './numbers.ts';
 import {
   clauseEnds,
   isWord,
@@ -152,6 +153,11 @@ export function plainCounts(r: Reader, run: Run): boolean {
     kinds[end] !== T.stop &&
     kinds[end] !== T.close
   ) {
+    // "47, (63, 71) sc": a comma too many.
+    if (kinds[end] === T.comma && kinds[end + 1] === T.open && sizesBehindComma(r, end)) {
+      end = r.partner[end + 1]! + 1;
+      continue;
+    }
     if (kinds[end] === T.open && (end > start || listsSizes(r, end))) {
       const close = r.partner[end] ?? -1;
       const isList = close > 0 && isNumbers(r, end, close);

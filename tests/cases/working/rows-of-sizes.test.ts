@@ -272,3 +272,27 @@ Row 2: Ch 1, work across 14 sc, turn, leaving remaining sts unworked. (14 sc)
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('"48, (64, 72)"', () => {
+  const body = `Sizes: Small (Medium, Large)
+
+Ch 48, (64, 72).
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. 47, (63, 71) sc
+Row 2: Ch 1, sc in next 10, (12, 14) sts, 2 sc in next st, sc in each st to end. Turn. - 48, (64, 72) sts.
+`;
+
+  test('is one list of sizes, with a comma too many', () => {
+    const { totals } = compile(body, { fixes: false });
+    expect(totals.map(({ rows, proven }) => [rows, proven])).toEqual([
+      [2, 2],
+      [2, 2],
+      [2, 2],
+    ]);
+    expect(complaints(body)).toEqual([]);
+  });
+
+  test('its counts are held against the rows', () => {
+    expect(complaints(body.replace('(63, 71) sc', '(63, 70) sc'))).toEqual(['4 count-mismatch']);
+    expect(complaints(body.replace('(64, 72) sts', '(65, 72) sts'))).toEqual(['5 count-mismatch']);
+  });
+});

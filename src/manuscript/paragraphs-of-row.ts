@@ -41,6 +41,8 @@ const blanked = (text: string, from: number, to: number): string =>
 
 /** Index of the last paragraph of the row at `i`; `i` where it has but one. */
 function lastParagraph(text: string, blocks: readonly Block[], i: number): number {
+  const number = numberOf(text, blocks[i]!);
+  if (number === null) return i;
   let end = i + 1;
   let works = 0;
   for (; end < blocks.length; end++) {
@@ -51,8 +53,6 @@ function lastParagraph(text: string, blocks: readonly Block[], i: number): numbe
     } else if (block.kind !== 'prose' || !isCaption(text, block)) break;
   }
   if (works === 0) return i;
-  const number = numberOf(text, blocks[i]!);
-  if (number === null) return i;
   const next = blocks[end];
   const follows = next?.kind === 'instruction' && numberOf(text, next) === number + 1;
   const last = goesOnTo(text, blocks, i, end);
@@ -78,7 +78,12 @@ function goesOnTo(text: string, blocks: readonly Block[], i: number, end: number
 }
 
 const isLabelled = (text: string, { from, to }: Span): boolean =>
-  opensPlainLabel(text, from, to) || startsWithLabel(text, from, Math.min(to, from + 120));
+  PLAIN_LABEL.test(text.slice(from, Math.min(to, from + 16))) ||
+  opensPlainLabel(text, from, to) ||
+  startsWithLabel(text, from, Math.min(to, from + 120));
+
+/** What most rows begin with: the label's own reader need not be asked. */
+const PLAIN_LABEL = /^(?:r(?:nd|ound|ow)?s?) ?\d{1,3}(?: ?- ?\d{1,3})?[.:] /i;
 
 /** The number of a row's own label, "Rnd 3:" or "3rd row", and of no range. */
 function numberOf(text: string, { from, to }: Span): number | null {

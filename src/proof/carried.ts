@@ -81,8 +81,10 @@ export function carriedOn(
       row.verdict !== 'proven' &&
       (isMisfit ? carried.isSince && !isFaulty : carried.isTold || carried.isSince),
     gaps: isDoubtful || (carried.gaps && !settles && row.tally.spaces.length > 0),
+    // A proven row of plain stitches has as many as it says, however they were read.
     isLoose:
-      row.verdict !== 'proven' && (carried.isLoose || told.some(({ kind }) => LOOSE.has(kind))),
+      (row.verdict !== 'proven' && carried.isLoose) ||
+      (!isPlainlyProven(row) && told.some(({ kind }) => LOOSE.has(kind))),
     pairs: pairs.length > 0 ? pairs : carried.pairs,
     stitches: count?.kind === 'count' ? count.value - count.computed : carried.stitches,
     off:
@@ -94,6 +96,9 @@ export function carriedOn(
     lengths: lengths.size > carried.lengths.size ? lengths : carried.lengths,
   };
 }
+
+const isPlainlyProven = ({ verdict, tally }: RowRecord): boolean =>
+  verdict === 'proven' && tally.spaces.length === 0;
 
 const LOOSE: ReadonlySet<string> = new Set(['reading', 'stems']);
 const DOUBTFUL: ReadonlySet<string> = new Set([...LOOSE, 'space-size']);

@@ -199,3 +199,17 @@ test('a count at the end of the last of several rows is none of those before it,
   const alike = 'Rnd 1: 8 sc in ring, join. (8)\nRnds 2, 4 & 6: Ch 1, sc in each sc around, join. (9)\n';
   expect(complaints(alike)).toContain('2 count-mismatch');
 });
+
+test('a row with spaces that is proven by another reading is told itself, and not one of the rows behind it', () => {
+  const shawl = (third: number): string =>
+    'Ch-4 counts as dc + ch 1.\n\nSet up: Ch 4, join with sl st to form a ring.\n' +
+    'Row 1: Ch 4, (3 dc, ch 2, 3 dc) in ring, ch 1, dc in ring. Turn. [2 groups, 8 dc]\n' +
+    'Row 2: Ch 4, 3 dc in first ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in centre ch-2 sp, ch 1, 3 dc in last sp, ch 1, ' +
+    'dc in 3rd ch of ch-4. Turn. [4 groups, 14 dc]\n' +
+    `Row 3: Ch 4, 3 dc in first sp, ch 1, ${third} dc in next sp, ch 1, (3 dc, ch 2, 3 dc) in centre sp, ch 1, ` +
+    '3 dc in next sp, ch 1, 3 dc in last sp, ch 1, dc in 3rd ch of ch-4. Turn. [6 groups, 20 dc]\n' +
+    'Row 4: Ch 4, 3 dc in first sp, *ch 1, 3 dc in next ch-1 sp; rep from * to centre sp, ch 1, (3 dc, ch 2, 3 dc) ' +
+    'in centre sp, **ch 1, 3 dc in next ch-1 sp; rep from ** to end, ch 1, dc in 3rd ch of ch-4. Turn. [8 groups, 26 dc]\n';
+  expect(complaints(shawl(3))).toEqual([]);
+  expect(complaints(shawl(4))).toEqual(['6 reading-differs']);
+});

@@ -43,7 +43,7 @@ function passBack(r: Reader): void {
   if (isWord(r, W.work, end) && isPreposition(r, end + 1)) r.at += end + 1;
 }
 
-const PREPOSITIONS: SenseSet = new SenseSet([
+const PREPOSITION = [
   W.in,
   W.on,
   W.over,
@@ -54,25 +54,12 @@ const PREPOSITIONS: SenseSet = new SenseSet([
   W.through,
   W.across,
   W.at,
-]);
+];
+
+const PREPOSITIONS: SenseSet = new SenseSet(PREPOSITION);
 
 /** What a preposition, or a word that belongs to it, can begin with, but for "behind". */
-const MAY_LEAD: SenseSet = new SenseSet([
-  W.in,
-  W.on,
-  W.over,
-  W.around,
-  W.under,
-  W.between,
-  W.round,
-  W.through,
-  W.across,
-  W.at,
-  W.all,
-  W.working,
-  W.up,
-  W.along,
-]);
+const MAY_LEAD: SenseSet = new SenseSet([...PREPOSITION, W.all, W.working, W.up, W.along]);
 
 export function isPreposition(r: Reader, ahead: number): boolean {
   const sense = wordAt(r, ahead);

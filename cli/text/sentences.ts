@@ -110,6 +110,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'n in each': '"2 dc in next 2 sts" means 2 dc in each of them.',
     },
   },
+  'row not understood': {
+    tellsCustom: false,
+    readings: {
+      'as many as beneath':
+        'A {row} that was not understood leaves as many stitches as it stands on.',
+    },
+  },
   'chains in counts': {
     tellsCustom: false,
     readings: {

@@ -26,6 +26,8 @@ export interface Attempted {
    * this doubt, which only later rows can settle; else `null`.
    */
   readonly carries: string | null;
+  /** It did not come out on what a row that was not understood is taken to leave: see `supposed`. */
+  readonly refutes?: true;
 }
 
 /** At most so many readings are tried on one row. */
@@ -51,6 +53,7 @@ export function attemptRow(
   const trial: Trial = { hands, task, before, setting, start: mark(hands) };
   const resumed = before.open && before.unreadOnKnown ? onWhatWasMade(trial) : null;
   if (resumed) return resumed;
+  if (before.supposed !== null) return onSupposed(trial);
   if (before.statedInstead === null) return { ...tryReadings(trial, 'made'), carries: null };
   // Both counts, the one made and the one stated, go on for one row: the one that it fits is kept.
   const fitsStated = !tryReadings(trial, 'stated').result.misfit;
@@ -85,6 +88,16 @@ function onWhatWasMade(trial: Trial): Attempted | null {
     return { ...tried, carries: null };
   restore(hands, trial.start);
   return null;
+}
+
+/** On a number that is only supposed: the row as it is custom to read, or on an edge that is not known. */
+function onSupposed(trial: Trial): Attempted {
+  const { hands, before } = trial;
+  const first = once(trial, 'stated', NONE);
+  if (!first.result.misfit) return { ...first, carries: null };
+  restore(hands, trial.start);
+  const open = { ...before, supposed: null, statedInstead: null, open: true };
+  return { ...tryReadings({ ...trial, before: open }, 'made'), carries: null, refutes: true };
 }
 
 const isOtherMisfit = ({ kind }: Fact): boolean => kind !== 'count' && MISFITS.has(kind);

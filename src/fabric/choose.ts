@@ -4,6 +4,7 @@ import type { Hands } from './hands.ts';
 import { mark, restore } from './mark.ts';
 import { type Need, type PartRun, type PartSetting, runPart } from './part.ts';
 import type { Choices } from './readings.ts';
+import { AS_BENEATH } from './supposed.ts';
 
 /** Fewer rows that do not come out is better; then fewer that read otherwise than their sisters. */
 const scoreOf = (run: PartRun): number => {
@@ -98,11 +99,46 @@ export function workPart(
       choices = trial;
     }
   }
+  const supposed = supposedIn(run, choices, again);
+  if (supposed) {
+    ({ run, choices } = supposed);
+    last = supposed.last;
+  }
   const isDoubtful = !run.isCut && run.rows.some(({ verdict }) => verdict === 'mismatch');
-  if (isDoubtful) run = again(choices, run);
-  else if (last !== choices) run = again(choices);
+  if (isDoubtful) {
+    const former = run;
+    run = again(choices, former);
+    last = choices;
+    const behind = supposedIn(run, choices, (other) => again(other, former));
+    if (behind) ({ run, choices, last } = behind);
+    if (last !== choices) run = again(choices, former);
+  } else if (last !== choices) run = again(choices);
   return { run, choices, untried };
 }
+
+/**
+ * Rows that were not understood and that rows behind them show to leave what they stand on; `last`: what was
+ * worked last.
+ */
+function supposedIn(
+  run: PartRun,
+  choices: Choices,
+  again: (choices: Choices) => PartRun,
+): { run: PartRun; choices: Choices; last: Choices } | null {
+  const { openings } = run.supposing;
+  if (openings.size === 0 || run.isCut || !run.rows.some(isUnchecked)) return null;
+  const withAll = new Map([...choices, ...[...openings].map((name) => [name, AS_BENEATH] as const)]);
+  const all = again(withAll);
+  if (all.rows.length !== run.rows.length) return { run, choices, last: withAll };
+  const { borneOut, refuted } = all.supposing;
+  const kept = [...openings].filter((name) => borneOut.has(name) && !refuted.has(name));
+  if (all.isCut || kept.length === 0) return { run, choices, last: withAll };
+  if (kept.length === openings.size) return { run: all, choices: withAll, last: withAll };
+  const withKept = new Map([...choices, ...kept.map((name) => [name, AS_BENEATH] as const)]);
+  return { run: again(withKept), choices: withKept, last: withKept };
+}
+
+const isUnchecked = ({ verdict }: PartRun['rows'][number]): boolean => verdict === 'unchecked';
 
 /**
  * A ch 3 that each round is joined to counts as a stitch, by custom and by the join. That in this part it does

@@ -35,6 +35,16 @@ import { allSteps, isSlip, shapeOf } from './shape.ts';
 import { isCountSlip } from './slips.ts';
 import { namesSlips } from './slips-named.ts';
 import { goesOn, MOST_PASSES, rowsTo, stitchesAsked } from './stitches-end.ts';
+import {
+  AS_BENEATH,
+  asBeneath,
+  bearsOut,
+  isOpening,
+  newSupposing,
+  type Supposing,
+  supposedName,
+  UNREAD_ROW,
+} from './supposed.ts';
 import type { Task } from './task.ts';
 import { changeBehind, withItsYarn } from './task-yarn.ts';
 import { type Around, weighedRow } from './weigh.ts';
@@ -58,6 +68,7 @@ export const newProgress = (): Progress => ({
     statedAt: -1,
     guessed: false,
     unreadOnKnown: false,
+    supposed: null,
     groups: false,
     chartRows: new Map(),
     side: 'RS',
@@ -73,6 +84,7 @@ export interface PartRun {
   readonly settled: Hands['settled'];
   /** Counts that differ from what was made, on which the row behind comes out as well: see `attempt`. */
   readonly carried: ReadonlySet<string>;
+  readonly supposing: Supposing;
   /** The million was reached: rows from there on were not worked. */
   isCut: boolean;
   progress: Progress;
@@ -132,6 +144,7 @@ export function runPart(
     needs: [],
     settled: new Map(),
     carried: new Set(),
+    supposing: newSupposing(),
     orders: [...setting.orders],
     seen: new Map(),
     measured: newMeasured(),
@@ -284,6 +297,7 @@ function onTrial<T>(run: Run, find: (trial: Run, back: () => void) => T): T {
     needs: [],
     settled: new Map(),
     carried: new Set(),
+    supposing: newSupposing(),
     seen: new Map(),
   };
   const historyLength = hands.history.length;
@@ -538,7 +552,7 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     if (!chart) continue;
     chartRows.set(chart.name, withRow(chart, step, toldBy(task, before.chartRows)));
   }
-  progress.before = {
+  const after: Before = {
     row: { from: result.from, to: result.to, ring, joined: ring && shape.join !== null },
     rest: rest ? { edge: hands.edge, from: hands.pos } : null,
     turned: shape.turnsAtEnd ?? (shape.fastensOff ? false : null),
@@ -559,11 +573,38 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
       hands.unread &&
       !result.edge.open &&
       !result.facts.some(({ kind }) => kind === 'not-followed'),
+    supposed: null,
     groups: hasUnknownGroups(shape),
     chartRows,
     side: result.side,
   };
+  progress.before = behind(run, task, attempted, after);
   if (shape.fastensOff) hands.edge = bareEdge('none');
+}
+
+/** What the next row meets, where rows that were not understood may be taken to leave what they stand on. */
+function behind(
+  { hands, setting, progress, choices, supposing, settled }: Run,
+  task: Task,
+  { result, refutes }: Attempted,
+  after: Before,
+): Before {
+  const { before } = progress;
+  const { supposed } = before;
+  if (supposed !== null) {
+    if (refutes) supposing.refuted.add(supposed);
+    else if (bearsOut(hands, result, task.instruction.steps)) supposing.borneOut.add(supposed);
+  }
+  if (after.open && (hands.unread || hands.partly) && isOpening(hands, result, before, task)) {
+    const name = supposedName(task);
+    supposing.openings.add(name);
+    if (choices.get(name) !== AS_BENEATH) return after;
+    const { from, to } = setting.part.instructions[task.index] ?? { from: task.base, to: task.base };
+    settled.set(UNREAD_ROW, { reading: AS_BENEATH, alternatives: [], because: 'count', from, to });
+    return asBeneath(after, before, result, name);
+  }
+  const goesOn = supposed !== null && !refutes && result.verdict === 'unstated';
+  return goesOn ? { ...after, supposed } : after;
 }
 
 /** "Work 40 sc evenly around the top", "40 hdc around": so many, whatever lies beneath. */

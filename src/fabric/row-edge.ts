@@ -16,7 +16,7 @@ export function edgeFor(
     from: row.from,
     to: row.to,
     ring: row.ring,
-    reversed: turned,
+    reversed: turned !== (row.mirrored ?? false),
     open: before.open,
     throughPicots,
   });

@@ -16,6 +16,8 @@ export interface Before {
     readonly ring: boolean;
     /** Its words close it with a join. */
     readonly joined?: boolean;
+    /** A row that was not understood lies on it, which is taken to leave the same places: see `supposed`. */
+    readonly mirrored?: boolean;
   } | null;
   /** Places of a spiral that the round before did not reach. */
   readonly rest: { readonly edge: Edge; readonly from: number } | null;
@@ -34,6 +36,8 @@ export interface Before {
   readonly guessed: boolean;
   /** Words of it were not understood, while what it stands on is known. */
   readonly unreadOnKnown: boolean;
+  /** A row beneath that was not understood is taken to leave what it stands on: the name of this; else `null`. */
+  readonly supposed: string | null;
   /** It has shells or V-stitches that nobody explains: how many stitches they are is a guess. */
   readonly groups: boolean;
   readonly chartRows: ReadonlyMap<string, ChartDone>;

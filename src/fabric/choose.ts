@@ -127,7 +127,10 @@ function supposedIn(
 ): { run: PartRun; choices: Choices; last: Choices } | null {
   const { openings } = run.supposing;
   if (openings.size === 0 || run.isCut || !run.rows.some(isUnchecked)) return null;
-  const withAll = new Map([...choices, ...[...openings].map((name) => [name, AS_BENEATH] as const)]);
+  const withAll = new Map([
+    ...choices,
+    ...[...openings].map((name) => [name, AS_BENEATH] as const),
+  ]);
   const all = again(withAll);
   if (all.rows.length !== run.rows.length) return { run, choices, last: withAll };
   const { borneOut, refuted } = all.supposing;

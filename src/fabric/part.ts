@@ -599,7 +599,10 @@ function behind(
     const name = supposedName(task);
     supposing.openings.add(name);
     if (choices.get(name) !== AS_BENEATH) return after;
-    const { from, to } = setting.part.instructions[task.index] ?? { from: task.base, to: task.base };
+    const { from, to } = setting.part.instructions[task.index] ?? {
+      from: task.base,
+      to: task.base,
+    };
     settled.set(UNREAD_ROW, { reading: AS_BENEATH, alternatives: [], because: 'count', from, to });
     return asBeneath(after, before, result, name);
   }

@@ -67,7 +67,9 @@ export function meanings(
       const size = numberFor(hands, stated.chains);
       const exact = tally.spaces.find((space) => space.chains === size)?.n ?? 0;
       if (size !== null) return [exact];
-      return [...loopsWithPicots(tally), spaces, ...(spaces === 0 ? groups : [])];
+      // "(18 loops)" of a round without a chain: its stitches, as other languages say it.
+      const stitchesSo = spaces === 0 && stated.word === 'loop' ? [stitches] : [];
+      return [...loopsWithPicots(tally), spaces, ...(spaces === 0 ? groups : []), ...stitchesSo];
     }
     case 'chain':
       // "Ch 82 (82)": a foundation is no row; its chains are counted by themselves.

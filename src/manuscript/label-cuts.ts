@@ -185,6 +185,7 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
   if (!tail || (tail[0].includes('\n') && /\n\s*\n/.test(tail[0]))) return false;
   const sign = text[before] ?? '';
   if (/[ceg]/i.test(sign) && SHAPING.test(text.slice(Math.max(0, at - 14), at))) return false;
+  if (sign === 'S' && SIDE.test(text.slice(Math.max(0, at - 8), at))) return false;
   // "(the loop left in rnd 5). Pull it …": the bracket ends there.
   if (tail[1] === ')' && isInBracket(text, at)) return false;
   if (/[:.]/.test(tail[1] ?? '') && DASHES.includes(sign) && isTitled(text, at)) {
@@ -204,6 +205,9 @@ function isCut(text: string, { from: at, to }: Span, before: number): boolean {
 
 /** "Dec row 1:" at the start of its line: the label is of three words. */
 const SHAPING = /(?:^|[\r\n])[ \t]*(?:in|de)c(?:reas(?:e|ing))?\.?[ \t]+$/i;
+
+/** "RS Round 1:" at the start of its line: the side belongs to the label. */
+const SIDE = /(?:^|[\r\n])[ \t]*[RW]S[ \t]+$/;
 
 /** "(15) With brown, R4: sc in each st": the colour stands before the label. */
 const IN_COLOUR = /[.)\]]\s{1,3}(?:with|in|using) [a-z ]{2,24},\s*$/i;

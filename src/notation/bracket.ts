@@ -48,6 +48,7 @@ import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times, WorkStep } from './tree.ts';
 import { unreadStep } from './unread-words.ts';
+import { circleWords } from './until.ts';
 
 /** "ch 3 (count as 1st dc *2 dc in …": what the chain stands for ends at the next sign; else the end. */
 function unclosedEnd(r: Reader, start: number): number {
@@ -552,6 +553,7 @@ function groupPlace(r: Reader): Place | null {
   const bare = sense === W.next || sense === W.same;
   if (inSame(r)) return readPlace(r);
   if (sense === W.around || sense === W.round || sense === W.across) return null;
+  if (sense === W.in && circleWords(r) > 0) return null;
   const place = bare ? null : readPlaceAfterPreposition(r);
   if (place) return place;
   r.at = start;

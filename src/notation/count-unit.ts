@@ -4,6 +4,7 @@ import { formOf, PROSE } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
 import {
   endsInS,
+  fromOf,
   isOneOf,
   isWord,
   kindAt,
@@ -24,6 +25,10 @@ export function readUnit(r: Reader, draft: Draft): void {
   // "(24)": nothing but the number, as in most counts.
   if (kindAt(r) === T.close) return;
   if (groupsBehindComma(r, draft) || listedGroup(r, draft)) return;
+  if (isLetterOfStitches(r)) {
+    r.at++;
+    return;
+  }
   passCommaBefore(r);
   // "(1 decrease)": how the row shapes, not how many stitches it has.
   if (kindAt(r) === T.word && kindAt(r, 1) === T.close && SHAPING.test(spelled(r, r.at))) {
@@ -65,9 +70,11 @@ export function readUnit(r: Reader, draft: Draft): void {
     draft.word = spelled(r, r.at);
     r.at++;
   }
+  const isLoop = isWord(r, W.loop);
   const noun = readNoun(r);
   if (noun) {
     applyNoun(draft, noun);
+    if (isLoop) draft.word ||= 'loop';
     if (isWord(r, W.group) && endsInS(r, r.at)) {
       // "20 cluster groups"
       r.at++;
@@ -87,6 +94,13 @@ export function readUnit(r: Reader, draft: Draft): void {
     groupOf(r);
   }
 }
+
+/** "(18p)": a letter glued to the number, from another language's word for stitches. */
+const isLetterOfStitches = (r: Reader): boolean =>
+  kindAt(r) === T.word &&
+  kindAt(r, 1) === T.close &&
+  fromOf(r, r.at) === r.to[r.at - 1] &&
+  spelled(r, r.at) === 'p';
 
 /** "(4 x corner)", "(8 x 1 ch sps)"; but "(1 x 2 sc)" tells the words before again. */
 function passTimes(r: Reader): void {

@@ -1,6 +1,7 @@
 /** The word of the trade that was meant by one with a slip in it: one letter off, or glued. */
-import { senseOfWord } from './dictionary.ts';
+import { isKnownWord, senseOfWord } from './dictionary.ts';
 import {
+  EVERYDAY_WORDS,
   LONG_WORDS,
   PIECES,
   PLACE_WORDS,
@@ -14,6 +15,7 @@ const listed = (words: string): readonly string[] => words.trim().split(/\s+/);
 const longWords = listed(LONG_WORDS);
 const shortWords = listed(SHORT_WORDS);
 const realWords: ReadonlySet<string> = new Set(listed(REAL_WORDS));
+const everydayWords: ReadonlySet<string> = new Set(listed(EVERYDAY_WORDS));
 const pieces: ReadonlySet<string> = new Set(listed(PIECES));
 const wholeWords: ReadonlySet<string> = new Set(listed(WHOLE_WORDS));
 
@@ -36,6 +38,10 @@ export function nearWord(word: string): string | null {
   if (place !== undefined) return place;
   return shortWords.find((one) => isSwapped(word, one) || isDoubled(word, one)) ?? null;
 }
+
+/** Whether a word, in small letters, is English as it stands, so that no other was meant by it. */
+export const isEnglish = (word: string): boolean =>
+  isKnownWord(word) || realWords.has(word) || everydayWords.has(word);
 
 /** "Rwo", "Rouond", "Rdn" in front of a number: the word that names a row. */
 export const nearRowWord = (word: string): string | null =>

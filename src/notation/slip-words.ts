@@ -33,6 +33,20 @@ export const REAL_WORDS = `
  salt snap crochety rocket circlets
 `;
 
+/** English words that are a letter away from any word of the trade; from memory. */
+export const EVERYDAY_WORDS = `
+ alike aside bake band barn beach beam bear beat bend bill black blow bold book bore bound bounds bows bright bring
+ brow burn cake came cart case cast chair charm chip chop chose clock coil coin cold cook coop core cork cost court
+ cows crease crop crow dart drip droop earn ease enter event ever fail fake farm fast fasted faster fell fight firm
+ flock flow foam foil fore fork former frost game gape gold grape grip ground grow hail hill hind hoop host hounds itch
+ joint kick kill kind king lace lake land lease lend lick light line list lock loin loom lost mail mend mill mind mold
+ morn mound mount nail name night nook oven pace pack pail pain paint party past pear pill plate pock pork pound print
+ prop rail rake rang reach regain repeal ride rides rook safe sail sake sale sand sane scuff seat send shake ship shook
+ sick sight site sized skew skill smart smell snip snuff sold sore sound sounds spill stark stew stop tart teach team
+ tell tend text thin thorough tide tides toil told took torn tows trail tree vase wake ware warn wend wides wind witch
+ word wore world worm worn gives wide
+`;
+
 /** What scanners and hasty fingers make of words that are too short, or too alike, to be guessed. */
 export const SCANNED: Readonly<Record<string, string>> = {
   de: 'dc',

@@ -34,10 +34,11 @@ export function readStitch(r: Reader): StitchTerm | null {
   }
   if (kindAt(r) === T.open) {
     skipShortForm(r, form);
-    passGloss(r, form.stem);
+    passGloss(r, form);
   }
   const named = before === PLAIN_TERM ? form : merged(before, form);
   const term = clauseEnds(r) ? named : withSuffixes(r, ofLegs(r, named));
+  if (term.shape === 'together') passGloss(r, term);
   if (kindAt(r) === T.slash) skipOtherName(r, term);
   // "five single crochet stitches"
   if (form.shape === 'one' && term.shape === 'one' && wordAt(r) === W.st) r.at++;

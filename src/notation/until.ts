@@ -87,6 +87,11 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     eatWord(r, W.for);
     return lastHere(r, start);
   }
+  const circle = sense === W.in ? circleWords(r) : 0;
+  if (circle > 0) {
+    r.at += circle;
+    return end(r, start);
+  }
   // "sc in each st in the round"
   const the = isWord(r, W.the, 1) && isWord(r, W.st, -1) ? 1 : 0;
   const row = isWord(r, W.round, 1 + the) || isWord(r, W.row, 1 + the);
@@ -95,6 +100,17 @@ function untilHere(r: Reader, start: number, place: PlaceReader): Until | null {
     return end(r, start);
   }
   return null;
+}
+
+/**
+ * "sc in each st in a circle": the way round, as other languages say it; but "6 sc in circle" begins it. How
+ * many words, or 0.
+ */
+export function circleWords(r: Reader): number {
+  const k = isWord(r, W.a, 1) || isWord(r, W.the, 1) ? 2 : 1;
+  if (!isOneOf(r, CIRCLE, k) || !(clauseEnds(r, k + 1) || kindAt(r, k + 1) === T.open)) return 0;
+  const isPlaced = isWord(r, W.each, -2) || isWord(r, W.every, -2) || kindAt(r, -2) === T.number;
+  return isPlaced || (k === 2 && isWord(r, W.a, 1) && kindAt(r, -1) === T.close) ? k + 1 : 0;
 }
 
 /** "around to last 3 sts" stops short; "across the row", "along the row" do not. */
@@ -130,6 +146,7 @@ const MARKED = /\bmark/i;
 const textOf = (r: Reader, { from, to }: Until): string => r.text.slice(r.base + from, r.base + to);
 
 const LENGTH = wordsOf('length');
+const CIRCLE = wordsOf('circle');
 
 /**
  * "rep from * across ch", "across length of ch – 22 sts", "sc across the foundation chain", "9 sc back down
@@ -216,6 +233,7 @@ export function namesPlace(r: Reader): boolean {
     sense === W.next ||
     sense === W.same ||
     sense === W.each ||
+    sense === W.every ||
     sense === W.post ||
     isWord(r, W.post, k + 1) ||
     (isWord(r, W.bar, k + 1) && isWord(r, W.of, k + 2)) ||

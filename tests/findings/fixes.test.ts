@@ -27,6 +27,11 @@ describe('what is offered', () => {
     expect(titles(text)['stitches-left']).toEqual(['change "5 times" to "6 times"']);
   });
 
+  test('no word of the trade for an English one', () => {
+    const text = disc('Rnd 3: Sc in the stop of each st. (12)');
+    expect(titles(text)).toEqual({ unread: [] });
+  });
+
   test('less work and the count that is left, where the last stitches have no place', () => {
     const text = disc(
       'Rnd 3: *Sc in next st, inc; rep from * 5 more times. (18)',

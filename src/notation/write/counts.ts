@@ -37,6 +37,8 @@ function unitOf(count: StatedCount, voice: Voice): string {
       return writeStem(count.stem ?? '', voice);
     case 'space': {
       const chains = count.chains === null ? '' : `ch-${writeNumbers(count.chains, voice)} `;
+      // A loop is a word of its own: in a row without chains it may be a stitch.
+      if (count.word === 'loop') return plural(`${chains}loop`, many);
       return plural(`${spaced(word)}${chains}sp`, many);
     }
     case 'chain':

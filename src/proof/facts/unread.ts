@@ -7,7 +7,7 @@ import {
   unread,
   wordsPassed,
 } from '../../finding/index.ts';
-import { NUMBER_WORDS, SPELLINGS } from '../../notation/index.ts';
+import { isEnglish, NUMBER_WORDS, SPELLINGS } from '../../notation/index.ts';
 import type { Span } from '../../source/index.ts';
 import { propose, replacement } from '../fixes/proposals.ts';
 import { rowName } from '../names.ts';
@@ -48,7 +48,7 @@ function misspelt({ manuscript: { text } }: Scene, at: Span): Fix[] {
     const word = found[0].toLowerCase();
     // "CAKE (base)" is a name.
     if (found[0] === found[0].toUpperCase()) return [];
-    const near = WORDS.has(word) || NO_SLIPS.has(word) ? null : nearestOf(word, [...WORDS], 1);
+    const near = isEnglish(word) || NO_SLIPS.has(word) ? null : nearestOf(word, WORDS, 1);
     // "Circles" is no slip for "circle".
     if (near === null || `${near}s` === word || near === `${word}s`) return [];
     const from = at.from + found.index;
@@ -62,11 +62,9 @@ const NO_SLIPS: ReadonlySet<string> = new Set([
   ...NUMBER_WORDS,
 ]);
 
-const WORDS: ReadonlySet<string> = new Set(
-  Object.values(SPELLINGS)
-    .flatMap((spelled) => spelled.split(' '))
-    .filter((word) => word.length > 2),
-);
+const WORDS: readonly string[] = Object.values(SPELLINGS)
+  .flatMap((spelled) => spelled.split(' '))
+  .filter((word) => word.length > 2);
 
 function nameIn({ manuscript }: Scene, at: Span, name: string): Span {
   const from = at.from + manuscript.text.slice(at.from, at.to).indexOf(name);

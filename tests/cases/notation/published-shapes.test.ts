@@ -59,7 +59,7 @@ describe('shapes of published rows', () => {
     ['Rep rows 1-2 6 times more. Make one more.', 'rows 1,2 x6; "Make one more"'],
     ['[Rep rows 2 and 3 consecutively] 4 times.', 'rows 2,3 x4'],
     ['[sc in next ch-1 sp, ch 1] Rep the steps in brackets across the rest of the row.', '[<sc @next space1; ch 1> ->end'],
-    ['*ch 5, sk 2, sc in next ch; rep from *, forming 14 loops.', '*<ch 5; skip @next 2; sc @next chain> ->end = 14 space'],
+    ['*ch 5, sk 2, sc in next ch; rep from *, forming 14 loops.', '*<ch 5; skip @next 2; sc @next chain> ->end = 14 space \'loop\''],
     ['dc in 4th ch from hook, dc 3 more times in same ch', 'dc @nth4 chain from-hook; dc 3 @same chain'],
     ['changing to MC, drawing it up from 2 rows below.', 'yarn change MC; "drawing it up from 2 rows below"'],
     ['Change to B at end of row 12 and change to 4 mm hook.', 'yarn change B; "change to 4 mm hook"'],

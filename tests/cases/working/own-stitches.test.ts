@@ -148,3 +148,21 @@ Rnd 3: Ch 1, *sc in top of cluster, 3 sc in ch-3 sp; rep from * around, join. (2
     expect(complaints(text(7))).toEqual(['3 count-mismatch']);
   });
 });
+
+describe('a stitch of the list bears a near name in the rows', () => {
+  const RING = 'Ch 24, join.\nRnd 1: Ch 1, sc in same st and in each ch around, join. (24 sc)\n';
+  it.each([
+    ['V-stitch', 'V-st'],
+    ['V stitch', 'V-st'],
+    ['V-st', 'V-stitch'],
+    ['Bean stitch', 'bean'],
+    ['Bean', 'bean stitch'],
+    ['Bean', 'bean st'],
+  ])('%s, worked as "%s"', (name, used) => {
+    const definition = `Special stitches\n${name}: (dc, ch 1, dc) in same st.\n\n`;
+    const row = `Rnd 2: Ch 1, *${used} in next st, skip next 2 sts; rep from * around, join.`;
+    const [rnd] = compile(`${definition}${RING}${row}\n`, { fixes: false }).rows.slice(-1);
+    expect([rnd?.made, rnd?.spaces]).toEqual([16, [{ chains: 1, n: 8 }]]);
+    expect(complaints(`${definition}${RING}${row} (15 dc)\n`)).toEqual(['6 count-mismatch']);
+  });
+});

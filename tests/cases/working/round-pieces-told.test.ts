@@ -344,3 +344,24 @@ R2: * 2 sc, 1 inc * to eor = 8 sc\n`;
   expect(complaints(text)).toEqual([]);
   expect(compile(text).findings.filter((f) => f.code === 'special-unused')).toEqual([]);
 });
+
+describe('"(18 loops)" of a round without chains counts its stitches', () => {
+  const ROUNDS = '1: 6 sc in magic ring (6 loops)\n2: 6 inc (12 loops)\n';
+  it('and is met', () => {
+    expect(complaints(ROUNDS)).toEqual([]);
+    expect(worked(ROUNDS, '2')).toEqual(['2 12 proven']);
+  });
+  it('or not', () => expect(complaints(ROUNDS.replace('(12', '(13'))).toEqual(['2 count-mismatch']));
+});
+
+it('"RS Round 1:", "WS Round 2:" bear their side, and begin no parts', () => {
+  const text =
+    'RS Round 1: 10 sc in magic ring, join, turn. (10)\nWS Round 2: Ch 1, 2 sc in each st, join, turn. (20)\n';
+  const { rows } = compile(text, { fixes: false });
+  expect(rows.map(({ label, verdict }) => `${label} ${verdict}`)).toEqual([
+    'Rnd 1 proven',
+    'Rnd 2 proven',
+  ]);
+  expect(new Set(rows.map(({ part }) => part)).size).toBe(1);
+  expect(rows.map(({ part }) => part)).not.toContain('RS');
+});

@@ -16,7 +16,7 @@ export function limitOf(hands: Hands, until: Until | null): number {
     let left = numberFor(hands, until.n) ?? 0;
     const block = hands.cornerBlocks && until.noun?.kind === 'box';
     const wanted = until.noun?.kind === 'space' || block ? SPACE : COUNTED;
-    const row = until.chain ? Math.min(edge.n, startChainLimit(hands)) : edge.n;
+    const row = until.chain ? Math.min(edge.n, startChainLimit(hands)) : behindLast(hands, until);
     const end = wanted === COUNTED ? Math.min(row, endOfPass(hands)) : row;
     for (let i = end - 1; i >= hands.pos; i--) {
       if (left === 0) break;
@@ -26,6 +26,23 @@ export function limitOf(hands: Hands, until: Until | null): number {
   }
   const entry = placeLimit(hands, until);
   return until.before === null ? entry : sooner(hands, entry, numberFor(hands, until.before) ?? 0);
+}
+
+/**
+ * "To last sc, ch 2, dc in last sc" where stitches of other names stand behind the last sc: the entry behind
+ * it; the edge's end where none do, or none is so called.
+ */
+function behindLast(
+  { edge, nodes, bench, pos }: Hands,
+  { noun }: Until & { kind: 'last' },
+): number {
+  if (!noun?.stem || edge.kind !== 'row') return edge.n;
+  const wanted = stemOf(noun.stem, bench.terms);
+  for (let i = edge.n - 1; i >= pos; i--) {
+    const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
+    if (edge.type[i] === COUNTED && kind?.stem === wanted) return i + 1;
+  }
+  return edge.n;
 }
 
 /** "To last 3-dc group": where the last of the stitches begin that stand side by side in one place. */

@@ -448,6 +448,18 @@ function behindGroup({ edge, nodes, pos, last }: Hands, to: number): boolean {
   return true;
 }
 
+/**
+ * "Ch 5, sc in next sc" from a run of dc, with a gap between it and the next sc: the rest of that run is passed.
+ * Side by side, stitches of two names are as often one name for both.
+ */
+function behindGap({ edge, last, pos }: Hands, to: number): boolean {
+  if (last === null || edge.spaces === 0) return false;
+  let gap = pos;
+  while (gap < to && edge.type[gap] !== SPACE) gap++;
+  for (let i = gap; i < to; i++) if (edge.type[i] === COUNTED) return false;
+  return gap < to;
+}
+
 /** "In any dc" and, at a row's start, "in first sc": the first of its kind, whatever stands before it. */
 const isOneOfKind = ({ pos, first }: Hands, place: Place | null): boolean =>
   place?.pick === 'any' || (place?.pick === 'first' && pos === 0 && first === null);
@@ -473,7 +485,7 @@ function takeStem(
   // "Join in any dc": the first there is.
   // Between stitches that an earlier row's round made stand those that this round is to go into.
   const named = hands.namedOnly || any || hands.overlaid;
-  const seeks = later >= 0 && (named || behindGroup(hands, later));
+  const seeks = later >= 0 && (named || behindGroup(hands, later) || behindGap(hands, later));
   const reading = ask(hands.readings, {
     doubt: 'noun',
     custom: seeks ? 'seek' : 'next',

@@ -11,7 +11,7 @@ import {
   takeNext,
   takeStartChain,
 } from './next.ts';
-import { gapsOf, nounOf } from './noun.ts';
+import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import { toSkipped } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
@@ -302,7 +302,7 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   const wanted = noun.kind === 'space' && hands.edge.spaces > 0 ? SPACE : COUNTED;
   const chains = wanted === SPACE ? numberFor(hands, noun.chains) : null;
   const sized = chains !== null && hands.edge.run.includes(chains);
-  let entry = -1;
+  let entry = lastNamed(hands, noun);
   for (let i = hands.limit - 1; i >= hands.pos && entry < 0; i--) {
     // "In last ch-2 sp (do not work in turning ch)": the last of that length, where there are such.
     if (hands.edge.type[i] === wanted && (!sized || hands.edge.run[i] === chains)) entry = i;
@@ -319,6 +319,18 @@ function takeLast(hands: Hands, place: Place, at: { from: number; to: number }):
   const isTold = over > 0 && hands.stopsBefore === before + 1 && hands.skips.has(before);
   if (before > over && wanted === COUNTED && !beside && !isTold) leaveOver(hands, before, at);
   return wanted === SPACE ? takeSpaceAt(hands, entry) : takeStitchAt(hands, entry);
+}
+
+/** "Sc in last sc", behind which stitches of other names stand: the half of a shell in which a round began; -1: none. */
+function lastNamed(hands: Hands, { stem }: AnyNoun): number {
+  const { edge, nodes, bench, limit, pos } = hands;
+  if (!stem || edge.kind !== 'row') return -1;
+  const wanted = stemOf(stem, bench.terms);
+  for (let i = limit - 1; i >= pos; i--) {
+    const kind = bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0];
+    if (edge.type[i] === COUNTED && kind?.stem === wanted) return i;
+  }
+  return -1;
 }
 
 function countBetween(hands: Hands, from: number, to: number): number {

@@ -225,13 +225,29 @@ function startsCluster(all: readonly Step[], works: readonly WorkStep[]): boolea
   // "Ch 3, dc in same st (counts as cl), *cl in next st": both are legs of the first.
   if (first.countsAs?.counts && shape === 'one' && first.place?.pick === 'same')
     return works.some(isCluster);
-  if (!DRAWN_IN.has(shape) || legs === null || first.place?.pick === 'next') return false;
+  if (!DRAWN_IN.has(shape) || legs === null) return false;
+  if (first.place?.pick === 'next') return standsInLeg(first, works);
   // "Ch 3, 2 dc in same sp keeping last loop of each on hook, …, *ch 4, cluster in same sp"
   const isFirstOf = ({ stitch }: WorkStep): boolean =>
     DRAWN_IN.has(stitch.shape)
       ? stitch.stem === stem && stitch.legs === legs + 1
       : stitch.shape === 'special' && CLUSTER.test(stitch.special ?? '');
   return works.some(isFirstOf);
+}
+
+/** "Ch 3, dc2tog over next 2 dc, *ch 5, dc3tog over next 3 dc": the chain is the leg in the first dc. */
+function standsInLeg(
+  { stitch: { stem, legs }, place }: WorkStep,
+  works: readonly WorkStep[],
+): boolean {
+  const over = (n: number | null, one: Place | null): boolean =>
+    n !== null && one?.pick === 'next' && one.n?.values[0] === n && !one.each;
+  const isOther = (other: WorkStep): boolean =>
+    DRAWN_IN.has(other.stitch.shape) &&
+    other.stitch.stem === stem &&
+    other.stitch.legs === (legs ?? 0) + 1 &&
+    over(other.stitch.legs, other.place);
+  return over(legs, place) && works.some(isOther);
 }
 
 const isCluster = ({ stitch }: WorkStep): boolean =>

@@ -29,6 +29,8 @@ export interface StartReading {
   readonly isSpace?: boolean;
   /** One chain of it is as high as the stitch; the rest, `gap`, is a space as the others of its row. */
   readonly isMesh?: boolean;
+  /** It is no stitch of its own, and yet stands in the first place: a leg of what is drawn together there. */
+  readonly isLeg?: boolean;
 }
 
 /** Which counted stitch a starting chain of `n` stands for when nothing is said (common practice). */
@@ -88,7 +90,7 @@ function settle(
   }
   // As a leg of a cluster it is no stitch of its own, whatever the notes say of it elsewhere.
   if (row.shape.chainIsLeg && n > 1)
-    return { counts: false, stem: rowStem, gap: 0, because: 'custom' };
+    return { counts: false, stem: rowStem, gap: 0, because: 'custom', isLeg: goesOn(row.shape) };
   const order = orderFor(row.orders, n);
   if (order && (order.n === n || n <= 4)) {
     // "Beginning chain counts as a stitch", of pieces whose ch 1 before sc does not: their counts tell.
@@ -132,6 +134,10 @@ function settle(
   const footLast = counts && mayFillFoot(row.shape) && worksFootLast(hands, step, n);
   return { counts, stem: rowStem, gap, because: 'custom', footLast };
 }
+
+/** The other legs of the first cluster stand in the next places. */
+const goesOn = ({ firstWork }: RowShape): boolean =>
+  firstWork?.place?.pick === 'next' && firstWork.place.n !== null;
 
 /**
  * "Ch 4, dc in same sp, *ch 7, 2 dc in next sp": the first two of a round whose stitches have no single chain
@@ -268,7 +274,10 @@ export function makeStartChain(hands: Hands, step: ChainStep, reading: StartRead
   if (!reading.counts) {
     // A long uncounted chain before single crochet is a loop of lace: the next row may work in it.
     if (reading.isSpace || (n >= 3 && reading.stem === 'w0')) return makeChains(hands, n, origin);
-    const into = hands.into ?? hands.last;
+    const into =
+      hands.into ??
+      hands.last ??
+      (reading.isLeg ? (standing(hands) ?? takeStitch(hands, 'passed')) : null);
     const low = make(hands, kindOf(hands.bench.kinds, 'low'), origin, into);
     hands.startChains.set(low, { n, height: n, isTold: false });
     if (reading.isMesh) makeChains(hands, reading.gap, origin);

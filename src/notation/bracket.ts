@@ -44,6 +44,7 @@ import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
+import { withItsList } from './timed-list.ts';
 import { readTimes } from './times.ts';
 import { T } from './tokens.ts';
 import type { CountsAs, GroupStep, Place, RepeatStep, Step, Times, WorkStep } from './tree.ts';
@@ -406,7 +407,8 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
     run.out.push(...steps);
     return;
   }
-  const step = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
+  const made = b.closed ? groupOrRepeat(r, b, steps) : openRepeat(r, b, steps);
+  const step = made.kind === 'group' ? withItsList(run, made) : made;
   const named = step.kind === 'group' ? withLegs(r, run, b, step) : null;
   if (named) {
     run.out[run.out.length - 1] = named;

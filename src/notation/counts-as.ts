@@ -84,6 +84,10 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
       while (eatWord(r, W.as) || eatWord(r, W.for));
       return said;
     }
+    if (standsFor(r)) {
+      r.at += 2;
+      return said;
+    }
     const never = kindAt(r) === T.word && spelled(r, r.at) === 'never';
     if (never || sense === W.not || sense === W.dont || sense === W.no) said = 'counts not';
     else if (sense === W.for || sense === W.as || sense === W.stands) {
@@ -100,6 +104,12 @@ function verb(r: Reader, end: number): 'counts' | 'counts not' | null {
   }
   return null;
 }
+
+/** "(to stand for 1 tr)", "(equals to 1 tr)" */
+const standsFor = (r: Reader): boolean =>
+  isWord(r, W.stands)
+    ? isWord(r, W.for, 1)
+    : isWord(r, W.to, 1) && /^equals?$/.test(spelled(r, r.at));
 
 /** "(= 24 sc)", "(= 24)": no chain stands for as many; that is the row's count. */
 const statesCount = (r: Reader): boolean =>

@@ -7,6 +7,7 @@ import { isRepeatOrder } from './repeat-order.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
 import { STAR, starRole } from './star.ts';
+import { goesOnInBracket } from './timed-list.ts';
 import { T } from './tokens.ts';
 
 export function runEnds(r: Reader, run: Run): boolean {
@@ -24,11 +25,12 @@ export function runEnds(r: Reader, run: Run): boolean {
       return isRepeatOrder(r) || goesOnTo(r) > 0;
     case 'list':
       return (
-        kind === T.stop ||
         kind === T.close ||
         kind === T.semicolon ||
         kind === T.star ||
-        (run.out.length > 0 && (kind === T.open || (kind === T.word && isRepeatOrder(r))))
+        (kind === T.stop && (run.out.length === 0 || !goesOnInBracket(r))) ||
+        (run.out.length > 0 &&
+          ((kind === T.open && !goesOnInBracket(r)) || (kind === T.word && isRepeatOrder(r))))
       );
     case 'ending':
       return endingEnds(r, run);

@@ -60,7 +60,9 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
   }
   if (wantsSpace(hands, place)) {
     const noun = nounOf(place?.of ?? place);
-    const entry = nextSpace(hands, numberFor(hands, noun.chains), noun.corner);
+    // "Sl st to sp of next shell", with loops before it: the space that a group holds.
+    const inGroup = noun.corner || noun.kind === 'group';
+    const entry = nextSpace(hands, spaceLength(hands, place), inGroup);
     if (entry < 0) return;
     if (place) checkSize(hands, entry, noun, place);
     return standIn(hands, entry);
@@ -88,6 +90,10 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     }
   }
 }
+
+/** Chains of the space that is named, of itself or of a group; `null`: not said. */
+const spaceLength = (hands: Hands, place: Place | null): number | null =>
+  numberFor(hands, nounOf(place?.of ?? place).chains ?? nounOf(place).chains);
 
 /** "Sl st to center dc of 1st dc group": the stitch in the middle; -1 where that is a space. */
 function centreOfGroup(hands: Hands, { nouns, of }: Place): number {

@@ -411,12 +411,30 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   if (noun.kind === 'gap') return takeNext(hands, of, at);
   const begun = noun.kind === 'space' ? -1 : middleOfBegun(hands, place.of?.pick === 'next');
   if (begun >= 0) return takeStitchAt(hands, begun);
+  const side = centreOfSide(hands, place);
+  if (side >= 0) return takeStitchAt(hands, side);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);
   if (place.of === null && centreStitch(hands) === hands.pos) return takeStitch(hands, 'passed');
   const group = nextGroup(hands);
   if (!group) return noGroupAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
   const target = takeStitchAt(hands, middleOf(hands, group));
   return target;
+}
+
+/**
+ * "In center dc of next 3-dc group" where the next stitches are one side of a corner, 3 dc, ch 2, 3 dc: the
+ * stitches up to its space are the group; -1: no group is named by its stitches, or the next holds no space.
+ */
+function centreOfSide(hands: Hands, { nouns: [own], of }: Place): number {
+  const { edge } = hands;
+  if (of?.pick !== 'next' || nounOf(of).kind !== 'group' || nounOf(of).stem === null) return -1;
+  if (own?.kind !== 'stem' && own?.kind !== 'stitch') return -1;
+  const group = nextGroup(hands);
+  if (!group) return -1;
+  let to = group.from;
+  while (to < group.to && edge.type[to] === COUNTED) to++;
+  const n = to - group.from;
+  return to < group.to && n > 2 && n % 2 === 1 ? group.from + (n >> 1) : -1;
 }
 
 function takeCentreSpace(hands: Hands, of: Place, at: { from: number; to: number }): Target {

@@ -34,7 +34,8 @@ export function noteEnd(
   if (left <= hands.passed && (hands.sought || noGroupAhead(hands))) return;
   if (left === 0 || hands.leave || shape.onlySlips || (hands.optionalLast && left === 1)) return;
   if (hands.tookSpace && (left <= Math.max(hands.passed, 1) || !hands.tookStitch)) return;
-  if (edge.ring && hands.skips.has(left) && (agrees || endsWithSpace(hands))) return;
+  const isSkipped = edge.ring && hands.skips.has(left);
+  if (isSkipped && (agrees || endsWithSpace(hands) || passBeginsWith(hands, shape, left))) return;
   if (meantToLeave(hands, { left, agrees, turns })) return;
   if (turns && hands.statedStitches < 0 && left <= slippedFirst(hands, shape) + 1) return;
   // What a first side left is worked to its end by the second.
@@ -108,6 +109,15 @@ const inFirstChain = ({ steps }: RowShape): boolean =>
       step.place?.pick === 'first' &&
       step.place.nouns[0]?.kind === 'chain',
   );
+
+/** "*Sk 1 dc, V-st in next dc; rep from * 6 times, join": what each pass skips first is left before the join too. */
+function passBeginsWith(hands: Hands, { steps, join }: RowShape, left: number): boolean {
+  const repeat = steps.findLast(({ kind }) => kind === 'repeat' || kind === 'work');
+  if (!join || repeat?.kind !== 'repeat') return false;
+  const [first, ...more] = repeat.steps.filter(({ kind }) => kind !== 'remark');
+  if (first?.kind !== 'skip' || more.at(-1)?.kind === 'skip') return false;
+  return (numberFor(hands, first.place.n) ?? 1) === left;
+}
 
 export function noteLeft(hands: Hands, left: number): void {
   const have = hands.edge.counted;

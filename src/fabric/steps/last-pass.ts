@@ -115,11 +115,17 @@ function meetsOpening(hands: Hands, step: RepeatStep, row: RowContext, here: Her
     .slice(0, here.i)
     .filter((one) => WORKS.has(one.kind) && !opensRow(one));
   const n = opening.length;
-  if (n < 2 || !opening.some(({ kind }) => kind === 'chain')) return false;
+  // "Sc in same st, *9 dc in next sp, sk 1 sc, sc in next sc; rep from *": the one stitch at the join.
+  const alone = n === 1 && opening[0]?.kind === 'work' && worksSpaces(step);
+  if (!alone && (n < 2 || !opening.some(({ kind }) => kind === 'chain'))) return false;
   const works = step.steps.filter(({ kind }) => WORKS.has(kind));
   const tail = works.slice(-n);
   if (tail.length < n || !tail.every((one, i) => isAlike(hands, one, opening[i]))) return false;
-  return tryOut(hands, () => row.walk(hands, works.slice(0, -n), row));
+  const start = mark(hands);
+  if (!tryOut(hands, () => row.walk(hands, works.slice(0, -n), row))) return false;
+  if (!alone || remaining(hands) === 0) return true;
+  restore(hands, start);
+  return false;
 }
 
 const opensRow = (step: Step): boolean =>

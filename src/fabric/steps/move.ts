@@ -82,7 +82,9 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
   }
   if (place?.pick === 'same' || place?.pick === 'first') return;
   let left = n;
-  for (let i = 1; i < edge.n; i++) {
+  // The slip stitches or the chain that led to the first stitch lie before it.
+  const first = edge.type.indexOf(COUNTED);
+  for (let i = Math.max(first, 0) + 1; i < edge.n; i++) {
     if (edge.type[i] === COUNTED && --left === 0) {
       hands.edge = rotated(edge, i);
       hands.pos = 0;

@@ -267,21 +267,46 @@ function otherName({ bench }: Hands, word: string): string {
 
 const short = (name: string): string => name.toLowerCase().replace(/[ -]*stitch(?:es)?$/, '-st');
 
-/** "Ch 3, 2 dc in first st", where a half shell is 3 dc: the start chain and they make the first one. */
+/**
+ * "Ch 3, 2 dc in first st", where a half shell is 3 dc, or "ch 5, dc in same sp", where a V-st is dc, ch 2, dc:
+ * the start chain and what stands beside it in one place make the first one.
+ */
 function beginsWith({ nodes, rowFrom, bench }: Hands, word: string): boolean {
   const special = bench.specials.get(word);
-  if (!special || bench.kinds.kinds[nodes.kind[rowFrom] ?? 0]?.class !== 'start') return false;
-  const foot = firstAnchor(nodes, rowFrom);
-  let n = 0;
-  for (let id = rowFrom; id < nodes.n && firstAnchor(nodes, id) === foot; id++) n++;
-  return foot !== NOWHERE && n > 1 && n === stitchesIn(special);
+  const classAt = (id: number) => bench.kinds.kinds[nodes.kind[id] ?? 0]?.class;
+  let first = rowFrom;
+  while (classAt(first) === 'slip' && first < nodes.n) first++;
+  if (!special || classAt(first) !== 'start') return false;
+  const foot = firstAnchor(nodes, first);
+  if (foot === NOWHERE) return false;
+  const made: number[] = [1];
+  for (let id = first + 1; id < nodes.n; id++) {
+    const isChain = classAt(id) === 'chain';
+    if (!isChain && firstAnchor(nodes, id) !== foot) break;
+    put(made, isChain ? -1 : 1);
+  }
+  if ((made.at(-1) ?? 0) < 0) made.pop();
+  return made.join() === stitchesIn(special).join() && made.join() !== '1';
 }
 
-/** Stitches of a definition that is plain stitches in one place; 0 for any other. */
-const stitchesIn = ({ steps }: SpecialStitch): number =>
-  steps.every((step) => step.kind === 'work' && step.stitch.shape === 'one')
-    ? steps.reduce((sum, step) => sum + (step.kind === 'work' ? (step.n?.values[0] ?? 1) : 0), 0)
-    : 0;
+/** One more stitch, or (-1) one more chain, behind runs of the two, chains below nought. */
+function put(runs: number[], n: number): void {
+  const last = runs.length - 1;
+  if ((runs[last] ?? 0) * n > 0) runs[last] = (runs[last] ?? 0) + n;
+  else runs.push(n);
+}
+
+/** Runs of stitches, and of chains (below nought), of a definition that is nothing else; empty for any other. */
+function stitchesIn({ steps }: SpecialStitch): number[] {
+  const runs: number[] = [];
+  for (const step of steps.flatMap((one) => (one.kind === 'group' ? one.steps : one))) {
+    const plain = step.kind === 'chain' || (step.kind === 'work' && step.stitch.shape === 'one');
+    if (!plain) return [];
+    const n = step.n?.values[0] ?? 1;
+    for (let i = 0; i < n; i++) put(runs, step.kind === 'chain' ? -1 : 1);
+  }
+  return runs;
+}
 
 /** "Ch 3, dc2tog, ch 2, *cluster, ch 2": the chain and what is drawn together are the first cluster. */
 function beginsWithCluster({ nodes, rowFrom, bench }: Hands): boolean {

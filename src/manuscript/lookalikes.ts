@@ -6,7 +6,7 @@ const FOREIGN = 'аеорсхукіјѕһАВЕКМНОРСТХУІЈЅονυα�
 const LATIN = 'aeopcxykijshABEKMHOPCTXYIJSovuaipkABEZHIKMNOPTYX';
 
 /** Greek and Cyrillic. */
-export const LOOKALIKE: RegExp = /[\u0370-\u04FF]/;
+const LOOKALIKE = /[\u0370-\u04FF]/;
 
 const WORD = /[A-Za-z\u0370-\u04FF]*[\u0370-\u04FF][A-Za-z\u0370-\u04FF]*/g;
 

@@ -3,6 +3,7 @@
  * them, the trade's short form is read. It is no longer than hers, so that all spans hold.
  */
 import { isKnownWord } from '../notation/index.ts';
+import { type Needs, needs } from './trigrams.ts';
 
 /** What a list explains, in the trade's short form; from memory of such lists. */
 const TRADE: readonly (readonly [string, string])[] = [
@@ -36,9 +37,15 @@ const TRADE: readonly (readonly [string, string])[] = [
 
 const LIST = /\b(?:abbreviat|abbrev\b|abbr\b|legend|glossary|conventions|terms used|designations)/i;
 
-/** What every such list has, found sooner. */
-const MAY_LIST =
-  /[Aa]bbr|ABBR|[Ll]egend|LEGEND|[Gg]lossary|GLOSSARY|[Cc]onventions|CONVENTIONS|[Tt]erms? [Uu]sed|TERMS USED|[Dd]esignations|DESIGNATIONS/;
+/** What every such list has in it. */
+export const LIST_OF_WORDS: Needs = needs(
+  'abbr',
+  'legend',
+  'glossary',
+  'conventions',
+  'terms used',
+  'designations',
+);
 
 /** So far below the word that names it a list is looked for. */
 const LONGEST = 1500;
@@ -51,7 +58,7 @@ const ENTRY = new RegExp(
 
 /** The text with words of a list read so; the same text where none has one. */
 export function withOwnWords(text: string): string {
-  const list = MAY_LIST.test(text) ? LIST.exec(text) : null;
+  const list = LIST.exec(text);
   if (!list) return text;
   const from = list.index;
   const words = wordsOf(text.slice(from, from + LONGEST));

@@ -3,8 +3,8 @@
  * both. Bold signs, tags and entities give way to blanks or to the sign that they stand for.
  */
 import { isKnownWord } from '../notation/index.ts';
-import { LOOKALIKE, withoutLookalikes } from './lookalikes.ts';
-import { withOwnWords } from './own-words.ts';
+import { withoutLookalikes } from './lookalikes.ts';
+import { LIST_OF_WORDS, withOwnWords } from './own-words.ts';
 import {
   withoutLabelledSteps,
   withoutRoundTitles,
@@ -12,88 +12,102 @@ import {
   withStepReferences,
 } from './step-lists.ts';
 import { withoutTables } from './tables.ts';
+import {
+  A_FOREIGN_LETTER,
+  A_PICTURE,
+  ANY_OTHER_SIGN,
+  mayHold,
+  type Needs,
+  needs,
+  type Trigrams,
+  trigramsOf,
+} from './trigrams.ts';
 
-/** "7.36sc": the number of the list's next row, with no blank behind its stop. */
-const GLUED_LABEL = /^[ \t]*(?:[-•*] )?\d{1,2}\.\d{1,3} ?(?:sc|hdc|dc|inc|dec)\b/m;
-const GLUED_LABELS = /^([ \t]*(?:[-•*] )?\d{1,2})\.(?=\d{1,3} ?(?:sc|hdc|dc|inc|dec)\b)/gm;
+/** A change of the text, and what must stand in the text for it to be asked. */
+type Mend = readonly [needs: Needs, mend: (text: string, marks: Trigrams) => string];
+
+/** A mend of a text that has one of these very words, capitals told from small letters. */
+const where = (words: readonly string[], mend: (text: string) => string): Mend => [
+  needs(...words),
+  (text) => (words.some((one) => text.includes(one)) ? mend(text) : text),
+];
+
+/** Lines that begin so, behind one of these signs. */
+const lines = (starts: readonly string[], signs = ['', '- ', '* ', '• ']): Needs =>
+  needs(...signs.flatMap((sign) => starts.map((start) => `\n${sign}${start}`)));
+
+/** Lines that begin with a figure. */
+const FIGURED: Needs = needs('\n1.', '\n1)', '\n1 ', '\n1-', '\n11');
+
+/** In the order in which they are made: many need what those before them leave. */
+const MENDS: readonly Mend[] = [
+  [needs('|'), withoutTables],
+  [needs(A_PICTURE), (text) => text.replace(PICTURE_SIGNS, blank)],
+  where(['_x00'], (text) => text.replace(SHEET_BREAK, as('\n'))),
+  [needs('&'), (text) => text.replace(ENTITY, signOf)],
+  [needs('<'), (text) => text.replace(TAG, tagGap)],
+  [needs(A_FOREIGN_LETTER), withoutLookalikes],
+  [needs('lst', 'ist '), withFirst],
+  [needs('ch\n', 'ch \n', 'ain\n', 'ain \n'), (text) => text.replace(BROKEN_CHAINS, onOneLine)],
+  [needs('ing\n', 'ing \n'), (text) => text.replace(BROKEN_NAMES, onOneLine)],
+  where(['on which'], (text) => text.replace(ON_WHICH, as('in same st'))),
+  [needs('\nrl:', '\nrl.', '\nri:', '\nri.'), (text) => text.replace(SCANNED_LABEL, '$11')],
+  [needs('s1 st'), (text) => text.replace(SCANNED_SLIP, 'l ')],
+  [needs('1 st r', '2 nd r', '3 rd r', '4 th r'), (text) => text.replace(SPACED_ORDINALS, '$1$2 ')],
+  [needs('.h.', '. h.'), (text) => text.replace(YARN_OVERS, as('yoh'))],
+  where([']('], (text) => text.replace(LINK, linkText)),
+  [needs('\\'), (text) => text.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1')],
+  [needs(['"', 'from ']), (text) => text.replace(QUOTED_REPEATS, '*$1$2*')],
+  [needs('\\'), (text) => text.replace(/\\'s\b/g, "'s ")],
+  [needs('"'), (text) => text.replace(QUOTED, unquoted)],
+  where(['(see ', '(See '], (text) => text.replace(REFERENCE, blank)),
+  [needs(ANY_OTHER_SIGN), (text) => text.replace(/\u2044/g, '/')],
+  where(['nt he '], (text) => text.replace(/\b(in|on)t he\b/gi, '$1 the')),
+  where(['*:'], (text) => text.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank)),
+  where(['Rs '], (text) => text.replace(PLURAL_LABEL, '$1R ')),
+  where(['both in', 'very first', 'same next'], (text) => text.replace(SAME_NEXTS, padded)),
+  where(['nsert '], (text) => text.replace(INSERT_YARN, as('join'))),
+  [needs('u.k', 'u. k', 'u.s', 'u. s'), (text) => text.replace(COUNTRY, country)],
+  [needs('cin ', 'trin '), (text) => text.replace(GLUED_IN, '$1 in')],
+  where(['un-'], (text) => text.replace(/\b(un)-(worked)\b/gi, '$1$2 ')),
+  [needs('1.1'), (text) => text.replace(GLUED_LABELS, '$1)').replace(GLUED_NUMBERS, unglued)],
+  [lines(['photo', 'pic', 'image', 'fig'], ['', '[', '(']), (text) => text.replace(PICTURE, blank)],
+  [[...FIGURED, ...LIST_OF_WORDS], withoutListNumbers],
+  [lines(['for r', 'in r', 'optional r']), (text) => text.replace(LED_LABELS, blank)],
+  [needs('-\n'), withWholeWords],
+  [needs('-see ', '- see ', '-read ', '- read '), withoutDashes],
+  [
+    needs('.jp', '.png', '.gif', '.webp', '.heic', 'img', 'dsc', 'pxl'),
+    (text) => text.replace(PICTURE_NAME, blank),
+  ],
+  [needs('\n- ', '\n* ', '\n• '), withoutRoundTitles],
+  [needs('\n1. ', '\n1) '), withoutStepNumbers],
+  [needs(['step 1', 'repeat step']), withStepReferences],
+  [needs('bo '), (text) => text.replace(BIND_OFF, 'FO')],
+  where([' 1st'], (text) => text.replace(SKIPPED_ONE, '$1 1  ')),
+  where([') space of'], (text) => text.replace(SPACE_OF_JOIN, as('same space'))),
+  where(['together to'], (text) => text.replace(JOINED_TOGETHER, '$1         ')),
+  where(['turning chain'], (text) => text.replace(TURNING_CHAINS, turningChain)),
+  [needs('multiple of:'), (text) => text.replace(MULTIPLE_BELOW, multipleBelow)],
+  [needs('xample'), (text) => text.replace(EXAMPLES, inkless)],
+  where(['a slip'], (text) => text.replace(SLIP_KNOTS, inkless)),
+  [needs('tart in the '), (text) => text.replace(STARTS_IN, startingIn)],
+  [needs('*ch'), (text) => text.replace(STARRED_NOTES, ' ')],
+  where(['from +'], (text) => text.replace(PLUS_REPEAT, plusAsStar)),
+  [needs('*', '_'), withoutEmphasis],
+];
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
 export function plainText(text: string): string {
-  let plain = text.includes('|') ? withoutTables(text) : text;
-  if (PICTURE_SIGN.test(plain)) plain = plain.replace(PICTURE_SIGNS, blank);
-  if (plain.includes('_x00'))
-    plain = plain.replace(SHEET_BREAK, (whole) => '\n'.padEnd(whole.length));
-  if (plain.includes('&')) plain = plain.replace(ENTITY, signOf);
-  if (plain.includes('<')) plain = plain.replace(TAG, tagGap);
-  if (LOOKALIKE.test(plain)) plain = withoutLookalikes(plain);
-  if ((plain.includes('lst') && /\dlst|\blst/.test(plain)) || plain.includes('Ist '))
-    plain = plain.replace(SCANNED_FIRST, '$11st');
-  if (BROKEN_CHAIN.test(plain)) plain = plain.replace(BROKEN_CHAINS, onOneLine);
-  if (BROKEN_NAME.test(plain)) plain = plain.replace(BROKEN_NAMES, onOneLine);
-  if (plain.includes('on which'))
-    plain = plain.replace(ON_WHICH, (whole) => 'in same st'.padEnd(whole.length));
-  if (plain.includes('Rl') || plain.includes('RI')) plain = plain.replace(SCANNED_LABEL, '$11');
-  if (plain.includes('s1 st') || plain.includes('S1 st')) plain = plain.replace(SCANNED_SLIP, 'l ');
-  if (SPACED_ORDINAL.test(plain)) plain = plain.replace(SPACED_ORDINALS, '$1$2 ');
-  if (YARN_OVER.test(plain))
-    plain = plain.replace(YARN_OVERS, (whole) => 'yoh'.padEnd(whole.length));
-  if (plain.includes('](')) plain = plain.replace(LINK, linkText);
-  if (plain.includes('\\')) plain = plain.replace(/\\([*_#()[\]~`.\-\\])/g, ' $1');
-  if (QUOTED_REPEAT.test(plain)) plain = plain.replace(QUOTED_REPEATS, '*$1$2*');
-  if (plain.includes("\\'")) plain = plain.replace(/\\'s\b/g, "'s ");
-  if (/["“”]/.test(plain)) plain = plain.replace(QUOTED, unquoted);
-  if (plain.includes('(see ') || plain.includes('(See ')) plain = plain.replace(REFERENCE, blank);
-  if (plain.includes('\u2044')) plain = plain.replace(/\u2044/g, '/');
-  if (plain.includes('nt he ')) plain = plain.replace(/\b(in|on)t he\b/gi, '$1 the');
-  if (plain.includes('*:')) plain = plain.replace(/(?<=[a-z])\*{1,2}(?=: )/g, blank);
-  if (plain.includes('Rs ')) plain = plain.replace(PLURAL_LABEL, '$1R ');
-  if (plain.includes('both in') || plain.includes('very first') || plain.includes('same next'))
-    plain = plain.replace(SAME_NEXTS, padded);
-  if (plain.includes('nsert '))
-    plain = plain.replace(INSERT_YARN, (whole) => 'join'.padEnd(whole.length));
-  if (plain.includes('U.'))
-    plain = plain.replace(COUNTRY, (whole, land: string) => `U${land}`.padEnd(whole.length));
-  if (plain.includes('cin ') || plain.includes('trin '))
-    plain = plain.replace(
-      / ((?:[sdh]|hd|ed|es)c|h?tr)in(?= (?:next|same|each|the|first|last)\b)/g,
-      '$1 in',
-    );
-  if (plain.includes('un-')) plain = plain.replace(/\b(un)-(worked)\b/gi, '$1$2 ');
-  if (GLUED_LABEL.test(plain)) plain = plain.replace(GLUED_LABELS, '$1)');
-  if (GLUED_NUMBER.test(plain)) plain = plain.replace(GLUED_NUMBERS, unglued);
-  if (MAY_TELL_PICTURE.test(plain)) plain = plain.replace(PICTURE, blank);
-  const numbered = NUMBERED_LABEL.test(plain);
-  if (numbered) plain = withoutLabelledSteps(plain);
-  plain = withOwnWords(plain);
-  if (numbered) plain = plain.replace(LISTED_LABEL, inkless).replace(LISTED_TITLE, inkless);
-  if (LED_LABEL.test(plain)) plain = plain.replace(LED_LABELS, blank);
-  if (plain.includes('-\n')) plain = withWholeWords(plain);
-  if (/[-–—] ?(?:see|read) /i.test(plain)) plain = plain.replace(BETWEEN_DASHES, '($1)');
-  if (MAY_NAME_PICTURE.test(plain)) plain = plain.replace(PICTURE_NAME, blank);
-  if (MAY_TITLE_ROUND.test(plain)) plain = withoutRoundTitles(plain);
-  plain = withoutStepNumbers(plain);
-  if (/\bstep \d/i.test(plain) && /\brepeat steps? \d/i.test(plain))
-    plain = withStepReferences(plain);
-  if (plain.includes('BO ')) plain = plain.replace(BIND_OFF, 'FO');
-  if (plain.includes(' 1st')) plain = plain.replace(SKIPPED_ONE, '$1 1  ');
-  if (plain.includes(') space of')) plain = plain.replace(SPACE_OF_JOIN, joinedSpace);
-  if (plain.includes('together to'))
-    plain = plain.replace(JOINED_TOGETHER, (_, join: string) => `${join}         `);
-  if (plain.includes('turning chain'))
-    plain = plain.replace(TURNING_CHAINS, (whole, n: string) => `ch ${n}`.padEnd(whole.length));
-  if (plain.includes('multiple of:'))
-    plain = plain.replace(MULTIPLE_BELOW, (whole, n: string) => ` ${n}`.padEnd(whole.length));
-  if (plain.includes('xample'))
-    plain = plain.replace(EXAMPLES, (whole) => whole.replace(/[^\r\n]/g, ' '));
-  if (plain.includes('a slip') && SLIP_KNOT.test(plain))
-    plain = plain.replace(SLIP_KNOTS, (whole) => whole.replace(/[^\r\n]/g, ' '));
-  if (plain.includes('tart in the '))
-    plain = plain.replace(STARTS_IN, (whole, place: string) =>
-      `Starting in ${place}, `.padEnd(whole.length),
-    );
-  if (STARRED_NOTE.test(plain)) plain = plain.replace(STARRED_NOTES, ' ');
-  if (plain.includes('from +')) plain = plain.replace(PLUS_REPEAT, plusAsStar);
-  if (plain.includes('*') || plain.includes('_')) plain = withoutEmphasis(plain);
+  let plain = text;
+  let marks = trigramsOf(plain);
+  for (const [need, mend] of MENDS) {
+    if (!mayHold(marks, need)) continue;
+    const mended = mend(plain, marks);
+    if (mended === plain) continue;
+    plain = mended;
+    marks = trigramsOf(plain);
+  }
   return plain;
 }
 
@@ -103,7 +117,6 @@ const SKIPPED_ONE = /\b(skip|sk|miss) 1st(?=[.,;)])/gi;
 /** "Sc into that (ch 1 + dc) space of the previous round": the one that the join made, in which the hook stands. */
 const SPACE_OF_JOIN =
   /\bthat \((?:1 ?)?ch ?\d? ?(?:\+|and|&) ?(?:1 ?)?[hdst]{1,2}[cr]\) space of (?:the )?(?:previous|last) (?:round|rnd)/gi;
-const joinedSpace = (whole: string): string => 'same space'.padEnd(whole.length);
 
 /** "Ch 6 and sl st together to form a ring" */
 const JOINED_TOGETHER =
@@ -113,31 +126,34 @@ const JOINED_TOGETHER =
 const BIND_OFF = /\bBO(?= (?:and |then )?(?:weave|leav|cut|sew|hide|tie)[a-z]*\b)/g;
 
 /** Small pictures before a line, "✨ Round 2:", "✔ Total: 12"; those that serve as list signs stay. */
-const PICTURE_SIGN =
-  /[\u2600-\u2664\u2666-\u2712\u2714-\u273e\u2741-\u2755\u2757-\u27bf\ud83c-\ud83e]/;
 const PICTURE_SIGNS =
   /(?:[\u2600-\u2664\u2666-\u2712\u2714-\u273e\u2741-\u2755\u2757-\u27bf]|[\ud83c-\ud83e][\udc00-\udfff])\ufe0f?/g;
 
 /** "Work 3 turning chains, 1 dc in the first stitch": the chain at a round's start. */
 const TURNING_CHAINS = /\b(?:work|make|do|crochet) ([1-5]) turning chains?(?= ?[,.;])/gi;
 
+const turningChain = (whole: string, n: string): string => `ch ${n}`.padEnd(whole.length);
+
 /** "- Chain a multiple of:" above "- 6 + 2": one sentence. */
 const MULTIPLE_BELOW = /(?<=\bmultiple of):[ \t]*\r?\n[ \t]*(?:[-•*] )?(\d[^\r\n]*)/g;
+
+const multipleBelow = (whole: string, n: string): string => ` ${n}`.padEnd(whole.length);
 
 /** "Example:" above "- 26 chains": lengths that the multiple gives, of which none is the row's. */
 const EXAMPLES =
   /^[ \t]*(?:For )?[Ee]xamples?:?(?:(?:[ \t]*\d{1,3},?)+ chains?[ \t]*$|[ \t]*\r?\n(?:[ \t]*[-•*] \d{1,3} ch(?:ain)?s?[ \t]*(?:\r?\n|$))+)/gm;
 
 /** "Make a slip knot. Chain a multiple of 6": a loop on the hook, and no ring. */
-const SLIP_KNOT =
-  /(?:make|tie) a slip ?knot(?: on (?:your|the) hook)?(?:\.|,| and|[ \t]*\r?\n[ \t]*[-•*])\s*(?:then )?(?=ch(?:ain)? (?:a |any |\d{2}))/i;
-const SLIP_KNOTS = new RegExp(SLIP_KNOT, 'gi');
+const SLIP_KNOTS =
+  /(?:make|tie) a slip ?knot(?: on (?:your|the) hook)?(?:\.|,| and|[ \t]*\r?\n[ \t]*[-•*])\s*(?:then )?(?=ch(?:ain)? (?:a |any |\d{2}))/gi;
 
 /** "Start in the 4th chain from hook. Work 1 dc in each chain": where the stitches begin. */
 const STARTS_IN = /\bStart in the (\d(?:st|nd|rd|th) ch(?:ain)? from (?:the |your )?hook)[.,] /g;
 
+const startingIn = (whole: string, place: string): string =>
+  `Starting in ${place}, `.padEnd(whole.length);
+
 /** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
-const STARRED_NOTE = /\*ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b/i;
 const STARRED_NOTES = /\*(?=ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b)/gi;
 
 /** "Rs 2-11: ch 1, turn": rows, by one letter. */
@@ -165,16 +181,31 @@ const LISTED_TITLE =
 /** What every such text has, found sooner than its lines. */
 const NUMBERED_LABEL = /[.)]\s+r(?:ound|nd|ow)s? ?\d/i;
 
-/** What every titled round has. */
-const MAY_TITLE_ROUND =
-  /(?:^|[Ss]tep ?\d.*|STEP ?\d.*)[ \t]*R(?:ow|nd|ound|OW|ND|OUND) ?\d{1,3} ?[–—:(-] ?\(?[A-Z]/m;
+/**
+ * The designer's own words read as the trade's; before that, where rows have labels, the numbers of their
+ * list give way.
+ */
+function withoutListNumbers(text: string, marks: Trigrams): string {
+  const ownWords = mayHold(marks, LIST_OF_WORDS) ? withOwnWords : (same: string) => same;
+  if (!mayHold(marks, FIGURED) || !NUMBERED_LABEL.test(text)) return ownWords(text);
+  return ownWords(withoutLabelledSteps(text))
+    .replace(LISTED_LABEL, inkless)
+    .replace(LISTED_TITLE, inkless);
+}
 
 /** "U.K. terms", "U.S.A. terminology" */
 const COUNTRY = /\bU\. ?([KS])(?:\. ?A)?\b\.?(?= )/g;
+const country = (whole: string, land: string): string => `U${land}`.padEnd(whole.length);
+
+/** "2 scin next st" */
+const GLUED_IN = / ((?:[sdh]|hd|ed|es)c|h?tr)in(?= (?:next|same|each|the|first|last)\b)/g;
+
+/** "7.36sc": the number of the list's next row, with no blank behind its stop. */
+const GLUED_LABELS = /^([ \t]*(?:[-•*] )?\d{1,2})\.(?=\d{1,3} ?(?:sc|hdc|dc|inc|dec)\b)/gm;
 
 /** "9.7 sc, inc, …" in a list of rows: its number, and seven sc; told by the number of the row before. */
-const GLUED_NUMBER = /^[ \t]*\d{1,3}\.\d{1,3} ?(?:sc|hdc|dc|htr|tr|sl ?st|ch|inc|dec|blo|flo)\b/im;
-const GLUED_NUMBERS = new RegExp(GLUED_NUMBER, 'gim');
+const GLUED_NUMBERS =
+  /^[ \t]*\d{1,3}\.\d{1,3} ?(?:sc|hdc|dc|htr|tr|sl ?st|ch|inc|dec|blo|flo)\b/gim;
 
 function unglued(whole: string, at: number, text: string): string {
   const before = text.slice(Math.max(0, at - 300), at).split('\n');
@@ -185,18 +216,22 @@ function unglued(whole: string, at: number, text: string): string {
 }
 
 /** "For Round 3: …", "In Rnd 2: …": the word before a row's label, told by the colon behind it. */
-const LED_LABEL =
-  /^[ \t]*(?:[-–•*][ \t]+)?(?:(?:for|in)[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d[\d \t–-]{0,8}:)|optional[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d{1,3}[ \t]*[:–-]))/im;
-const LED_LABELS = new RegExp(LED_LABEL, 'gim');
+const LED_LABELS =
+  /^[ \t]*(?:[-–•*][ \t]+)?(?:(?:for|in)[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d[\d \t–-]{0,8}:)|optional[ \t]+(?=(?:round|rnd|row)s?[ \t]?\d{1,3}[ \t]*[:–-]))/gim;
 
 /** "Beginning" above "cluster in ring": a narrow column breaks within the name of a stitch. */
-const BROKEN_NAME =
-  /\b(?:beginning|starting)[ \t]*\r?\n[ \t]*(?=(?:cluster|popcorn|shell|puff|bobble|chain)\b)/i;
-const BROKEN_NAMES = new RegExp(BROKEN_NAME, 'gi');
+const BROKEN_NAMES =
+  /\b(?:beginning|starting)[ \t]*\r?\n[ \t]*(?=(?:cluster|popcorn|shell|puff|bobble|chain)\b)/gi;
 
 const onOneLine = (whole: string): string => whole.replace(/[\r\n]/g, ' ');
 
 const blank = (whole: string): string => ' '.repeat(whole.length);
+
+/** Other words in the room of what was found. */
+const as =
+  (words: string) =>
+  (whole: string): string =>
+    words.padEnd(whole.length);
 
 /** The same with its line ends. */
 const inkless = (whole: string): string => whole.replace(/[^\r\n]/g, ' ');
@@ -206,8 +241,6 @@ const REFERENCE =
   /\(see (?:the )?(?:pattern |special |stitch )?(?:notes?|stitch(?:es)?|guide|illustrations?|photos?|pictures?|charts?|diagrams?|abbreviations?|page \d+)\)/gi;
 
 /** "IMG_2041.jpeg", "DSC01234", "img_512Row 3: …": what a picture leaves behind when a page is copied. */
-const MAY_NAME_PICTURE = /\.(?:jpe?g|png|gif|webp|heic)\b|\b(?:IMG|DSC|PXL)/i;
-
 const PICTURE_NAME =
   /^[ \t]*(?:(?:[\w().%-]{1,60}\.(?:jpe?g|png|gif|webp|heic)|(?:IMG|DSC[NF]?|PXL)_?\d{3,}\w*)[ \t]*$|(?:IMG|DSC[NF]?|PXL)_?\d{3,}(?=R(?:ow|nd|ound)\b))/gim;
 
@@ -217,11 +250,7 @@ const PLUS_REPEAT = /^.*\b(?:rep|rpt|repeat) from \+.*$/gim;
 const plusAsStar = (line: string): string => line.replace(/(?<=^|\s)\+(?=\s)/g, '*');
 
 /** "\"skip 3 ch, 9 dc into next ch; rep from \" to end": a scanner's quotation marks for stars. */
-const QUOTED_REPEAT = /["“”]\s?(?=\w)([^"“”*\n]{3,200}?\brep(?:eat)?\.? from )["“”*]/i;
-const QUOTED_REPEATS = new RegExp(
-  QUOTED_REPEAT.source.replace(String.raw`\s?(?=\w)([^`, String.raw`(\s?)(?=\w)([^`),
-  'gi',
-);
+const QUOTED_REPEATS = /["“”](\s?)(?=\w)([^"“”*\n]{3,200}?\brep(?:eat)?\.? from )["“”*]/gi;
 
 /** 5 “petals”: quotation marks around one word; those of inches stand behind a figure. */
 const QUOTED = /["“”]([A-Za-z][A-Za-z-]{0,24})["“”]/g;
@@ -253,13 +282,16 @@ function withWholeWords(text: string): string {
 const BETWEEN_DASHES =
   /(?<=\s)[-–—](?= ?(?:see|read|refer|remember)\b)([^-–—.;,()\n]{3,50})(?<=\s)[-–—](?=\s(?:in|into|around|over|on|to|from|next)\b)/gi;
 
+function withoutDashes(text: string): string {
+  return /[-–—] ?(?:see|read) /i.test(text) ? text.replace(BETWEEN_DASHES, '($1)') : text;
+}
+
 /** A spreadsheet's escape for a line end or another sign that is not printed. */
 const SHEET_BREAK = /_x00[01][\dA-F]_/gi;
 
 /** "Photo 3", "Picture 2: increases", "[image]" on a line of its own: no work, though a row stands around it. */
 const PICTURE =
   /^[ \t]*[[(]?(?:photo|picture|pic|image|figure|fig)s?\b\.?(?: ?#?\d{1,3})?(?:\s?[:.–—-][^\d\n]{0,60})?[\])]?[ \t]*\r?$/gim;
-const MAY_TELL_PICTURE = /photo|pic|image|fig/i;
 
 const ENTITY = /&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}\d{0,2}));/gi;
 
@@ -309,9 +341,14 @@ const tagGap = (whole: string, name: string): string =>
 const SCANNED_FIRST =
   /\b(\d?)[lI]st(?= (?:rows?|rnds?|rounds?|s ?c|d ?c|h ?d ?c|tr|ch|st|sp|loop|lp|petal|leg|arm|corner|and)\b)/gi;
 
+/** The words are all in small letters or have one capital: "LIST ROW" has none of them. */
+function withFirst(text: string): string {
+  const isScanned = /\dlst|\blst/.test(text) || text.includes('Ist ');
+  return isScanned ? text.replace(SCANNED_FIRST, '$11st') : text;
+}
+
 /** "Chain" with its number on the line below, as narrow columns break it. */
-const BROKEN_CHAIN = /^[ \t]*(?:ch|chain)[ \t]*\r?\n[ \t]*\d{1,3}(?![\d.):])/im;
-const BROKEN_CHAINS = new RegExp(BROKEN_CHAIN, 'gim');
+const BROKEN_CHAINS = /^[ \t]*(?:ch|chain)[ \t]*\r?\n[ \t]*\d{1,3}(?![\d.):])/gim;
 
 /** "1tr into tr on which 4ch stands": the stitch beneath the start chain. */
 const ON_WHICH =
@@ -324,12 +361,10 @@ const SCANNED_LABEL = /^([ \t]*R)[lI](?=[:.] [^\n]*\s+R2\b)/gm;
 const SCANNED_SLIP = /(?<=\b[Ss])1 (?=sts?\b)/g;
 
 /** "5 th Row": the blank behind the figure is moved. */
-const SPACED_ORDINAL = /\b\d{1,3} (?:st|nd|rd|th) (?:rows?|rnds?|rounds?)\b/i;
 const SPACED_ORDINALS = /\b(\d{1,3}) (st|nd|rd|th)(?= (?:rows?|rnds?|rounds?)\b)/gi;
 
 /** "W.o.h.", "y.r.h.", "t. o. h.": wool, yarn or thread over (round) hook. */
-const YARN_OVER = /\b[wyt]\. ?[or]\. ?h\./i;
-const YARN_OVERS = new RegExp(YARN_OVER, 'gi');
+const YARN_OVERS = /\b[wyt]\. ?[or]\. ?h\./gi;
 
 const LINK = /(!?)\[([^\]\n]{0,120})\]\((?:https?:|mailto:|\/|#|\.)[^)\s]{0,400}\)/g;
 

@@ -231,8 +231,9 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   const begun = row.counts.some((other) => all.has(other.word.toLowerCase())) ? NONE : all;
   const named = tally.groups.get(word) ?? tally.groups.get(otherName(hands, word));
   if (named !== undefined) {
-    const all = named + sumOf(tally.groups, (name) => begun.has(name));
-    return [beginsWith(hands, word) || firstIsLegs(hands, row) ? all + 1 : all];
+    const first = sumOf(tally.groups, (name) => begun.has(name));
+    const isBegun = first === 0 && (beginsWith(hands, word) || firstIsLegs(hands, row));
+    return [named + first + (isBegun ? 1 : 0)];
   }
   // A "dc3tog" in one place is a cluster by another name.
   const drawn = word === 'cluster' ? 'together' : word;

@@ -257,7 +257,7 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
     const alone = run.out.length === 0 && (kindAt(r) === T.end || kindAt(r) === T.open);
     const shapes =
       alone &&
-      (counts.every(({ word }) => /^(?:inc|dec)/i.test(word)) ||
+      (counts.every(({ word }) => /^(?:inc|dec|v-st)/i.test(word)) ||
         (counts.length > 1 && counts.some(({ unit }) => unit === 'decrease')));
     if (
       !shapes &&

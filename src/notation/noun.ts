@@ -379,6 +379,14 @@ export const stopBefore = (r: Reader, token: number): boolean =>
 
 function stitchNoun(r: Reader, draft: Draft, adjective: string): boolean {
   const start = r.at;
+  // "In next V", "(8 V)": as a place and in a count the letter is the V-stitch.
+  if (isWord(r, W.v) && kindAt(r, 1) !== T.dash && !isWord(r, W.st, 1)) {
+    draft.kind = 'group';
+    draft.word = 'v-st';
+    draft.plural = endsInS(r, r.at);
+    r.at++;
+    return true;
+  }
   if (formOf(wordAt(r)) === null && readStitchPeek(r) === null) return false;
   const stitch = readStitch(r);
   if (!stitch) return false;

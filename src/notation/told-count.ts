@@ -15,7 +15,9 @@ import { T } from './tokens.ts';
 export function toldCount(r: Reader, run: Run): boolean {
   if (!isOneOf(r, FIRST_WORDS) || run.end !== 'text') return false;
   const soThat = isWord(r, W.so) && isOneOf(r, THAT, 1);
-  if (!BEFORE.has(kindAt(r, -1)) && !soThat) return false;
+  // "*…; rep from * around making 6 petals": the number of what the round is made of.
+  const makes = isOneOf(r, MAKING) && kindAt(r, 1) === T.number;
+  if (!BEFORE.has(kindAt(r, -1)) && !soThat && !makes) return false;
   const ends = sentenceEnd(r);
   const at = ends < 0 ? -1 : numberIn(r, ends);
   // "Total of 12 sts, including the ch 2" has more to tell.
@@ -24,8 +26,9 @@ export function toldCount(r: Reader, run: Run): boolean {
   const start = r.at;
   r.at = at;
   const count = countItem(r);
+  const named = makes && (!count?.unit || OF_GROUPS.has(count.unit)) && count?.word !== '';
   const unit = count && (count.unit === null || count.unit === 'stitch' || count.unit === 'stem');
-  if (!count || !unit || !isTail(r, ends)) {
+  if (!count || !(unit || named) || !isTail(r, ends)) {
     r.at = start;
     return false;
   }
@@ -33,6 +36,10 @@ export function toldCount(r: Reader, run: Run): boolean {
   r.at = ends;
   return true;
 }
+
+const MAKING = wordsOf('making');
+
+const OF_GROUPS: ReadonlySet<string> = new Set(['space', 'group']);
 
 const THAT = wordsOf('that');
 

@@ -6,7 +6,16 @@ import { type Hands, make, numberFor, originFor } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { checkSize, picotAhead } from '../next.ts';
 import { nounOf } from '../noun.ts';
-import { isSpace, middleOf, nextGroup, nextSpace, seek, spaceTarget, takeStitch } from '../take.ts';
+import {
+  isSpace,
+  middleOf,
+  nextGroup,
+  nextGroupGap,
+  nextSpace,
+  seek,
+  spaceTarget,
+  takeStitch,
+} from '../take.ts';
 
 /** `then`: whether the work begins where the slip stitch ends, or that place is taken by it. */
 export function moveStart(
@@ -81,6 +90,7 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     return;
   }
   if (place?.pick === 'same' || place?.pick === 'first') return;
+  if (nounOf(place).kind === 'gap') return standInGap(hands, place);
   let left = n;
   // The slip stitches or the chain that led to the first stitch lie before it.
   const first = edge.type.indexOf(COUNTED);
@@ -96,6 +106,15 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
 /** Chains of the space that is named, of itself or of a group; `null`: not said. */
 const spaceLength = (hands: Hands, place: Place | null): number | null =>
   numberFor(hands, nounOf(place?.of ?? place).chains ?? nounOf(place).chains);
+
+/** "Sl st between first and last groups, sc in same place", with no chains between groups: in that gap. */
+function standInGap(hands: Hands, place: Place | null): void {
+  const behind = place?.pick === 'next' ? nextGroupGap(hands) : 0;
+  if (behind > 0 && behind < hands.edge.n) hands.edge = rotated(hands.edge, behind);
+  hands.pos = 0;
+  hands.last = { node: hands.edge.node[0] ?? -1, space: true, entry: 0 };
+  hands.first = hands.last;
+}
 
 /** "Sl st to center dc of 1st dc group": the stitch in the middle; -1 where that is a space. */
 function centreOfGroup(hands: Hands, { nouns, of }: Place): number {

@@ -89,8 +89,8 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     hands.first = hands.last;
     return;
   }
-  if (place?.pick === 'same' || place?.pick === 'first') return;
   if (nounOf(place).kind === 'gap') return standInGap(hands, place);
+  if (place?.pick === 'same' || place?.pick === 'first') return;
   let left = n;
   // The slip stitches or the chain that led to the first stitch lie before it.
   const first = edge.type.indexOf(COUNTED);

@@ -80,6 +80,8 @@ export interface RowRecord extends Span {
   readonly joined: boolean;
   /** It brings several pieces together: what lies beneath is more than the row before. */
   readonly joins: boolean;
+  /** It goes along the sides of a piece that was worked in rows. */
+  readonly isBorder: boolean;
 }
 
 /** All parts as worked in one size, every copy of them. */

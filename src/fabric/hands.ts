@@ -17,6 +17,7 @@ import type { Fact } from './facts.ts';
 import type { Heights } from './heights.ts';
 import { type KindTable, kindOf } from './kinds.ts';
 import { addAnchor, addNode, INTO_SPACE, NO_YARN, type Nodes, newNodes } from './nodes.ts';
+import type { Outline } from './outline.ts';
 import type { Parked } from './parked.ts';
 import type { Pieces } from './pieces.ts';
 import { type Choices, newReadings, type Readings } from './readings.ts';
@@ -139,8 +140,14 @@ export interface Hands {
   cornerBlocks: boolean;
   /** Words that were not understood stand in this row. */
   unread: boolean;
-  /** Something in this row has no checkable number ("evenly along the side"). */
+  /** Something in this row has no checkable number ("each row end" of rows worked to a length). */
   loose: boolean;
+  /** How many stitches are made is said, and not into which places: "20 sc evenly along the side". */
+  spread: boolean;
+  /** Where the hands stand on the border of a piece worked in rows; `null`: on none. */
+  border: Border | null;
+  /** Stitches of the sides whose number the words do not fix, by the row's count; `null`: not known yet. */
+  sideFill: number | null;
   /** Part of this row is understood but not worked: joining another piece, working two layers. */
   partly: boolean;
   /** How many stitches the row makes is a guess, which no count of its own settles: the next row stands on that. */
@@ -223,6 +230,22 @@ export interface Worked {
   readonly edge: Edge;
   /** Its own edge closes on itself. */
   readonly ring: boolean;
+  /** It was understood, came out, and is worked a known number of times. */
+  readonly isSure: boolean;
+  /** It goes along the sides of the piece, and is none of its rows. */
+  readonly isBorder: boolean;
+}
+
+/** On the way round a piece worked in rows: see `steps/border.ts`. */
+export interface Border {
+  readonly outline: Outline | null;
+  /** The side at hand; a corner begins the next one. */
+  readonly side: 'row' | 'ends' | 'chain' | 'corner';
+  /** The last row, where nothing was worked into it yet. */
+  readonly top: Edge | null;
+  readonly corners: number;
+  /** Sides so far whose number of stitches the words do not fix. */
+  readonly openSides: number;
 }
 
 const NO_SKIPS: ReadonlySet<number> = new Set();
@@ -286,6 +309,9 @@ export function newHands(bench: Bench, sizeIndex: number): Hands {
     cornerBlocks: false,
     unread: false,
     loose: false,
+    spread: false,
+    border: null,
+    sideFill: null,
     partly: false,
     guessesNumber: false,
     slipsNamed: false,
@@ -357,6 +383,9 @@ export function beginRow(
   hands.usedAtPass = 0;
   hands.unread = false;
   hands.loose = false;
+  hands.spread = false;
+  hands.border = null;
+  hands.sideFill = null;
   hands.partly = false;
   hands.guessesNumber = false;
   hands.aside = null;

@@ -4,6 +4,7 @@ import { COUNTED, groupAround, NAMED, SPACE } from './edge.ts';
 import { type Hands, numberFor } from './hands.ts';
 import { checkSize, isCornerStitch, isSpaceOfSpecial, startChainLimit } from './next.ts';
 import { nounOf } from './noun.ts';
+import { endOfSide, isOnPiece } from './steps/border.ts';
 import { centreSpace, centreStitch, type Gaps, nextGroup, nextSpace, seek } from './take.ts';
 
 /** Entry at which "to last 3 sts", "to next corner" stops; the edge's end for "around", "across". */
@@ -101,6 +102,7 @@ function placeLimit(hands: Hands, until: Until & { readonly kind: 'place' }): nu
         ? seek(hands, (i) => isCornerStitch(hands, i))
         : -1;
   if (entry >= 0 && noun.kind === 'space') checkSize(hands, entry, noun, until);
+  if (entry < 0 && noun.kind === 'corner' && isOnPiece(hands)) return endOfSide(hands, hands.limit);
   return entry < 0 ? hands.limit : entry;
 }
 

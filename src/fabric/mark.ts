@@ -43,6 +43,8 @@ export interface Mark
     | 'repeats'
     | 'unread'
     | 'loose'
+    | 'spread'
+    | 'border'
     | 'partly'
     | 'guessesNumber'
     | 'fastened'
@@ -99,6 +101,8 @@ export const mark = (hands: Hands): Mark => ({
   repeats: hands.repeats,
   unread: hands.unread,
   loose: hands.loose,
+  spread: hands.spread,
+  border: hands.border,
   partly: hands.partly,
   guessesNumber: hands.guessesNumber,
   fastened: hands.fastened,
@@ -153,6 +157,8 @@ export function restore(hands: Hands, to: Mark): void {
   hands.repeats = to.repeats;
   hands.unread = to.unread;
   hands.loose = to.loose;
+  hands.spread = to.spread;
+  hands.border = to.border;
   hands.partly = to.partly;
   hands.guessesNumber = to.guessesNumber;
   hands.fastened = to.fastened;

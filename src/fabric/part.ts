@@ -394,7 +394,7 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const toldOnly = hands.partly && hands.statedStitches > 0;
   const lost = toldOnly || ((hands.unread || isTalk) && task.label !== '');
   if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
-  else goOn(run, task, attempted);
+  else goOn(run, task, attempted, facts);
   if (silent && facts.length === 0) return;
   // "Sl st in next st. Fasten off." behind the last row finishes the piece and is no row.
   const finishes =
@@ -517,7 +517,7 @@ function goOnReady(run: Run, task: Task, result: RowResult): void {
   if (moved && attached) progress.before = { ...progress.before, ready: true };
 }
 
-function goOn(run: Run, task: Task, attempted: Attempted): void {
+function goOn(run: Run, task: Task, attempted: Attempted, facts: readonly Fact[]): void {
   const { hands, progress } = run;
   const { result } = attempted;
   const shape = shapeOf(task.instruction);
@@ -534,6 +534,9 @@ function goOn(run: Run, task: Task, attempted: Attempted): void {
     to: result.to,
     edge: result.edge,
     ring,
+    // What is worked behind yarn that was joined by an order of its own may be an edging.
+    isSure: isSureRow(result, facts) && !(before.ready && result.edge.kind === 'row'),
+    isBorder: result.isBorder,
   });
   hands.joined.push(...joinedBy(hands));
   const rest =
@@ -609,6 +612,11 @@ function behind(
   const goesOn = supposed !== null && !refutes && result.verdict === 'unstated';
   return goesOn ? { ...after, supposed } : after;
 }
+
+/** Understood, come out, and worked as often as the words say; rows to a length are worked once. */
+const isSureRow = ({ verdict }: RowResult, facts: readonly Fact[]): boolean =>
+  (verdict === 'proven' || verdict === 'unstated') &&
+  facts.every(({ kind }) => kind !== 'open-length');
 
 /** "Work 40 sc evenly around the top", "40 hdc around": so many, whatever lies beneath. */
 function tellsItsNumber({ steps }: ReturnType<typeof shapeOf>): boolean {

@@ -15,6 +15,7 @@ import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import { toSkipped } from './skipped.ts';
 import { checkNamedChain } from './start-chain.ts';
+import { beginsSide, cornerOfPiece } from './steps/border.ts';
 import {
   centreSpace,
   centreStitch,
@@ -53,6 +54,8 @@ function placeFor(hands: Hands, place: Place | null, at: { from: number; to: num
   if (hands.into) return takeOff(hands, hands.into);
   if (!place) return takeStitch(hands, gapsOf(hands, null, at));
   const noun = nounOf(place);
+  const corner = cornerOfPiece(hands, place);
+  if (corner) return corner;
   const within = stitchOfGroup(hands, place) ?? spaceOfGroup(hands, place);
   if (within) return within;
   const earlier = earlierRow(hands, place);
@@ -259,6 +262,7 @@ function justMade(hands: Hands, place: Place): Target | null {
 }
 
 function takeFirst(hands: Hands, place: Place, at: { from: number; to: number }): Target {
+  if (beginsSide(hands)) return takeNext(hands, { ...place, pick: 'next' }, at);
   const noun = nounOf(place);
   if (noun.kind === 'chain' && endsOnFirstChain(hands)) {
     // A chain made just before it spans what lies between.

@@ -84,6 +84,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
       closes: false,
       joined: false,
       joins: false,
+      isBorder: false,
     };
   }
   const { task, attempted, facts } = what;
@@ -113,6 +114,7 @@ export function recordOf(scene: Scene, what: What): RowRecord {
     closes: what.closes,
     joined: result.edge.ring && shapeOf(task.instruction).join !== null,
     joins: result.joins,
+    isBorder: result.isBorder,
   };
 }
 

@@ -20,7 +20,8 @@ export function comesOutAsMade(
   steps: readonly Step[],
 ): boolean {
   if (verdict !== 'proven' && verdict !== 'unstated') return false;
-  if (hands.loose || hands.leave || edge.kind !== 'row' || edge.n === 0) return false;
+  if (hands.loose || hands.spread || hands.leave || edge.kind !== 'row' || edge.n === 0)
+    return false;
   if (facts.some(({ kind }) => kind === 'noun' || kind === 'space-size')) return false;
   const takes = (hands.tookStitch && available > 0) || (hands.tookSpace && edge.spaces > 0);
   const left = hands.tookStitch ? remaining(hands) : 0;

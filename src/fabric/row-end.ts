@@ -9,8 +9,8 @@ export function noteEnd(
   { agrees, turns }: { agrees: boolean; turns: boolean },
 ): void {
   const { edge } = hands;
-  if (edge.open || edge.kind === 'into' || edge.kind === 'none' || hands.loose || shape.idle)
-    return;
+  if (edge.open || edge.kind === 'into' || edge.kind === 'none' || shape.idle) return;
+  if (hands.loose || hands.spread) return;
   if (hands.missing > 0) {
     const have = edge.counted;
     const at = hands.lackAt ?? placeOfStep(hands);

@@ -71,6 +71,8 @@ export interface RowResult {
   readonly edge: Edge;
   /** It brought pieces together. */
   readonly joins: boolean;
+  /** It went along the sides of a piece worked in rows. */
+  readonly isBorder: boolean;
   /** Counts stated that were not compared. */
   readonly uncompared: readonly StatedCount[];
   /** How many were. */

@@ -19,6 +19,7 @@ import {
   numberFor,
   spanAt,
 } from './hands.ts';
+import { mark, restore } from './mark.ts';
 import { passWords } from './pass-words.ts';
 import { chainsLeft, gather } from './pieces.ts';
 import { edgeFor } from './row-edge.ts';
@@ -27,6 +28,7 @@ import type { Before, RowResult, RowSetting } from './row-setting.ts';
 import { allSteps, moveAt, type RowShape, shapeOf } from './shape.ts';
 import { noteSpacesLeft } from './spaces-left.ts';
 import { makeStartChain, readStartChain } from './start-chain.ts';
+import { fillOf } from './steps/border.ts';
 import { alongLastChain, beginsWithMore } from './steps/box-more.ts';
 import { standInClosed } from './steps/close-space.ts';
 import { moveStart } from './steps/move.ts';
@@ -66,13 +68,24 @@ export function workRow(hands: Hands, task: Task, before: Before, setting: RowSe
   startWithMoves(hands, row);
   startWithPending(hands, row, isFresh);
   if (atStart(hands)) alongLastChain(hands, row);
-  walk(hands, task.instruction.steps, row, { from: 0, top: true });
+  walkFilled(hands, task, row);
   noteChanges(hands, task);
   const turns = shape.turnsAtEnd ?? setting.turnsNext;
   return {
     ...conclude(hands, task, { shape, row, available, turned, turns, before }),
     side,
   };
+}
+
+/** Sides of which the words do not say how many stitches they take are worked again with those of the count. */
+function walkFilled(hands: Hands, { instruction: { steps } }: Task, row: RowContext): void {
+  const start = row.shape.mayLeaveSides && hands.statedStitches >= 0 ? mark(hands) : null;
+  walk(hands, steps, row, { from: 0, top: true });
+  const fill = start && fillOf(hands);
+  if (start === null || fill === null) return;
+  restore(hands, start);
+  hands.sideFill = fill;
+  walk(hands, steps, row, { from: 0, top: true });
 }
 
 /** "Work in back loops throughout." */
@@ -269,6 +282,7 @@ function conclude(
     turned: end.turned,
     edge: hands.edge,
     joins: (hands.pieces?.bound.size ?? 0) > 0,
+    isBorder: hands.border !== null && !hands.rowEdge.ring,
   };
 }
 

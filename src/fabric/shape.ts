@@ -51,6 +51,8 @@ export interface RowShape {
   readonly besideChain: boolean;
   /** Its words name loops, and neither picots nor how many chains a loop has: those with a picot are one. */
   readonly throughPicots: boolean;
+  /** It goes along sides of the piece, of which the words may leave open how many stitches they take. */
+  readonly mayLeaveSides: boolean;
   /** The chain that opens the row is a leg of its first cluster: the others have one leg more. */
   readonly chainIsLeg: boolean;
 }
@@ -138,6 +140,10 @@ function readShape(steps: readonly Step[]): RowShape {
       all.flatMap((step) => (step.kind === 'chain' ? (step.n?.values ?? [1]) : [])).map(Number),
     ),
     chainsAtStart: startsWithChain(steps),
+    mayLeaveSides:
+      works.some(({ evenly, n }) => evenly && n === null) ||
+      nouns.some(({ kind }) => kind === 'corner' || kind === 'row-end') ||
+      all.some((step) => step.kind === 'other-side' && step.rowEnds),
     chainIsLeg: startsCluster(all, works),
     opensAsGroup: opensAsGroup(all, works),
     throughPicots: !nouns.some(

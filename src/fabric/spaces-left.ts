@@ -10,7 +10,8 @@ import { INTO_SPACE } from './nodes.ts';
 /** Notes the spaces that are left behind the hands, where no count is there to tell and all before are worked. */
 export function noteSpacesLeft(hands: Hands): void {
   const { edge, pos } = hands;
-  const isKnown = edge.kind === 'row' && !edge.open && !hands.loose && !hands.pieces;
+  const isKnown =
+    edge.kind === 'row' && !edge.open && !hands.loose && !hands.spread && !hands.pieces;
   if (!isKnown || !hands.tookSpace || hands.leave || hands.leaveSaid !== null || hands.boxes > 0)
     return;
   const left = remainingSpaces(hands);

@@ -11,6 +11,7 @@ import {
   TOO_MANY,
   takeYarnNamed,
 } from './hands.ts';
+import { borderAround, toSide } from './steps/border.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { closeFlat } from './steps/close-flat.ts';
@@ -42,7 +43,10 @@ export function walk(
     if (!written) continue;
     const step = stopsBefore(written, steps[i + 1]) ?? written;
     const here: Here = { steps, i, top: at.top };
-    const around = sentenceAround(hands, steps, here) ?? listAround(hands, steps, here);
+    const around =
+      borderAround(hands, steps, here) ??
+      sentenceAround(hands, steps, here) ??
+      listAround(hands, steps, here);
     if (around) return walk(hands, around, row, { from: i, top: at.top });
     if (--hands.bench.limit.moves < 0) throw TOO_MANY;
     hands.at = step;
@@ -56,6 +60,7 @@ export function walk(
       continue;
     }
     if (step.kind === 'repeat') {
+      toSide(hands, step.steps[0]);
       // A repeat to the row's end tries how many passes leave room for what follows, and so
       // works what follows itself.
       if (doRepeat(hands, step, row, here)) return;

@@ -353,6 +353,7 @@ function tooMany(shop: Shop, hands: Hands, rows: readonly RowRecord[]): RowRecor
     closes: false,
     joined: false,
     joins: false,
+    isBorder: false,
     from,
     to,
   };

@@ -85,7 +85,8 @@ function runsOf(cloth: Cloth): Runs {
   worked.forEach((row, at) => {
     const run = runs.at(-1);
     const last = run?.at(-1);
-    const goesOn = run && last && beneath[at] === at - 1 && last.instance === row.instance;
+    const goesOn =
+      run && last && !row.isBorder && beneath[at] === at - 1 && last.instance === row.instance;
     if (goesOn) run.push(row);
     else runs.push([row]);
   });

@@ -96,8 +96,10 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   // "in first available st"
   if (picked && isOneOf(r, AVAILABLE)) r.at++;
   const loopInside = takeLoop(r, draft);
-  const named = readNouns(r, draft) || beside;
+  const named =
+    readNouns(r, draft) || beside || (picked && isHinted(r, ENDS) && isRowEnd(r, draft));
   if (beside) nameRowEnds(r, draft);
+  else if (named && isWord(r, W.row) && isRowOf(draft) && endsRowName(r, 1)) nameRowEnds(r, draft);
   if (!picked && !named && !posted && draft.loop === null) return null;
   // "sc around the post": of the next stitch.
   if (posted && !picked && !named) draft.pick = 'next';
@@ -115,6 +117,7 @@ const POST = hintOf([W.post, W.front, W.back, W.bar]);
 const CORNER = hintOf([W.corner]);
 const CENTRE = hintOf([W.centre]);
 const SIDE = hintOf([W.side, W.end]);
+const ENDS = hintOf([W.end, W.row_end]);
 const VERY = rareWords('very');
 const AVAILABLE = wordsOf('available');
 const DONE = wordsOf('done');
@@ -127,6 +130,39 @@ function nameRowEnds(r: Reader, draft: PlaceDraft): void {
   else if (!noun) return;
   draft.nouns = [{ ...(noun ?? PLAIN_NOUN), kind: 'row-end', plural }];
 }
+
+/** "1 sc in each sc row": the end of each row of such stitches. */
+const isRowOf = ({ nouns, pick, nth }: PlaceDraft): boolean =>
+  nouns.length === 1 && nouns[0]?.kind === 'stem' && nth === null && SIDEWAYS.has(pick);
+
+const SIDEWAYS: ReadonlySet<PlaceDraft['pick']> = new Set([
+  'each',
+  'next',
+  'every-other',
+  'first',
+  'last',
+]);
+
+/** "2 dc in each row", "sc in next 3 rows", where row ends or sides are spoken of. */
+function isRowEnd(r: Reader, draft: PlaceDraft): boolean {
+  if (!isWord(r, W.row) || draft.nth !== null || !SIDEWAYS.has(draft.pick) || !endsRowName(r, 1))
+    return false;
+  nameRowEnds(r, draft);
+  return true;
+}
+
+/** "Row" is the name of a place, and not of the row that the words are about: "in next row, inc 1 st". */
+const endsRowName = (r: Reader, ahead: number): boolean =>
+  clauseEnds(r, ahead) ||
+  isWord(r, W.across, ahead) ||
+  isWord(r, W.along, ahead) ||
+  isWord(r, W.up, ahead) ||
+  isWord(r, W.and, ahead) ||
+  isWord(r, W.to, ahead) ||
+  isWord(r, W.around, ahead) ||
+  isWord(r, W.of, ahead) ||
+  isWord(r, W.on, ahead) ||
+  isOneOf(r, DOWN, ahead);
 
 const isRowEnds = ({ nouns }: PlaceDraft): boolean =>
   nouns[0]?.kind === 'row-end' && nouns[0].plural;

@@ -300,6 +300,8 @@ function inEachRow(r: Reader, draft: Draft): void {
   const at = joined ? 1 : 0;
   const k = per || isWord(r, W.each, at) || isWord(r, W.every, at) ? at + 1 : 0;
   if (k === 0 || isWord(r, W.end, k + 1)) return;
+  // "2 dc in each row" along the side: in its end.
+  if (!shapes && isWord(r, W.row, k) && isHinted(r, ENDS)) return;
   if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return;
   r.at += k + 1;
   if (shapes && draft.n !== null && draft.place === null) draft.evenly = true;
@@ -374,6 +376,7 @@ function passOfLoop(r: Reader): void {
 }
 
 const WALLS = wordsOf('wall walls');
+const ENDS = hintOf([W.end, W.row_end]);
 const WALL = hintOf([], 'wall walls');
 
 /** "all the way around" */

@@ -95,7 +95,7 @@ function places(scene: Scene): string[] {
         (step.kind === 'other-side' && step.rowEnds) ||
         (step.kind === 'work' && step.place?.nouns[0]?.kind === 'row-end'),
     );
-    if (isEnds) ends.push(name);
+    if (isEnds && isOpen(scene, placed.from)) ends.push(name);
     if (steps.some((step) => step.kind === 'work' && step.evenly)) even.push(name);
     const told = steps.some((step) => step.kind === 'not-worked');
     if (told && isLeft(scene, placed.from)) named.push(name);
@@ -111,6 +111,14 @@ function places(scene: Scene): string[] {
 const isLeft = (scene: Scene, from: number): boolean =>
   scene.fabric.cloths.some(({ rows }) =>
     rows.some((row) => row.from === from && row.facts.some(({ kind }) => kind === 'not-worked')),
+  );
+
+/** Whether a row of the instruction at `from` was not checked. */
+const isOpen = (scene: Scene, from: number): boolean =>
+  scene.fabric.cloths.some(({ rows }) =>
+    rows.some(
+      (row) => row.from === from && (row.verdict === 'unchecked' || row.verdict === 'unread'),
+    ),
   );
 
 /** The first of many. */

@@ -2,12 +2,14 @@
 import type { WorkStep } from '../../notation/index.ts';
 import { type Hands, numberFor, remaining } from '../hands.ts';
 import { takeStitch } from '../take.ts';
+import { openSide } from './border.ts';
 import { stitches } from './stitch.ts';
 import { togetherAlong } from './together.ts';
 
 /** "30 sc evenly around", "inc 4 evenly": the places are left to the maker. */
 export function workEvenly(hands: Hands, step: WorkStep): void {
-  const n = numberFor(hands, step.n) ?? 1;
+  const told = numberFor(hands, step.n);
+  const n = told ?? 1;
   const said = numberFor(hands, step.place?.n ?? null);
   const left = remaining(hands);
   const have = said === null ? left : Math.min(said, left);
@@ -15,9 +17,12 @@ export function workEvenly(hands: Hands, step: WorkStep): void {
   if (hands.edge.kind === 'row' && (shape === 'increase' || shape === 'together')) {
     return shapeEvenly(hands, step, { n, have, legs: legs ?? 2 });
   }
-  hands.loose = true;
   hands.used += have;
   hands.pos = hands.limit;
+  if (told === null) return openSide(hands, step);
+  hands.spread = true;
+  // Of an edge of which nothing is known nothing is asked.
+  if (hands.edge.open && hands.edge.n === 0) hands.edge = { ...hands.edge, open: false };
   stitches(hands, step, { node: -1, space: false, entry: -1 }, n);
 }
 

@@ -1,7 +1,7 @@
 /** Joins: a round that is closed, a chain made into a ring, yarn attached to finished work. */
 import type { JoinStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
-import { foundationEdge, rotated, SPACE, unknownEdge } from '../edge.ts';
+import { edgeOf, foundationEdge, rotated, SPACE, unknownEdge } from '../edge.ts';
 import {
   atStart,
   countedSince,
@@ -32,6 +32,8 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
   if (joinsElsewhere(hands, step)) {
     takeYarnNamed(hands, step.yarn);
     hands.fastened = false;
+    const row = step.place?.row ?? step.place?.of?.row ?? null;
+    if (row !== null && beginOnRow(hands, row)) return attach(hands, step);
     hands.edge = unknownEdge();
     hands.pos = hands.limit = 0;
     return beginWithStitch(hands, step);
@@ -77,6 +79,19 @@ const joinsElsewhere = (hands: Hands, step: JoinStep): boolean =>
   hands.into === null &&
   atStart(hands) &&
   !(step.place !== null && nounOf(step.place).skipped);
+
+/** "Join yarn in first st of Row 40", where that row was worked last, flat: on its edge. */
+function beginOnRow(hands: Hands, number: number): boolean {
+  const row = hands.history.at(-1);
+  if (row?.number !== number || row.ring) return false;
+  const { from, to } = row;
+  const range = { from, to, ring: false, reversed: false, open: false };
+  hands.edge = edgeOf(hands.nodes, hands.bench.kinds, range);
+  hands.pos = 0;
+  hands.inner = 0;
+  hands.limit = hands.edge.n;
+  return true;
+}
 
 /** "Join to first leg": the stitch stays free for the work that follows, unless it is joined with it. */
 function joinPiece(hands: Hands, step: JoinStep): void {

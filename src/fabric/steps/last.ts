@@ -6,6 +6,7 @@ import { fact, type Hands, numberFor, remaining, spanAt } from '../hands.ts';
 import { startChainLimit } from '../next.ts';
 import { nounOf } from '../noun.ts';
 import { nextSpace, takeStitch } from '../take.ts';
+import { endOfSide, isOnPiece } from './border.ts';
 
 /** "In last 3 sts": what stands before them would be left over. */
 export function openLast(hands: Hands, place: Place, many: number): void {
@@ -58,6 +59,9 @@ export function reserved(hands: Hands, here: Here): number {
     .slice(here.i + 1)
     .find((step) => step.kind !== 'remark' && step.kind !== 'mark');
   const place = next?.kind === 'work' || next?.kind === 'group' ? next.place : null;
+  const corner = place !== null && nounOf(place).kind === 'corner';
+  if (corner && (overStitches(here) || overChains(here)) && isOnPiece(hands))
+    return endOfSide(hands, limit);
   if (place && goesToSpace(place) && overStitches(here)) return beforeSpace(hands, place, limit);
   if (place?.pick === 'last' && nounOf(place).kind === 'space')
     return Math.min(limit, lastSpaceBehind(hands, here));
@@ -88,6 +92,13 @@ function overStitches(here: Here): boolean {
   const stitchesOnly =
     (step.place?.nouns.length ?? 0) <= 1 && (kind === 'stitch' || kind === 'stem');
   return stitchesOnly && (until === null || until.kind === 'end');
+}
+
+/** "Sc in each ch across", along the foundation. */
+function overChains({ steps, i }: Here): boolean {
+  const step = steps[i];
+  const place = step?.kind === 'work' ? step.place : null;
+  return nounOf(place).kind === 'chain' && (place?.until ?? null)?.kind !== 'last';
 }
 
 const goesToSpace = (place: Place): boolean =>

@@ -7,19 +7,20 @@ import { firstAnchor } from '../nodes.ts';
 import { toBridge } from '../pieces.ts';
 import { ask } from '../readings.ts';
 import { chainOverSkipped, lastChainRun, undersideOver } from '../skipped.ts';
-import { alongRowEnds } from './row-ends.ts';
+import { alongBottom, alongRowEnds } from './border.ts';
 
 export function doOtherSide(hands: Hands, step: OtherSideStep, row: RowContext): void {
   row.round = true;
   if (hands.pieces && toBridge(hands)) return;
   if (step.rowEnds) return alongRowEnds(hands);
+  if (hands.border && alongBottom(hands)) return;
   const places = onFoundation(hands, step, row) ?? underGap(hands) ?? beneathRows(hands);
   if (!places) {
     // Of a chain that was not understood nothing is known, and nothing is missing; a row that goes
     // along row ends comes to other sides that have no chain.
     // Where pieces are joined, the chain between them may have been made before they were.
     const joins = row.shape.steps.some(({ kind }) => kind === 'piece');
-    const unknown = hands.loose || joins || hands.rowEdge.kind === 'none';
+    const unknown = hands.loose || hands.spread || joins || hands.rowEdge.kind === 'none';
     hands.partly ||= joins;
     hands.loose = true;
     if (unknown) return;

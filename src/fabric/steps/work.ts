@@ -27,6 +27,7 @@ import { isSlip, moveAt } from '../shape.ts';
 import { ofRest, toSkipped } from '../skipped.ts';
 import { returnFromAside, takeStitch } from '../take.ts';
 import { besideStartChain } from './beside-start-chain.ts';
+import { alongNamedRows, isSpreadOverRowEnds, openSide, spreadsAlong, toSide } from './border.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
 import { workEvenly } from './evenly.ts';
 import { passFirstChains } from './first-chain.ts';
@@ -38,7 +39,6 @@ import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-cha
 import { closesPetal } from './petals.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
-import { alongRowEnds, goesAlongRowEnds, isSpreadOverRowEnds } from './row-ends.ts';
 import { inOneOfList } from './same-in-list.ts';
 import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
@@ -71,8 +71,12 @@ export function doWork(hands: Hands, written: WorkStep, row: RowContext, here: H
   if (isBarePicot(hands, step))
     return stitches(hands, step, hands.last ?? NO_PLACE, numberFor(hands, step.n) ?? 1);
   if (step.stitch.foundation) return makeFoundation(hands, step);
-  if (goesAlongRowEnds(hands, step)) alongRowEnds(hands);
-  const spread = (step.evenly && !isEvenAround(hands, step)) || isSpreadOverRowEnds(hands, step);
+  toSide(hands, step);
+  if (alongNamedRows(hands, step)) return;
+  const spread =
+    (step.evenly && !isEvenAround(hands, step)) ||
+    isSpreadOverRowEnds(hands, step) ||
+    spreadsAlong(hands, step);
   if (spread && !onBridge(hands, step)) return workEvenly(hands, step);
   if (closesSpace(hands, step, row)) return closeSpace(hands, step, step.stitch);
   const own = step.place !== null && isOwnChain(hands, step.place);
@@ -428,7 +432,8 @@ function workEach(
   hands.limit = Math.min(hands.limit, along.reserve, endOfRun(hands, along));
   const gaps = gapsOf(hands, place, step);
   const inEach = perPlace(hands, step);
-  if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);
+  if (hands.edge.kind === 'into' && hands.border) openSide(hands, step);
+  else if (hands.edge.open || hands.edge.kind === 'into') workUnknown(hands, step, inEach, place);
   const other = place?.pick === 'every-other';
   const others = hasOthers(hands, place);
   const all = others && inEach < SHELL && meansAll(hands, place, step);

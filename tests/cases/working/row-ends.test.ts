@@ -1,6 +1,7 @@
 /**
- * Work along the ends of rows. How many stitches they take is the maker's matter (common practice: one
- * in a row of single crochet, two in one of double crochet): such a row is neither proven nor wrong.
+ * Work along the ends of rows. In each of them, of so many, is a number that the piece has; where the words
+ * leave it to the maker (common practice: one in a row of single crochet, two in one of double crochet), the
+ * row is neither proven nor wrong.
  */
 import { describe, expect, it } from 'vitest';
 import { complaints, worked } from './worked.ts';
@@ -13,19 +14,32 @@ Rows 2-20: Ch 1, sc in BLO of each st across, turn. (6 sc)
 Body
 `;
 
-describe('a row along row ends is left open, and its count is carried on', () => {
+describe('in each row end there are as many as rows', () => {
   it.each([
     'Row 1: Join yarn to first row end of welt, ch 1, sc in each row end across, turn. (20 sc)',
     'Row 1: Ch 1, sc in end of each row across, turn. (20 sc)',
     'Row 1: Ch 1, sc in the side of each row, turn. (20 sc)',
     'Row 1: Ch 1, 1 sc in ends of rows, turn. (20 sc)',
-    'Row 1: Ch 1, sc across ends of rows, turn. (20 sc)',
     'Row 1: Ch 1, 20 sc along side of rows, turn. (20 sc)',
     'Row 1: Ch 1, sc in end of next 20 rows, turn. (20 sc)',
   ])('%s', (row) => {
     const text = `${WELT}${row}\nRow 2: Ch 1, sc in each st across, turn. (20 sc)\n`;
     expect(complaints(text)).toEqual([]);
-    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 unchecked', 'Row 2 20 proven']);
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 proven', 'Row 2 20 proven']);
+  });
+
+  it.each([
+    'Row 1: Ch 1, sc across ends of rows, turn. (24 sc)',
+    'Row 1: Ch 1, sc evenly along row ends, turn. (24 sc)',
+  ])('or as many as the maker likes: %s', (row) => {
+    const text = `${WELT}${row}\nRow 2: Ch 1, sc in each st across, turn. (24 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 24 unchecked', 'Row 2 24 proven']);
+  });
+
+  it('a number that is not that of the rows is told', () => {
+    const text = `${WELT}Row 1: Ch 1, sc in each row end across, turn. (22 sc)\n`;
+    expect(complaints(text)).toEqual(['7 count-mismatch']);
   });
 
   it('the row behind it is held against what was stated', () => {

@@ -343,6 +343,13 @@ const sentences: Readonly<Record<string, Sentences>> = {
         '"Ending last repeat with" takes the place of the last of several stitches.',
     },
   },
+  'corners of the piece': {
+    tellsCustom: false,
+    readings: {
+      'places of their own': "A corner of the piece stands beside its sides' last stitches.",
+      'the last places of its sides': "A corner of the piece stands in its sides' last stitches.",
+    },
+  },
   'far end of the chain': {
     tellsCustom: false,
     readings: {

@@ -104,21 +104,19 @@ function beginSide(hands: Hands): void {
   if (cornersTakePlaces(hands)) hands.pos = edge.type.indexOf(COUNTED) + 1;
 }
 
-const OWN = 'places of their own';
-
 /** "Sc in each st across, 3 sc in corner": beside the last stitch, or in it. */
 function cornersTakePlaces(hands: Hands): boolean {
   const { at, atBase } = hands;
   if (hands.statedStitches < 0) guessNumber(hands);
   const reading = ask(hands.readings, {
     doubt: 'corners of the piece',
-    custom: OWN,
+    custom: 'places of their own',
     alternatives: ['the last places of its sides'],
     local: true,
     from: (at?.from ?? 0) + atBase,
     to: (at?.to ?? 0) + atBase,
   });
-  return reading !== OWN;
+  return reading !== 'places of their own';
 }
 
 /** Where a side ends that is worked up to a corner: before its last place, if that is the corner. */

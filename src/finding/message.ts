@@ -2,7 +2,7 @@
 import type { Span } from '../source/index.ts';
 import { type Entry, entries } from './entries.ts';
 import type { Finding, Fix, Label } from './finding.ts';
-import { say, type Words } from './wording.ts';
+import { piecesOf, say, type Words } from './wording.ts';
 
 /** What may stand beside the title; all of it may be left out. */
 export interface More {
@@ -24,12 +24,14 @@ export type PlainMessage = (at: Span, more?: More) => Finding;
 
 export function message<W extends Words>(code: string): Message<W> {
   const entry = entryOf(code);
-  return (at, words, more) => finding(entry, at, words, more);
+  const title = piecesOf(entry.title);
+  return (at, words, more) => finding(entry, at, say(title, words), more);
 }
 
 export function plainMessage(code: string): PlainMessage {
   const entry = entryOf(code);
-  return (at, more) => finding(entry, at, {}, more);
+  const title = say(piecesOf(entry.title), {});
+  return (at, more) => finding(entry, at, title, more);
 }
 
 function entryOf(code: string): Entry {
@@ -38,13 +40,13 @@ function entryOf(code: string): Entry {
   return entry;
 }
 
-function finding(entry: Entry, at: Span, words: Words, more: More = {}): Finding {
+function finding(entry: Entry, at: Span, message: string, more: More = {}): Finding {
   return {
     code: entry.code,
     severity: entry.severity,
     from: at.from,
     to: at.to,
-    message: say(entry.title, words),
+    message,
     sum: more.sum ?? '',
     labels: more.labels ?? [],
     rows: more.rows ?? [],

@@ -48,15 +48,9 @@ export function brief(words: string): string {
 
 const longestWords = 72;
 
-/** The sentence: `title` with its places filled from `words`. */
-export function say(title: string, words: Words): string {
-  // A bracket right behind a colon is a noun, `{made: [unit]}`; any other holds words to leave out.
-  const whole = title.replace(/(?<!: )\[([^\]]*\{[^\]]*)\]/g, (_, part: string) =>
-    placesOf(part).every((name) => isGiven(words[name])) ? part : '',
-  );
-  const filled = whole.replace(place, (...found) => fill(found.at(-1) as Place, words));
-  return filled.charAt(0).toUpperCase() + filled.slice(1);
-}
+/** A title taken apart: words, places to fill in, and pieces that are left out unless all of them are given. */
+type Piece = string | Place | readonly Piece[];
+export type Pieces = readonly Piece[];
 
 /** One place, its parts by name: exactly one of `number`, `fixed`, `given`, `one` or none of them. */
 interface Place {
@@ -70,6 +64,48 @@ interface Place {
 
 const place =
   /\{(?<name>\w+)(?:(?<number> #)|: \[(?<given>\w+)\]|: (?<fixed>[^}]+)|\|(?<one>[^|}]*)\|(?<many>[^}]*))?\}/g;
+/** A bracket right behind a colon is a noun, `{made: [unit]}`; any other holds words to leave out. */
+const optional = /(?<!: )\[([^\]]*\{[^\]]*)\]/g;
+
+/** A title taken apart once, for all the sentences that are made of it. */
+export function piecesOf(title: string): Pieces {
+  const pieces: Piece[] = [];
+  let done = 0;
+  for (const found of title.matchAll(optional)) {
+    pieces.push(...placesIn(title.slice(done, found.index)), placesIn(found[1] ?? ''));
+    done = found.index + found[0].length;
+  }
+  return [...pieces, ...placesIn(title.slice(done))];
+}
+
+function placesIn(part: string): Piece[] {
+  const pieces: Piece[] = [];
+  let done = 0;
+  for (const found of part.matchAll(place)) {
+    pieces.push(part.slice(done, found.index), found.groups as unknown as Place);
+    done = found.index + found[0].length;
+  }
+  return [...pieces, part.slice(done)];
+}
+
+/** The sentence: a title with its places filled from `words`. */
+export function say(pieces: Pieces, words: Words): string {
+  const filled = saidOf(pieces, words);
+  return filled.charAt(0).toUpperCase() + filled.slice(1);
+}
+
+function saidOf(pieces: Pieces, words: Words): string {
+  let said = '';
+  for (const piece of pieces) {
+    if (typeof piece === 'string') said += piece;
+    else if ('name' in piece) said += fill(piece, words);
+    else if (piece.every((each) => isSaid(each, words))) said += saidOf(piece, words);
+  }
+  return said;
+}
+
+const isSaid = (piece: Piece, words: Words): boolean =>
+  typeof piece === 'string' || !('name' in piece) || isGiven(words[piece.name]);
 
 function fill(found: Place, words: Words): string {
   const value = words[found.name];
@@ -79,10 +115,6 @@ function fill(found: Place, words: Words): string {
   const given = found.given === undefined ? undefined : words[found.given];
   if (typeof given === 'object') return counted(value, given);
   return found.fixed === undefined ? grouped(value) : counted(value, noun(found.fixed));
-}
-
-function placesOf(part: string): readonly string[] {
-  return [...part.matchAll(place)].map((found) => found.groups?.name ?? '');
 }
 
 function isGiven(value: Words[string]): boolean {

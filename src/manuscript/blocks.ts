@@ -60,7 +60,7 @@ export function scanBlocks(text: string, options: BlockOptions): Block[] {
     text,
     options,
     blocks: [],
-    cuts: labelCuts(text, options.from, options.layout),
+    cuts: labelCuts(text, options),
     cut: 0,
     section: 'work',
     sectionLevel: 0,

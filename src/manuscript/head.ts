@@ -8,6 +8,7 @@ import type { FrontMatter } from './front-matter.ts';
 import type { Head } from './manuscript.ts';
 import { sizesOf, statedSizes } from './sizes.ts';
 import { titleWords } from './titles.ts';
+import type { Marked } from './trigrams.ts';
 import type { Entry } from './yaml-entries.ts';
 
 /** Terms that the pattern's words state, "UK terms used throughout", with their place. */
@@ -19,7 +20,7 @@ export const withStated = (head: Head, inWords: StatedTerms): Head =>
 
 export function readHead(
   front: FrontMatter,
-  text: string,
+  { text, marks }: Marked,
   blocks: readonly Block[],
 ): { value: Head; findings: readonly Finding[] } {
   const findings: Finding[] = [];
@@ -42,7 +43,7 @@ export function readHead(
       terms,
       termsSpan: terms && entry ? entry.valueSpan : null,
       language: writtenOf(front, 'language'),
-      sizes: sizesOf(front, text, blocks),
+      sizes: sizesOf(front, { text, marks }, blocks),
       yarns: yarnsOf(front, text, blocks),
       data: front.data,
       span: front.span,

@@ -6,6 +6,7 @@ import { startsWithLabel } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { isDigitCode } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
+import { mayHold, type Needs, needs, type Trigrams } from './trigrams.ts';
 
 export interface Cut {
   readonly at: number;
@@ -13,6 +14,13 @@ export interface Cut {
   readonly bare: number | null;
   /** A sentence that opens the work, "… Hook No. 3. Ch 30.": it counts only behind prose. */
   readonly opens: boolean;
+}
+
+interface Options {
+  readonly from: number;
+  readonly layout: 'written' | 'pasted';
+  /** What stands in the text. */
+  readonly marks: Trigrams;
 }
 
 /** A row word with a number behind it, or with an ordinal before it: see `ordinalBefore`. */
@@ -27,7 +35,7 @@ const BARE =
   /(?:[)\]]|(?<=\d (?:sc|hdc|dc|tr|sts?))(?=[^:\n]{2,14}:))\s{1,3}(\d{1,3})(?:\s?[-–]\s?\d{1,3})?[.):]\s+(?=[A-Za-z0-9([*])/g;
 
 /** All cuts of a text in order, found in one pass. A label at the start of its line is none. */
-export function labelCuts(text: string, from: number, layout: 'written' | 'pasted'): Cut[] {
+export function labelCuts(text: string, { from, layout, marks }: Options): Cut[] {
   const cuts: Cut[] = [];
   WORD.lastIndex = from;
   for (let found = WORD.exec(text); found; found = WORD.exec(text)) {
@@ -46,8 +54,9 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
     }
   }
   if (layout === 'written') return cuts;
-  foundations(text, from, cuts);
-  for (const shape of [NAMED_ROW, LISTS, NAMED, CAPITALS, PARTS]) {
+  if (mayHold(marks, OF_FOUNDATION)) foundations(text, from, cuts);
+  for (const [need, shape] of SHAPES) {
+    if (!mayHold(marks, need)) continue;
     shape.lastIndex = from;
     for (let found = shape.exec(text); found; found = shape.exec(text)) {
       const at = found.index + found[0].search(/\p{L}/u);
@@ -56,6 +65,7 @@ export function labelCuts(text: string, from: number, layout: 'written' | 'paste
       if (!listed && lastInk(text, at, from) >= 0) cuts.push({ at, bare: null, opens: false });
     }
   }
+  if (!mayHold(marks, OF_BARE)) return cuts.sort((a, b) => a.at - b.at);
   BARE.lastIndex = from;
   for (let found = BARE.exec(text); found; found = BARE.exec(text)) {
     const at = found.index + found[0].search(/\d/);
@@ -109,6 +119,28 @@ const PART_LEAD = new RegExp(
   String.raw`^(?:${PART_NAME}|Shape (?:the )?\p{L}+(?: \p{L}+){0,2}):\s`,
   'u',
 );
+
+/** Words behind the end of a sentence or a bracket, in one line with it. */
+const behind = (signs: string, ...words: readonly string[]): Needs =>
+  needs(...[...signs].flatMap((sign) => words.map((word) => `${sign} ${word}`)));
+
+const OF_FOUNDATION: Needs = [
+  ...behind('.!…', 'ch', 'make', 'work', 'begin', 'start', 'commence'),
+  ...needs('.ch', '!ch', '…ch'),
+];
+const OF_BARE: Needs = [...behind(')]', '1'), ...needs('sc 1', 'dc 1', 'tr 1', 'st 1', 'sts 1')];
+
+/** Each shape with what a text must have for it. */
+const SHAPES: readonly (readonly [Needs, RegExp])[] = [
+  [
+    behind('.)]!', 'foundation', 'set', 'next', 'first', 'last', 'joining', 'inc', 'dec'),
+    NAMED_ROW,
+  ],
+  [behind('.)', 'abbr', 'materials', 'tension', 'gauge'), LISTS],
+  [needs(': ch'), NAMED],
+  [needs(' ch 1', ' chain 1'), CAPITALS],
+  [needs(':'), PARTS],
+];
 
 /** Whether a part of a run-on pattern begins here, in the middle of its line. */
 export const opensPart = (text: string, from: number): boolean =>

@@ -12,6 +12,7 @@ import {
 } from '../notation/index.ts';
 import type { Block } from './block.ts';
 import { oneOf } from './one-of.ts';
+import { type Marked, mayHold, needs } from './trigrams.ts';
 
 const NAMES = oneOf(
   'shell | fan | cluster | popcorn | pc | puff | bobble | v[ -]?st | scallop | leaf | bead',
@@ -53,6 +54,12 @@ const TOLD = new RegExp(
   'gi',
 );
 
+/** Whatever is made has one of these names, the shortest of them behind a sign. */
+const OF_NAMES = needs(
+  ...['shell', 'fan', 'cluster', 'popcorn', 'puff', 'bobble', 'scallop', 'leaf', 'bead'],
+  ...['vst', 'v-st', 'v st', ' pc', '\npc', '-pc', '(pc', '[pc'],
+);
+
 /** Most rows name none of them, and are passed by one look. */
 const HAS_NAME = new RegExp(NAMES, 'i');
 
@@ -62,11 +69,11 @@ const ENDS_MADE =
 
 /** Each once, at its first making; those that the manuscript defines by name are left alone. */
 export function madeInRows(
-  text: string,
+  { text, marks }: Marked,
   blocks: readonly Block[],
   known: Vocabulary,
 ): readonly SpecialStitch[] {
-  if (!ENDS_MADE.test(text)) return [];
+  if (!mayHold(marks, OF_NAMES) || !ENDS_MADE.test(text)) return [];
   const found = new Map<string, SpecialStitch>();
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;

@@ -98,7 +98,10 @@ const MENDS: readonly Mend[] = [
 ];
 
 /** The pattern as read; the manuscript keeps and shows the text as written. */
-export function plainText(text: string): string {
+export const plainText = (text: string): string => plainOf(text).plain;
+
+/** The same with what stands in it; the marks are good until those of another text are made. */
+export function plainOf(text: string): { readonly plain: string; readonly marks: Trigrams } {
   let plain = text;
   let marks = trigramsOf(plain);
   for (const [need, mend] of MENDS) {
@@ -108,7 +111,7 @@ export function plainText(text: string): string {
     plain = mended;
     marks = trigramsOf(plain);
   }
-  return plain;
+  return { plain, marks };
 }
 
 /** "(ch 4, skip 1st., sc in next st)": one stitch, whose stop belongs to "st." */

@@ -19,10 +19,11 @@ import { madeInRows } from './made-in-rows.ts';
 import type { Chart, Head, Manuscript } from './manuscript.ts';
 import { withParagraphs } from './paragraphs-of-row.ts';
 import { partsOf } from './parts.ts';
-import { plainText } from './plain.ts';
+import { plainOf } from './plain.ts';
 import { specialsOf, withSpecials } from './specials.ts';
 import { addCues, type Cues, noCues, tellingCue, termsOf } from './terms.ts';
 import { treeReader, vocabularyOf } from './trees.ts';
+import { trigramsOf } from './trigrams.ts';
 
 export interface ReadOptions {
   /** Overrides what the pattern states; default 'auto'. */
@@ -42,12 +43,13 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const lines = lineStarts(text);
   const refusals = lineRefusals(text, lines);
   const front = readFrontMatter(text);
-  const written = plainText(text);
+  const { plain: written, marks: found } = plainOf(text);
   const { layout, titles, width } = layoutOf(written, lines, front);
   const lineByLine = scanBlocks(written, {
     layout,
     titles,
     width,
+    marks: found,
     // Tags may have become line ends.
     lines: written === text ? lines : lineStarts(written),
     from: front.bodyFrom,
@@ -57,11 +59,15 @@ export function readManuscript(text: string, options: ReadOptions = {}): Outcome
   const { text: plain, blocks } = pasted
     ? withParagraphs(written, lineByLine)
     : { text: written, blocks: lineByLine };
-  const head = readHead(front, plain, blocks);
+  const marks = plain === written ? found : trigramsOf(plain);
+  const head = readHead(front, { text: plain, marks }, blocks);
   const charts = chartsOf(text, blocks);
   const known = vocabularyOf(head.value, [], charts.value);
   const named = specialsOf(plain, front, blocks, known);
-  const specials = [...named, ...madeInRows(plain, blocks, withSpecials(known, named))];
+  const specials = [
+    ...named,
+    ...madeInRows({ text: plain, marks }, blocks, withSpecials(known, named)),
+  ];
   const words = withSpecials(known, specials);
   const read = treeReader(plain, words, options.former ?? null);
   const cues = noCues();

@@ -6,11 +6,14 @@ import type { Cut } from './label-cuts.ts';
 import { isLabelAlone, isWrapped } from './line-shapes.ts';
 import { rowsBehind } from './row-cuts.ts';
 import type { Section } from './sections.ts';
+import type { Trigrams } from './trigrams.ts';
 
 export interface BlockOptions {
   /** Line starts of the plain text. */
   readonly lines: LineStarts;
   readonly from: number;
+  /** What stands in the plain text. */
+  readonly marks: Trigrams;
   /** The file has front matter or headings: what follows a label is work up to the blank line. */
   readonly layout: 'written' | 'pasted';
   /** Lone lines name parts: the file has no headings for them. */

@@ -3,6 +3,7 @@ import type { Block } from './block.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { oneOf } from './one-of.ts';
 import { sizeOfHeading } from './sizes-named.ts';
+import { type Marked, mayHold, needs } from './trigrams.ts';
 
 /** No garment comes in more; a longer list is something else. */
 const MOST = 16;
@@ -10,7 +11,7 @@ const MOST = 16;
 /** Names in order; `['']` for a piece of one size. */
 export function sizesOf(
   head: FrontMatter,
-  text: string,
+  { text, marks }: Marked,
   blocks: readonly Block[],
 ): readonly string[] {
   const stated = statedSizes(head.entries.get('sizes')?.value);
@@ -26,12 +27,14 @@ export function sizesOf(
   }
   const headed = sizesInHeadings(blocks);
   if (headed.length > 1) return headed;
-  const bracketed = blocks.some(
-    (block) =>
-      block.kind === 'prose' &&
-      block.section !== 'comments' &&
-      IN_BRACKETS.test(text.slice(block.from, Math.min(block.to, block.from + 2000))),
-  );
+  const bracketed =
+    mayHold(marks, OF_BRACKETS) &&
+    blocks.some(
+      (block) =>
+        block.kind === 'prose' &&
+        block.section !== 'comments' &&
+        IN_BRACKETS.test(text.slice(block.from, Math.min(block.to, block.from + 2000))),
+    );
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;
     const pair = bracketed && CHAIN_PAIR.test(text.slice(block.from, block.to));
@@ -39,6 +42,7 @@ export function sizesOf(
     const n = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
   }
+  if (!mayHold(marks, OF_LISTS)) return [''];
   const n = sizesInNested(text, blocks) || sizesInCounts(text, blocks);
   return n > 1 ? Array.from({ length: n }, (_, i) => `size ${i + 1}`) : [''];
 }
@@ -133,6 +137,15 @@ function sizesInNested(text: string, blocks: readonly Block[]): number {
 const NESTED_LIST =
   /\(\s?\d{1,4}\s?\[\s?(\d{1,4}(?:\s?[,;/:-]\s?\d{1,4})*)\s?\]\s?(?:[a-z]+\.?\s?)?\)/i;
 
+/** Numbers beside each other as they stand in such lists, or a bracket for those nested. */
+const GAPS = ['', ' ', '\n'];
+const OF_LISTS = needs(
+  ...[',', '/', ';'].flatMap((sign) =>
+    GAPS.flatMap((before) => GAPS.map((behind) => `1${before}${sign}${behind}1`)),
+  ),
+  '[',
+);
+
 /** Three numbers or more in a bracket at the end of a line, and what they count. */
 const BRACKET_LIST =
   /[([]\s?(\d{1,4}(?:\s?[,/;]\s?\d{1,4}){2,15})(?: ?(?:sts?|[sdh]{1,2}c|tr))?\s?[)\]][ .]*$/gm;
@@ -179,6 +192,9 @@ const IN_BRACKETS = new RegExp(
     String.raw`\b(?:counts?|numbers?|figures?)\s+(?:given\s+)?in\s+(?:the\s+)?(?:brackets|parenthes[ei]s)`,
   'i',
 );
+
+/** What every such line has in it. */
+const OF_BRACKETS = needs('bracket', 'parenthes', ['size', '('], ['changes', '(']);
 
 /** "Sizes: S (M, L, XL)", "Sizes: S, M and L", "Small (Medium, Large)". */
 function listedSizes(prose: string): readonly string[] | null {

@@ -35,16 +35,25 @@ for (let code = 0; code < ASCII; code++) {
   else FOLDED[code] = Math.max(code, BLANK);
 }
 
-const BLANKS = /\s/;
+/** What regular expressions call white space, beyond ASCII; the ends of lines and paragraphs are a case apart. */
+const isBlank = (code: number): boolean =>
+  code === 0xa0 ||
+  code === 0x1680 ||
+  (code >= 0x2000 && code <= 0x200a) ||
+  code === 0x202f ||
+  code === 0x205f ||
+  code === 0x3000 ||
+  code === 0xfeff;
+
+const endsLine = (code: number): boolean => code === 0x2028 || code === 0x2029;
 
 function folded(code: number): number {
   if (code < ASCII) return FOLDED[code]!;
   if (code === 0x201c || code === 0x201d) return 34;
   if (code === 0x2013 || code === 0x2014) return 45;
-  if (code === 0x2028 || code === 0x2029) return LINE_END;
-  if (code >= 0x2600 && code !== 0x3000 && code !== 0xfeff) return PICTURE;
-  if (code >= 0x370 && code <= 0x4ff) return FOREIGN;
-  return BLANKS.test(String.fromCharCode(code)) ? BLANK : OTHER;
+  if (isBlank(code)) return BLANK;
+  if (code >= 0x2600) return PICTURE;
+  return code >= 0x370 && code <= 0x4ff ? FOREIGN : OTHER;
 }
 
 const at = (a: number, b: number, c: number): number =>
@@ -52,6 +61,12 @@ const at = (a: number, b: number, c: number): number =>
 
 /** What stands in a text: see `mayHold`. */
 export type Trigrams = Uint8Array;
+
+/** A text and what stands in it. */
+export interface Marked {
+  readonly text: string;
+  readonly marks: Trigrams;
+}
 
 /** Used again by every text: good until the next one is gone through. */
 const shared: Trigrams = new Uint8Array(SIGNS + ASCII);
@@ -62,7 +77,10 @@ export function trigramsOf(text: string): Trigrams {
   let a = 0;
   let b = LINE_END;
   for (let i = 0; i < text.length; i++) {
-    const c = folded(text.charCodeAt(i));
+    const code = text.charCodeAt(i);
+    // It is a line end to some shapes and a sign to others: nothing is told of such a text.
+    if (endsLine(code)) return marks.fill(1);
+    const c = folded(code);
     if (c === BLANK && (b === BLANK || b === LINE_END)) continue;
     marks[at(a, b, c)] = 1;
     marks[SIGNS + c] = 1;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { counted, grouped, noun } from '../../src/finding/index.ts';
-import { brief, say } from '../../src/finding/wording.ts';
+import { brief, piecesOf, say } from '../../src/finding/wording.ts';
 
 describe('a title is filled', () => {
   const unit = noun('ch-2 sps');
@@ -16,11 +16,11 @@ describe('a title is filled', () => {
     ['No "{a}"[; "{b}" is].', { a: 'x', b: '' }, 'No "x".'],
     ['No "{a}"[; "{b}" is].', { a: 'x', b: 'y' }, 'No "x"; "y" is.'],
   ])('%s', (title, words, filled) => {
-    expect(say(title, words)).toBe(filled);
+    expect(say(piecesOf(title), words)).toBe(filled);
   });
 
   test('words of hers that look like places stay as they are', () => {
-    expect(say('No "{a}".', { a: '{b} [; {a}]', b: 'z' })).toBe('No "{b} [; {a}]".');
+    expect(say(piecesOf('No "{a}".'), { a: '{b} [; {a}]', b: 'z' })).toBe('No "{b} [; {a}]".');
   });
 });
 

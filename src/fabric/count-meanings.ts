@@ -236,12 +236,13 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
     return [named + first + (isBegun ? 1 : 0)];
   }
   // A "dc3tog" in one place is a cluster by another name.
-  const drawn = word === 'cluster' ? 'together' : word;
-  const byName = sumOf(tally.byKind, (kind) => kind.includes(word));
+  const plain = word.replace(/ st(?:itch)?$/, '');
+  const drawn = plain === 'cluster' ? 'together' : plain;
+  const byName = sumOf(tally.byKind, (kind) => kind.includes(plain));
   const n = word ? byName || sumOf(tally.byKind, (kind) => kind.includes(drawn)) : 0;
   // "Beginning 3-dc cluster" has the name of the others in its own, and is among them.
   const isAmong = (kind: string): boolean =>
-    word !== '' && kind.includes(byName > 0 ? word : drawn);
+    word !== '' && kind.includes(byName > 0 ? plain : drawn);
   const first = sumOf(
     tally.byKind,
     (kind) => !isAmong(kind) && begun.has(kind.slice(kind.indexOf('"') + 1, -1)),
@@ -255,7 +256,7 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
   // "Ch 3, dc in same st, *dc2tog in next st": the chain and its dc are the first cluster.
   const isBegun =
     firstIsLegs(hands, row) || row.shape.besideChain || (byName > 0 && beginsWithCluster(hands));
-  return word === 'cluster' && isBegun ? [made, made + 1] : [made];
+  return plain === 'cluster' && isBegun ? [made, made + 1] : [made];
 }
 
 /** "(5 V-sts)" of the stitch defined as "V-stitch (VS)": its key. */

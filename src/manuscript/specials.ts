@@ -4,6 +4,7 @@ import {
   readSpecialAgain,
   type SpecialStitch,
   type Vocabulary,
+  withNearNames,
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
@@ -67,7 +68,7 @@ export function spellingsOf(specials: readonly SpecialStitch[]): ReadonlyMap<str
     spellings.set(key, key);
     for (const alias of aliases) spellings.set(alias.toLowerCase(), key);
   }
-  return spellings;
+  return withNearNames(spellings);
 }
 
 // Written out: a copy by "..." whose members are set anew is many times as slow.

@@ -9,6 +9,7 @@ export {
 export { isKnownWord } from './dictionary.ts';
 export { opensPlainLabel } from './label-opens.ts';
 export { SPELLINGS } from './lexicon.ts';
+export { withNearNames } from './near-names.ts';
 export { isEnglish } from './near-words.ts';
 export { readOrders } from './notes.ts';
 export { PLAIN_NOUN } from './noun.ts';

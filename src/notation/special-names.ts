@@ -2,7 +2,7 @@
  * Special stitches' names, ready for comparing with tokens: by the hash of the first word, longest
  * name first. Plurals are added, so that "5 shells" finds "shell".
  */
-import { hashOf, isKnownWord } from './dictionary.ts';
+import { hashOf } from './dictionary.ts';
 import { termOf } from './stitch-term.ts';
 import type { StitchTerm } from './tree.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -26,15 +26,9 @@ export function specialNames(known: Vocabulary): SpecialNames | null {
   const had = memo.get(known.specials);
   if (had) return had;
   const names = new Map<number, SpecialName[]>();
-  const taken = new Set([...known.specials.keys()].map((spelling) => spelling.toLowerCase()));
   for (const [spelling, key] of known.specials) {
     addName(names, spelling, key, false);
     for (const plural of pluralsOf(spelling)) addName(names, plural, key, true);
-    for (const other of otherNames(spelling)) {
-      if (taken.has(other.toLowerCase())) continue;
-      addName(names, other, key, false);
-      for (const plural of pluralsOf(other)) addName(names, plural, key, true);
-    }
   }
   for (const list of names.values()) list.sort((a, b) => b.hashes.length - a.hashes.length);
   memo.set(known.specials, names);
@@ -45,16 +39,6 @@ const pluralsOf = (name: string): string[] => {
   if (/s$/i.test(name)) return [`${name}es`];
   return /x$|ch$/i.test(name) ? [`${name}s`, `${name}es`] : [`${name}s`];
 };
-
-/** "V-stitch" or "Bean stitch" of the list is "V-st" or "bean" in the rows, "Bobble" is "bobble stitch". */
-function otherNames(spelling: string): string[] {
-  const [, name, sign, last] = /^(.+)([ -])(stitch|st)$/i.exec(spelling) ?? [];
-  if (name === undefined || last === undefined) {
-    return /\d$|stitch$|sts?$/i.test(spelling) ? [] : [`${spelling} stitch`, `${spelling} st`];
-  }
-  const other = `${name}${sign}${last.length > 2 ? 'st' : 'stitch'}`;
-  return /^\p{L}{3,}$/u.test(name) && !isKnownWord(name) ? [other, name] : [other];
-}
 
 function addName(
   names: Map<number, SpecialName[]>,

@@ -69,11 +69,11 @@ function matters({ fabric, manuscript }: Scene, { row, step }: Use): boolean {
 /** Explained somewhere in words that are not a definition of their own: "picot (ch 3, sl st …)". */
 function isExplained({ manuscript }: Scene, stitch: string): boolean {
   const name = stitch.replace(/(?:e?s)?$/, '').replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-  const known = manuscript.specials.some(({ key, aliases }) =>
-    [key, ...aliases].some((one) => one.includes(stitch)),
-  );
+  const spellings = manuscript.specials.flatMap(({ key, aliases }) => [key, ...aliases]);
+  if (spellings.includes(stitch)) return true;
+  // "Large shell" and "small shell" of the list do not say which of them "shell" is.
+  if (spellings.some((one) => one.endsWith(` ${stitch}`))) return false;
   return (
-    known ||
     isExplainedInPassing(manuscript.text, stitch) ||
     new RegExp(`${name}\\w*(?:\\s+st(?:itch)?)?\\s*(?:[:=(]|is\\b|means\\b)`, 'i').test(
       manuscript.text,

@@ -1,5 +1,6 @@
 /** The pattern's own stitches: defined and not used, or defined twice. */
 import { type Finding, specialDoubled, specialUnused } from '../../finding/index.ts';
+import { spellingsOf } from '../../manuscript/index.ts';
 import type { SpecialStitch } from '../../notation/index.ts';
 import { type Scene, wordsAt } from '../scene.ts';
 import { instructionsOf, stepsIn } from './rows.ts';
@@ -21,9 +22,17 @@ function unused(scene: Scene): Finding[] {
     defined.slice(0, i).join('\n'),
     defined.slice(i + 1).join('\n'),
   ];
+  const spellings = [...spellingsOf(specials)];
+  const namesOf = (special: SpecialStitch): string[] => [
+    special.name.toLowerCase(),
+    ...spellings.flatMap(([spelling, key]) => (key === special.key ? [spelling] : [])),
+  ];
   return specials
     .filter((_, i) => !ABBREVIATED.test(defined[i] ?? ''))
-    .filter((one) => !isUsed(one, words, othersOf(specials.indexOf(one))) && !(boxes && isBox(one)))
+    .filter((one) => {
+      const others = othersOf(specials.indexOf(one));
+      return !isUsed(namesOf(one), words, others) && !(boxes && isBox(one));
+    })
     .map((special) => specialUnused(nameSpan(scene, special), { stitch: special.name }));
 }
 
@@ -31,10 +40,8 @@ function unused(scene: Scene): Finding[] {
 const workWords = (scene: Scene): string =>
   [...instructionsOf(scene)].map(({ placed }) => wordsAt(scene, placed).toLowerCase()).join('\n');
 
-function isUsed(special: SpecialStitch, work: string, others: readonly string[]): boolean {
-  const names = [special.key, ...special.aliases, special.name].map((name) => name.toLowerCase());
-  return names.some((name) => [work, ...others].some((words) => standsIn(name, words)));
-}
+const isUsed = (names: readonly string[], work: string, others: readonly string[]): boolean =>
+  names.some((name) => [work, ...others].some((words) => standsIn(name, words)));
 
 /** As a word, in the plural, glued to a number, with a hyphen for a blank. */
 function standsIn(name: string, words: string): boolean {

@@ -158,11 +158,30 @@ describe('a stitch of the list bears a near name in the rows', () => {
     ['Bean stitch', 'bean'],
     ['Bean', 'bean stitch'],
     ['Bean', 'bean st'],
+    ['Vst', 'V'],
+    ['Shell stitch', 'shell'],
+    ['5-dc shell', 'shell'],
+    ['Popcorn stitch (pc)', 'popcorn'],
+    ['3-dc cluster', '3dc-cl'],
+    ['Granny cluster', 'cluster'],
   ])('%s, worked as "%s"', (name, used) => {
     const definition = `Special stitches\n${name}: (dc, ch 1, dc) in same st.\n\n`;
     const row = `Rnd 2: Ch 1, *${used} in next st, skip next 2 sts; rep from * around, join.`;
     const [rnd] = compile(`${definition}${RING}${row}\n`, { fixes: false }).rows.slice(-1);
     expect([rnd?.made, rnd?.spaces]).toEqual([16, [{ chains: 1, n: 8 }]]);
     expect(complaints(`${definition}${RING}${row} (15 dc)\n`)).toEqual(['6 count-mismatch']);
+  });
+
+  it('and is used', () => {
+    const text = `Special stitches\nShell stitch: (dc, ch 1, dc) in same st.\n\n${RING}Rnd 2: Ch 1, *shell in next st, skip next 2 sts; rep from * around, join. (8 shells)\n`;
+    expect(compile(text, { fixes: false }).findings.map(({ code }) => code)).toEqual([
+      'terms-inferred',
+    ]);
+  });
+
+  it('but a name that two might bear is neither', () => {
+    const two = 'Large shell: 7 dc in same st.\nSmall shell: 3 dc in same st.';
+    const text = `Special stitches\n${two}\n\n${RING}Rnd 2: Ch 1, *shell in next st, skip next 2 sts; rep from * around, join. (24 dc)\n`;
+    expect(complaints(text)).toEqual(['7 special-undefined', '7 count-mismatch']);
   });
 });

@@ -1,10 +1,11 @@
 /** What a stated count may mean of a row: "(5 V-sts)", "(45 sts + 3 chs)", "2 sps, 8 bls". */
-import { type SpecialStitch, type StatedCount, type StemId, stemOf } from '../notation/index.ts';
+import { type StatedCount, type StemId, stemOf } from '../notation/index.ts';
 import { blocksMade } from './corner-blocks.ts';
 import { groupsInPlaces, groupsNamed, standingAlone } from './groups-made.ts';
 import { type Hands, numberFor } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 import type { RowShape } from './shape.ts';
+import { put, runsOf } from './special-runs.ts';
 import type { RowTally } from './tally.ts';
 
 export const spaceCount = (tally: RowTally): number =>
@@ -288,26 +289,7 @@ function beginsWith({ nodes, rowFrom, bench }: Hands, word: string): boolean {
     put(made, isChain ? -1 : 1);
   }
   if ((made.at(-1) ?? 0) < 0) made.pop();
-  return made.join() === stitchesIn(special).join() && made.join() !== '1';
-}
-
-/** One more stitch, or (-1) one more chain, behind runs of the two, chains below nought. */
-function put(runs: number[], n: number): void {
-  const last = runs.length - 1;
-  if ((runs[last] ?? 0) * n > 0) runs[last] = (runs[last] ?? 0) + n;
-  else runs.push(n);
-}
-
-/** Runs of stitches, and of chains (below nought), of a definition that is nothing else; empty for any other. */
-function stitchesIn({ steps }: SpecialStitch): number[] {
-  const runs: number[] = [];
-  for (const step of steps.flatMap((one) => (one.kind === 'group' ? one.steps : one))) {
-    const plain = step.kind === 'chain' || (step.kind === 'work' && step.stitch.shape === 'one');
-    if (!plain) return [];
-    const n = step.n?.values[0] ?? 1;
-    for (let i = 0; i < n; i++) put(runs, step.kind === 'chain' ? -1 : 1);
-  }
-  return runs;
+  return made.join() === runsOf(special).join() && made.join() !== '1';
 }
 
 /** "Ch 3, dc2tog, ch 2, *cluster, ch 2": the chain and what is drawn together are the first cluster. */

@@ -258,7 +258,7 @@ function takeGroup(hands: Hands, noun: AnyNoun, at: { from: number; to: number }
     return edge.type[i] === COUNTED && noun.word !== '' && named;
   });
   if (named >= 0) return takeStitchAt(hands, named);
-  const group = nextGroup(hands);
+  const group = nextGroup(hands, noun.word);
   if (!group) return noGroupAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
   const middle = middleOf(hands, group);
   const target = isSpace(hands, middle) ? takeSpaceAt(hands, middle) : takeStitchAt(hands, middle);

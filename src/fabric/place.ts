@@ -117,7 +117,7 @@ function stitchOfGroup(hands: Hands, { pick, nth, of, nouns }: Place): Target | 
   if (of.pick !== 'next') return null;
   if (edge.kind !== 'row' || (nouns[0] && nouns[0].kind !== 'stem' && nouns[0].kind !== 'stitch'))
     return null;
-  const group = nextGroup(hands);
+  const group = nextGroup(hands, nounOf(of).word);
   if (!group && noGroupAhead(hands)) return lack(hands);
   if (!group) return pick === 'first' ? takeStitch(hands, 'passed') : null;
   const stitches: number[] = [];
@@ -135,7 +135,7 @@ function spaceOfGroup(hands: Hands, { pick, n, of, nouns }: Place): Target | nul
   const [noun, other] = nouns;
   if (pick !== 'this' || n || !of || of.n || of.pick !== 'next' || edge.kind !== 'row') return null;
   if (noun?.kind !== 'space' || other || nounOf(of).kind !== 'group' || hands.standing) return null;
-  const group = nextGroup(hands);
+  const group = nextGroup(hands, nounOf(of).word);
   if (!group) return null;
   const chains = numberFor(hands, noun.chains);
   const spaces: number[] = [];
@@ -417,9 +417,11 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   if (begun >= 0) return takeStitchAt(hands, begun);
   const side = centreOfSide(hands, place);
   if (side >= 0) return takeStitchAt(hands, side);
+  const run = centreOfRun(hands, place);
+  if (run !== null) return run < 0 ? lack(hands) : takeStitchAt(hands, run);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);
   if (place.of === null && centreStitch(hands) === hands.pos) return takeStitch(hands, 'passed');
-  const group = nextGroup(hands);
+  const group = nextGroup(hands, noun.word);
   if (!group) return noGroupAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
   const target = takeStitchAt(hands, middleOf(hands, group));
   return target;
@@ -439,6 +441,29 @@ function centreOfSide(hands: Hands, { nouns: [own], of }: Place): number {
   while (to < group.to && edge.type[to] === COUNTED) to++;
   const n = to - group.from;
   return to < group.to && n > 2 && n % 2 === 1 ? group.from + (n >> 1) : -1;
+}
+
+/**
+ * "Ch 5, sc in center dc of next group" where groups are dc side by side, each in a place of its own, with
+ * chains between: the middle of the next such run; -1: no whole one is left; `null`: none is meant.
+ */
+function centreOfRun(hands: Hands, { nouns: [own], of }: Place): number | null {
+  const { edge, pos, limit } = hands;
+  const noun = nounOf(of);
+  if (of?.pick !== 'next' || noun.kind !== 'group' || edge.kind !== 'row') return null;
+  if (edge.spaces === 0 || (own?.kind !== 'stem' && own?.kind !== 'stitch')) return null;
+  if ((noun.word !== 'group' && noun.stem === null) || nextGroup(hands)) return null;
+  let from = pos;
+  // The rest of a run that was begun is none.
+  if (pos > 0) while (from < limit && edge.type[from - 1] !== SPACE) from++;
+  while (from < limit && edge.type[from] !== COUNTED) from++;
+  let to = from;
+  while (to < edge.n && edge.type[to] === COUNTED) to++;
+  const n = to - from;
+  // The first half of that in which the round began lies at its end.
+  const isBegun = to === edge.n && edge.ring && pos > 0 && edge.type[0] === COUNTED;
+  if (n === 0 || isBegun) return -1;
+  return n > 2 && n % 2 === 1 ? from + (n >> 1) : null;
 }
 
 function takeCentreSpace(hands: Hands, of: Place, at: { from: number; to: number }): Target {

@@ -269,7 +269,7 @@ const worksAnother = (works: readonly WorkStep[], { stitch, place }: WorkStep): 
       other.place !== place &&
       other.stitch.shape === stitch.shape &&
       other.stitch.special === stitch.special &&
-      other.stitch.legs === stitch.legs,
+      (other.stitch.legs === stitch.legs || other.stitch.legs === null),
   );
 
 function saysAround(step: Step): boolean {

@@ -17,6 +17,7 @@ import { fact, type Hands, placeOfStep, type Target } from './hands.ts';
 import { firstAnchor, NOWHERE } from './nodes.ts';
 import { goesOnElsewhere } from './pieces.ts';
 import { pastStart } from './skipped.ts';
+import { endOfRuns, runsOf } from './special-runs.ts';
 
 /**
  * How "st" treats spaces. passed: they are passed over. one: each is a place. chains: each of its
@@ -364,15 +365,32 @@ export function ofGroupStoodIn(hands: Hands, nth: number): number {
   return -1;
 }
 
-/** The next run of two or more stitches worked into one place; not the one in which the round began. */
-export function nextGroup(hands: Hands): { from: number; to: number } | null {
+/**
+ * The next run of two or more stitches worked into one place; not the one in which the round began. `word`:
+ * the group's name; where the designer has told what it is made of, the next such.
+ */
+export function nextGroup(hands: Hands, word = ''): { from: number; to: number } | null {
+  const special = word === '' ? undefined : hands.bench.specials.get(word);
+  const runs = special ? runsOf(special) : NO_RUNS;
+  const named = runs.length > 0 ? groupFrom(hands, runs) : null;
+  return named ?? groupFrom(hands, NO_RUNS);
+}
+
+const NO_RUNS: readonly number[] = [];
+
+function groupFrom(hands: Hands, runs: readonly number[]): { from: number; to: number } | null {
   const { edge, nodes } = hands;
   const begun = footOfBegun(hands);
+  const own = edge.reversed ? [...runs].reverse() : runs;
   for (let i = behindGroupStoodIn(hands); i < hands.limit; ) {
     const end = groupEnd(edge, nodes, i);
     const isBegun = begun !== NOWHERE && firstAnchor(nodes, edge.node[i] ?? 0) === begun;
     const counted = edge.type[i] === COUNTED;
-    if (counted && end - i > 1 && !isBegun) return { from: i, to: end };
+    const isGroup = counted && end - i > 1;
+    // Two shells in one place are two.
+    const to = isGroup && own.length > 0 ? endOfRuns(edge, i, end, own) : -1;
+    if (to > 0) return { from: i, to };
+    if (isGroup && !isBegun && own.length === 0) return { from: i, to: end };
     // The slip stitch to where the round begins stands in the place of its first group, and is none of it.
     i = counted ? Math.max(end, i + 1) : i + 1;
   }

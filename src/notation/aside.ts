@@ -34,6 +34,8 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   const last = r.kind[close - 1] === T.word ? r.value[close - 1] : 0;
   // "1ch (turning chain)", "66ch (one of which is a turning chain)"
   if (last === W.ch && r.value[close - 2] === W.turning) return true;
+  // "(d trc: 3 times over hook)", "([d trc] 3 times over hook)": how often the thread is wrapped.
+  if (r.value[close - 2] === W.over && isOneOf(r, HOOK, close - 1 - r.at)) return true;
   if (last === W.made && namesWork(r, start, close)) return false;
   if (last === W.made || last === W.throughout || tellsMade(r, start, close)) return true;
   if ((last === W.row || last === W.round) && (close - start < 6 || isPlainTalk(r, start, close)))
@@ -63,6 +65,8 @@ export function isAside(r: Reader, start: number, close: number): boolean {
   }
   return !works;
 }
+
+const HOOK = wordsOf('hook');
 
 /** "(join in this manner throughout pattern)", "(all rounds are joined this way)": how each is joined. */
 function tellsOfJoins(r: Reader, start: number, close: number): boolean {

@@ -152,6 +152,8 @@ function clustered(works: readonly WorkStep[], from: number, to: number): WorkSt
 
 /** "2 tr in next sp" has two legs, "tr in next 5 tr" five. */
 function legsOf(work: WorkStep): number {
+  // "Holding back the last loop of each, make a 3-tr cluster": told twice.
+  if (work.stitch.legs !== null && work.stitch.shape !== 'one') return work.stitch.legs;
   const n = one(work.n);
   const places = one(work.place?.n ?? null);
   return n === places ? n : n * places;

@@ -17,7 +17,7 @@ export const STEM_NAMES: Readonly<Record<StemWord, string>> = {
   tr: 'tr|trc|tc|tr c|t c|treble crochet|treble|triple crochet|trebles|treb|trb|triple|triples',
   dtr:
     'dtr|dtrc|d tr|d trc|d tr c|double treble|double treble crochet|double tr|double trebles|' +
-    'double triple crochet|double triple|dble treble|dbl tr|dbltr',
+    'double triple crochet|double triple|dble treble|dbl tr|dbltr|double crochet treble',
   trtr:
     'trtr|ttr|tr tr|trtrc|tr tr c|triple treble|triple treble crochet|triple tr|trip tr|trip treble|' +
     'treble treble|ttrc',

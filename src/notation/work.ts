@@ -44,6 +44,8 @@ import { type Draft, plainWork } from './work-draft.ts';
 export function readWork(r: Reader): WorkStep | null {
   const start = r.at;
   const evenly = kindAt(r) === T.word && passVerbs(r);
+  // "Another 3-tr cluster": the number is the stitch's own.
+  if (isWord(r, W.another) && kindAt(r, 1) === T.number && kindAt(r, 2) === T.dash) r.at++;
   const scanned = scannedSc(r);
   let name = r.at;
   const numbered = scanned ? null : readNumberedStitch(r);

@@ -2,11 +2,13 @@
  * A last pass of a repeat that does not go through: in a round of lace its chains are made and its
  * last stitch is the join; elsewhere a stated count may show that it stops half-way.
  */
-import type { RepeatStep, Step, WorkStep } from '../../notation/index.ts';
+import type { NounKind, RepeatStep, Step, WorkStep } from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../hands.ts';
 import { type Mark, mark, restore } from '../mark.ts';
+import { picotAhead } from '../next.ts';
 import { ask } from '../readings.ts';
+import { isSlip } from '../shape.ts';
 import { noGroupAhead } from '../take.ts';
 
 const SHORT = 'as far as it goes';
@@ -87,7 +89,9 @@ export function leavesSkip(hands: Hands, step: RepeatStep, row: RowContext, here
  * and the join stands for the stitch after it.
  */
 function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
-  if (!hands.edge.ring || row.shape.join === null) return false;
+  // A round that begins with slip stitches into a loop is closed, whether or not it says "join".
+  const closes = row.shape.join !== null || slipsIntoLoop(hands, row);
+  if (!hands.edge.ring || !closes) return false;
   const { before, closing } = unclosed(hands, step.steps);
   const chain = before
     .flatMap((inner) => (inner.kind === 'repeat' ? inner.steps : inner))
@@ -104,6 +108,11 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
   });
   return reading === 'made' && tryOut(hands, () => row.walk(hands, before, row));
 }
+
+const slipsIntoLoop = ({ first }: Hands, { shape }: RowContext): boolean => {
+  const opens = shape.steps.find(({ kind }) => kind !== 'remark');
+  return first?.space === true && first.entry === 0 && opens !== undefined && isSlip(opens);
+};
 
 /**
  * "Sc in same st, ch 9, sc in next dc, *5 sc in next sp, sc in next dc, ch 9, sc in next dc; rep from *
@@ -155,7 +164,20 @@ export function stopsAtEnding(hands: Hands, step: RepeatStep, row: RowContext): 
   if (ending?.kind !== 'with' || !hands.edge.ring || hands.edge.open || hands.into) return false;
   const end = ending.steps.filter(({ kind }) => WORKS.has(kind));
   const pass = steps.filter(({ kind }) => WORKS.has(kind));
-  if (end.length === 0 || allTaken(hands, step)) return false;
+  if (end.length === 0) return false;
+  const gap = pass.slice(0, -1);
+  const tail = gap.slice(-end.length);
+  // "*Ch 4, picot, ch 4, sc in next lp; rep from * around, ending with ch 4": the gap as the others are.
+  if (
+    gap.length > end.length &&
+    gap.every(takesNone) &&
+    end.every((one, i) => isAlike(hands, one, tail[i]))
+  ) {
+    if (!allTaken(hands, step)) return false;
+    row.walk(hands, gap, row);
+    return true;
+  }
+  if (allTaken(hands, step)) return false;
   for (let stop = pass.length - 1; stop > end.length; stop--) {
     const from = stop - end.length;
     if (!end.every((one, i) => isAlike(hands, one, pass[from + i]))) continue;
@@ -168,6 +190,11 @@ export function stopsAtEnding(hands: Hands, step: RepeatStep, row: RowContext): 
   }
   return endsInFirst(hands, step, row, { pass, end });
 }
+
+/** A chain, or a picot that stands on it. */
+const takesNone = (step: Step): boolean =>
+  step.kind === 'chain' ||
+  (step.kind === 'work' && step.stitch.shape === 'picot' && !step.place && !step.until);
 
 /**
  * "Shell in first sp, *ch 4, sc in next lp, ch 4, in next sp make shell, ch 1 and shell; rep from * around,
@@ -322,6 +349,7 @@ const allTaken = (hands: Hands, step: RepeatStep): boolean =>
   worksSpaces(step)
     ? remainingSpaces(hands) === 0 && remaining(hands) <= Math.max(hands.passed, 1)
     : remaining(hands) === 0 ||
+      (worksPicots(step) && picotAhead(hands) < 0 && remaining(hands) <= hands.passed) ||
       // The first half of the shell in which the round began lies at its end.
       (remaining(hands) <= hands.passed && noGroupAhead(hands));
 
@@ -329,11 +357,14 @@ const allTaken = (hands: Hands, step: RepeatStep): boolean =>
 const placesLeft = (hands: Hands, step: RepeatStep): number =>
   remaining(hands) + (worksSpaces(step) ? remainingSpaces(hands) : 0);
 
-const worksSpaces = ({ steps }: RepeatStep): boolean =>
+const worksSpaces = (step: RepeatStep): boolean => worksInto(step, 'space');
+const worksPicots = (step: RepeatStep): boolean => worksInto(step, 'picot');
+
+const worksInto = ({ steps }: RepeatStep, wanted: NounKind): boolean =>
   steps.some(
     (step) =>
       (step.kind === 'work' || step.kind === 'group') &&
-      step.place?.nouns.some(({ kind }) => kind === 'space'),
+      step.place?.nouns.some(({ kind }) => kind === wanted),
   );
 
 const isShaping = (step: Step): boolean =>

@@ -68,6 +68,8 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     return;
   }
   if (wantsSpace(hands, place)) {
+    // "Sl st in next 3 ch, sl st in same loop": there already.
+    if (place?.pick === 'same' && hands.standing) return;
     const noun = nounOf(place?.of ?? place);
     // "Sl st to sp of next shell", with loops before it: the space that a group holds.
     const inGroup = noun.corner || noun.kind === 'group';
@@ -81,7 +83,7 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     const entry = seek(hands, (i) => isSpace(hands, i));
     return entry < 0 ? undefined : standIn(hands, entry);
   }
-  const picot = nounOf(place).kind === 'picot' ? picotAhead(hands) : -1;
+  const picot = nounOf(place?.of ?? place).kind === 'picot' ? picotAhead(hands) : -1;
   if (picot >= 0) {
     hands.edge = rotated(edge, picot);
     hands.pos = 1;

@@ -113,7 +113,7 @@ export function limitWithin(hands: Hands, place: Place | null, until: Until | nu
   const { pos } = hands;
   let end = -1;
   for (let left = numberFor(hands, of.n) ?? 1; left > 0; left--) {
-    const group = nextGroup(hands);
+    const group = nextGroup(hands, nounOf(of).word);
     if (!group) break;
     end = group.to;
     hands.pos = end;

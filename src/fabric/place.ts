@@ -1,5 +1,5 @@
 /** From the words for a place to the place itself, however it is picked. */
-import { type Place, stemOf } from '../notation/index.ts';
+import { type Noun, type Place, stemOf } from '../notation/index.ts';
 import { earlierRow, leftHereAndThere, takeEarlier } from './earlier-row.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, hasLeft, numberFor, spanAt, type Target } from './hands.ts';
@@ -406,6 +406,17 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
 const skippedUpTo = ({ skipped, pos, edge }: Hands, nth: number): boolean =>
   nth > 1 && skipped.to === pos && skipped.n === nth - 1 && edge.kind === 'row';
 
+const SPACE_NOUN: Noun = {
+  kind: 'space',
+  stem: null,
+  post: null,
+  chains: null,
+  word: '',
+  plural: false,
+  corner: false,
+  skipped: false,
+};
+
 function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const of = place.of ?? place;
   const noun = nounOf(of);
@@ -417,6 +428,10 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   if (begun >= 0) return takeStitchAt(hands, begun);
   const side = centreOfSide(hands, place);
   if (side >= 0) return takeStitchAt(hands, side);
+  // "In center of next shell" of two stitches side by side with a loop between: that loop.
+  const bare = place.of?.pick === 'next' && place.nouns.length === 0 && noun.kind === 'group';
+  if (bare && hands.edge.spaces > 0 && !nextGroup(hands))
+    return takeNext(hands, { ...of, nouns: [SPACE_NOUN] }, at);
   const run = centreOfRun(hands, place);
   if (run !== null) return run < 0 ? lack(hands) : takeStitchAt(hands, run);
   if (noun.kind === 'space' || hands.edge.spaces > 0) return takeNext(hands, of, at);

@@ -92,6 +92,8 @@ function moveInRound(hands: Hands, place: Place | null, n: number): void {
     return;
   }
   if (nounOf(place).kind === 'gap') return standInGap(hands, place);
+  const loop = loopBeside(hands, place, n);
+  if (loop >= 0) return standIn(hands, loop);
   if (place?.pick === 'same' || place?.pick === 'first') return;
   let left = n;
   // The slip stitches or the chain that led to the first stitch lie before it.
@@ -126,6 +128,22 @@ function centreOfGroup(hands: Hands, { nouns, of }: Place): number {
   const middle = group ? middleOf(hands, group) : -1;
   return middle >= 0 && hands.edge.type[middle] === COUNTED ? middle : -1;
 }
+
+/**
+ * "Sl st in each of next 4 sts, ch 4, 3 tr in same st" from a stitch beside a loop of as many chains: along
+ * these. The loop; -1: stitches are meant.
+ */
+function loopBeside({ edge }: Hands, place: Place | null, n: number): number {
+  const noun = nounOf(place);
+  const nth = place?.pick === 'nth' && !place.of ? (place.nth ?? 1) : n;
+  if (!place || noun.kind !== 'stitch' || noun.skipped || nth < 2) return -1;
+  const beside = edge.type.indexOf(COUNTED) + 1;
+  const have = edge.type[beside] === SPACE ? (edge.run[beside] ?? 0) : 0;
+  return have >= SHORTEST_LOOP && have >= nth ? beside : -1;
+}
+
+/** Chains of a loop that is gone along (judgement): fewer are a space beside stitches. */
+const SHORTEST_LOOP = 4;
 
 /** Stands in a space: it is the place that "same" means, and the start. */
 export function standIn(hands: Hands, entry: number): void {

@@ -16,6 +16,7 @@ export function put(runs: number[], n: 1 | -1): void {
 export function runsOf({ steps }: SpecialStitch): number[] {
   const runs: number[] = [];
   for (const step of steps.flatMap((one) => (one.kind === 'group' ? one.steps : one))) {
+    if (step.kind === 'remark') continue;
     const plain = step.kind === 'chain' || (step.kind === 'work' && step.stitch.shape === 'one');
     if (!plain) return [];
     const n = step.n?.values[0] ?? 1;

@@ -70,7 +70,13 @@ export function meanings(
       if (size !== null) return [exact];
       // "(18 loops)" of a round without a chain: its stitches, as other languages say it.
       const stitchesSo = spaces === 0 && stated.word === 'loop' ? [stitches] : [];
-      return [...loopsWithPicots(tally), spaces, ...(spaces === 0 ? groups : []), ...stitchesSo];
+      return [
+        ...loopsWithPicots(tally),
+        spaces,
+        ...besideCorners(hands, tally, row),
+        ...(spaces === 0 ? groups : []),
+        ...stitchesSo,
+      ];
     }
     case 'chain':
       // "Ch 82 (82)": a foundation is no row; its chains are counted by themselves.
@@ -83,6 +89,15 @@ export function meanings(
     default:
       return [];
   }
+}
+
+/** "(24 dc, 4 corners and 4 side spaces)": the spaces beside those of the corners, which have chains of their own. */
+function besideCorners(hands: Hands, { spaces }: RowTally, { counts }: Stated): number[] {
+  const corners = counts.find(({ word }) => /^corner/.test(word));
+  const n = corners ? numberFor(hands, corners.n) : null;
+  const [longest, ...others] = spaces.toSorted((a, b) => b.chains - a.chains);
+  if (n === null || longest?.n !== n || others.length === 0) return [];
+  return [others.reduce((sum, space) => sum + space.n, 0)];
 }
 
 /** "(15 picot loops)": a loop is one, however many picots stand on it. */

@@ -14,6 +14,7 @@ import {
   afterBullet,
   endsWithCount,
   isCaption,
+  isCountLine,
   isDigitCode,
   isLabelAlone,
   isNamedCaption,
@@ -363,6 +364,11 @@ function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
   const sign = listSignBefore(text, from);
   if (sign === '' || sign !== listSignBefore(text, open.from)) return false;
   const above = text.slice(open.from, open.to);
+  // Below "Round 2:" all are its steps, and its count has an item of its own.
+  if (open.alone)
+    return (
+      !isCountLine(text, from, to) && HAS_COUNT.test(above) && HAS_COUNT.test(text.slice(from, to))
+    );
   if (FOUNDATION_ALONE.test(above) || JOINED.test(above.slice(-60))) return true;
   if (TURNS_FIRST.test(text.slice(from, Math.min(to, from + 60)))) return true;
   if (STARTS_ROUND.test(text.slice(from, Math.min(to, from + 80))) && HAS_WORK.test(above))
@@ -438,7 +444,9 @@ function startsHere(scan: Scan, at: Stretch): Starts {
   if (isNextInList(scan, at)) return 'label';
   const row = goesOnSurely(scan, at);
   if (!row && !isSurelyProse(scan)) return startsOf(scan, at);
-  if (isLabelled(scan.text, at.from, at.to)) return 'label';
+  // "In round 2, you will …" below "Round 2": the same row.
+  const told = scan.open?.bare === true && TOLD_OF.test(scan.text.slice(at.from, at.from + 12));
+  if (!told && isLabelled(scan.text, at.from, at.to)) return 'label';
   return row ? 'likely' : null;
 }
 
@@ -466,6 +474,8 @@ const STARTS = /\b(?:ring|circle|loop|mr|mc(?= \d))\b/i;
 const SECOND = /^\s*2[.)]\s[^\n]*[([{]\s?\d{1,4}[)\]}][.;\s]*(?:\n|$)/;
 const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 
+const TOLD_OF = /^(?:in|for|on) r/i;
+
 /** The order matters: a label wins over all, and a bare label takes whatever comes next. */
 function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   const waits = scan.open?.kind === 'instruction' && scan.open.bare;
@@ -474,12 +484,41 @@ function takeWords(scan: Scan, at: Stretch, starts: Starts): void {
   else if (starts === 'label' && mayHoldRow(scan, at)) openInstruction(scan, at, starts);
   else if (isRowsTitle(scan, at) || isCapitalTitle(scan, at) || isNameBetween(scan, at, starts))
     pushTitle(scan, at);
-  else if (waits || isClauseBelow(scan, at, starts) || isTalkWithin(scan, at, starts))
+  else if (
+    waits ||
+    isStepOfRow(scan, at) ||
+    tellsCount(scan, at, starts) ||
+    isClauseBelow(scan, at, starts) ||
+    isTalkWithin(scan, at, starts)
+  )
     extend(scan, at);
   else if (takeNamed(scan, at, starts)) return;
   else if (continues(scan, at, starts)) extend(scan, at);
   else if (starts !== 'label' && mayBeWork(scan, at, starts)) openInstruction(scan, at, starts);
   else addProse(scan, at);
+}
+
+/** "You will now have 24 sc in your circle. [24 sc]" straight below a row without a count. */
+function tellsCount(
+  { text, open, afterBlank }: Scan,
+  { from, to }: Stretch,
+  starts: Starts,
+): boolean {
+  if (open?.kind !== 'instruction' || afterBlank || starts !== null) return false;
+  return (
+    TELLS_COUNT.test(text.slice(from, from + 12)) &&
+    COUNTED.test(text.slice(Math.max(from, to - 24), to)) &&
+    !endsWithCount(text, open.from, open.to)
+  );
+}
+
+const TELLS_COUNT = /^(?:you|this|there|at the|now|that|we|so)\b/i;
+
+/** "- Pull the ring closed" below "Round 1:" and "- 15 dc in the ring": what a list below a label tells is the row's. */
+function isStepOfRow({ text, open, afterBlank }: Scan, { from }: Stretch): boolean {
+  if (open?.kind !== 'instruction' || !open.alone || open.bare || afterBlank) return false;
+  const sign = listSignBefore(text, from);
+  return sign !== '' && sign === listSignBefore(text, open.lineFrom);
 }
 
 /**

@@ -81,11 +81,14 @@ const MENDS: readonly Mend[] = [
     (text) => text.replace(PICTURE_NAME, blank),
   ],
   [needs('\n- ', '\n* ', '\n• '), withoutRoundTitles],
-  [needs('\n1. ', '\n1) '), withoutStepNumbers],
+  [needs('\n1. ', '\n1) ', 'step 1'), withoutStepNumbers],
   [needs(['step 1', 'repeat step']), withStepReferences],
   [needs('bo '), (text) => text.replace(BIND_OFF, 'FO')],
   where([' 1st'], (text) => text.replace(SKIPPED_ONE, '$1 1  ')),
   where([') space of'], (text) => text.replace(SPACE_OF_JOIN, as('same space'))),
+  where(['in that s', 'to that s', 'in this s', 'to this s'], (text) =>
+    text.replace(IN_THAT, inSame),
+  ),
   where(['together to'], (text) => text.replace(JOINED_TOGETHER, '$1         ')),
   where(['turning chain'], (text) => text.replace(TURNING_CHAINS, turningChain)),
   [needs('multiple of:'), (text) => text.replace(MULTIPLE_BELOW, multipleBelow)],
@@ -93,6 +96,7 @@ const MENDS: readonly Mend[] = [
   where(['a slip'], (text) => text.replace(SLIP_KNOTS, inkless)),
   [needs('tart in the '), (text) => text.replace(STARTS_IN, startingIn)],
   [needs('*ch'), (text) => text.replace(STARRED_NOTES, ' ')],
+  [needs('\n* '), (text) => text.replace(STAR_LISTS, dashed)],
   where(['from +'], (text) => text.replace(PLUS_REPEAT, plusAsStar)),
   [needs('*', '_'), withoutEmphasis],
 ];
@@ -120,6 +124,11 @@ const SKIPPED_ONE = /\b(skip|sk|miss) 1st(?=[.,;)])/gi;
 /** "Sc into that (ch 1 + dc) space of the previous round": the one that the join made, in which the hook stands. */
 const SPACE_OF_JOIN =
   /\bthat \((?:1 ?)?ch ?\d? ?(?:\+|and|&) ?(?:1 ?)?[hdst]{1,2}[cr]\) space of (?:the )?(?:previous|last) (?:round|rnd)/gi;
+
+/** "Sc in any stitch, 1 more sc in that stitch": the one just named. */
+const IN_THAT =
+  /\b(in(?:to)?) (?:(?:that|this) same (?=(?:st|stitch|sp|space)\b)|that (?=(?:st|stitch)\b(?! (?:of|where|you|we)\b))|(?<=all in(?:to)? )(?:that|this) (?=(?:sp|space)\b))/gi;
+const inSame = (whole: string, into: string): string => `${into} same `.padEnd(whole.length);
 
 /** "Ch 6 and sl st together to form a ring" */
 const JOINED_TOGETHER =
@@ -158,6 +167,10 @@ const startingIn = (whole: string, place: string): string =>
 
 /** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
 const STARRED_NOTES = /\*(?=ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b)/gi;
+
+/** "* Ch 1", "* 2 dc in each st" below each other: the signs of a list, for nothing goes back to them. */
+const STAR_LISTS = /(?:^[ \t]*\* [^*\n]*(?:\n|$)){2,}/gm;
+const dashed = (list: string): string => list.replace(/^([ \t]*)\* /gm, '$1- ');
 
 /** "Rs 2-11: ch 1, turn": rows, by one letter. */
 const PLURAL_LABEL = /^([ \t]*)Rs(?= \d{1,3} ?(?:[-–&]|to|and) ?\d{1,3}[:.])/gm;

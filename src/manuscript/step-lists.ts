@@ -3,7 +3,7 @@
  * steps, which count again in every round. They give way to blanks, so that the steps are the round's.
  */
 /** A list that begins with 1: without one there are no steps. */
-const LIST = /^[ \t]*1[.)][ \t]+\S/m;
+const LIST = /^[ \t]*(?:1[.)]|[Ss]tep 1 ?[:.)–-])[ \t]+\S/m;
 
 /**
  * A row's label with a line of its own, or with what the row is of: "Round 1 of Double Crochets", "Round 2:
@@ -86,7 +86,7 @@ function stepNumbers(text: string, from: number): { from: number; to: number }[]
     const next = text.indexOf('\n', at);
     const to = next < 0 ? text.length : next;
     const line = text.slice(at, Math.min(to, at + 80));
-    const step = /^[ \t]*(\d{1,2})[.)][ \t]/.exec(line);
+    const step = /^[ \t]*(?:step )?(\d{1,2})(?:[.)]|(?<=step \d{1,2}) ?[:–-])[ \t]/i.exec(line);
     if (step && Number(step[1]) === numbers.length + 1) {
       const title = TITLE.exec(line.slice(step[0].length))?.[0].length ?? 0;
       numbers.push({ from: at, to: at + step[0].length + title });
@@ -150,11 +150,11 @@ export const withoutRoundTitles = (text: string): string =>
   });
 
 /** The list sign of a step, with the end of the line above it. */
-const NEXT_STEP = /(^|[^\n])(\r?\n)?([ \t]*)[-•*] /g;
+const NEXT_STEP = /(?:^|([^\n])(\r?\n))([ \t]*)[-•*] /g;
 
 /** "- Ch 1" and "- Work:" below each other: sentences, unless the one above leads to the next. */
-function sentences(_: string, before: string, line: string | undefined, gap: string): string {
-  if (line === undefined) return `${before}${gap}  `;
+function sentences(_: string, before = '', line: string | undefined, gap: string): string {
+  if (line === undefined) return `${gap}  `;
   const ends = /[.:;,!?]/.test(before) ? ' ' : '.';
   return `${before}${ends}${' '.repeat(line.length + gap.length + 1)}`;
 }

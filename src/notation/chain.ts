@@ -137,6 +137,8 @@ function passMultiple(r: Reader): Multiple | null {
 function lengthBehind(r: Reader): Numbers | null {
   const start = r.at;
   if (isLoosely(r)) r.at++;
+  // "Chain up 3"
+  if (isWord(r, W.up) && kindAt(r, 1) === T.number) r.at++;
   if (eatWord(r, W.of)) eatWord(r, W.about);
   eatWord(r, W.another);
   if (isWord(r, W.x) || kindAt(r) === T.times) r.at++;

@@ -2,7 +2,7 @@
 
 import type { Draft } from './count-unit.ts';
 import { PROSE } from './dictionary.ts';
-import { isWord, kindAt, type Reader, spelled, toOf, wordAt } from './reader.ts';
+import { isOneOf, isWord, kindAt, type Reader, spelled, toOf, wordAt, wordsOf } from './reader.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
@@ -60,6 +60,9 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     // "26 sts for hood"
     restOfClause(r, end);
     return true;
+  } else if (sense === W.all && isOneOf(r, TOGETHER, 1)) {
+    // "24 sc all together"
+    r.at++;
   } else if (sense === W.at && draft.unit !== null && isPlaceOfPiece(r)) {
     // "8 sts at shoulder"
     restOfClause(r, end);
@@ -70,6 +73,8 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
   if ((sense === W.row || sense === W.round) && kindAt(r) === T.number) r.at++;
   return true;
 }
+
+const TOGETHER = wordsOf('together');
 
 /** "on last row worked", "at end of the last row", "after Row 10": which row of several has the count. */
 function lastRowWords(r: Reader): number {

@@ -2,7 +2,9 @@
 
 import { formOf, PROSE } from './dictionary.ts';
 import { readNoun, singular } from './noun.ts';
+import { readNumbers } from './numbers.ts';
 import {
+  clauseEnds,
   endsInS,
   fromOf,
   isOneOf,
@@ -70,6 +72,7 @@ export function readUnit(r: Reader, draft: Draft): void {
     draft.word = spelled(r, r.at);
     r.at++;
   }
+  if (namedByChains(r, draft)) return;
   const isLoop = isWord(r, W.loop);
   const noun = readNoun(r);
   if (noun) {
@@ -147,6 +150,22 @@ function groupOf(r: Reader): void {
   if (!isWord(r, W.and)) return;
   const and = r.at++;
   if (!readNoun(r)) r.at = and;
+}
+
+/** "5 ch-2 points": a space of so many chains, by a name that only this piece has. */
+function namedByChains(r: Reader, draft: Draft): boolean {
+  const k = kindAt(r, 1) === T.dash ? 2 : 1;
+  if (!isWord(r, W.ch) || kindAt(r, k) !== T.number) return false;
+  const sense = r.value[r.at + k + 1];
+  const name = (sense === 0 || sense === W.point) && endsInS(r, r.at + k + 1);
+  const ends = clauseEnds(r, k + 2) || isWord(r, W.and, k + 2);
+  if (!name || !ends) return false;
+  r.at += k;
+  draft.chains = readNumbers(r);
+  draft.unit = 'space';
+  draft.word = singular(spelled(r, r.at));
+  r.at++;
+  return true;
 }
 
 /** "6 scallops", "5 motifs": a made-up thing that is counted, one plural word before a close. */

@@ -110,7 +110,8 @@ function passNext(r: Reader): number {
 /** "you will find that you make 13 dc", "there should be 8 lps": words before a number; or 0. */
 function passTalk(r: Reader): number {
   if (isWord(r, W.end) && isWord(r, W.total, 1)) return endTotal(r);
-  if (!isWord(r, W.you) && !isWord(r, W.there)) return 0;
+  // "(this makes 24 sc)"
+  if (!isWord(r, W.you) && !isWord(r, W.there) && !isWord(r, W.these)) return 0;
   let k = 1;
   while (k < 9 && kindAt(r, k) === T.word && TALK.has(spelled(r, r.at + k))) k++;
   return k > 1 && kindAt(r, k) === T.number ? k : 0;
@@ -125,7 +126,7 @@ function endTotal(r: Reader): number {
 }
 
 const TALK = new Set(
-  'will should would find see that then now you have has made make get be are end ends up with finish'.split(
+  'will should would find see that then now you have has made make makes gives get be is are end ends up with finish'.split(
     ' ',
   ),
 );

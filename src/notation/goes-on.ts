@@ -14,7 +14,7 @@ const THIS =
 const TO_THE_END =
   '(?:all the way |right )?(?:to (?:the )?(?:very )?end|(?:un)?till? (?:the end|you (?:reach|get to|come to|are at) the (?:very )?end)|around|across|along|down)(?: (?:of )?(?:the |your )?(?:row|round|rnd|chain|ch))?';
 const GOES_ON = new RegExp(
-  `^(?:(?:and|then|now),? )*(?:(?:keep|continue|carry on|go on) (?:(?:repeating|doing)(?: ${THIS})?|(?:working|going) ${THIS}|to repeat ${THIS})|(?:keep on|keep|continue|carry on|go on|repeat|do) ${THIS}|alternate again|and so on,?|etc\\.?,?) ${TO_THE_END}(?=[ ]?[.,;:(!\\[]| and work |\\s*$)`,
+  `^(?:(?:and|then|now),? )*(?:(?:keep|continue|carry on|go on) (?:(?:repeating|doing)(?: ${THIS})?|(?:working|going) ${THIS}|to repeat ${THIS})|(?:keep on|keep|continue|carry on|go on|repeat|do) ${THIS}|alternate again|and so on,?|etc\\.?,?) ${TO_THE_END}(?=[ ]?[.,;:(!\\[]| and (?:work|join|close|slip|turn)\\b|\\s*$)`,
   'i',
 );
 

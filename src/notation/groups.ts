@@ -277,8 +277,9 @@ export function workPlaceFirst(r: Reader, run: Run): boolean {
   const parted = kindAt(r) === T.comma;
   const next = kindAt(r, parted ? 1 : 0);
   const held = next === T.star || next === T.open || kindAt(r) === T.colon;
+  const all = place?.pick === 'each' && kindAt(r) === T.colon;
   r.at = start + 1;
-  if (place?.nouns[0]?.kind === 'space' && held) {
+  if (all || (place?.nouns[0]?.kind === 'space' && held)) {
     if (placeFirst(r, run)) return true;
     if (parted && next === T.star) {
       r.at = end;

@@ -1,5 +1,6 @@
 /** What belongs to a label behind its numbers: sides, sizes, "and all even rows", its name, its colon. */
 
+import { readCounts } from './count.ts';
 import { formOf, mayBeStitch } from './dictionary.ts';
 import type { LabelDraft } from './label-draft.ts';
 import {
@@ -114,9 +115,10 @@ function wordsBehind(r: Reader, draft: LabelDraft): void {
     const close = r.partner[r.at] ?? -1;
     if (close < 0 || close - r.at > 8) return;
     if (r.kind[close + 1] !== T.colon && !namesAlone(r, close)) return;
-    // "(WS, colour B)"
+    // "(WS, colour B)", "[24 sc]"
     r.at++;
     draft.side ??= sideHere(r);
+    if (kindAt(r) === T.number) countInLabel(r, close);
     r.at = close + 1;
     return;
   }
@@ -125,6 +127,13 @@ function wordsBehind(r: Reader, draft: LabelDraft): void {
   const from = k;
   while (k < from + 5 && kindAt(r, k) === T.word) k++;
   if (k > from && kindAt(r, k) === T.colon && !hasWork(r, from, k)) r.at += k;
+}
+
+/** "Round 2 (24 sc): Ch 1, …": so many it has. */
+function countInLabel(r: Reader, close: number): void {
+  const [count, ...more] = readCounts(r, close) ?? [];
+  const isStated = count?.unit === 'stem' || count?.unit === 'stitch';
+  if (count && isStated && more.length === 0 && r.at === close) r.counts.push({ count, from: 0 });
 }
 
 /** "Row 2 (One Row Repeat)" with the work on the lines below: words alone, to the line's end. */

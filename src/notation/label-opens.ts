@@ -29,8 +29,13 @@ export function mayOpenLabel(text: string, from: number, to: number): boolean {
   const end = wordEnd(text, from, to);
   if (end === from || isOdd(text, end, to)) return true;
   const hash = hashBetween(text, from, end);
+  if (TOLD.has(hash)) return IN_ROW.test(text.slice(from, from + MOST_SIZES));
   return WORDS.has(hash) || isNumberWord(hash) || ONLY.test(text.slice(from, from + MOST_SIZES));
 }
+
+/** "In round 2, …", "For row 3 you …". */
+const TOLD = new Set(['in', 'for', 'on'].map(hashOf));
+const IN_ROW = /^(?:in|for|on) (?:row|rnd|round|r)s? ?\d/i;
 
 /** "S only: Rnd 6", "M and L only: Row 3". */
 const ONLY = /^[a-z][\w ,/&-]{0,20} only ?:/i;

@@ -148,10 +148,17 @@ function numbered(r: Reader, draft: LabelDraft): boolean {
   const row = kindAt(r, 1) === T.dash ? 2 : 1;
   if (isOneOf(r, PLACES) && isRowWord(r, row) && kindAt(r, row + 1) === T.number) r.at += row;
   r.at += chainAndRow(r);
-  if (!isRowWord(r)) return false;
+  const told = inRow(r);
+  r.at += told;
+  if (!isRowWord(r)) return undo(r, start);
   draft.word = isWord(r, W.round) ? 'round' : isWord(r, W.row) ? 'row' : letterWord(r);
   r.at++;
-  if (kindAt(r) === T.stop || isWord(r, W.no)) r.at++;
+  if (
+    kindAt(r) === T.stop ||
+    isWord(r, W.no) ||
+    (kindAt(r) === T.other && kindAt(r, 1) === T.number)
+  )
+    r.at++;
   // "Rows: 3 and 4 :"
   if (kindAt(r) === T.colon && kindAt(r, 1) === T.number && colonBehindNumbers(r)) r.at++;
   // "R: 1 – ch 5"
@@ -162,7 +169,17 @@ function numbered(r: Reader, draft: LabelDraft): boolean {
     r.at = start;
     return false;
   }
+  if (told > 0 && kindAt(r) !== T.comma && kindAt(r) !== T.colon && !isWord(r, W.you))
+    return undo(r, start);
   return true;
+}
+
+const TELLING = wordsOf('in for on');
+
+/** "In round 2, work …", "For round 3 you will …": how many words lead to the row. */
+function inRow(r: Reader): number {
+  if (r.at !== FIRST || !isOneOf(r, TELLING)) return 0;
+  return isRowWord(r, 1) && kindAt(r, 2) === T.number ? 1 : 0;
 }
 
 /** Nothing but numbers up to a second colon. */

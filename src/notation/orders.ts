@@ -88,6 +88,12 @@ function isMagicCircle(r: Reader, start: number): boolean {
   return numbered && (clauseEnds(r, 2) || kindAt(r, 2) === T.open);
 }
 
+/** "Make a loop, 6 sc into the loop", "make a loop (magic ring)" */
+const isFilledLoop = (r: Reader): boolean =>
+  /^loops?(?: \((?:magic|adjustable) |,? (?:and )?[^.;]{0,60}\bin(?:to)? the (?:loop|ring)\b)/i.test(
+    r.text.slice(r.base + fromOf(r, r.at), r.base + fromOf(r, r.at) + 100),
+  );
+
 /** "magic ring", "MR", "adjustable loop", "sl knot". */
 export function readRing(r: Reader): RingStep | RemarkStep | null {
   const start = r.at;
@@ -105,6 +111,7 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
   // "make a magic adjustable ring"
   else if (isWord(r, W.magic) && isWord(r, W.magic, 1) && isWord(r, W.ring, 2)) r.at += 3;
   else if (isWord(r, W.ring) && r.at > start) r.at++;
+  else if (isWord(r, W.loop) && r.at > start && isFilledLoop(r)) r.at++;
   else if (/^(sl|slip)$/.test(word(r)) && isWord(r, W.knot, 1)) r.at += 2;
   else {
     r.at = start;

@@ -22,6 +22,13 @@ import { W } from './senses.ts';
 import { specialHere } from './stitch.ts';
 import { T } from './tokens.ts';
 
+const SINGLE = wordsOf('single');
+const isPlainNoun = (r: Reader, ahead: number): boolean =>
+  isWord(r, W.st, ahead) ||
+  isWord(r, W.sp, ahead) ||
+  isWord(r, W.loop, ahead) ||
+  isWord(r, W.ch, ahead);
+
 const VERY = wordsOf('very');
 const FORTH = wordsOf('forth');
 const ITS = wordsOf('its these those their');
@@ -65,6 +72,8 @@ export function readPick(r: Reader, draft: PlaceDraft): boolean {
     case W.each:
     case W.every:
     case W.alternate:
+      // "into every single stitch"
+      if (isOneOf(r, SINGLE, 1) && isPlainNoun(r, 2)) r.at++;
       // "in each centre ch-1 sp of each shell"
       if (isWord(r, W.centre, 1) && kindAt(r, 2) !== T.end) r.at++;
       return isWord(r, W.centre) ? centrePick(r, draft) : eachPick(r, draft);

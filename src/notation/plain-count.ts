@@ -26,7 +26,8 @@ export function countOrSign(r: Reader, run: Run): void {
   const start = r.at;
   r.at++;
   // "Ch 1: 2 sc in every st" goes on working.
-  const works = mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2) && placeAhead(r, 3);
+  const listed = onNewLine(r, start) && !isWord(r, W.total, 3) && !isWord(r, W.all, 3);
+  const works = mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2) && (listed || placeAhead(r, 3));
   const worked = !works && run.out.some(isMaking) && (!run.aside || lastNumber(r));
   if (worked && (kindAt(r) === T.number || isWord(r, W.total) || isWord(r, W.you))) {
     if (plainCounts(r, run)) return;

@@ -28,6 +28,7 @@ import {
   forPiece,
   LEADS_TO_CHAIN,
   LEADS_TO_WORK,
+  nextItemHere,
   ringHere,
   sideHere,
   skipToken,
@@ -177,6 +178,8 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
     'make',
     (r) => /^(sure|note|it|them)$/.test(spelled(r, r.at + 1)) || anotherOne(r) || aCorner(r),
   ],
+  // "Time to increase!"
+  ['time', (r) => isWord(r, W.to, 1)],
   ['color', (r) => isWord(r, W.change, 1)],
   ['colour', (r) => isWord(r, W.change, 1)],
   ['do', (r) => isWord(r, W.not, 1)],
@@ -253,6 +256,7 @@ export function remarkClause(r: Reader, run: Run): void {
     !ringHere(r) &&
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&
+    !nextItemHere(r) &&
     !workBracketHere(r) &&
     !countBracketHere(r) &&
     !countHere(r)

@@ -100,15 +100,23 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   if (kindAt(r, k) === T.ordinal) return false;
   // "(sc in next 2 sts, inc) repeat pattern": the bracket's.
   if (sense === W.pattern && ahead === 0 && kindAt(r, -1) === T.close) return true;
-  if (sense === W.last || sense === W.previous || sense === W.pattern || sense === W.these) {
-    return false;
-  }
+  if (sense === W.last || sense === W.previous || sense === W.pattern) return false;
+  if (sense === W.these) return thisSoOften(r, k + 1);
   // "rep Dec row", "repeat the increase round"
   const across = sense === W.across || sense === W.around;
   if (!across && (isWord(r, W.row, k + 1) || isWord(r, W.round, k + 1))) return false;
   if (namesBareRows(r, k)) return false;
   if (kindAt(r, k) === T.number) return !isWord(r, W.row, k + 1) && !isWord(r, W.round, k + 1);
   return true;
+}
+
+/** "repeat this 5 more times", "repeat this in every stitch around": the sentence before, and no rows. */
+function thisSoOften(r: Reader, k: number): boolean {
+  if (isWord(r, W.in, k)) return isWord(r, W.each, k + 1) || isWord(r, W.every, k + 1);
+  if (isWord(r, W.twice, k) || isWord(r, W.thrice, k)) return true;
+  if (isWord(r, W.once, k)) return isWord(r, W.more, k + 1);
+  const more = isWord(r, W.more, k + 1) ? k + 2 : k + 1;
+  return kindAt(r, k) === T.number && (isWord(r, W.times, more) || kindAt(r, more) === T.times);
 }
 
 /** The order to repeat with its ending, with `isRepeatOrder` true. */

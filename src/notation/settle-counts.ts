@@ -38,12 +38,20 @@ function settledCounts(
     const closes =
       from >= last && !countsSlips(count, steps) && !isSuperseded(count, from, seen, steps);
     // "(3 rnds) 24 sc": how many rows the label names, told before their work.
-    const leads = count.unit === 'row' && !steps.slice(0, from).some(makes);
+    const leads =
+      (count.unit === 'row' && !steps.slice(0, from).some(makes)) ||
+      (from === 0 && isOfLabel(seen));
     if (!isPass && (closes || leads || isBeforeAgain(steps, from))) counts.push(count);
     else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
   }
   for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
   return counts;
+}
+
+/** "Round 2 (24 sc)" above the work: the row's own, where no other is told. */
+function isOfLabel([first, ...more]: readonly SeenCount[]): boolean {
+  const unit = first?.count.unit;
+  return more.length === 0 && (unit === 'stem' || unit === 'stitch');
 }
 
 /** "Sl st to middle of ch space (3 sl sts)": how many are slipped on the way, in a row of other stitches. */

@@ -75,6 +75,7 @@ export function startsWithLabel(text: string, from: number, to: number): boolean
 /** Whether work, or nothing, stands behind the label. */
 function isRow(r: Reader, label: RowLabel): boolean {
   if (label.word === '' && (tellsMovement(r) || tellsOfPiece(r))) return false;
+  if (TOLD.test(label.text)) return !saysWhatIs(r) && tellsWork(r, share(r));
   // "R3: = R2" has both signs.
   const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
   const lettered = closed && /^r\d+(?:[-–—]r?\d+)?$/i.test(label.text);
@@ -84,6 +85,15 @@ function isRow(r: Reader, label: RowLabel): boolean {
   const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
   if (!capital) return false;
   return tellsWork(r, share(r)) || (isWord(r, W.repeat) && tellsWork(r, share(r, sentenceEnd(r))));
+}
+
+/** "In round 2" is a label before work, and talk before a note: "For rows 2-9, ch 3 counts as dc". */
+const TOLD = /^(?:in|for|on) /i;
+
+function saysWhatIs(r: Reader): boolean {
+  for (let k = 0; kindAt(r, k) !== T.end && kindAt(r, k) !== T.stop; k++)
+    if (isWord(r, W.count, k) || isWord(r, W.is, k)) return true;
+  return false;
 }
 
 /** "3) Yoh, draw yarn through 2 loops", "4) repeat (5 loops on hook)": how a stitch is made, step by step. */

@@ -1,6 +1,6 @@
 /** One step after the other: what begins here is told by its first word or sign. */
 
-import { fillsCorners, inNextRound, namesTheRound, passWorking, willWork } from './before-work.ts';
+import { fillsCorners, inNextRound, namesTheRound, passWorking, youWork } from './before-work.ts';
 import { readBracket } from './bracket.ts';
 import { readChain, startsChain } from './chain.ts';
 import {
@@ -109,7 +109,7 @@ function readList(r: Reader): Step[] {
     const last = run.out.at(-1);
     if (last === seen) continue;
     seen = last;
-    if (isPlaceless(last) || endsPetal(r, last)) {
+    if (isPlaceless(last) || endsPetal(r, last) || isOfPetal(r, run)) {
       good = r.at;
       kept = run.out.slice();
     } else if (last?.kind !== 'chain' || run.out.length > kept.length + 1) break;
@@ -128,6 +128,15 @@ const endsPetal = (r: Reader, step: Step | undefined): boolean =>
   !step.until &&
   kindAt(r) === T.stop &&
   (isWord(r, W.ch, 1) || kindAt(r, 1) === T.star || isWord(r, W.in, 1) || isWord(r, W.repeat, 1));
+
+/** "in each st: sl st, ch 2, 2 dc, ch 2, sl st.": a petal that begins and ends on the same stitch. */
+function isOfPetal(r: Reader, { out }: Run): boolean {
+  const last = out.at(-1);
+  if (last?.kind !== 'work' || last.stitch.stem !== 'ss' || last.place || last.until) return false;
+  if (out.length === 1) return kindAt(r) === T.comma && isWord(r, W.ch, 1);
+  const [first] = out;
+  return first?.kind === 'work' && first.stitch.stem === 'ss' && clauseEnds(r);
+}
 
 const isPlaceless = (step: Step | undefined): boolean =>
   (step?.kind === 'work' && !step.place && !step.until && step.stitch.stem !== 'ss') ||
@@ -226,7 +235,6 @@ function wordStep(r: Reader, run: Run): void {
     r.at++;
     return;
   }
-  if (sense === W.you && willWork(r, run)) return;
   // "I chained 33": what somebody did is what is to be done.
   if (sense === W.you && isOneOf(r, CHAINED, 1) && kindAt(r, 2) === T.number) {
     r.at++;
@@ -272,7 +280,7 @@ function wordStep(r: Reader, run: Run): void {
   if (inNextRound(r, run)) return;
   const any = startsAnywhere(r, run);
   if (any) return putStep(r, run, any);
-  if (opensRemark(r)) return remarkClause(r, run);
+  if (opensRemark(r)) return youWork(r, run) ? undefined : remarkClause(r, run);
   leftOver(r, run);
 }
 

@@ -9,6 +9,7 @@ import {
   isOneOf,
   isWord,
   kindAt,
+  onNewLine,
   type Reader,
   spelled,
   type Words,
@@ -103,6 +104,12 @@ export const countHere = (r: Reader): boolean =>
 
 const isUnit = (r: Reader): boolean =>
   (isWord(r, W.st, 2) || mayBeStitch(wordAt(r, 2))) && clauseEnds(r, 3);
+
+/** "- Pull the ring closed" above "- Join": the next of a list; and "… and join with a sl st". */
+export const nextItemHere = (r: Reader): boolean =>
+  kindAt(r) === T.dash
+    ? onNewLine(r, r.at)
+    : isWord(r, W.and) && isWord(r, W.join, 1) && (isWord(r, W.with, 2) || clauseEnds(r, 2));
 
 /** A bracket of work ends the remark; one that tells more of it does not. */
 export function workBracketHere(r: Reader): boolean {

@@ -20,6 +20,7 @@ import { plainWork } from './work-draft.ts';
 /** Settles the steps of one instruction in place, each rule on what those before it left. */
 export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
+  if (isHinted(r, AFTER)) chainsAfterEach(steps, r);
   if (isHinted(r, EVENLY)) evenlyToldBehind(steps, r);
   if (isHinted(r, SIDE)) settleSides(steps, r);
   if (isHinted(r, SKIP)) skipsBehind(steps);
@@ -38,6 +39,7 @@ export function settleToldBehind(steps: Step[], r: Reader): void {
   }
 }
 
+const AFTER = hintOf([W.after]);
 const EVENLY = hintOf([W.evenly]);
 const SIDE = hintOf([W.side, W.end]);
 const SKIP = hintOf([W.skip]);
@@ -46,6 +48,20 @@ const CORNER = hintOf([W.corner]);
 const END = hintOf([W.end, W.ending]);
 const ONE_MORE = hintOf([], 'another more additional extra');
 const PREVIOUS = hintOf([W.previous]);
+
+/** "In each of the next 3 corners work 3 dc, ch 2, 3 dc. Ch 1 after each corner": the chain is each group's last. */
+function chainsAfterEach(steps: Step[], r: Reader): void {
+  for (let i = 1; i + 1 < steps.length; i++) {
+    const [group, chain, told] = [steps[i - 1]!, steps[i]!, steps[i + 1]!];
+    if (group.kind !== 'group' || chain.kind !== 'chain' || told.kind !== 'remark') continue;
+    const words = r.text.slice(r.base + told.from, r.base + told.to);
+    if (!group.place.each || !AFTER_EACH.test(words)) continue;
+    steps.splice(i - 1, 3, { ...group, steps: [...group.steps, chain], to: told.to });
+  }
+}
+
+const AFTER_EACH =
+  /^after (?:each|every) (?:one|corner|group|shell|cluster|set|fan|petal|repeat|of (?:them|these))\W*$/i;
 
 /** "*ch 1 sk 1 sc* to end": a pass of a chain over what is skipped makes no stitch; it is skipped, and then an sc. */
 function skipsAndWorks(step: RepeatStep): RepeatStep {

@@ -14,7 +14,7 @@ import { T } from './tokens.ts';
 /** Puts down the count that a sentence here tells; the reader then stands behind it. */
 export function toldCount(r: Reader, run: Run): boolean {
   if (!isOneOf(r, FIRST_WORDS) || run.end !== 'text') return false;
-  const soThat = isWord(r, W.so) && isOneOf(r, THAT, 1);
+  const soThat = isWord(r, W.so) && (isOneOf(r, THAT, 1) || isWord(r, W.you, 1));
   // "*…; rep from * around making 6 petals": the number of what the round is made of.
   const makes = isOneOf(r, MAKING) && kindAt(r, 1) === T.number;
   if (!BEFORE.has(kindAt(r, -1)) && !soThat && !makes) return false;
@@ -44,7 +44,7 @@ const OF_GROUPS: ReadonlySet<string> = new Set(['space', 'group']);
 const THAT = wordsOf('that');
 
 const FIRST_WORDS = wordsOf(`
-  you your youll we i ill there this that it at after by so still now count in for making giving leaving
+  you your youll we i ill there this that thats it at after by so still now count in for making giving leaving
   ending the stitch please and which end total be make
 `);
 
@@ -69,7 +69,7 @@ const TALK = wordsOf(`
 /** Without one of these, a sentence of such words states nothing. */
 const TELLS = wordsOf(`
   have has had there total makes made making gives giving ended ends ending up still count counted counting
-  is are be got get finish leaving
+  is are be got get finish leaving thats
 `);
 
 /** Where the sentence ends: a stop, the end, a closing bracket; -1 where a comma leads on to more. */

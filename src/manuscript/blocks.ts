@@ -26,6 +26,7 @@ import {
   listSignBefore,
   opensSentence,
   opensStep,
+  signBehindName,
 } from './line-shapes.ts';
 import { startsBelow, takeCount, takeNamed } from './named-lines.ts';
 import {
@@ -327,6 +328,7 @@ const endsWithStop = (words: string): boolean => /[.!]$/.test(words);
 /** "Back - With colour 1 make 41 ch": where the work begins that stands in the line of its part's name. */
 function workBehindName({ text, section, options }: Scan, { from, to }: Span): number {
   if (section === 'comments' || options.titles === 'headings') return from;
+  if (!mayNameWork(text, from, to)) return from;
   const line = text.slice(from, Math.min(to, from + 60));
   const found =
     NAME_AND_ROW.exec(line) ??
@@ -339,6 +341,17 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
   const isStitch = found !== null && isGroupName(found[0].replace(/[^\p{L}]+$/u, ''));
   return found && !isStitch ? from + found[0].length : from;
 }
+
+/** A name has a comma, a dash or a bracket behind it, or is in capitals. */
+function mayNameWork(text: string, from: number, to: number): boolean {
+  const sign = String.fromCharCode(signBehindName(text, from, to));
+  if (',-–—('.includes(sign)) return true;
+  for (let at = from; at < from + 3; at++) if (!isCapital(text.charCodeAt(at))) return false;
+  return true;
+}
+
+/** Beyond ASCII every sign may be one. */
+const isCapital = (code: number): boolean => code > 127 || (code >= 65 && code <= 90);
 
 /** "Cuff, row 1: Ch 11, …", "BODY-Row 1 (Right Side): …" */
 const NAME_AND_ROW =

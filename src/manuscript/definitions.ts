@@ -1,6 +1,6 @@
 /** Lines that define a stitch: "Shell (sh): 5 dc in same st", "puff = (yo, …) 3 times". */
 import type { Span } from '../source/index.ts';
-import { isDigitCode, isLetterCode } from './line-shapes.ts';
+import { isDigitCode, isLetterCode, signBehindName } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
 import type { Section } from './sections.ts';
 
@@ -146,7 +146,9 @@ const TELLS_MAKING =
 
 /** "5dc group. 5 dc in same sp", "dcf. Work dc around front of dc": a stop behind the name. */
 function isStopped(text: string, from: number, to: number): boolean {
-  const short = STOPPED_SHORT.exec(text.slice(from, Math.min(to, from + 80)));
+  const bracketed = signBehindName(text, from, Math.min(to, from + 80));
+  const named = bracketed === OPEN || bracketed === HYPHEN || bracketed > 127;
+  const short = named ? STOPPED_SHORT.exec(text.slice(from, Math.min(to, from + 80))) : null;
   if (short) return STITCH_NAME.test(short[1]!) || isNameOfStitch(short[2]!.toLowerCase(), '.');
   const stop = text.slice(from, Math.min(to, from + 24)).indexOf('.');
   if (stop < 2 || from + stop + 3 > to) return false;
@@ -155,6 +157,9 @@ function isStopped(text: string, from: number, to: number): boolean {
     isNameOfStitch(name, '.') && TELLS_MAKING.test(text.slice(from + stop + 1, to).trimStart())
   );
 }
+
+const OPEN = 40;
+const HYPHEN = 45;
 
 /** "Crossed treble (abbreviated xtr). Skip dc, tr in next dc": a stop behind the bracket. */
 const STOPPED_SHORT =
@@ -255,6 +260,7 @@ const SPECIALS_LEAD =
 
 /** "Special stitch: Shell: 5 dc in same st": where the definition itself begins. */
 export function afterSpecialsLead(text: string, from: number, to: number): number {
+  if ((text.charCodeAt(from) | 32) !== 115) return from;
   const found = SPECIALS_LEAD.exec(text.slice(from, Math.min(to, from + 40)));
   return found ? from + found[0].length : from;
 }

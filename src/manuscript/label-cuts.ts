@@ -4,7 +4,7 @@
  */
 import { startsWithLabel } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
-import { isDigitCode } from './line-shapes.ts';
+import { isDigitCode, signBehindName } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
 import { mayHold, type Needs, needs, type Trigrams } from './trigrams.ts';
 
@@ -144,11 +144,15 @@ const SHAPES: readonly (readonly [Needs, RegExp])[] = [
 
 /** Whether a part of a run-on pattern begins here, in the middle of its line. */
 export const opensPart = (text: string, from: number): boolean =>
-  lastInk(text, from, Math.max(0, from - 8)) >= 0 && PART_LEAD.test(text.slice(from, from + 36));
+  lastInk(text, from, Math.max(0, from - 8)) >= 0 && namesPart(text, from);
 
 /** Whether a line begins with a part's name and its sign: "Handle: Sl st in next 5 sc, …". */
-export const namesPart = (text: string, from: number): boolean =>
-  PART_LEAD.test(text.slice(from, from + 36));
+export function namesPart(text: string, from: number): boolean {
+  const sign = signBehindName(text, from, Math.min(text.length, from + 36));
+  return (sign === COLON || sign > 127) && PART_LEAD.test(text.slice(from, from + 36));
+}
+
+const COLON = 58;
 
 /** "2. Increase Round: ch 2 …", "3. (dc, sc) Round: ch 2 …": the list's number is the row's. */
 const LIST_NAME = /(?:^|[\r\n])[ \t]*\d{1,3}[.)] +(?:\([^()\n]{1,50}\) )?$/;

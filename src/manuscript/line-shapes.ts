@@ -28,6 +28,21 @@ export const opensStep = (text: string, from: number): boolean =>
 const isPicture = (code: number): boolean =>
   (code >= 0x2600 && code <= 0x27bf) || (code >= 0xd83c && code <= 0xdfff) || code === 0xfe0f;
 
+/**
+ * The code of the first sign behind the letters, blanks and apostrophes with which a line begins, as a name
+ * does; 0 where the line has nothing else. Of other letters than those of ASCII the first is such a sign.
+ */
+export function signBehindName(text: string, from: number, to: number): number {
+  for (let at = from; at < to; at++) {
+    const code = text.charCodeAt(at);
+    if (!isLetterCode(code) && code !== BLANK && code !== APOSTROPHE) return code;
+  }
+  return 0;
+}
+
+const BLANK = 32;
+const APOSTROPHE = 39;
+
 /** A typed bullet: "o Rnd 3: …". */
 const O = 111;
 
@@ -156,10 +171,27 @@ const LABEL_LINE = new RegExp(
 const NAMED_LABEL_LINE = /^(?:foundation|set-?up|base|pattern) (?:row|round|rnd)\s*:\s*$/i;
 
 export const isLabelAlone = (text: string, from: number, to: number): boolean => {
-  if (to - from > 60) return false;
+  if (to - from > 60 || isColonWithin(text, from, to)) return false;
   const line = text.slice(from, to);
   return LABEL_LINE.test(line) || NAMED_LABEL_LINE.test(line);
 };
+
+/** A colon with work behind it and no bracket before it: so most rows begin. */
+function isColonWithin(text: string, from: number, to: number): boolean {
+  const last = text.charCodeAt(to - 1);
+  if (last <= BLANK || last > 127) return false;
+  let at = from;
+  while (at < to && !isLetterCode(text.charCodeAt(at)) && !isDigitCode(text.charCodeAt(at))) at++;
+  for (; at < to - 1; at++) {
+    const code = text.charCodeAt(at);
+    if (code === OPEN) return false;
+    if (code === COLON) return true;
+  }
+  return false;
+}
+
+const OPEN = 40;
+const COLON = 58;
 
 /** A row word and nothing else. */
 export const isRowWord = (text: string, from: number, to: number): boolean =>

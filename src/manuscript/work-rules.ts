@@ -1,6 +1,7 @@
 /** When a line is work: whether it opens an instruction, or goes on with the one above. */
 
 import {
+  mayLeadWork,
   NO_VOCABULARY,
   opensSeam,
   readInstruction,
@@ -13,6 +14,7 @@ import { endsWithCount, opensSentence } from './line-shapes.ts';
 import { DIGITS, LETTERS, type Opening, opening, opensAs } from './opening.ts';
 import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
 import { isSizesLine } from './sizes.ts';
+import { mayHold, needs } from './trigrams.ts';
 
 /** Among notes a label needs its colon: "Rnd 4 is worked in back loops" is a remark. */
 const hasLabelEnd = (text: string, from: number, to: number): boolean =>
@@ -401,12 +403,13 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
     return 'command';
   // "Wren, UK terms, 2.5 mm hook. 2dc in next = increase.": what is said of the whole pattern.
   if (starts === 'likely' && TELLS_TERMS.test(text.slice(from, from + 80))) return null;
-  if (starts !== 'label' && isFact(text, from, to)) return null;
+  if (starts !== 'label' && isFact(scan, from, to)) return null;
   // "FO: pram cover" above the pattern: a finished object, for there is nothing to fasten off yet.
   if (starts === 'command' && !scan.sawWork && opensAs(ENDS_ROW, text, from, length)) return null;
   if (starts === null && opensAs(CLOSES_FLAT, text, from, to)) return 'command';
   if (starts !== null || scan.section !== 'work' || isStory(text, from, to)) return starts;
-  if (!/\d/.test(text.slice(from, to)) || isInProse(scan, from)) return starts;
+  if (!/\d/.test(text.slice(from, to)) || isInProse(scan, from)) return null;
+  if (!mayLeadWork(text, from, to)) return null;
   const work = workIn(text, { from, to });
   if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
   return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
@@ -428,10 +431,15 @@ const CLOSES_FLAT: Opening = opening(
 
 const TELLS_TERMS = /\b(?:UK|US|USA|British|American|Australian|English)(?: crochet)? term/i;
 /** "Gauge: 12 hdc x 9 rows = 10 cm", "S (M, L)": about the piece, though it has stitch words. */
-function isFact(text: string, from: number, to: number): boolean {
+function isFact({ text, options }: Scan, from: number, to: number): boolean {
   const line = text.slice(from, Math.min(to, from + LONGEST_START));
-  return GAUGE.test(line) || SIZE_AND_CHAIN.test(line) || isSizesLine(text, from, to);
+  if (mayHold(options.marks, OF_GAUGE) && GAUGE.test(line)) return true;
+  if (mayHold(options.marks, OF_SIZE) && SIZE_AND_CHAIN.test(line)) return true;
+  return isSizesLine(text, from, to);
 }
+
+const OF_GAUGE = needs('gauge', 'tension', '=', ' x 1', ' × 1');
+const OF_SIZE = needs(' size');
 
 /** "Gauge: …", "= 10 cm", "4" x 4" = …", "12 sc x 9 rows". */
 /** "Adult large size – chain 72": a list of sizes, of which one is worked. */

@@ -8,6 +8,7 @@ export {
 } from './cues.ts';
 export { isKnownWord } from './dictionary.ts';
 export { opensPlainLabel } from './label-opens.ts';
+export { mayLeadWork } from './leads-work.ts';
 export { SPELLINGS } from './lexicon.ts';
 export { withNearNames } from './near-names.ts';
 export { isEnglish } from './near-words.ts';

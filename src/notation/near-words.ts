@@ -12,7 +12,14 @@ import {
 
 const listed = (words: string): readonly string[] => words.trim().split(/\s+/);
 
-const longWords = listed(LONG_WORDS);
+/** Words that may be meant by one of so many letters: a slip is of one letter more or less. */
+const longWordsFor: readonly (readonly string[])[] = (() => {
+  const all = listed(LONG_WORDS);
+  const longest = Math.max(...all.map(({ length }) => length));
+  return Array.from({ length: longest + 2 }, (_, length) =>
+    all.filter((one) => Math.abs(one.length - length) <= 1),
+  );
+})();
 const shortWords = listed(SHORT_WORDS);
 const realWords: ReadonlySet<string> = new Set(listed(REAL_WORDS));
 const everydayWords: ReadonlySet<string> = new Set(listed(EVERYDAY_WORDS));
@@ -26,8 +33,8 @@ const wholeWords: ReadonlySet<string> = new Set(listed(WHOLE_WORDS));
 export function nearWord(word: string): string | null {
   if (word.length < 4 || realWords.has(word)) return null;
   let found: string | null = null;
-  for (const one of longWords) {
-    if (Math.abs(one.length - word.length) > 1 || !isSlipOf(word, one)) continue;
+  for (const one of longWordsFor[word.length] ?? []) {
+    if (!isSlipOf(word, one)) continue;
     if (found !== null && senseOfWord(found) !== senseOfWord(one)) return null;
     found ??= one;
   }
@@ -54,7 +61,7 @@ const ROW_WORDS = listed('round rounds row rows rnd rnds');
 /** Where both begin to differ. */
 function differsAt(a: string, b: string): number {
   let at = 0;
-  while (at < a.length && a[at] === b[at]) at++;
+  while (at < a.length && a.charCodeAt(at) === b.charCodeAt(at)) at++;
   return at;
 }
 

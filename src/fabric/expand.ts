@@ -346,13 +346,31 @@ function sourcesAgain(step: RowsAgainStep, known: KnownRows, plan: Plan): Source
       then.length * Number(plan.numbers.length > 1);
   const n = cap(Math.max(0, wanted), plan);
   const rows = Array.from({ length: n }, (_, i) => named[i % named.length] as Source);
-  return [...rows, ...then];
+  return [...changedInTurn(rows, step, plan), ...then];
+}
+
+/** "Rnds 6 to 9: rep rnd 5, having ch 4 on 6th rnd, ch 5 on 7th rnd": each as it is told. */
+function changedInTurn(
+  rows: readonly Source[],
+  step: RowsAgainStep,
+  plan: Plan,
+): readonly Source[] {
+  const changes = step.changes.filter((change) => change.rows.length > 0);
+  if (changes.length === 0) return rows;
+  return rows.map((source, i) => {
+    const change = changes.find((one) => one.rows.includes(plan.numbers[i] ?? -1));
+    const instruction = change ? withNumbers(source.instruction, change) : source.instruction;
+    if (instruction) return change ? { ...source, instruction, number: null } : source;
+    if (change) plan.unread = { kind: 'unread', says: 'work', from: change.from, to: change.to };
+    return source;
+  });
 }
 
 /** "Rep rnd 4, but ch 7 instead of ch 6"; where it is not plain which chains are meant, that is not understood. */
 function changedRows(named: readonly Source[], step: RowsAgainStep, plan: Plan): readonly Source[] {
   let rows = named;
   for (const change of step.changes) {
+    if (change.rows.length > 0) continue;
     const changed = rows.flatMap((source): Source[] => {
       const instruction = withNumbers(source.instruction, change);
       return instruction ? [{ ...source, instruction, number: null }] : [];

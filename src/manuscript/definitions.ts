@@ -90,8 +90,13 @@ export function opensDefinition(text: string, from: number, to: number, section:
     NAMED_BEHIND.test(text.slice(behind, Math.min(to, behind + 60)))
   )
     return true;
+  if (/^v$/i.test(name.trim()) && GAPPED.test(text.slice(behind, Math.min(to, behind + 40))))
+    return true;
   return STITCH_NAME.test(name) || STITCH_NAME.test(short);
 }
+
+/** "V: 1 tr, 2 ch, 1 tr": a stitch, a chain and a stitch; the V of charts in letters is two stitches. */
+const GAPPED = /^[([]?(?:1 ?)?(?:h?dc|[hd]?tr),? ?(?:ch ?\d|\d ?ch)\b/i;
 
 /** "bs = Bobble stitch - (yo, …) 4 times", "PC: popcorn stitch: 5 dc in same st": the name in full. */
 const NAMED_BEHIND =

@@ -27,12 +27,41 @@ export function readChangedNumber(r: Reader): ChangedNumber | null {
   while (isOneOf(r, LEADS)) r.at++;
   const now = numberHere(r);
   const changed = now === null ? null : changedTo(r, now);
-  if (changed === null || !endsChange(r) || (!leads && changed.was === null)) {
+  const rows = changed ? rowsTold(r) : NO_ROWS;
+  const told = leads || rows.length > 0;
+  if (changed === null || !endsChange(r) || (!told && changed.was === null)) {
     r.at = start;
     return null;
   }
-  return { ...changed, from, to: toOf(r) };
+  return { ...changed, rows, from, to: toOf(r) };
 }
+
+const NO_ROWS: readonly number[] = [];
+
+/** "on 6th rnd", "on 8th and 9th rnds", "on rnds 5 and 6": the rows that change so. */
+function rowsTold(r: Reader): readonly number[] {
+  if (!isWord(r, W.on) && !isWord(r, W.in)) return NO_ROWS;
+  const start = r.at++;
+  if (isWord(r, W.the)) r.at++;
+  let named = isRow(r);
+  if (named) r.at++;
+  const rows: number[] = [];
+  while (kindAt(r) === T.ordinal || (named && kindAt(r) === T.number)) {
+    rows.push(valueAt(r));
+    r.at++;
+    const more = kindAt(r, 1) === T.ordinal || (named && kindAt(r, 1) === T.number);
+    if (isWord(r, W.and) && more) r.at++;
+  }
+  if (!named && isRow(r)) {
+    named = true;
+    r.at++;
+  }
+  if (named && rows.length > 0) return rows;
+  r.at = start;
+  return NO_ROWS;
+}
+
+const isRow = (r: Reader): boolean => isWord(r, W.row) || isWord(r, W.round);
 
 /** Another number may change as well: "…, making ch 6 instead of ch 5 and 9 dc instead of 7". */
 const endsChange = (r: Reader): boolean =>
@@ -58,7 +87,9 @@ interface Told {
   readonly n: number;
 }
 
-function changedTo(r: Reader, { stem, n: now }: Told): Omit<ChangedNumber, 'from' | 'to'> | null {
+type Changed = Omit<ChangedNumber, 'from' | 'to' | 'rows'>;
+
+function changedTo(r: Reader, { stem, n: now }: Told): Changed | null {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;
   if (close > 0 && isOneOf(r, INSTEAD, 1)) r.at++;
   if (isOneOf(r, INSTEAD) && isOneOf(r, THAN, 1)) {
@@ -77,7 +108,7 @@ function changedTo(r: Reader, { stem, n: now }: Told): Omit<ChangedNumber, 'from
     return was === null || was.stem !== stem ? null : { stem, was: was.n, now, atEnd: false };
   }
   if (stem === null && goesToEnd(r)) return { stem, was: null, now, atEnd: true };
-  if (stem === null && isWord(r, W.between)) while (!clauseEnds(r)) r.at++;
+  if (stem === null && isWord(r, W.between)) while (!clauseEnds(r) && !isWord(r, W.on)) r.at++;
   passPlaces(r);
   return { stem, was: null, now, atEnd: false };
 }

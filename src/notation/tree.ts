@@ -407,6 +407,8 @@ export interface ChangedNumber extends Span {
   readonly now: number;
   /** The chain with which the row ends, to turn. */
   readonly atEnd: boolean;
+  /** "… on 6th and 7th rnds": in these alone; empty: in all of them. */
+  readonly rows: readonly number[];
 }
 
 /** A length that is worked to, or for. */

@@ -45,7 +45,12 @@ function limits(step: RowsAgainStep, voice: Voice): string[] {
   return found;
 }
 
-function writeChange({ stem, was, now, atEnd }: ChangedNumber, voice: Voice): string {
+function writeChange(change: ChangedNumber, voice: Voice): string {
+  const on = change.rows.length > 0 ? ` on ${rowsNamed(change.rows, voice)}` : '';
+  return `${numberChanged(change, voice)}${on}`;
+}
+
+function numberChanged({ stem, was, now, atEnd }: ChangedNumber, voice: Voice): string {
   if (atEnd) return `but ch ${now} to turn`;
   const of = (n: number): string => (stem ? `${n} ${writeStem(stem, voice)}` : `ch ${n}`);
   if (was !== null) return `but ${of(now)} instead of ${of(was)}`;

@@ -11,6 +11,7 @@ import { settleListTimes, settleNames } from './list-times.ts';
 import { settleListedGroups } from './listed-groups.ts';
 import { settleLoopsOfRow } from './loops-of-row.ts';
 import { PLAIN_NOUN } from './noun.ts';
+import { settleOpening } from './opening-chain.ts';
 import { openReader, type Reader } from './reader.ts';
 import { rowsOfPart } from './rows-again.ts';
 import { W } from './senses.ts';
@@ -86,6 +87,7 @@ function readOpened(r: Reader): Instruction {
     countAlone(steps, label, counts);
   } else starOfRounds(steps, counts);
   settleToldBehind(steps, r);
+  settleOpening(steps);
   const settled = settleJoins(
     settleListTimes(
       settleNames(settleLoopsOfRow(settleListedGroups(steps), label), counts),

@@ -49,8 +49,12 @@ function endingEnds(r: Reader, run: Run): boolean {
   const kind = kindAt(r);
   if (kind === T.stop || kind === T.close || kind === T.semicolon || kind === T.star) return true;
   if (kind === T.dash || kind === T.equals || kind === T.colon) return true;
-  if (kind === T.open)
-    return run.out.length > 0 && (r.kind[r.at + 1] === T.number || isWord(r, W.total, 1));
+  if (kind === T.open) {
+    // "d trc (3 times over hook) in dc": how it is made stands between the stitch and its place.
+    const behind = (r.partner[r.at] ?? -1) + 1 - r.at;
+    const counts = r.kind[r.at + 1] === T.number || isWord(r, W.total, 1);
+    return run.out.length > 0 && counts && !(behind > 0 && isWord(r, W.in, behind));
+  }
   const k = kind === T.comma || isWord(r, W.and) ? 1 : 0;
   const sense = wordAt(r, k);
   if (run.out.length === 0) return false;

@@ -11,6 +11,7 @@ import {
 import type { Here, RowContext } from '../context.ts';
 import { COUNTED } from '../edge.ts';
 import {
+  atStart,
   countedSince,
   fact,
   guessNumber,
@@ -23,7 +24,7 @@ import {
 import { hasOthers, limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
-import { noGroupAhead, passOver, seek } from '../take.ts';
+import { noGroupAhead, passOver, seek, takeStitch } from '../take.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
 import { cutShort, endsInPass, leavesSkip, stopsAtEnding } from './last-pass.ts';
@@ -318,6 +319,7 @@ interface Passes {
 function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boolean {
   if (hands.standing && endsWithItsChain(hands, step)) hands.standing = false;
   passToNamed(hands, step);
+  standOnFirst(hands, step);
   const outerLimit = hands.limit;
   const told = step.times.kind === 'until' ? step.times.until : null;
   if (told?.kind === 'last') hands.stopsBefore = numberFor(hands, told.n) ?? 0;
@@ -388,6 +390,21 @@ function passToNamed(hands: Hands, { steps, times }: RepeatStep): void {
       bench.kinds.kinds[nodes.kind[edge.node[i] ?? 0] ?? 0]?.stem === stem,
   );
   if (at > hands.pos) passOver(hands, at);
+}
+
+/**
+ * "*Ch 6, sc in next sc; rep from * around, ending with ch 3, tr in first sc": the first chain stands on the
+ * stitch that the round comes back to.
+ */
+function standOnFirst(hands: Hands, { steps, ending }: RepeatStep): void {
+  const { edge } = hands;
+  const [chain] = steps;
+  const last = ending?.kind === 'with' ? ending.steps.at(-1) : undefined;
+  const loops = chain?.kind === 'chain' && (numberFor(hands, chain.n) ?? 1) >= SHORTEST_TURNED;
+  if (!loops || !edge.ring || edge.kind !== 'row' || edge.spaces > 0 || !atStart(hands)) return;
+  const closes = last?.kind === 'work' && last.stitch.stem !== 'ss' && last.place?.pick === 'first';
+  if (!closes || last.place?.nouns[0]?.kind !== 'stem' || hands.first !== null) return;
+  takeStitch(hands, 'passed');
 }
 
 /** "Sl st to centre of next lp, *ch 7, sc in next lp; rep from * around, ending with ch 7, join": to there. */

@@ -45,13 +45,16 @@ export function countFromHook(
  */
 export function inFirstChain(hands: Hands, { place, stitch, n }: WorkStep): Place | null {
   const { edge, pos, first, into, bench } = hands;
-  if (place?.pick !== 'first' || nounOf(place).kind !== 'chain' || place.n || place.of) return null;
+  const ofChain = place?.of?.pick === 'this' && nounOf(place.of).kind === 'chain';
+  const inChain = ofChain || (place !== null && nounOf(place).kind === 'chain' && !place.of);
+  if (place?.pick !== 'first' || !inChain || place.n) return null;
   if (edge.kind !== 'foundation' || edge.ring || edge.open || pos > 0 || first || into) return null;
   const stem = stitch.stem ? stemOf(stitch.stem, bench.terms) : null;
   const height = stem ? Math.floor(heightOf(stem)) : 0;
-  const many = (numberFor(hands, n) ?? 1) > 3;
+  // "Ch 4, dc in first st of ch, *ch 3, 2 dc in same place": just as high as one.
+  const many = (numberFor(hands, n) ?? 1) > 3 || (ofChain && edge.n === height + 1);
   if (stitch.shape !== 'one' || height < 2 || !many || edge.n > height + 2) return null;
-  return { ...place, pick: 'nth', nth: edge.n, fromHook: true };
+  return { ...place, pick: 'nth', nth: edge.n, of: null, fromHook: true };
 }
 
 /**

@@ -2,7 +2,7 @@
 
 import { formOf, phrasesOf } from './dictionary.ts';
 import { goesOnTo } from './goes-on.ts';
-import { isWord, kindAt, type Reader, wordAt } from './reader.ts';
+import { isWord, kindAt, type Reader, spelled, wordAt } from './reader.ts';
 import { isRepeatOrder } from './repeat-order.ts';
 import type { Run } from './run.ts';
 import { W } from './senses.ts';
@@ -51,9 +51,10 @@ function endingEnds(r: Reader, run: Run): boolean {
   if (kind === T.dash || kind === T.equals || kind === T.colon) return true;
   if (kind === T.open) {
     // "d trc (3 times over hook) in dc": how it is made stands between the stitch and its place.
-    const behind = (r.partner[r.at] ?? -1) + 1 - r.at;
+    const close = r.partner[r.at] ?? -1;
     const counts = r.kind[r.at + 1] === T.number || isWord(r, W.total, 1);
-    return run.out.length > 0 && counts && !(behind > 0 && isWord(r, W.in, behind));
+    const tells = close > 0 && r.value[close - 2] === W.over && spelled(r, close - 1) === 'hook';
+    return run.out.length > 0 && counts && !tells;
   }
   const k = kind === T.comma || isWord(r, W.and) ? 1 : 0;
   const sense = wordAt(r, k);

@@ -98,6 +98,8 @@ function placesIn(place: Place | null, size: number): number | null {
 
 function ofWork(step: WorkStep, size: number): Amount {
   const { stitch, place } = step;
+  if (step.evenly && stitch.shape === 'one' && !stitch.special)
+    return { used: null, made: step.place ? null : numberIn(step.n, size) };
   if (stitch.special || step.evenly || step.until) return OPEN;
   if (step.alsoIn.length > 0) return ofPlaces(step, size);
   if (stitch.foundation) return OPEN;

@@ -54,10 +54,14 @@ const PLAIN: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
 
 /** What is done beside the row, told in few words without a number; or what the row is called. */
 export const isBeside = (words: string): boolean =>
-  HARMLESS.test(words) || isName(words) || MADE.test(words);
+  HARMLESS.test(words) || isName(words) || MADE.test(words) || SIDE.test(words);
 
 /** "-inc made", "(an increase made)", "- decrease": what the stitches just told are. */
 const MADE = /^\W*(?:an? )?(?:inc|dec)(?:rease)?(?: (?:made|complete[d]?))?\W*$/i;
+
+/** "Working down the side of the piece", "Corner -", "First long side": where the work goes, without a number of it. */
+const SIDE =
+  /^(?!.*\b(?:each|every|both|rep\w*|inc\w*|dec\w*|instead|only|except)\b)\W*(?:(?:[a-z]+ ){0,4}(?:along|down|up|across) [a-z ]{0,40})?(?:[a-z]+ ){0,2}(?:sides?|edges?|ends?|corners?)(?: \d)?(?: (?:of|on) [a-z ]{1,30})?\W*$/i;
 
 const HARMLESS =
   /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|work(?:ing)? over (?:the )?(?:yarn )?(?:tail|end)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
@@ -71,15 +75,15 @@ const isName = (words: string): boolean => /^\([a-z -]{1,24}\)$/i.test(words) &&
 
 const NAMES = /\b(?:row|round|rnd|side)\)$/i;
 
-/** "Inc 8 sts evenly": how many is said, though not where. */
+/** "Inc 8 sts evenly", "36 sc evenly along side": how many is said, though not where. */
 const isPlainWork = (
   { evenly, n, stitch, place, alsoIn }: WorkStep,
   isPlainPlace: (place: Place) => boolean,
 ): boolean =>
-  (!evenly || (n !== null && SHAPED.has(stitch.shape))) &&
+  (!evenly || (n !== null && SPREAD.has(stitch.shape))) &&
   [place, ...alsoIn].every((each) => each === null || isPlainPlace(each));
 
-const SHAPED: ReadonlySet<string | null> = new Set(['increase', 'together']);
+const SPREAD: ReadonlySet<string | null> = new Set(['one', 'increase', 'together']);
 
 /** Work into a row named by its number leaves open what becomes of the edge. */
 const isAlongRow = ({ row, until }: Place): boolean => row === null && until?.kind !== 'length';

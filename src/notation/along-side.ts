@@ -24,7 +24,7 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   const sense = wordAt(r);
   if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
     return false;
-  if (endsOfRows(r) || alongPiece(r) || eachOfSides(r)) return true;
+  if (endsOfRows(r) || alongPiece(r) || eachOfSides(r) || allSides(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k) && !isShortEnd(r, k)) k++;
   if (k === 5 || (ofChain && isOther(r, k - 1)) || isSpaceOfSide(r, k)) return false;
@@ -65,6 +65,22 @@ function eachOfSides(r: Reader): boolean {
   return true;
 }
 
+/** "on four sides", "on the remaining 3 sides", "along all 4 edges" */
+function allSides(r: Reader): boolean {
+  let k = 1;
+  while (
+    isWord(r, W.all, k) ||
+    isWord(r, W.the, k) ||
+    isWord(r, W.remaining, k) ||
+    isWord(r, W.other, k)
+  )
+    k++;
+  if (kindAt(r, k) !== T.number || (r.value[r.at + k] ?? 9) > 8 || !isWord(r, W.side, k + 1))
+    return false;
+  r.at += k + 2;
+  return true;
+}
+
 const ITS = wordsOf('its these');
 
 /** Sides and ends; or a piece by its name behind "up" and "along". */
@@ -86,6 +102,17 @@ function alongPiece(r: Reader): boolean {
   if (kindAt(r, k) !== T.word || wordAt(r, k) !== 0 || !clauseEnds(r, k + 1)) return false;
   r.at += k + 1;
   return true;
+}
+
+/** Words of "1 round of" before "sc around edge", where a side or an edge is spoken of; 0: no such words. */
+export function oneRowAlong(r: Reader): number {
+  if (!isHinted(r, SIDE) || kindAt(r) !== T.number || r.value[r.at] !== 1) return 0;
+  if (!isWord(r, W.row, 1) && !isWord(r, W.round, 1)) return 0;
+  const k = isWord(r, W.of, 2) ? 3 : 2;
+  if (!mayBeStitch(wordAt(r, k)) || isWord(r, W.st, k)) return 0;
+  const along = wordAt(r, k + 1);
+  const isWay = along === W.around || along === W.along || along === W.across || along === W.up;
+  return isWay || along === W.evenly || along === W.on ? k : 0;
 }
 
 /** "sc edge around cloth", "sc border along next 3 sides": stitches along the edges of the piece. */
@@ -150,12 +177,22 @@ function ofPiece(r: Reader, ahead: number): number {
   return kindAt(r, k) === T.word && (sense === 0 || sense === PROSE) ? k + 1 : 0;
 }
 
+/** "sc around entire edge", "sc around the outer edges of the cloth": along all sides there are. */
+export const aroundAll = (r: Reader): boolean =>
+  isHinted(r, SIDE) &&
+  isWord(r, W.around) &&
+  (isOneOf(r, WHOLE, 1) || (isWord(r, W.the, 1) && isOneOf(r, WHOLE, 2))) &&
+  aroundIt(r);
+
+const WHOLE = wordsOf('entire outer outside whole');
+
 /** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
 export function aroundIt(r: Reader): boolean {
   if (!isHinted(r, SIDE)) return false;
   if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
   let k = 1;
-  while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k)) k++;
+  while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k) || isOneOf(r, WHOLE, k))
+    k++;
   // "around all 4 sides"
   if (kindAt(r, k) === T.number) k++;
   if (!isWord(r, W.side, k)) return false;
@@ -173,6 +210,7 @@ export function aroundIt(r: Reader): boolean {
 
 const saysWhichSide = (r: Reader, ahead: number): boolean =>
   SIDE_WORDS.has(wordAt(r, ahead)) ||
+  kindAt(r, ahead) === T.ordinal ||
   (kindAt(r, ahead) === T.word &&
     /^(short|long|top|bottom|left|cast|lower|upper|outer|inner|neck|raw)$/.test(
       spelled(r, r.at + ahead),
@@ -189,4 +227,6 @@ const SIDE_WORDS: SenseSet = new SenseSet([
   W.on,
   W.front,
   W.back,
+  W.last,
+  W.remaining,
 ]);

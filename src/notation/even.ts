@@ -1,5 +1,6 @@
 /** "Work even", "no change", "continue in pattern", "straight", with or without "for 10 rows". */
 
+import { oneRowAlong } from './along-side.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
 import { readPlace } from './place.ts';
@@ -102,7 +103,11 @@ function numberInSentence(r: Reader): boolean {
 /** "32 rows of sc", "7 more rnds of 30 sc": so many rows of one stitch; `null`: none of the kind. */
 export function readRowsOf(r: Reader): EvenStep | null {
   const start = r.at;
-  eatWord(r, W.work);
+  // "Work 1 round of sc around the edge": along the sides of the piece, and no row of it.
+  if (eatWord(r, W.work) && oneRowAlong(r) > 0) {
+    r.at = start;
+    return null;
+  }
   const n = readNumbers(r);
   eatWord(r, W.more);
   const rows = n !== null && (eatWord(r, W.row) || eatWord(r, W.round));

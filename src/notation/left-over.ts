@@ -1,7 +1,19 @@
 /** Words that begin no step: talk, where they are such as rows have none of, or unread. */
 
 import { mayBeStitch, PROSE, type SenseId } from './dictionary.ts';
-import { clauseEnds, isWord, kindAt, onNewLine, type Reader, spelled, wordAt } from './reader.ts';
+import { hintOf, isHinted } from './hints.ts';
+import {
+  clauseEnds,
+  isOneOf,
+  isWord,
+  kindAt,
+  onNewLine,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
+import { rowEndWords } from './row-ends.ts';
 import { putWords, type Run } from './run.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
@@ -11,6 +23,8 @@ import { FIRST, T } from './tokens.ts';
 export function leftOver(r: Reader, run: Run): void {
   const start = r.at;
   if (passHeading(r, run)) return putWords(r, run, start, 'remark');
+  if (isHinted(r, SIDES) && (passSideName(r) || passWay(r)))
+    return putWords(r, run, start, 'remark');
   let known = isKnown(r);
   r.at++;
   // "12 sc on the second leg = 24 sc": the count is none of the words before its sign.
@@ -50,6 +64,44 @@ function passHeading(r: Reader, run: Run): boolean {
   }
   return false;
 }
+
+/** "First long side - turn …", "Corner: (sc, ch 2, sc)": what the work behind it goes along. */
+function passSideName(r: Reader): boolean {
+  let k = 0;
+  while (k < 4 && (kindAt(r, k) === T.ordinal || isOneOf(r, WHICH, k))) k++;
+  if (!isWord(r, W.side, k) && !isWord(r, W.corner, k)) return false;
+  k++;
+  if (kindAt(r, k) === T.number) k++;
+  const dash = kindAt(r, k) === T.dash && kindAt(r, k + 1) !== T.number;
+  if (!dash && kindAt(r, k) !== T.colon) return false;
+  r.at += dash ? k + 1 : k;
+  return true;
+}
+
+/** "Now work along the left edge:", "Rotate to work down the side of the piece": where the work behind it goes. */
+function passWay(r: Reader): boolean {
+  let way = false;
+  let side = false;
+  let k = 0;
+  for (; k < 14 && !clauseEnds(r, k); k++) {
+    if (kindAt(r, k) === T.ordinal) continue;
+    if (kindAt(r, k) !== T.word || mayBeStitch(wordAt(r, k)) || isWord(r, W.ch, k)) return false;
+    way ||= WAYS.has(wordAt(r, k)) || isOneOf(r, DOWN, k);
+    side ||= way && (isWord(r, W.side, k) || rowEndWords(r, k) > 0);
+  }
+  if (!side || !(isWord(r, W.work) || isWord(r, W.working) || isOneOf(r, MOVES))) return false;
+  if (kindAt(r, k) === T.end) return false;
+  r.at += k;
+  return true;
+}
+
+const SIDES = hintOf([W.side, W.corner, W.row_end, W.end]);
+const WHICH = wordsOf(
+  'first second third fourth next last other opposite long short top bottom left right',
+);
+const WAYS: SenseSet = new SenseSet([W.along, W.up, W.across]);
+const DOWN = wordsOf('down');
+const MOVES = wordsOf('rotate pivot go continue move now turn');
 
 /**
  * A sentence of its own behind the work, of several words and none of them notation: talk. One word,

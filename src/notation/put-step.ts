@@ -15,7 +15,7 @@ import { W } from './senses.ts';
 import { sentenceTimes } from './sentence-repeat.ts';
 import { STAR, starRole } from './star.ts';
 import { T } from './tokens.ts';
-import type { Step, WorkStep } from './tree.ts';
+import type { Place, Step, WorkStep } from './tree.ts';
 import { readYarnName } from './yarn-name.ts';
 
 export function putStep(r: Reader, run: Run, step: Step | null): void {
@@ -68,7 +68,7 @@ function otherSideBehind(r: Reader, work: WorkStep): Step | null {
 
 /** "sc in the bottom of next 21 ch": the same turn to the chain's other side, said by its loops. */
 function bottomOfChains(work: WorkStep): Step[] | null {
-  const chains = work.place?.pick === 'same' ? work.place.of : null;
+  const chains = work.place?.pick === 'same' ? work.place.of : eachLoopOf(work.place);
   const many = chains?.pick === 'each' || (chains?.n?.values[0] ?? 1) > 1;
   if (!many || chains?.nouns[0]?.kind !== 'chain') return null;
   const span = { from: work.from, to: work.to };
@@ -77,6 +77,17 @@ function bottomOfChains(work: WorkStep): Step[] | null {
     { ...work, place: chains },
   ];
 }
+
+/** "sc in each remaining loop of foundation ch": one for each chain. */
+function eachLoopOf(place: Place | null): Place | null {
+  const [noun] = place?.nouns ?? [];
+  if (place?.pick !== 'each' || place.n || noun?.kind !== 'space' || noun.chains) return null;
+  const chain = place.of?.nouns[0];
+  const isFoundation = chain?.kind === 'chain' && FOUNDATION.test(chain.word);
+  return isFoundation ? { ...place, nouns: place.of?.nouns ?? [], of: null } : null;
+}
+
+const FOUNDATION = /^(?:foundation|beginning|starting|base)$/;
 
 /** The stitches that go there: as many as are said, before the name or of the chains. */
 function sideWork(r: Reader, work: WorkStep): WorkStep {

@@ -170,6 +170,10 @@ const always: Rule = () => true;
 const leadsYarn: Rule = (r) =>
   isWord(r, W.the, 1) || isWord(r, W.color, 1) || /^(it|them|up)$/.test(spelled(r, r.at + 1));
 
+/** "Sc around, with 3 sc in each corner", "using 2 sc in corners": work, and no remark. */
+const givesWork: Rule = (r) =>
+  kindAt(r, 1) === T.number && mayBeStitch(wordAt(r, 2)) && isWord(r, W.in, 3);
+
 /** What more must stand behind a word that opens a remark; a later line wins. */
 const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ...OPENERS.map((word): [string, Rule] => [word, always]),
@@ -194,6 +198,8 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ],
   ['fasten', (r) => isWord(r, W.the, 1) || isProse(r, 1)],
   ['working', tellsHow],
+  ['with', (r) => !givesWork(r)],
+  ['using', (r) => !givesWork(r)],
   ['work', tellsLastOf],
   ['making', (r) => tellsHow(r) || makesCorner(r)],
   ['starting', (r) => tellsWhere(r) || startsInColour(r)],

@@ -3,10 +3,11 @@ import { endsInS, isWord, kindAt, type Reader } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 
-/** Words from the reader on that name row ends by the noun: "row end", "rowends"; or 0. */
+/** Words from the reader on that name row ends by the noun: "row end", "rowends", "row edges"; or 0. */
 export function rowEndWords(r: Reader, ahead = 0): number {
   if (isWord(r, W.row_end, ahead)) return 1;
-  return isWord(r, W.row, ahead) && isWord(r, W.end, ahead + 1) ? 2 : 0;
+  if (!isWord(r, W.row, ahead)) return 0;
+  return isWord(r, W.end, ahead + 1) || isWord(r, W.side, ahead + 1) ? 2 : 0;
 }
 
 /** Whether row ends are named here as an edge: "the row ends", "ends of rows", "side of the rows". */

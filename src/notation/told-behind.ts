@@ -21,7 +21,10 @@ import { plainWork } from './work-draft.ts';
 export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
   if (isHinted(r, AFTER)) chainsAfterEach(steps, r);
-  if (isHinted(r, EVENLY)) evenlyToldBehind(steps, r);
+  if (isHinted(r, EVENLY)) {
+    evenlyToldBehind(steps, r);
+    rowsToldBehind(steps, r);
+  }
   if (isHinted(r, SIDE)) settleSides(steps, r);
   if (isHinted(r, SKIP)) skipsBehind(steps);
   startsInBracket(steps);
@@ -100,6 +103,22 @@ function spreadIncreases(steps: Step[]): void {
     steps.splice(i - 1, 2, { ...inc, stitch, until, from: all.from });
   }
 }
+
+/** "Sc evenly down the side, placing 1 sc in each row": how it is spread, and no second side. */
+function rowsToldBehind(steps: Step[], r: Reader): void {
+  for (let i = 1; i < steps.length; i++) {
+    const [side, told] = [steps[i - 1], steps[i]];
+    if (side?.kind !== 'work' || told?.kind !== 'work' || !side.evenly || side.n || side.place)
+      continue;
+    if (told.place?.nouns[0]?.kind !== 'row-end' || told.place.pick !== 'each') continue;
+    if (side.until?.kind === 'end' && AROUND.test(side.until.word)) continue;
+    if (PLACING.test(r.text.slice(r.base + side.to, r.base + told.nameFrom)))
+      steps.splice(i - 1, 1);
+  }
+}
+
+const PLACING = /^[,;\s(-]*(?:and )?(?:placing|working|putting|making)\b/i;
+const AROUND = /^(?:all )?a?round/i;
 
 /** "40 sc around the top of the cuff as evenly as possible", "…, spacing them evenly": how they are spread. */
 function evenlyToldBehind(steps: Step[], r: Reader): void {

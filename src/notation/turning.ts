@@ -26,7 +26,9 @@ export function turnsPiece(r: Reader, run: Run): 'done' | null {
       return null;
     if (kindAt(r, k) !== T.number && (kindAt(r, k) !== T.word || mayBeStitch(wordAt(r, k))))
       return null;
-    piece ||= /^(inside|clockwise|degrees?|upside|out)$/.test(spelled(r, r.at + k));
+    piece ||= /^(inside|clockwise|degrees?|upside|out|sides?|edges?|sideways)$/.test(
+      spelled(r, r.at + k),
+    );
   }
   const start = r.at;
   for (let i = start + 1; i < start + k; i++) {

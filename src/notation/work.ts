@@ -1,6 +1,6 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
 
-import { alongSide, aroundIt, edgeOf } from './along-side.ts';
+import { alongSide, aroundAll, aroundIt, edgeOf, oneRowAlong } from './along-side.ts';
 import { readAlsoIn } from './also-in.ts';
 import { aroundObject } from './around-object.ts';
 import { readCountsAs } from './counts-as.ts';
@@ -96,6 +96,7 @@ function passVerbs(r: Reader): boolean {
   // "work a row of sc around the edge"
   const one = (isWord(r, W.row) || isWord(r, W.round)) && isWord(r, W.of, 1);
   if (one && mayBeStitch(wordAt(r, 2))) r.at += 2;
+  else r.at += oneRowAlong(r);
   return evenly;
 }
 
@@ -166,6 +167,10 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     r.at++;
     return PLAIN_TERM;
   }
+  if (isHinted(r, ENDS) && onSides(r)) {
+    r.at++;
+    return PLAIN_TERM;
+  }
   if (isWord(r, W.st) && isWord(r, W.in, 1)) r.at++;
   if (!isWord(r, W.in)) return null;
   const after = r.at;
@@ -176,6 +181,20 @@ function unnamedStitch(r: Reader, n: Numbers | null): StitchTerm | null {
     return null;
   }
   return PLAIN_TERM;
+}
+
+/** "working 43 sts on each long side and 32 sts on each short side" */
+function onSides(r: Reader): boolean {
+  const along = isWord(r, W.on, 1) || isWord(r, W.along, 1) || isWord(r, W.across, 1);
+  if (!isWord(r, W.st) || !along || !isWord(r, W.each, 2)) return false;
+  if (!isWord(r, W.side, 3) && !isWord(r, W.side, 4)) return false;
+  const first = isWord(r, W.work, -2) || isWord(r, W.working, -2);
+  const other = isWord(r, W.and, -2) && kindAt(r, -3) === T.comma ? -4 : -3;
+  return (
+    first ||
+    (isWord(r, W.side, other) &&
+      isWord(r, W.st, isWord(r, W.each, other - 2) ? other - 4 : other - 3))
+  );
 }
 
 /** "Work across first 14 sc", "work across 36 tr": in the stitch of the row. */
@@ -237,7 +256,9 @@ function readBehind(r: Reader, draft: Draft): void {
   if (isWord(r, W.each) && draft.place?.n) r.at++;
   if (eatWord(r, W.evenly)) draft.evenly = true;
   const ofChain = draft.place?.nouns[0]?.kind === 'chain';
-  if (alongSide(r, ofChain) || (draft.evenly && aroundIt(r))) draft.evenly = true;
+  const side = r.at;
+  if (alongSide(r, ofChain) || aroundAll(r) || (draft.evenly && aroundIt(r)))
+    draft.evenly ||= !(draft.place?.pick === 'each' && namesTop(r, side));
   inEachRow(r, draft);
   // "33 sc evenly along to next corner"
   if (draft.evenly && isWord(r, W.along) && isWord(r, W.to, 1)) r.at++;
@@ -275,6 +296,14 @@ function allRound(r: Reader): null {
 }
 
 const ROUND_PIECE = /^around (?!.*\b(?:rows?|rounds?|rnds?)\b)/i;
+
+/** "Sc in each st along top edge": the last row's stitches; no stitches lie along a side. */
+function namesTop(r: Reader, from: number): boolean {
+  for (let i = from; i < r.at; i++) if (TOP.test(spelled(r, i))) return true;
+  return false;
+}
+
+const TOP = /^(?:top|upper)$/;
 
 const isNamedGroup = ({ stitch: { shape } }: Draft): boolean =>
   shape !== 'one' && shape !== 'increase' && shape !== 'together';
@@ -321,7 +350,7 @@ function loopOnly(r: Reader, draft: Draft): void {
 }
 
 function placeBehind(r: Reader, draft: Draft): Place | null {
-  if (alongSide(r, false) || (draft.evenly && aroundIt(r))) draft.evenly = true;
+  if (alongSide(r, false) || aroundAll(r) || (draft.evenly && aroundIt(r))) draft.evenly = true;
   inEachRow(r, draft);
   theLoop(r, draft);
   // "sl st over to ch sp", "sl st across to corner"
@@ -378,7 +407,7 @@ function passOfLoop(r: Reader): void {
 }
 
 const WALLS = wordsOf('wall walls');
-const ENDS = hintOf([W.end, W.row_end]);
+const ENDS = hintOf([W.side, W.end, W.row_end]);
 const WALL = hintOf([], 'wall walls');
 
 /** "all the way around" */

@@ -226,19 +226,24 @@ export function borderAround(
   steps: readonly Step[],
   { i, top }: Here,
 ): readonly Step[] | null {
-  const side = steps[i];
-  if (!top || side?.kind !== 'work' || side.stitch.shape !== 'one' || !goesAlong(side)) return null;
-  const behind = sidesBehind(steps, i);
+  const told = steps[i];
+  if (!top || (told?.kind !== 'work' && told?.kind !== 'repeat')) return null;
+  const behind = sidesFrom(steps, i);
+  if (!behind) return null;
   const corner = steps[behind.next];
   if (!corner || !isEachCorner(corner) || !isOnPiece(hands)) return null;
   const outline = hands.border?.outline ?? outlineOf(hands);
   if (outline && !outline.isEven) return null;
+  // "Join in any corner, 3 sc in corner, sc evenly along each side, 3 sc in each corner": three are left.
+  const left = 4 - (hands.border?.corners ?? 0);
+  if (left < 3) return null;
   const one = {
     ...corner,
     place: { ...corner.place, pick: 'this' as const, each: false, until: null },
   };
-  const sides = behind.sides ?? [side, side, side, side].map(openly);
-  const round = sides.flatMap((each): Step[] => [each, one]);
+  const round = behind.sides.flatMap((side, at): Step[] =>
+    at < left ? [...side, one] : [...side],
+  );
   return [...steps.slice(0, i), ...round, ...steps.slice(behind.next + 1)];
 }
 
@@ -253,23 +258,52 @@ function goesAlong({ place, until, evenly, n, alsoIn }: WorkStep): boolean {
   return place?.pick === 'each' && plain && (place.until?.kind === 'end' || until?.kind === 'end');
 }
 
-/** "…, working 40 sc on each long side and 30 sc on each short side": the four sides, in the order met. */
-function sidesBehind(
-  steps: readonly Step[],
-  i: number,
-): { readonly sides: readonly WorkStep[] | null; readonly next: number } {
-  const told: WorkStep[] = [];
-  let next = i + 1;
+interface Sides {
+  /** In the order met, each as it is worked. */
+  readonly sides: readonly (readonly WorkStep[])[];
+  /** The step behind them. */
+  readonly next: number;
+}
+
+/**
+ * "Sc evenly around", "…, working 40 sc on each long side and 30 sc on each short side", "…, working 1 sc in
+ * each st and 2 sc in each row end": the four sides; `null`: none are told of.
+ */
+function sidesFrom(steps: readonly Step[], i: number): Sides | null {
+  const told = steps[i];
+  const side =
+    told?.kind === 'work' && told.stitch.shape === 'one' && goesAlong(told) ? told : null;
+  const pairs: WorkStep[] = [];
+  const ends: WorkStep[] = [];
+  const along: WorkStep[] = [];
+  let next = side ? i + 1 : i;
   for (; next < steps.length; next++) {
     const step = steps[next];
-    const side = step?.kind === 'repeat' ? sideOf(step) : null;
-    if (side) told.push(side);
+    const pair = step?.kind === 'repeat' ? sideOf(step) : null;
+    if (pair) pairs.push(pair);
+    else if (side && step && isIn(step, ['row-end'])) ends.push(step);
+    else if (side && step && isIn(step, ['stitch', 'chain'])) along.push(step);
     else if (step?.kind !== 'remark') break;
   }
-  const [first, second] = told;
-  if (told.length === 2 && first && second) return { sides: [first, second, first, second], next };
-  return { sides: null, next };
+  const [first, second] = pairs;
+  const others = ends.length + along.length;
+  if (pairs.length === 2 && first && second && others === 0)
+    return { sides: [[first], [second], [first], [second]], next };
+  if (!side) return null;
+  const open = [openly(side)];
+  if (pairs.length + others === 0) return { sides: [open, open, open, open], next };
+  if (pairs.length > 0 || ends.length === 0) return null;
+  const [stitch] = along;
+  const top = stitch ? [{ ...stitch, n: null }] : open;
+  return { sides: [top, ends, top, ends], next };
 }
+
+/** "1 sc in each row end", "sc in each st". */
+const isIn = (step: Step, kinds: readonly string[]): step is WorkStep =>
+  step.kind === 'work' &&
+  step.place?.pick === 'each' &&
+  !step.place.n &&
+  kinds.includes(nounOf(step.place).kind);
 
 /** "36 sc evenly on each short side": two of them. */
 function sideOf({ steps, times }: RepeatStep): WorkStep | null {

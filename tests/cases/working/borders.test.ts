@@ -99,3 +99,37 @@ describe('stitches picked up along an edge are as many as are said', () => {
     expect(worked(text, 'Row 1')).toEqual(['Row 1 14 proven']);
   });
 });
+
+describe('how borders are told', () => {
+  it.each([
+    ['sides by their number', 'Ch 1, sc around, working 18 sts on each long side, 20 sts on each short side and 3 sc in each corner, join.', 88],
+    ['sides by pairs', 'Ch 1, 18 sc evenly across each long edge and 20 sc evenly across each short edge, with 3 sc in each corner, join.', 88],
+    ['what goes into stitches and row ends', 'Ch 1, sc evenly around, working 1 sc in each st, 2 sc in each row end and 3 sc in each corner, join.', 116],
+    ['names before the sides', 'Side 1: Ch 1, sc in first 19 sts. Corner: 3 sc in last st. Side 2 - rotate, sc in each row end. Corner - 3 sc in corner. Side 3 - sc in next 18 ch. Corner - 3 sc in corner. Side 4 - sc in each row end, 2 sc in same st as first sc, join.', 80],
+    ['the way before the work', 'Ch 1, sc in first 19 sts, 3 sc in last st. Rotate to work down the side of the piece. Work 1 sc in the end of each row, 3 sc in next corner, sc in next 18 ch, 3 sc in corner. Now work up the second side: sc in each row, 2 sc in same st as first sc, join.', 80],
+    ['stitches of the top, loops of the chain', 'Sc in each st along top edge, 3 sc in corner, sc in side of each row, 3 sc in corner, sc in each remaining loop of foundation ch, 3 sc in corner, sc along row edges, 3 sc in corner, join.', null],
+  ])('%s', (_, row, n) => {
+    const text = `${CLOTH}Rnd 1: ${row} (${n ?? 84} sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1')).toEqual([n ? `Rnd 1 ${n} proven` : 'Rnd 1 84 unchecked']);
+    if (n) expect(complaints(text.replace(`(${n} sc)`, `(${n + 3} sc)`))).toEqual(['7 count-mismatch']);
+  });
+
+  it.each([
+    'With RS facing, work 1 row of sc along the short end. (23 sc)',
+    'Sc on four sides, with 3 sc in each corner. (23 sc)',
+    'Work 1 round of sc around entire edge. (23 sc)',
+    'Sc around the outer edge of the cloth, join. (23 sc)',
+    'Sc evenly along the second side. (23 sc)',
+  ])('%s is left to the maker', (row) => {
+    const text = `${CLOTH}Rnd 1: ${row}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 23 unchecked']);
+  });
+
+  it('"placing 1 sc in each row" tells how the side is worked', () => {
+    const text = `${CLOTH}Row 1: Ch 1, do not turn, work sc evenly down side edge, placing 1 sc in each row. (16 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 16 proven']);
+  });
+});

@@ -20,15 +20,18 @@ import type { Step } from './tree.ts';
 /** "Turn the slipper inside out", "Rotate work 180 degrees": how it is held, and no turn of a row. */
 export function turnsPiece(r: Reader, run: Run): 'done' | null {
   let k = 1;
+  let way = false;
   let piece = isWord(r, W.rotate) && clauseEnds(r, 1);
   for (; !clauseEnds(r, k); k++) {
     if (kindAt(r, k) === T.number ? !/^degrees?$/.test(spelled(r, r.at + k + 1)) : false)
       return null;
     if (kindAt(r, k) !== T.number && (kindAt(r, k) !== T.word || mayBeStitch(wordAt(r, k))))
       return null;
-    piece ||= /^(inside|clockwise|degrees?|upside|out|sides?|edges?|sideways)$/.test(
-      spelled(r, r.at + k),
-    );
+    const word = spelled(r, r.at + k);
+    way ||= /^(along|down|up|across)$/.test(word);
+    piece ||= /^(inside|clockwise|degrees?|upside|out|sideways)$/.test(word);
+    // "turn to work along the side"
+    piece ||= way && /^(sides?|edges?)$/.test(word);
   }
   const start = r.at;
   for (let i = start + 1; i < start + k; i++) {

@@ -182,6 +182,25 @@ export function edgeOfPlaces(
   return finish(draft, { ring, reversed: false, kind, open: false });
 }
 
+/** One edge behind the other, as kind and direction of the second. */
+export function edgeBehind(first: Edge, second: Edge): Edge {
+  const n = first.n + second.n;
+  const join = <T extends Int32Array | Uint8Array>(into: T, a: T, b: T): T => {
+    into.set(a.subarray(0, first.n) as never, 0);
+    into.set(b.subarray(0, second.n) as never, first.n);
+    return into;
+  };
+  return {
+    ...second,
+    n,
+    node: join(new Int32Array(n), first.node, second.node),
+    run: join(new Int32Array(n), first.run, second.run),
+    type: join(new Uint8Array(n), first.type, second.type),
+    counted: first.counted + second.counted,
+    spaces: first.spaces + second.spaces,
+  };
+}
+
 /** The same ring begun at another entry. */
 export function rotated(edge: Edge, start: number): Edge {
   if (start === 0 || edge.n === 0) return edge;

@@ -218,6 +218,8 @@ export interface Aside {
   readonly pos: number;
   readonly limit: number;
   readonly back: Aside | null;
+  /** Behind its first stitch it goes on into the row, as one edge. */
+  readonly goesOn?: true;
 }
 
 /** A row that was worked: its nodes, and the edge that it was worked on. */

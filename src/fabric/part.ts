@@ -392,7 +392,8 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
   const isTalk = hands.statedStitches > 0 && task.instruction.steps.every(isRemark);
   // "Continue increasing until you have 60 sc": nobody knows how, but what they end with is said.
   const toldOnly = hands.partly && hands.statedStitches > 0;
-  const lost = toldOnly || ((hands.unread || isTalk) && task.label !== '');
+  const isRow = task.label !== '' || run.setting.part.instructions[task.index]?.behind === true;
+  const lost = toldOnly || ((hands.unread || isTalk) && isRow);
   if (isMoveless(hands, shape, attempted.result) && !lost) goOnReady(run, task, attempted.result);
   else goOn(run, task, attempted, facts);
   if (silent && facts.length === 0) return;

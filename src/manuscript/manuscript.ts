@@ -43,6 +43,8 @@ export interface PlacedInstruction extends Span {
   readonly instruction: Instruction;
   /** Words of the heading above that says for which sizes these rows are; '' for all. */
   readonly sizes: string;
+  /** An order behind a row's count, which was not understood: see `tailOf`. */
+  readonly behind: boolean;
 }
 
 /** What is worked as one piece, from its start to its fastening off. */

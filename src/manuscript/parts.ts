@@ -20,6 +20,7 @@ import {
   startsWork,
   takesUpWork,
 } from './pieces.ts';
+import { asOrder, tailOf } from './row-tails.ts';
 import { saysTerms } from './sections.ts';
 import { sizesOfHeading } from './sizes-named.ts';
 
@@ -85,7 +86,7 @@ export function partsOf(
   };
   for (const block of blocks) {
     if (block.kind === 'heading') takeHeading(all, block);
-    else if (block.kind === 'instruction') takeInstruction(all, block, read(block));
+    else if (block.kind === 'instruction') takeRow(all, block, read);
     else if (block.kind === 'prose') takeProse(all, block);
     else if (block.kind === 'copies') {
       const part = lastOf(all);
@@ -127,9 +128,24 @@ function takeHeading(all: Gathering, block: HeadingBlock): void {
   all.drafts.push(part);
 }
 
-function takeInstruction(all: Gathering, span: Span, instruction: Instruction): void {
+/** A row, and an order behind it that is not its own. */
+function takeRow(all: Gathering, { from, to }: Span, read: BlockReader['read']): void {
+  const whole = read({ from, to });
+  const tail = tailOf(all.text, { from, to }, whole, read);
+  if (tail === null) return takeInstruction(all, { from, to }, whole);
+  const end = from + all.text.slice(from, tail).trimEnd().length;
+  takeInstruction(all, { from, to: end }, read({ from, to: end }));
+  takeInstruction(all, { from: tail, to }, asOrder(all.text, tail, read({ from: tail, to })), true);
+}
+
+function takeInstruction(
+  all: Gathering,
+  { from, to }: Span,
+  instruction: Instruction,
+  behind = false,
+): void {
   all.sawWork = true;
-  const placed = { from: span.from, to: span.to, instruction, sizes: all.forSizes };
+  const placed = { from, to, instruction, sizes: all.forSizes, behind };
   const numbers = numbersOf(instruction.label);
   const part = lastOf(all);
   const isForAll = all.forSizes === '' && instruction.label?.sizes === '';

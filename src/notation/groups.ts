@@ -379,6 +379,21 @@ function closesGroup(r: Reader, run: Run, place: Place, start: number): boolean 
   return true;
 }
 
+/** "2nd ch from hook sc, sc across": the first place with no preposition, and what goes there. */
+export function placeAlone(r: Reader, run: Run): boolean {
+  if (run.end === 'list' || !isWord(r, W.ch, 1) || !isWord(r, W.from, 2)) return false;
+  const start = r.at;
+  const place = readPlace(r);
+  if (kindAt(r) === T.comma || kindAt(r) === T.colon) r.at++;
+  const steps = place?.fromHook && mayBeStitch(wordAt(r)) ? listSteps(r) : null;
+  if (!place || !steps || steps.length === 0) {
+    r.at = start;
+    return false;
+  }
+  run.out.push({ kind: 'group', steps, place, loose: false, from: fromOf(r, start), to: toOf(r) });
+  return true;
+}
+
 /** "into next ch work [1 tr, 1 ch] 6 times, 1 tr": the bracket is one item of the list. */
 function timesBehind(r: Reader): boolean {
   const close = r.partner[r.at] ?? -1;

@@ -1,5 +1,6 @@
 /** Where a stitch goes: "in next 2 sts", "around post of dc 2 rows below", "to top of beg ch-3". */
 
+import { asLoop } from './behind-chain.ts';
 import {
   behindSpace,
   chainByLength,
@@ -29,7 +30,7 @@ import { bracketedGroup, readNouns } from './nouns-of-place.ts';
 import { readPick } from './pick.ts';
 import { belowAfter } from './place-after.ts';
 import { type PlaceDraft, placeDraft } from './place-draft.ts';
-import { eatPreposition } from './preposition.ts';
+import { BEHIND, eatPreposition } from './preposition.ts';
 import {
   clauseEnds,
   eatThe,
@@ -105,6 +106,8 @@ function placeHere(r: Reader, start: number): PlaceDraft | null {
   if (posted && !picked && !named) draft.pick = 'next';
   if (draft.pick === 'this' && loopInside) draft.pick = 'next';
   if (draft.pick === 'this' && (isRowEnds(draft) || isCorners(draft))) draft.pick = 'each';
+  if (isHinted(r, BEHIND.hint) && r.at > start + 1 && isOneOf(r, BEHIND, start - r.at))
+    asLoop(r, draft);
   if (r.word[start] === W.under || isAroundChains(r, start, draft)) underChain(draft);
   // "1 sc in each next sc": in every one of them.
   if (draft.pick === 'next' && draft.each && draft.n === null && named) draft.pick = 'each';

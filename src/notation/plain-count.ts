@@ -167,7 +167,9 @@ export function plainCounts(r: Reader, run: Run): boolean {
     }
     if ((kinds[end] === T.comma || kinds[end] === T.semicolon) && !isCountComma(r, end)) break;
     if (end > start + 1 && opensOrder(r, end)) break;
-    if (end > start && onNewLine(r, end) && !unitBelow(r, end)) break;
+    // "31 tr," above "14 ch-1 sps": a column broke within the list.
+    const goesOn = kinds[end - 1] === T.comma || unitBelow(r, end);
+    if (end > start && onNewLine(r, end) && !goesOn) break;
     end++;
   }
   if (kinds[end] === T.close && run.end === 'text') return false;

@@ -1,4 +1,5 @@
 /** The word that leads to a place: "in", "into the", "around", "all in", "working in", "behind". */
+import { namesLoop } from './behind-chain.ts';
 import { isHinted } from './hints.ts';
 import {
   isOneOf,
@@ -72,10 +73,10 @@ export function isPreposition(r: Reader, ahead: number): boolean {
   );
 }
 
-/** "sl st behind next petal" */
+/** "sl st behind next petal", "sc behind the 1st chain" */
 const isBehind = (r: Reader, ahead: number): boolean =>
   kindAt(r, ahead) === T.word &&
-  (isWord(r, W.next, ahead + 1) || isWord(r, W.each, ahead + 1)) &&
-  isOneOf(r, BEHIND, ahead);
+  isOneOf(r, BEHIND, ahead) &&
+  (isWord(r, W.next, ahead + 1) || isWord(r, W.each, ahead + 1) || namesLoop(r, ahead + 1));
 
 export const BEHIND: RareWords = rareWords('behind');

@@ -45,10 +45,13 @@ export function readInstruction(
   const r = openReader(text, { from, to }, known, readRun);
   const { strange } = r;
   const read = readOpened(r);
-  return strange === 0 || lostIn(read.steps) === 0
+  return (strange === 0 && !isHinted(r, MAY_SLIP)) || lostIn(read.steps) === 0
     ? read
     : readMended(read, { text, from, to, known });
 }
+
+/** Words that are none of English, but may stand for another of the trade's: "sp" for "sk". */
+const MAY_SLIP = hintOf([W.sp]);
 
 interface Written extends Span {
   readonly text: string;

@@ -17,7 +17,7 @@ import {
   wordsOf,
 } from './reader.ts';
 import type { RepeatOrder } from './repeat-step.ts';
-import { namesBareRows } from './row-numbers.ts';
+import { namesBareRows, namesSteps } from './row-numbers.ts';
 import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { isFirst, markOf, STAR, starRole } from './star.ts';
@@ -95,6 +95,7 @@ export function isRepeatOrder(r: Reader, ahead = 0): boolean {
   // "*ch 4, sc in next loop, repeat rnd, join": around.
   if (sense === W.round && (r.depth > 0 || r.stars) && clauseEnds(r, k + 1)) return true;
   if (sense === W.row || sense === W.round || sense === W.r || sense === W.as) return false;
+  if (namesSteps(r, k)) return false;
   // "repeat and follow rounds 6 and 7"
   if (sense === W.and && isWord(r, W.next, k + 1) && isWord(r, W.round, k + 2)) return false;
   if (kindAt(r, k) === T.ordinal) return false;

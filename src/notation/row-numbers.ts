@@ -1,12 +1,15 @@
 /** Numbers of rows: "row 4", "rnds 2 and 3", "rows 4-7", "2nd to 5th rows", "R1 & R2". */
 
 import { mayBeStitch } from './dictionary.ts';
+import { isHinted } from './hints.ts';
 import {
   clauseEnds,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
+  rareWords,
   spelled,
   valueAt,
   wordAt,
@@ -18,7 +21,17 @@ import { T } from './tokens.ts';
 const LONGEST_RANGE = 2000;
 
 const isRow = (r: Reader, ahead = 0): boolean =>
-  isWord(r, W.row, ahead) || isWord(r, W.round, ahead) || isWord(r, W.r, ahead);
+  isWord(r, W.row, ahead) ||
+  isWord(r, W.round, ahead) ||
+  isWord(r, W.r, ahead) ||
+  namesSteps(r, ahead);
+
+/** "5. Repeat steps 3-4": the rows of a list whose numbers are the rows' own, as this one's is. */
+export function namesSteps(r: Reader, ahead: number): boolean {
+  if (!isHinted(r, STEPS.hint) || !isOneOf(r, STEPS, ahead)) return false;
+  return kindAt(r, ahead + 1) === T.number && /^\s*\d/.test(r.text.slice(r.base, r.base + 4));
+}
+const STEPS = rareWords('steps');
 
 /** Rows named here, or `null`, which leaves the reader where it was. */
 export function readRowNumbers(r: Reader): number[] | null {

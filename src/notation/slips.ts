@@ -42,6 +42,8 @@ export const slipsOf = (mends: Mends): Slip[] =>
 /** "I s c" for "1 s c", "2nd ch form hook". */
 function knownSlip(r: Reader, token: number, isRow: boolean): readonly string[] | null {
   if (r.word[token] === W.form) return r.word[token + 1] === W.hook ? ['from'] : null;
+  // "*sp 2 sts, dc in next st": where a step begins.
+  if (r.word[token] === W.sp) return standsForSkip(r, token) ? ['skip'] : null;
   return isRow && isScannedOne(r, token) ? ['1'] : null;
 }
 
@@ -62,8 +64,11 @@ const CHAIN = wordsOf(SCANNED_CHAIN);
 const SKIPS = wordsOf('ship skp sip kip ski');
 
 /** "Ch 3, ship 1 sc, dc in next 3 sc": a word of English where only a skip fits. */
-function isSkip(r: Reader, token: number): boolean {
-  if (!isOneOf(r, SKIPS, token - r.at)) return false;
+const isSkip = (r: Reader, token: number): boolean =>
+  isOneOf(r, SKIPS, token - r.at) && standsForSkip(r, token);
+
+/** At a step's beginning, before so many stitches. */
+function standsForSkip(r: Reader, token: number): boolean {
   const before = r.kind[token - 1];
   const opens =
     token === FIRST || (before !== T.word && before !== T.number && before !== T.ordinal);

@@ -17,7 +17,7 @@ import { shapesEnds, shapingOfRows } from './end-shaping.ts';
 import { KNIT, readEven } from './even.ts';
 import { readGoOn } from './go-on.ts';
 import { goesOnSo } from './go-on-so.ts';
-import { placeFirst } from './groups.ts';
+import { placeAlone, placeFirst } from './groups.ts';
 import { leftOver } from './left-over.ts';
 import { startsMultiple } from './multiple.ts';
 import { numberStep } from './number-step.ts';
@@ -437,5 +437,6 @@ function readPipe(r: Reader, run: Run): void {
 function ordinalStep(r: Reader, run: Run): void {
   const rows = readRowsAgain(r);
   if (rows) return putStep(r, run, rows);
+  if (placeAlone(r, run)) return;
   leftOver(r, run);
 }

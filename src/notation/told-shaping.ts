@@ -88,7 +88,9 @@ const TELLING = wordsOf('working making placing');
  */
 function everyNth(r: Reader, run: Run): boolean {
   const start = r.at;
-  const k = isWord(r, W.in, 1) ? 2 : 1;
+  // "Increase 1 st in every 3rd st"
+  const one = kindAt(r, 1) === T.number && valueAt(r, 1) === 1 && isWord(r, W.st, 2) ? 3 : 1;
+  const k = isWord(r, W.in, one) ? one + 1 : one;
   if (formOf(wordAt(r))?.shape !== 'increase' || !isWord(r, W.every, k)) return false;
   const nth =
     kindAt(r, k + 1) === T.ordinal ? valueAt(r, k + 1) : isWord(r, W.other, k + 1) ? 2 : 0;
@@ -98,7 +100,7 @@ function everyNth(r: Reader, run: Run): boolean {
   const stem = plainAround(run);
   const inc = readStitch(r);
   if (!inc) return false;
-  const name = { from: fromOf(r, start), to: toOf(r) };
+  const name = { from: fromOf(r, start), to: r.to[start] ?? 0 };
   r.at = start + round;
   const span = { from: stem?.from ?? fromOf(r, start), to: toOf(r) };
   const term = termOf({ stem: stem?.stitch.stem ?? inc.stem });

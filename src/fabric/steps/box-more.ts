@@ -5,7 +5,7 @@
  * the row before.
  */
 import { chainsOfPost, type Mesh } from '../../filet/index.ts';
-import { type ChainStep, type Place, stemOf } from '../../notation/index.ts';
+import { type ChainStep, type Place, type Step, stemOf } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
 import { chainAt, edgeOfPlaces, SPACE } from '../edge.ts';
 import { type Hands, numberFor, originFor, spanAt } from '../hands.ts';
@@ -92,8 +92,30 @@ function widens(hands: Hands, { n, place, step, row }: Start, passed: number): b
   if (!isShort || place.pick !== 'nth' || passed < 1 || passed > 2 || n <= passed) return false;
   const origin = originFor(hands, step);
   alongBase(hands, n - passed, { mesh: { post: stem, gap: 0 }, round: false, origin });
+  if (hands.aside && goesOnceAcross(row.shape.steps)) {
+    // "Ch 8, turn, sc in 2nd ch from hook, sc across": over the chain and on over the row, in one.
+    hands.aside = { ...hands.aside, goesOn: true };
+  }
   return true;
 }
+
+/** Only one of its steps goes on to an end, and no other work stands behind it: the row's own stitches are its. */
+function goesOnceAcross(steps: readonly Step[]): boolean {
+  const works = steps.filter(
+    ({ kind }) => kind === 'work' || kind === 'repeat' || kind === 'group' || kind === 'even',
+  );
+  const [last] = works.slice(-1);
+  return last !== undefined && goesAcross(last) && works.filter(goesAcross).length === 1;
+}
+
+const goesAcross = (step: Step): boolean =>
+  step.kind === 'repeat'
+    ? step.times.kind !== 'times'
+    : step.kind === 'work' &&
+      (step.until?.kind === 'end' ||
+        [step.place, ...step.alsoIn].some(
+          (place) => place?.until?.kind === 'end' || place?.pick === 'each',
+        ));
 
 /** From corner to corner: a chain for the block's base, and the chain that is its space. */
 function cornerBlock(hands: Hands, start: Start, passed: number): boolean {

@@ -9,6 +9,7 @@ import {
   type WorkStep,
 } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
+import { edgeBehind } from '../edge.ts';
 import { fact, type Hands, make, numberFor, originFor, spanAt, type Target } from '../hands.ts';
 import { kindOf } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
@@ -17,6 +18,18 @@ import { makeChains } from '../start-chain.ts';
 import { lack, takeStitch } from '../take.ts';
 import { isOnBase } from './box-more.ts';
 
+/** The first of a base made for this row; where the row is one with it, both are its edge from there on. */
+function onBase(hands: Hands): Target {
+  const target = takeStitch(hands, 'passed');
+  const { aside } = hands;
+  if (aside?.goesOn && hands.edge !== aside.edge) {
+    hands.edge = edgeBehind(hands.edge, aside.edge);
+    hands.limit = hands.edge.n;
+    hands.aside = aside.back;
+  }
+  return target;
+}
+
 /** Takes the k-th chain from the hook; the chains before it are passed, not used. */
 export function countFromHook(
   hands: Hands,
@@ -24,7 +37,7 @@ export function countFromHook(
   step: { from: number; to: number },
 ): Target {
   const nth = place.nth ?? 1;
-  if (isOnBase(hands)) return takeStitch(hands, 'passed');
+  if (isOnBase(hands)) return onBase(hands);
   // "Chain a multiple of 4": how long it is, nobody knows.
   if (nth > hands.edge.n && hands.edge.open) return lack(hands);
   if (nth > hands.edge.n) {

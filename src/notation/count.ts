@@ -51,7 +51,10 @@ export function readCounts(r: Reader, end: number): StatedCount[] | null {
     readTrail(r, counts, end);
   }
   if (counts.length === 0) r.at = start;
-  if (counts.length > 1) shareSide(r, counts);
+  if (counts.length > 1) {
+    shareSide(r, counts);
+    partEnds(r, counts);
+  }
   return counts.length > 0 ? counts : null;
 }
 
@@ -66,6 +69,18 @@ function shareSide(r: Reader, counts: StatedCount[]): void {
     if (count.unit === null && !/\S/.test(between)) counts.splice(i, 1);
   }
 }
+
+/** "5 hdc at beg, 5 hdc at end": of an end alone, where both of them are told. */
+function partEnds(r: Reader, counts: StatedCount[]): void {
+  const wordsOf = ({ from, to }: StatedCount): string => r.text.slice(r.base + from, r.base + to);
+  if (!counts.some((count) => AT_BEGINNING.test(wordsOf(count)))) return;
+  counts.forEach((count, i) => {
+    if (AT_AN_END.test(wordsOf(count))) counts[i] = { ...count, partial: true };
+  });
+}
+
+const AT_BEGINNING = /\bat (?:the )?(?:beg\w*|start)\b/i;
+const AT_AN_END = /\bat (?:the )?(?:beg\w*|start|end)\b/i;
 
 /** "total:", "you now have", "count", "for a total of", signs. */
 function skipLead(r: Reader, end: number): void {

@@ -30,10 +30,11 @@ export function countOrSign(r: Reader, run: Run): void {
   const works = mayBeStitch(wordAt(r, 1)) && isWord(r, W.in, 2) && (listed || placeAhead(r, 3));
   const worked = !works && run.out.some(isMaking) && (!run.aside || lastNumber(r));
   if (worked && (kindAt(r) === T.number || isWord(r, W.total) || isWord(r, W.you))) {
-    if (plainCounts(r, run)) return;
+    if (plainCounts(r, run)) return moreCounted(r, run);
   }
   r.at = start + 1;
-  if (worked && kindAt(r) === T.number && countsSomething(r, run, start)) return;
+  if (worked && kindAt(r) === T.number && countsSomething(r, run, start))
+    return moreCounted(r, run);
   if (worked) madeBehind(r, run);
 }
 
@@ -57,6 +58,38 @@ function countsSomething(r: Reader, run: Run, start: number): boolean {
   putWords(r, run, start, 'remark');
   return true;
 }
+
+/**
+ * "– 22 ch-1 sps, turning ch and 5 hdc at beg, 5 hdc at end", "– 5 stripes of A, and 4 stripes of C": what
+ * else is counted there. No word orders work, and the row ends with it.
+ */
+function moreCounted(r: Reader, run: Run): void {
+  const leads = kindAt(r) === T.comma || kindAt(r) === T.semicolon || isWord(r, W.and);
+  if (!leads || run.end !== 'text') return;
+  let end = r.at + 1;
+  let numbers = 0;
+  for (; r.kind[end] !== T.end && r.kind[end] !== T.stop; end++) {
+    const kind = r.kind[end]!;
+    const isMark = kind === T.comma || kind === T.semicolon || kind === T.dash;
+    if (kind === T.number) numbers++;
+    else if (kind !== T.word && !isMark) return;
+    const sense = r.word[end]!;
+    if (kind === T.word && (ORDERS_WORK.has(sense) || startsLength(r, end))) return;
+  }
+  if (numbers === 0 || (r.kind[end] === T.stop && r.kind[end + 1] !== T.end)) return;
+  const start = r.at;
+  r.at = end;
+  putWords(r, run, start, 'remark');
+}
+
+/** "ch 3", "ch-3" that is no space. */
+const startsLength = (r: Reader, token: number): boolean =>
+  r.word[token] === W.ch && r.kind[token + 1] === T.number && r.word[token + 2] !== W.sp;
+
+const ORDERS_WORK: SenseSet = new SenseSet([
+  ...[W.in, W.each, W.every, W.next, W.same, W.times, W.more, W.x, W.skip, W.turn, W.join],
+  ...[W.repeat, W.row, W.round, W.yo, W.fasten, W.work, W.around, W.across, W.last],
+]);
 
 /** Words that tell of places and of work, and name no thing that is counted. */
 const NO_THING: SenseSet = new SenseSet([

@@ -105,8 +105,16 @@ function goesOnceAcross(steps: readonly Step[]): boolean {
     ({ kind }) => kind === 'work' || kind === 'repeat' || kind === 'group' || kind === 'even',
   );
   const [last] = works.slice(-1);
-  return last !== undefined && goesAcross(last) && works.filter(goesAcross).length === 1;
+  const isOnce = last !== undefined && goesAcross(last) && works.filter(goesAcross).length === 1;
+  // "… and in each ch across": along the chain alone.
+  return isOnce && !isOfChain(last);
 }
+
+const isOfChain = (step: Step): boolean =>
+  step.kind === 'work' &&
+  [step.place, ...step.alsoIn].every(
+    (place) => place !== null && place.nouns.every(({ kind }) => kind === 'chain'),
+  );
 
 const goesAcross = (step: Step): boolean =>
   step.kind === 'repeat'

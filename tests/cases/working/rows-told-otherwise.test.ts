@@ -111,3 +111,23 @@ describe('slips and columns', () => {
     expect(complaints(text.replace('15 ch-1', '14 ch-1'))).toHaveLength(1);
   });
 });
+
+describe('what is counted behind a row in other words than stitches', () => {
+  const mesh = (count: string): string =>
+    `Ch 41.\nRow 1: Hdc in 2nd ch from hook and in each ch across. (40)\nRow 2: Ch 1, turn, hdc in first 5 sts, *ch 1, sk 1 st, hdc in next st; rep from * to last 5 sts, hdc in last 5 sts – ${count}.\n`;
+  it.each([
+    '15 ch-1 sps, 5 hdc at beg, 5 hdc at end',
+    '15 ch-1 sps, ribbing and 5 hdc at beg, 5 hdc at end',
+  ])('%s', (count) => {
+    expect(complaints(mesh(count))).toEqual([]);
+    expect(worked(mesh(count), 'Row 2')).toEqual(proven(25, 'Row 2'));
+    expect(complaints(mesh(count.replace('15', '16')))).toEqual(['3 count-mismatch']);
+  });
+  it('"5 stripes of A, and 4 stripes of B" is held against nothing', () => {
+    expect(complaints(mesh('5 stripes of A, and 4 stripes of B'))).toEqual([]);
+  });
+  it('a chain or a stitch with its place behind the count is work', () => {
+    const text = mesh('15 ch-1 sps, ch 3, 2 hdc in same st');
+    expect(made(text)).toEqual([40, 27]);
+  });
+});

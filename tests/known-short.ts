@@ -6,11 +6,7 @@
  */
 export const knownShort = {
   bareTexts: ['03-filet-tray-mat.txt'],
-  plantedFaults: [
-    '00-signs-and-references',
-    '14-shell-blanket',
-    '66-clause-per-line-motif',
-  ],
+  plantedFaults: ['00-signs-and-references', '14-shell-blanket', '66-clause-per-line-motif'],
   countsWorkedOutApart: [
     'bare/11-flat-booties.txt',
     'bare/17-thermal-potholder.txt',

@@ -29,6 +29,7 @@ import {
   signBehindName,
 } from './line-shapes.ts';
 import { startsBelow, takeCount, takeNamed } from './named-lines.ts';
+import { DIGITS, type Opening, opening, opensAs } from './opening.ts';
 import {
   addProse,
   type BlockOptions,
@@ -409,7 +410,10 @@ const HAS_COUNT = /[([]\d{1,4}(?: ?\p{L}[^()[\]]{0,16})?[)\]]/u;
 function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): boolean {
   if (open?.kind !== 'instruction' || options.layout === 'written') return false;
   // "Ch 3, … join (24 dc), my count has the ch 3." above "Ch 3, …(36 dc)"
-  const begins = /^ch(?:ain)? ?\d/i.exec(text.slice(from, from + 8))?.[0];
+  const begins =
+    (text.charCodeAt(from) | 32) === SMALL_C
+      ? /^ch(?:ain)? ?\d/i.exec(text.slice(from, from + 8))?.[0]
+      : undefined;
   if (
     begins &&
     text.startsWith(begins, open.from) &&
@@ -424,16 +428,22 @@ function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): b
   );
 }
 
+const SMALL_C = 99;
+
 /** "Ch 1, sc in each st for the next 9 rounds." below a row that is told to its end: rows of their own. */
 function tellsRows({ text, open, options }: Scan, { from, to }: Stretch): boolean {
   if (open?.kind !== 'instruction' || options.layout === 'written' || open.bare) return false;
-  if (!/[.)\]]/.test(text[open.to - 1] ?? '') || !MAY_TELL_ROWS.test(text.slice(from, from + 12)))
+  if (!'.)]'.includes(text[open.to - 1] ?? ' ') || !opensAs(MAY_TELL_ROWS, text, from, text.length))
     return false;
   const words = text.slice(from, Math.min(to, from + 200));
   return FOR_ROWS.test(words) || SHAPED_TO_COUNT.test(words);
 }
 
-const MAY_TELL_ROWS = /^(?:ch(?:ain)? ?\d|s\.?c\b|dc\b|hdc\b|\d|cont|keep )/i;
+const MAY_TELL_ROWS: Opening = opening(
+  `${DIGITS}csdhk`,
+  12,
+  /^(?:ch(?:ain)? ?\d|s\.?c\b|dc\b|hdc\b|\d|cont|keep )/i,
+);
 const FOR_ROWS =
   /^(?:ch|sc|dc|hdc|\d)[^.]*\bfor (?:the )?next \d{1,3} (?:rows|rounds|rnds)\b[^.,;]{0,20}[.)]?$/i;
 const SHAPED_TO_COUNT =

@@ -102,10 +102,13 @@ const COUNT_LINE = new RegExp(
   'i',
 );
 
-/** Only lines that begin with a sign, a figure, "you", "total", "result" or "stitch" are held against the pattern. */
+/** "You", "total", "there", "stitch" and "result": other lines of letters are not held against the pattern. */
+const OPENS_COUNT: ReadonlySet<string> = new Set(['yo', 'to', 'th', 'st', 're']);
+
 export const isCountLine = (text: string, from: number, to: number): boolean =>
   to - from <= 80 &&
-  (!isLetterCode(text.charCodeAt(from)) || 'ytsr'.includes(text[from]!.toLowerCase())) &&
+  (!isLetterCode(text.charCodeAt(from)) ||
+    OPENS_COUNT.has(text.slice(from, from + 2).toLowerCase())) &&
   COUNT_LINE.test(text.slice(from, to));
 
 /** "CH 1, turn.": with a line of its own it ends the row above, for no piece begins on so few. */
@@ -141,9 +144,12 @@ const CAPTION = new RegExp(
   'i',
 );
 
-/** Asked of short lines only, and the first letter refuses most. */
+/** Asked of short lines only, and of rows with their work behind a colon not at all. */
 export const isCaption = (text: string, from: number, to: number): boolean =>
-  to - from <= 48 && to - from > 8 && CAPTION.test(text.slice(from, to));
+  to - from <= 48 &&
+  to - from > 8 &&
+  !isColonWithin(text, from, to) &&
+  CAPTION.test(text.slice(from, to));
 
 /** "Kelp hexagon after round 2", "granny square hexagon round 3": what a picture shows, by its last words. */
 const NAMED_CAPTION =
@@ -176,19 +182,16 @@ export const isLabelAlone = (text: string, from: number, to: number): boolean =>
   return LABEL_LINE.test(line) || NAMED_LABEL_LINE.test(line);
 };
 
-/** A colon with work behind it and no bracket before it: so most rows begin. */
+/** A colon with words behind it, and words but no bracket before it: so most rows begin. */
 function isColonWithin(text: string, from: number, to: number): boolean {
-  const last = text.charCodeAt(to - 1);
-  if (last <= BLANK || last > 127) return false;
   let at = from;
-  while (at < to && !isLetterCode(text.charCodeAt(at)) && !isDigitCode(text.charCodeAt(at))) at++;
-  for (; at < to - 1; at++) {
-    const code = text.charCodeAt(at);
-    if (code === OPEN) return false;
-    if (code === COLON) return true;
-  }
-  return false;
+  while (at < to && !isWordCode(text.charCodeAt(at))) at++;
+  while (at < to && text.charCodeAt(at) !== COLON) if (text.charCodeAt(at++) === OPEN) return false;
+  while (at < to && !isWordCode(text.charCodeAt(at))) at++;
+  return at < to;
 }
+
+const isWordCode = (code: number): boolean => isLetterCode(code) || isDigitCode(code);
 
 const OPEN = 40;
 const COLON = 58;
@@ -230,8 +233,17 @@ function lastLine(words: string): string {
   return line < 0 ? words : words.slice(line + 1).replace(/^\s*[-–—]\s/, '');
 }
 
+/** The answer given last: of one row it is often asked several times. */
+const last = { text: '', from: 0, to: -1, counted: false };
+
 /** Whether the work so far ends with a stated count: what follows a count begins anew. */
 export function endsWithCount(text: string, from: number, to: number): boolean {
+  if (last.to !== to || last.from !== from || last.text !== text)
+    Object.assign(last, { text, from, to, counted: isCounted(text, from, to) });
+  return last.counted;
+}
+
+function isCounted(text: string, from: number, to: number): boolean {
   const end = lastLine(text.slice(Math.max(from, to - 50), to));
   const counted = COUNT_IN_BRACKETS.test(end) && !TIMES.test(end) && !SHAPING.test(end);
   return counted || COUNT_SENTENCE.test(end);

@@ -6,7 +6,7 @@
 import { opensPlainLabel, startsWithLabel } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
-import { endsWithCount } from './line-shapes.ts';
+import { endsWithCount, isLetterCode } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
 
 /** The text with blanks for the captions between paragraphs of one row, and the blocks with these as one. */
@@ -87,9 +87,13 @@ const PLAIN_LABEL = /^(?:r(?:nd|ound|ow)?s?) ?\d{1,3}(?: ?- ?\d{1,3})?[.:] /i;
 
 /** The number of a row's own label, "Rnd 3:" or "3rd row", and of no range. */
 function numberOf(text: string, { from, to }: Span): number | null {
+  const code = text.charCodeAt(from);
+  if (isLetterCode(code) && (code | 32) !== SMALL_R) return null;
   const found = LABEL.exec(text.slice(from, Math.min(to, from + 24)));
   return found ? Number(found[1] ?? found[2]) : null;
 }
+
+const SMALL_R = 114;
 
 const LABEL =
   /^\W{0,2}(?:r(?:nd|ound|ow|d)?\.? ?#?(\d{1,3})(?!\d| ?[-–&]\s?\d| (?:to|and) )|(\d{1,3})(?:st|nd|rd|th) r(?:nd|ound|ow)\b)/i;

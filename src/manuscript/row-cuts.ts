@@ -4,6 +4,7 @@
  */
 import { opensPlainLabel, startsWithLabel } from '../notation/index.ts';
 import { oneOf } from './one-of.ts';
+import { type Needs, needs } from './trigrams.ts';
 
 const TURNED = /\bturn(?: (?:work|the work))?\.\s+(?=(?:\d{1,3} ?)?[A-Za-z])/gi;
 
@@ -20,6 +21,9 @@ const OPENS = new RegExp(
 /** "Repeat this row 2 more times. Chain 1 …": the order is done, and another row begins. */
 const AGAIN =
   /\b(?:rep|repeat)\b[^.]{0,40}\b(?:rows?|rnds?|rounds?)\b[^.]{0,30}\b(?:times|once|twice)\.\s+(?=[A-Z])/gi;
+
+/** What stands in a text that has such rows. */
+export const OF_ROWS_BEHIND: Needs = needs('urn.', 'times.', 'once.', 'twice.');
 
 const NONE: readonly number[] = [];
 

@@ -4,9 +4,9 @@ import type { LineStarts, Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import type { Cut } from './label-cuts.ts';
 import { isLabelAlone, isWrapped } from './line-shapes.ts';
-import { rowsBehind } from './row-cuts.ts';
+import { OF_ROWS_BEHIND, rowsBehind } from './row-cuts.ts';
 import type { Section } from './sections.ts';
-import type { Trigrams } from './trigrams.ts';
+import { mayHold, type Trigrams } from './trigrams.ts';
 
 export interface BlockOptions {
   /** Line starts of the plain text. */
@@ -134,7 +134,8 @@ export function close(scan: Scan): void {
     return;
   }
   let start = from;
-  for (const next of rowsBehind(scan.text, from, to)) {
+  const behind = mayHold(scan.options.marks, OF_ROWS_BEHIND) ? rowsBehind(scan.text, from, to) : [];
+  for (const next of behind) {
     scan.blocks.push({ kind, from: start, to: inkBefore(scan.text, next) });
     start = next;
   }

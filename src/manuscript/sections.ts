@@ -76,9 +76,12 @@ export const saysTerms = (words: string): boolean =>
     words.trim(),
   );
 
+/** "How to read row 12", "Comments on round 3": no other name ends in a figure, as labels do. */
+const OF_FIGURES = /\W(?:on|to|for|about)\W/i;
+
 /** `null`: the words are not the name of such a section, and so perhaps of a part. */
 export function sectionNamed(words: string): Section | null {
-  if (words.length > 60) return null;
+  if (words.length > 60 || (/\d$/.test(words) && !OF_FIGURES.test(words))) return null;
   const name = words
     .toLowerCase()
     .replace(/[’‘]/g, "'")

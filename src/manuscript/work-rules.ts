@@ -10,7 +10,7 @@ import {
   startsWithLabel,
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
-import { endsWithCount, opensSentence } from './line-shapes.ts';
+import { endsWithCount, isDigitCode, opensSentence } from './line-shapes.ts';
 import { DIGITS, LETTERS, type Opening, opening, opensAs } from './opening.ts';
 import { goesOnAt, type Open, type Scan, type Starts } from './scan.ts';
 import { isSizesLine } from './sizes.ts';
@@ -275,10 +275,13 @@ export function goesOnSurely(scan: Scan, { from }: Span): boolean {
  */
 export function isHeldOpen({ text, open, afterBlank }: Scan, { from }: Span): boolean {
   if (open?.kind !== 'instruction' || afterBlank || open.bare) return false;
-  const end = text.slice(Math.max(open.from, open.to - 40), open.to);
-  const line = text.slice(from, from + 30);
-  if (REFERRING.test(end)) return !OPENS_ROW.test(line);
-  return /^\d{1,4}[)\]]/.test(line) && /[([][^)\]]*[,;-]$/.test(end);
+  const end = text.slice(Math.max(open.from, open.to - 8), open.to);
+  if (REFERRING.test(end)) return !OPENS_ROW.test(text.slice(from, from + 30));
+  return (
+    isDigitCode(text.charCodeAt(from)) &&
+    /^\d{1,4}[)\]]/.test(text.slice(from, from + 5)) &&
+    /[([][^)\]]*[,;-]$/.test(text.slice(Math.max(open.from, open.to - 40), open.to))
+  );
 }
 
 /** "Round 5: …" below "… in next st. Repeat": the row above ended with the word. */

@@ -7,12 +7,14 @@ import {
   eatThe,
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
   spelled,
   toOf,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
@@ -40,11 +42,13 @@ export function readBoxes(r: Reader): BoxStep | null {
   return { kind: 'boxes', n, box, edge, until, from: fromOf(r, start), to: toOf(r) };
 }
 
+const ONE_STITCH = wordsOf('st stitch');
+
 /** "Sl st over first 2 boxes", "sl st across 1 bl": boxes dropped at the row's start. */
 export function readSlippedBoxes(r: Reader): BoxStep | null {
   const start = r.at++;
   // "sl st" is one word or two.
-  if (kindAt(r) === T.word && /^st(?:itch)?$/.test(spelled(r, r.at))) r.at++;
+  if (isOneOf(r, ONE_STITCH)) r.at++;
   if (eatWord(r, W.over) || eatWord(r, W.across)) {
     eatThe(r);
     eatWord(r, W.next);

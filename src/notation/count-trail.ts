@@ -67,7 +67,7 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     // "8 sts at shoulder"
     restOfClause(r, end);
     return true;
-  } else if (!TRAILS.has(sense) && !/^completed?$/.test(spelled(r, r.at))) return false;
+  } else if (!TRAILS.has(sense) && !isOneOf(r, COMPLETE)) return false;
   r.at++;
   // "114 dc at end of row 8"
   if ((sense === W.row || sense === W.round) && kindAt(r) === T.number) r.at++;
@@ -99,6 +99,8 @@ const isPlaceOfPiece = (r: Reader): boolean =>
   /^(shoulders?|neck|neckline|armholes?|underarms?|waist|top|bottom|hem|cuff|wrist|yoke)$/.test(
     spelled(r, r.at + (isWord(r, W.the, 1) ? 2 : 1)),
   );
+
+const COMPLETE = wordsOf('complete completed');
 
 const TRAILS: SenseSet = new SenseSet([
   W.total,

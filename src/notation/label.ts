@@ -57,13 +57,18 @@ export function readLabel(r: Reader): RowLabel | null {
   afterNumbers(r, draft);
   draft.to = toOf(r);
   draft.text = labelText(r, first);
-  if (!ENDS_PLAINLY.test(draft.text)) draft.yarn = yarnSaid(draft.text, r.known.yarns);
+  if (!endsPlainly(draft.text)) draft.yarn = yarnSaid(draft.text, r.known.yarns);
   closeLabel(r, draft);
   return copyOfLabel(draft);
 }
 
 /** "Rnd 4", "Row 3 (RS)": a number or a side, and no yarn, stands last. */
-const ENDS_PLAINLY = /\d$|^(?!.*\s-)[^([–—:,]*\d [([][RW]S[)\]]$/;
+function endsPlainly(words: string): boolean {
+  const last = words.charCodeAt(words.length - 1);
+  return (last >= 48 && last <= 57) || SIDE_LAST.test(words);
+}
+
+const SIDE_LAST = /^(?!.*\s-)[^([–—:,]*\d [([][RW]S[)\]]$/;
 
 /** Bullets and the stars of bold type that lists and pages leave behind. */
 function skipBullets(r: Reader): void {

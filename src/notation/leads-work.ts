@@ -10,7 +10,7 @@ import { NO_VOCABULARY } from './vocabulary.ts';
 /** No chain and no ring is read without one of these. */
 const BEGINNINGS = hintOf([
   ...[W.ch, W.multiple, W.even, W.odd],
-  ...[W.ring, W.mr, W.mc, W.ml, W.magic, W.slip_knot, W.knot],
+  ...[W.ring, W.mr, W.mc, W.ml, W.magic, W.loop, W.slip_knot, W.knot],
 ]);
 
 /** False only where `readInstruction` finds no label, and no chain or ring among the steps. */

@@ -156,10 +156,12 @@ const DIAMETER = wordsOf(
   'diameter square across wide long tall high deep length height width circumference',
 );
 
+const SIZE_WORDS = wordsOf('size width height depth enough');
+
 /** "until you reach the size you want", "until it is wide enough", "as tall as you like" */
 const tellsSize = (r: Reader): boolean =>
   kindAt(r) === T.word &&
-  (/^(size|width|height|depth|enough)$/.test(spelled(r, r.at)) ||
+  (isOneOf(r, SIZE_WORDS) ||
     (isWord(r, W.as, -1) && /^(tall|big|large|deep|high|wide)$/.test(spelled(r, r.at))));
 
 /** "until ribbing (slightly stretched) measures": the reader stops on the closing bracket. */

@@ -3,7 +3,16 @@ import { readCountsAs } from './counts-as.ts';
 import { statedTerms } from './cues.ts';
 import { readLoop } from './loops.ts';
 import { readPlaceAfterPreposition } from './place.ts';
-import { fromOf, isWord, openReader, type Reader, spelled, wordAt } from './reader.ts';
+import {
+  fromOf,
+  isOneOf,
+  isWord,
+  openReader,
+  type Reader,
+  spelled,
+  wordAt,
+  wordsOf,
+} from './reader.ts';
 import { W } from './senses.ts';
 import { readRun } from './steps.ts';
 import { readStitch } from './stitch.ts';
@@ -146,7 +155,7 @@ function turning(r: Reader, start: number, end: number): StandingOrder | null {
   const each = find(r, turn, end, W.each, W.every, W.throughout, W.all) >= 0;
   if (negative) {
     for (let i = turn; i < end; i++)
-      if (r.kind[i] === T.word && UNLESS.test(spelled(r, i)))
+      if (isOneOf(r, UNLESS, i - r.at))
         return { kind: 'turning', turn: false, ...span(r, start, end) };
     return { kind: 'turning', turn: false, ...span(r, start, end) };
   }
@@ -173,8 +182,7 @@ function joining(r: Reader, start: number, end: number): StandingOrder | null {
 
 function isContinuous(r: Reader, start: number, end: number): boolean {
   for (let i = start; i < end; i++) {
-    if (r.kind[i] === T.word && /^continuous(ly)?$/.test(spelled(r, i)))
-      return find(r, i, end, W.round) >= 0;
+    if (isOneOf(r, CONTINUOUS, i - r.at)) return find(r, i, end, W.round) >= 0;
   }
   return false;
 }
@@ -208,13 +216,14 @@ function joinPlace(r: Reader, join: number, end: number): Place | null {
   return null;
 }
 
-const UNLESS = /^(?:unless|otherwise)$/;
+const CONTINUOUS = wordsOf('continuous continuously');
+const UNLESS = wordsOf('unless otherwise');
 
 /** "Work in back loops only throughout", "all sts are worked in BLO unless stated". */
 function loops(r: Reader, start: number, end: number): StandingOrder | null {
   let each = find(r, start, end, W.throughout, W.all, W.every) >= 0;
   for (let i = start; i < end; i++) {
-    each ||= r.kind[i] === T.word && UNLESS.test(spelled(r, i));
+    each ||= isOneOf(r, UNLESS, i - r.at);
     // "All of Rnd 4 is worked in back loops": of that one.
     if ((r.word[i] === W.row || r.word[i] === W.round) && r.kind[i + 1] === T.number) return null;
   }

@@ -112,7 +112,7 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
   else if (isWord(r, W.magic) && isWord(r, W.magic, 1) && isWord(r, W.ring, 2)) r.at += 3;
   else if (isWord(r, W.ring) && r.at > start) r.at++;
   else if (isWord(r, W.loop) && r.at > start && isFilledLoop(r)) r.at++;
-  else if (/^(sl|slip)$/.test(word(r)) && isWord(r, W.knot, 1)) r.at += 2;
+  else if (isWord(r, W.knot, 1) && /^(sl|slip)$/.test(word(r))) r.at += 2;
   else {
     r.at = start;
     return null;

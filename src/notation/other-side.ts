@@ -105,7 +105,7 @@ function isLoopsOfChain(r: Reader): boolean {
 /** "cast on edge": the foundation chain's other side. */
 function isCastOn(r: Reader): boolean {
   const k = kindAt(r, 1) === T.dash ? 2 : 1;
-  return word(r) === 'cast' && isWord(r, W.on, k) && /^edges?$/.test(spelled(r, r.at + k + 1));
+  return isWord(r, W.on, k) && word(r) === 'cast' && /^edges?$/.test(spelled(r, r.at + k + 1));
 }
 
 const behindYarn = (r: Reader): boolean => isWord(r, W.to, -1) && spelled(r, r.at - 2) === 'yarn';

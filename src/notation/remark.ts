@@ -251,7 +251,7 @@ export function remarkClause(r: Reader, run: Run): void {
   const closes = isOneOf(r, CLOSES_FLAT);
   const leadsToSide = behind || isWord(r, W.you);
   // "Don't forget to ch 1": behind these words stands an order.
-  const reminds = spelled(r, start + 1) === 'forget';
+  const reminds = isOneOf(r, FORGET, 1);
   while (
     !(reminds && isWord(r, W.to, -1)) &&
     !(closes && layersBehindAnd(r)) &&
@@ -275,6 +275,8 @@ export function remarkClause(r: Reader, run: Run): void {
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
   if ((behind || reminds) && !clauseEnds(r)) run.aside = false;
 }
+
+const FORGET = wordsOf('forget');
 
 /** Words with which a round is laid flat before it is closed. */
 const CLOSES_FLAT = wordsOf(
@@ -307,8 +309,9 @@ function passSentence(r: Reader): void {
 /** "We crochet 5 dc out of the first sc": work, told in words that are not understood. */
 function tellsWork(r: Reader, start: number): boolean {
   // "sc in 2nd ch from hok and in next 20 sts": no remark tells of the next 20 stitches.
-  if (spelled(r, start) === 'from') return worksNext(r, start);
-  if (!/^(?:(?:we|you|i)(?:['’]?(?:re|ll|ve|m))?|to|now|so)$/.test(spelled(r, start))) return false;
+  const ahead = start - r.at;
+  if (isOneOf(r, FROM, ahead)) return worksNext(r, start);
+  if (!isOneOf(r, TELLERS, ahead)) return false;
   let stitches = false;
   for (let i = start; i < r.at; i++) {
     const sense = r.word[i] ?? 0;
@@ -317,6 +320,11 @@ function tellsWork(r: Reader, start: number): boolean {
   }
   return stitches;
 }
+
+const FROM = wordsOf('from');
+const TELLERS = wordsOf(`
+  we were well weve wem you youre youll youve youm i ire ill ive im to now so
+`);
 
 function worksNext(r: Reader, start: number): boolean {
   for (let i = start + 1; i + 2 < r.at; i++) {
@@ -328,7 +336,7 @@ function worksNext(r: Reader, start: number): boolean {
 
 /** "1 sc in each sc, at the same time inc 3 sc evenly": the words before the shaping. */
 export function passSameTime(r: Reader): boolean {
-  if (spelled(r, r.at) !== 'at' || !isWord(r, W.the, 1)) return false;
+  if (!isWord(r, W.the, 1) || spelled(r, r.at) !== 'at') return false;
   if (spelled(r, r.at + 2) !== 'same' || spelled(r, r.at + 3) !== 'time') return false;
   const shape = formOf(wordAt(r, kindAt(r, 4) === T.comma ? 5 : 4))?.shape;
   if (shape !== 'increase' && shape !== 'together') return false;

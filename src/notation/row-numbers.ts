@@ -63,6 +63,9 @@ export function readRowNumbers(r: Reader): number[] | null {
 /** "Rows 3 and 4 form pat": what is told of rows, with the reader on the first word. */
 export function formsPattern(r: Reader): boolean {
   if (!isRow(r) || kindAt(r, 1) !== T.number) return false;
+  // So most labels end, and such a sentence has none of these signs before its verb.
+  const next = kindAt(r, 2);
+  if (next === T.colon || next === T.stop || next === T.open) return false;
   const from = r.base + fromOf(r, r.at);
   return FORM_PATTERN.test(r.text.slice(from, from + 60));
 }

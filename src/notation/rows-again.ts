@@ -148,7 +148,7 @@ function verb(r: Reader): boolean {
     if (isWord(r, W.and) && spelled(r, r.at + 1) === 'follow') r.at += 2;
     return true;
   }
-  if (spelled(r, r.at) === 'follow' && isRow(r, 1) && kindAt(r, 2) === T.number) {
+  if (kindAt(r, 2) === T.number && isRow(r, 1) && spelled(r, r.at) === 'follow') {
     r.at++;
     return true;
   }
@@ -407,9 +407,11 @@ const COLOUR_ORDER =
   /^(?:in|with) (?:(?:the|this|following) )*(?:colou?r|stripe) (?:sequence|order|pattern)\b/i;
 
 /** "making 18 rows in all", "for a total of 18 rows" behind "16 more times": what the times come to. */
+const MAKING = wordsOf('making giving');
+
 function rowsInAll(r: Reader): boolean {
   const start = r.at;
-  if (!/^(making|giving)$/.test(spelled(r, r.at))) return false;
+  if (!isOneOf(r, MAKING)) return false;
   r.at++;
   if (readNumbers(r) && isRow(r)) {
     r.at++;
@@ -515,9 +517,11 @@ function readMoreRows(r: Reader, draft: Draft): boolean {
   return true;
 }
 
+const WHICHEVER = wordsOf('whichever');
+
 /** "until you run out of yarn", "until the yarn is used up, whichever comes first": a length of its own. */
 function untilYarnEnds(r: Reader): boolean {
-  if (/^whichever$/.test(spelled(r, r.at))) {
+  if (isOneOf(r, WHICHEVER)) {
     while (kindAt(r) === T.word || kindAt(r) === T.ordinal) r.at++;
     return true;
   }

@@ -78,9 +78,9 @@ function isRow(r: Reader, label: RowLabel): boolean {
   if (TOLD.test(label.text)) return !saysWhatIs(r) && tellsWork(r, share(r));
   // "R3: = R2" has both signs.
   const closed = kindAt(r, -1) === T.colon || kindAt(r, -1) === T.equals;
-  const lettered = closed && /^r\d+(?:[-–—]r?\d+)?$/i.test(label.text);
-  const begins = /^(?:foundation|set-?up) (?:row|rnd|round)/i.test(label.text);
-  const sure = lettered || (label.word !== '' && (label.numbers.length > 0 || begins));
+  const begins = (): boolean => /^(?:foundation|set-?up) (?:row|rnd|round)/i.test(label.text);
+  const lettered = (): boolean => closed && /^r\d+(?:[-–—]r?\d+)?$/i.test(label.text);
+  const sure = (label.word !== '' && (label.numbers.length > 0 || begins())) || lettered();
   if (sure && labelReads(r, label.text)) return true;
   const capital = label.numbers.length > 0 || label.next !== null || label.word !== '';
   if (!capital) return false;
@@ -226,7 +226,7 @@ function isSaying(r: Reader): boolean {
   // "(add 1 for base chain)"
   if (kindAt(r) === T.open && /^(add|plus|multiple)$/.test(spelled(r, r.at + 1))) return true;
   // "Worked in a spiral, so do not join …": how the piece is made.
-  if (spelled(r, r.at) === 'worked' && isWord(r, W.in, 1)) {
+  if (isWord(r, W.in, 1) && spelled(r, r.at) === 'worked') {
     for (k = 2; k < 5; k++)
       if (isWord(r, W.spiral, k) || isWord(r, W.round, k) || isWord(r, W.row, k)) return true;
   }

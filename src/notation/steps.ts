@@ -160,9 +160,11 @@ const LINKS: SenseSet = new SenseSet([W.and, W.afterwards, W.now, W.or]);
 const isFirst = ({ out }: Run): boolean =>
   out.every(({ kind }) => kind === 'remark' || kind === 'yarn');
 
+const COMPLETE = wordsOf('complete');
+
 /** "…; complete a total of 12 times": the sentence before. */
 const timesTold = (r: Reader): boolean => {
-  if (spelled(r, r.at) !== 'complete') return false;
+  if (!isOneOf(r, COMPLETE)) return false;
   const k = isWord(r, W.a, 1) ? 2 : 1;
   const total = isWord(r, W.total, k) && isWord(r, W.of, k + 1) ? k + 2 : 1;
   return kindAt(r, total) === T.number && isWord(r, W.times, total + 1);

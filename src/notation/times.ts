@@ -57,12 +57,14 @@ export function readTimes(r: Reader, plainMore: false | null): Times | null {
   return null;
 }
 
-const isVerb = (r: Reader): boolean =>
-  kindAt(r) === T.word && /^(complete|work|do|make|repeated)$/.test(spelled(r, r.at));
+const VERBS = wordsOf('complete work do make repeated');
+const ORDERS = wordsOf('do work repeat');
+
+const isVerb = (r: Reader): boolean => isOneOf(r, VERBS);
 
 /** "(…) do what is in between the parenthesis 9 times" */
 function insideBrackets(r: Reader): void {
-  if (kindAt(r) !== T.word || !/^(do|work|repeat)$/.test(spelled(r, r.at))) return;
+  if (!isOneOf(r, ORDERS)) return;
   let k = 1;
   let named = false;
   for (; k < 10 && kindAt(r, k) === T.word; k++) {

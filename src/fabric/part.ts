@@ -70,6 +70,7 @@ export const newProgress = (): Progress => ({
     unreadOnKnown: false,
     supposed: null,
     groups: false,
+    sidesGuessed: false,
     chartRows: new Map(),
     side: 'RS',
   },
@@ -579,6 +580,7 @@ function goOn(run: Run, task: Task, attempted: Attempted, facts: readonly Fact[]
       !result.facts.some(({ kind }) => kind === 'not-followed'),
     supposed: null,
     groups: hasUnknownGroups(shape),
+    sidesGuessed: result.sidesGuessed,
     chartRows,
     side: result.side,
   };

@@ -40,6 +40,8 @@ export interface Before {
   readonly supposed: string | null;
   /** It has shells or V-stitches that nobody explains: how many stitches they are is a guess. */
   readonly groups: boolean;
+  /** How many stitches each side of the border beneath has is a guess, though not how many they are in all. */
+  readonly sidesGuessed: boolean;
   readonly chartRows: ReadonlyMap<string, ChartDone>;
   readonly side: 'RS' | 'WS';
 }
@@ -73,6 +75,8 @@ export interface RowResult {
   readonly joins: boolean;
   /** It went along the sides of a piece worked in rows. */
   readonly isBorder: boolean;
+  /** On how its stitches are shared among the sides of a border nothing is told. */
+  readonly sidesGuessed: boolean;
   /** Counts stated that were not compared. */
   readonly uncompared: readonly StatedCount[];
   /** How many were. */

@@ -255,6 +255,7 @@ function conclude(
     hands.facts = hands.facts.filter((f) => f.kind !== 'space-size' || f.ofStart !== 'beneath');
   if (end.before.guessed && namesGaps(shape)) leaveOpen(hands);
   if (end.before.groups) leaveWalkOpen(hands);
+  if (end.before.sidesGuessed && goesBySides(shape)) leaveOpen(hands);
   if (hands.overlaid) leaveOpen(hands);
   if (hands.partly) hands.facts = hands.facts.filter((what) => !MISFITS.has(what.kind));
   const misfit = hands.facts.some((what) => MISFITS.has(what.kind));
@@ -283,6 +284,7 @@ function conclude(
     edge: hands.edge,
     joins: (hands.pieces?.bound.size ?? 0) > 0,
     isBorder: hands.border !== null && !hands.rowEdge.ring,
+    sidesGuessed: (hands.border?.openSides ?? 0) > 1 || end.before.sidesGuessed,
   };
 }
 
@@ -292,6 +294,10 @@ function leaveOpen(hands: Hands): void {
   hands.partly = true;
   hands.loose = true;
 }
+
+/** "*Sk 2, shell in next st; rep from * to corner": how often hangs on the side. */
+const goesBySides = ({ steps }: RowShape): boolean =>
+  [...allSteps(steps)].some(({ kind }) => kind === 'repeat');
 
 /** How far the walk comes hangs on stitches of the row beneath whose number nobody told. */
 function leaveWalkOpen(hands: Hands): void {

@@ -197,13 +197,14 @@ export function aroundIt(r: Reader): boolean {
   if (kindAt(r, k) === T.number) k++;
   if (!isWord(r, W.side, k)) return false;
   const from = k;
-  while (k < from + 5 && !clauseEnds(r, k)) {
+  const ends = (): boolean => clauseEnds(r, k) || (k > from && kindAt(r, k) === T.open);
+  while (k < from + 5 && !ends()) {
     const sense = wordAt(r, k);
     const said = sense === 0 || sense === PROSE || sense === W.side || sense === W.evenly;
     if (!said && sense !== W.of && sense !== W.the) return false;
     k++;
   }
-  if (!clauseEnds(r, k)) return false;
+  if (!ends()) return false;
   r.at += k;
   return true;
 }

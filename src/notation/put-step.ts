@@ -78,13 +78,16 @@ function bottomOfChains(work: WorkStep): Step[] | null {
   ];
 }
 
-/** "sc in each remaining loop of foundation ch": one for each chain. */
+/** "sc in each remaining loop of foundation ch", "sc across unused loops of beginning chain": one for each chain. */
 function eachLoopOf(place: Place | null): Place | null {
   const [noun] = place?.nouns ?? [];
-  if (place?.pick !== 'each' || place.n || noun?.kind !== 'space' || noun.chains) return null;
+  const all = place?.pick === 'each' || (place?.pick === 'this' && noun?.plural);
+  if (!place || !all || place.n || noun?.kind !== 'space' || noun.chains) return null;
   const chain = place.of?.nouns[0];
-  const isFoundation = chain?.kind === 'chain' && FOUNDATION.test(chain.word);
-  return isFoundation ? { ...place, nouns: place.of?.nouns ?? [], of: null } : null;
+  if (!chain || chain.chains) return null;
+  const isFoundation = chain.kind === 'chain' && FOUNDATION.test(chain.word);
+  if (!isFoundation && chain.kind !== 'start-chain') return null;
+  return { ...place, pick: 'each', each: true, nouns: [{ ...chain, kind: 'chain' }], of: null };
 }
 
 const FOUNDATION = /^(?:foundation|beginning|starting|base)$/;

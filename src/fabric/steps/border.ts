@@ -76,10 +76,28 @@ export function alongRowEnds(hands: Hands): void {
   standOn(hands, edge);
 }
 
+/** "Join yarn in first ch of starting ch" where the piece was fastened off: on that chain's other side. */
+export function beginOnBottom(hands: Hands, place: Place): boolean {
+  const noun = nounOf(place.of ?? place);
+  const names = noun.kind === 'chain' || (noun.kind === 'start-chain' && place.of !== null);
+  if (!names || noun.chains || place.fromHook || !outlineOf(hands)) return false;
+  borderOf(hands);
+  return alongBottom(hands);
+}
+
+/** "14 sc along side (sc in end of 6 rows, 2 sc in end of next row)": how they are spread. */
+export const explainsSide = (before: Step | undefined, { times, steps }: RepeatStep): boolean =>
+  times.kind === 'missing' &&
+  before?.kind === 'work' &&
+  before.evenly &&
+  before.n !== null &&
+  steps.every((step) => step.kind === 'work' && nounOf(step.place).kind === 'row-end');
+
 /** The other side of the foundation chain, behind a corner or a side; false: nothing is known of one. */
 export function alongBottom(hands: Hands): boolean {
   const { border } = hands;
   if (!border?.outline) return false;
+  if (border.side === 'chain') return true;
   hands.border = { ...border, side: 'chain' };
   standOn(hands, bottomOf(hands, border.outline));
   beginSide(hands);
@@ -134,18 +152,25 @@ export function toSide(hands: Hands, step: Step | undefined): void {
   if (kind === 'row-end' && place?.pick !== 'same' && hands.border?.side !== 'ends')
     return alongRowEnds(hands);
   const { border, edge } = hands;
+  // "…, 3 sc in corner, sc across top" behind three corners: the side that is left.
+  const isRest = place === null && step.until?.kind === 'end' && !step.n && !step.evenly;
+  if (isRest && border?.side === 'corner' && border.top && border.corners > 2)
+    return alongTop(hands, border, border.top);
   if (!border || !place || place.fromHook || place.pick === 'same') return;
   if (kind === 'chain' && border.side !== 'chain') alongBottom(hands);
   else if (
     (kind === 'stitch' || kind === 'stem') &&
     (border.side === 'corner' || isUsedUp(hands))
   ) {
-    if (border.top) {
-      hands.border = { ...border, side: 'row', top: null };
-      standOn(hands, border.top);
-      beginSide(hands);
-    } else if (edge.kind !== 'foundation') alongBottom(hands);
+    if (border.top) alongTop(hands, border, border.top);
+    else if (edge.kind !== 'foundation') alongBottom(hands);
   }
+}
+
+function alongTop(hands: Hands, border: Border, top: Edge): void {
+  hands.border = { ...border, side: 'row', top: null };
+  standOn(hands, top);
+  beginSide(hands);
 }
 
 const isUsedUp = (hands: Hands): boolean => hands.edge.kind === 'into' || !hasLeft(hands);
@@ -247,14 +272,21 @@ export function borderAround(
   return [...steps.slice(0, i), ...round, ...steps.slice(behind.next + 1)];
 }
 
-const openly = (side: WorkStep): WorkStep => ({ ...side, place: null, until: null, evenly: true });
+const openly = (side: WorkStep): WorkStep => ({
+  ...side,
+  n: null,
+  place: null,
+  until: null,
+  evenly: true,
+});
 
 /** "Sc evenly around", "sc in each st around", of which nothing but corners follows. */
 function goesAlong({ place, until, evenly, n, alsoIn }: WorkStep): boolean {
-  if (n !== null || alsoIn.length > 0) return false;
+  if ((n?.values[0] ?? 1) !== 1 || alsoIn.length > 0) return false;
   if (evenly || (place === null && until?.kind === 'end')) return true;
   const noun = nounOf(place);
-  const plain = noun.kind === 'stitch' && !noun.corner && !noun.skipped;
+  const named = noun.kind === 'stitch' || noun.kind === 'stem';
+  const plain = named && !noun.corner && !noun.skipped;
   return place?.pick === 'each' && plain && (place.until?.kind === 'end' || until?.kind === 'end');
 }
 

@@ -18,6 +18,7 @@ import { takePlace } from '../place.ts';
 import { isSlip } from '../shape.ts';
 import { checkNamedChain } from '../start-chain.ts';
 import { spaceTarget } from '../take.ts';
+import { beginOnBottom } from './border.ts';
 import { closeSpace } from './close-space.ts';
 import { isOwnChain } from './own-chain.ts';
 import { firstStitchOf, kindFor } from './stitch.ts';
@@ -34,6 +35,7 @@ export function doJoin(hands: Hands, step: JoinStep, row: RowContext, here: Here
     hands.fastened = false;
     const row = step.place?.row ?? step.place?.of?.row ?? null;
     if (row !== null && beginOnRow(hands, row)) return attach(hands, step);
+    if (step.place && beginOnBottom(hands, step.place)) return attach(hands, step);
     hands.edge = unknownEdge();
     hands.pos = hands.limit = 0;
     return beginWithStitch(hands, step);

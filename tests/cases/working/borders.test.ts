@@ -133,3 +133,30 @@ describe('how borders are told', () => {
     expect(worked(text, 'Row 1')).toEqual(['Row 1 16 proven']);
   });
 });
+
+describe('sides that are told in other ways', () => {
+  const rows = (border: string): string => `${CLOTH}${border}\n`;
+  it('loops of the chain, and the side that is left', () => {
+    const text = rows('Rnd 1: Working across row ends, 2 sc in the end of each row. 3 sc in corner. Sc across unused loops of beginning chain, 3 sc in next corner, 2 sc in the end of each row, 3 sc in next corner, and sc across top and finish with 3 sc in last corner. Join with a sl st to first sc. (116 sc)\nRnd 2: Ch 1, sc in each sc around, 3 sc in each corner, join. (124 sc)');
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 116 proven', 'Rnd 2 124 proven']);
+    expect(complaints(text.replace('116 sc', '113 sc'))).toEqual(['7 count-mismatch']);
+  });
+
+  it('yarn joined to the foundation chain', () => {
+    const text = `${CLOTH.replace('\n\nBorder', ' Fasten off.\n\nLower edging')}Row 1: Join yarn with sl st in first ch of starting ch. Ch 1, sc in same ch, sc in each remaining loop of starting ch, turn. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Row 1', 'Row 2')).toEqual(['Row 1 20 proven', 'Row 2 20 proven']);
+  });
+
+  it('brackets that tell how a side is spread make nothing', () => {
+    const text = rows('Row 1: Ch 1, 18 sc along short side working in end of rows (sc in end of 7 rows, 2 sc in end of next row), turn. (18 sc)');
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 18 proven']);
+  });
+
+  it('where sides were filled in from a count, what goes by sides is not judged', () => {
+    const text = rows('Rnd 1: Sc evenly around, 3 sc in each corner, join. (120 sc)\nRnd 2: Ch 1, *sk 3 sts, (2 dc, ch 1, 2 dc) in next st; rep from * to corner, (2 dc, ch 1, 2 dc) in corner; rep around, join. (140 dc)\nRnd 3: Ch 1, sc in each dc around, join. (140 sc)');
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 140 proven']);
+  });
+});

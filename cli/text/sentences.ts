@@ -147,6 +147,14 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'not made': 'The chain of a repeat is not made again before the join.',
     },
   },
+  'bare behind a skip': {
+    tellsCustom: false,
+    readings: {
+      'one after the other':
+        'Stitches behind a skip for which no place is told go into one stitch each.',
+      'in one place': 'Stitches behind a skip for which no place is told all go into one stitch.',
+    },
+  },
   'list behind a skip': {
     tellsCustom: false,
     readings: {

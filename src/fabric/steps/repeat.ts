@@ -1,4 +1,5 @@
 /** Repeats: so many times, or to the end, or as often as the row holds. */
+
 import {
   type Ending,
   type Place,
@@ -25,6 +26,7 @@ import { hasOthers, limitOf } from '../limit.ts';
 import { type Mark, mark, restore } from '../mark.ts';
 import { ask } from '../readings.ts';
 import { noGroupAhead, passOver, seek, takeStitch } from '../take.ts';
+import { bareBehindSkip } from './bare-behind-skip.ts';
 import { beforeClosed } from './close-space.ts';
 import { beforeTopToo, throughLast } from './last.ts';
 import { cutShort, endsInPass, leavesSkip, stopsAtEnding } from './last-pass.ts';
@@ -37,7 +39,7 @@ export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: 
     row.walk(hands, flat, row, { from: here.i, top: here.top });
     return true;
   }
-  const step = lastOfEach(shellBehindSkip(hands, told));
+  const step = lastOfEach(bareBehindSkip(hands, shellBehindSkip(hands, told)));
   if (hasLostStar(step) && hands.statedStitches < 0) guessNumber(hands);
   const turned = chainBehindEnding(step, here);
   if (turned) {

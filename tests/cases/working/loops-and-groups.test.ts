@@ -406,3 +406,23 @@ describe('another stitch in the last place is one more there', () => {
     });
   }
 });
+
+describe('stitches behind a skip for which no place is told', () => {
+  const BASE = 'Ch 26.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (25 sc)\n';
+  const row = (words: string): string[] =>
+    complaints(`${BASE}Row 2: Ch 1, sc in first st, *${words}; rep from * across, turn. (25 sts)\n`);
+  it('are a shell where the sums show it: 1 + 4 x 6', () =>
+    expect(row('sk 2, 5 dc, sk 2, sc')).toEqual([]));
+  it('and else stand one in each: 1 + 4 x 6', () => expect(row('sk 2, 4 dc, ch 2')).toEqual([]));
+  it('six of them are one too many', () =>
+    expect(row('sk 2, 6 dc, sk 2, sc')).toEqual(['3 repeat-remainder']));
+  it('behind a chain they are mesh', () => {
+    const text = `${BASE}Row 2: Ch 1, sc in first st, *ch 1, sk 1, 4 dc; rep from * across, turn. (25 sts)\n`;
+    expect(conventions(text).join()).not.toContain('bare behind a skip');
+  });
+  it('"2 dc, ch 2, 2 dc" is a group of its own', () => {
+    const text =
+      'Rnd 1: Fsc 24, join.\nRnd 2: Ch 3 (counts as dc), dc, ch 2, 2 dc, {sk 3 sts, 2 dc, ch 2, 2 dc} around, join. (24)\n';
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+  });
+});

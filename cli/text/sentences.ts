@@ -155,6 +155,15 @@ const sentences: Readonly<Record<string, Sentences>> = {
       'in one place': 'Stitches behind a skip for which no place is told all go into one stitch.',
     },
   },
+  'list before same': {
+    tellsCustom: false,
+    readings: {
+      'the next place':
+        'In a list that ends "in same st" the stitches before go into the next one.',
+      'the place worked last':
+        'A list that ends "in same st" all goes into the stitch worked last.',
+    },
+  },
   'list behind a skip': {
     tellsCustom: false,
     readings: {

@@ -388,6 +388,8 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
     const words = r.text.slice(r.base + (r.from[b.start] ?? 0), r.base + toOf(r));
     if (/\bmarker\b/i.test(words)) return putWords(r, run, b.start, 'remark');
   }
+  if (b.closed && explainsOwn(run, steps) && (clauseEnds(r) || kindAt(r) === T.star))
+    return putWords(r, run, b.start, 'remark');
   // "(Make it wider if you like. The pattern is a multiple of 4.)": talk alone.
   if (steps.length > 0 && steps.every(({ kind }) => kind === 'remark') && !isTimesSign(r, r.at))
     return putWords(r, run, b.start, 'remark');
@@ -420,6 +422,18 @@ function workBracket(r: Reader, run: Run, b: Bracket): void {
     run.out.push(...steps);
   } else run.out.push(step);
   if (step.kind === 'group') alsoThere(r, run, step);
+}
+
+/** "Wave in next st [1 sc, 1 hdc, 1 dc]": behind a stitch of the list, what it is made of once more. */
+function explainsOwn({ out }: Run, steps: readonly Step[]): boolean {
+  const own = out.at(-1);
+  if (own?.kind !== 'work' || own.stitch.special === null || !own.place) return false;
+  return (
+    steps.length > 1 &&
+    steps.every(
+      (step) => step.kind === 'chain' || (step.kind === 'work' && !step.place && !step.until),
+    )
+  );
 }
 
 const joins = (step: Step): boolean =>

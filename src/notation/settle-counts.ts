@@ -29,7 +29,7 @@ function settledCounts(
   last: number,
 ): readonly StatedCount[] {
   const counts: StatedCount[] = [];
-  const running: { at: number; step: Step }[] = [];
+  const running: Step[] = [];
   const isPass = tellsPass(
     seen.map(({ count }) => count),
     steps,
@@ -42,9 +42,13 @@ function settledCounts(
       (count.unit === 'row' && !steps.slice(0, from).some(makes)) ||
       (from === 0 && isOfLabel(seen));
     if (!isPass && (closes || leads || isBeforeAgain(steps, from))) counts.push(count);
-    else running.push({ at: from, step: { kind: 'remark', from: count.from, to: count.to } });
+    else running.push({ kind: 'remark', from: count.from, to: count.to });
   }
-  for (const { at, step } of running.reverse()) steps.splice(at, 0, step);
+  // Inside a repeat a count knows its place in the repeat only: here it stands behind the whole.
+  for (const remark of running.reverse()) {
+    const behind = steps.findIndex((step) => step.from >= remark.from);
+    steps.splice(behind < 0 ? steps.length : behind, 0, remark);
+  }
   return counts;
 }
 

@@ -3,7 +3,7 @@
  * stand in one stitch together, which is the next: so do those of "skip 2, 5 dc in same st, skip 2". The
  * sums tell.
  */
-import type { Place, WorkStep } from '../../notation/index.ts';
+import type { Place, Step, WorkStep } from '../../notation/index.ts';
 import type { Here } from '../context.ts';
 import { type Hands, spanAt } from '../hands.ts';
 import { nounOf } from '../noun.ts';
@@ -25,3 +25,37 @@ export function inOneOfList(hands: Hands, step: WorkStep, place: Place, here: He
   });
   return reading === 'the place worked last' ? place : { ...place, pick: 'next' };
 }
+
+/**
+ * "1 sc in 2nd ch from hook, 1 hdc, 1 dc in same st": the hdc stands in the next, or with the dc in that of the
+ * sc. The sums tell.
+ */
+export function isInSame(hands: Hands, step: WorkStep, { steps, i }: Here): boolean {
+  const before = steps[i - 1];
+  if (!isBare(step) || hands.last === null || before?.kind !== 'work') return false;
+  if (before.place === null && !endsInSame(steps, i - 1)) return false;
+  if (!endsInSame(steps, i)) return false;
+  const reading = ask(hands.readings, {
+    doubt: 'list before same',
+    custom: 'the next place',
+    alternatives: ['the place worked last'],
+    local: true,
+    ...spanAt(hands, step),
+  });
+  return reading === 'the place worked last';
+}
+
+/** From step `i` on single stitches without a place, and then one in the same. */
+function endsInSame(steps: readonly Step[], i: number): boolean {
+  let at = i;
+  while (isBare(steps[at])) at++;
+  const end = steps[at];
+  return at > i && end?.kind === 'work' && end.place?.pick === 'same' && end.place.of === null;
+}
+
+const isBare = (step: Step | undefined): boolean =>
+  step?.kind === 'work' &&
+  step.place === null &&
+  step.until === null &&
+  !step.numberAfter &&
+  (step.n?.values ?? [1]).every((n) => n === 1);

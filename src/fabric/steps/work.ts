@@ -39,7 +39,7 @@ import { closesPicot, isOwnChain, isPicot, makePicot, workBack } from './own-cha
 import { closesPetal } from './petals.ts';
 import { onOnePiece } from './piece.ts';
 import { worksIntoRing } from './ring.ts';
-import { inOneOfList } from './same-in-list.ts';
+import { inOneOfList, isInSame } from './same-in-list.ts';
 import { kindFor, perPlace, perPlaceIn, stitches } from './stitch.ts';
 import { workTogether } from './together.ts';
 
@@ -308,13 +308,14 @@ function meansStartChain(hands: Hands, place: Place, many: number): boolean {
 const MOST_LEFT = 3;
 
 /** "5 sc", "sc 5", "6 inc" with no place: along the row, one place after the other. */
-function workAlong(hands: Hands, step: WorkStep, place: Place | null, _here: Here): void {
+function workAlong(hands: Hands, step: WorkStep, place: Place | null, here: Here): void {
   const n = numberFor(hands, step.n);
   if (n === 0 || (step.n && n === null) || place) return;
   const legs = step.stitch.shape === 'increase' ? (step.stitch.legs ?? 2) : 1;
   if (worksIntoRing(hands, step)) {
     return stitches(hands, step, ringTarget(hands), (n ?? 1) * legs);
   }
+  if (hands.last && isInSame(hands, step, here)) return stitches(hands, step, hands.last, 1);
   if (bareIncrease(hands, step, n)) {
     return stitches(hands, step, takePlace(hands, null, step), n ?? 1);
   }

@@ -185,3 +185,14 @@ describe('a stitch of the list bears a near name in the rows', () => {
     expect(complaints(text)).toEqual(['7 special-undefined', '7 count-mismatch']);
   });
 });
+
+describe('a stitch of the list told once more in brackets, and begun by a list "in same st"', () => {
+  const row = (gloss: string, count = 31): string =>
+    `Special stitches\nWave: All in the same stitch [sc, hdc, dc]\n\nCh 32.\nRow 1: 1 sc in 2nd ch from hook, 1 hdc, 1 dc in same st, *skip next 2 ch, wave in next ch${gloss}; rep from * until 3 ch remain, sk 2 ch, 1 sc in last ch. (${count})\n`;
+  it.each(['', ' [1 sc, 1 hdc, 1 dc]', ' (sc, hdc, dc)'])('wave%s: 3 x 10 + 1', (gloss) => {
+    expect(worked(row(gloss), 'Row 1')).toEqual(['Row 1 31 proven']);
+    expect(complaints(row(gloss, 33))).not.toEqual([]);
+  });
+  it('and it is said how the list was read', () =>
+    expect(conventions(row(''))).toContain('list before same: the place worked last (count)'));
+});

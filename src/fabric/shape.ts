@@ -161,7 +161,9 @@ function opensWithOwn(steps: readonly Step[], works: readonly WorkStep[]): boole
   const chain = steps.findIndex(({ kind }) => kind === 'chain');
   const next = steps.slice(chain + 1).find((step) => !isIdle(step));
   if (chain < 0 || next?.kind !== 'work' || next.stitch.special === null) return false;
-  return next.place?.pick === 'same' && worksAnother(works, next);
+  const there =
+    next.place?.pick === 'same' || (next.place === null && steps.slice(0, chain).some(isSlip));
+  return there && worksAnother(works, next);
 }
 
 /** "Ch 4, dc in same st": no chain, no skip and no group lies between. */

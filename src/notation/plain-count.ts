@@ -103,8 +103,10 @@ function madeBehind(r: Reader, run: Run): void {
   let k = 0;
   while (kindAt(r, k) === T.dash) k++;
   for (const first = k; k < first + 5; k++) {
-    if (k > first && isWord(r, W.made, k) && clauseEnds(r, k + 1)) {
-      r.at += k + 1;
+    // "-shell made-"
+    const signs = kindAt(r, k + 1) === T.dash ? 1 : 0;
+    if (k > first && isWord(r, W.made, k) && clauseEnds(r, k + 1 + signs)) {
+      r.at += k + 1 + signs;
       return putWords(r, run, start, 'remark');
     }
     if (kindAt(r, k) !== T.word && kindAt(r, k) !== T.dash) return;

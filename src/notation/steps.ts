@@ -216,7 +216,7 @@ function wordStep(r: Reader, run: Run): void {
     r.at += 2;
     return;
   }
-  if (asFollows(r)) return;
+  if (asFollows(r, run)) return;
   if (sense <= 0 || sense === PROSE) {
     if (isOneOf(r, SIMPLY) && (startsChainAhead(r) || mayBeStitch(wordAt(r, 1)))) {
       r.at++;

@@ -9,6 +9,7 @@ import {
   kindAt,
   type Reader,
   spelled,
+  toOf,
   type Words,
   wordAt,
   wordsOf,
@@ -79,12 +80,20 @@ export const tellsIncrease = (r: Reader): boolean =>
   (isWord(r, W.work, 2) || isWord(r, W.working, 2)) &&
   kindAt(r, 3) === T.number;
 
+/** Made of several stitches, which words behind the name may tell. */
+const OF_MANY: ReadonlySet<string> = new Set(['shell', 'special', 'v', 'cluster']);
+
 /** "(work) as follows": what is to be done stands behind. */
-export function asFollows(r: Reader): boolean {
+export function asFollows(r: Reader, { out }: Run): boolean {
   const k = isWord(r, W.work) || isWord(r, W.working) || isWord(r, W.continue) ? 1 : 0;
   if (!isWord(r, W.as, k) || kindAt(r, k + 1) !== T.word) return false;
   if (!/^follows?$/.test(spelled(r, r.at + k + 1))) return false;
   r.at += k + 2;
+  // "Work a shell in first shell as follows: sl st in next tr, …": named first, and worked behind.
+  const named = out.at(-1);
+  const group = named?.kind === 'work' && OF_MANY.has(named.stitch.shape);
+  if (group && k === 0 && kindAt(r) === T.colon)
+    out[out.length - 1] = { kind: 'remark', from: named.from, to: toOf(r) };
   return true;
 }
 

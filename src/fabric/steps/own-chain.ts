@@ -39,7 +39,9 @@ export const isPicot = (hands: Hands, place: Place): boolean =>
  * closes. Where chains are left and the work goes on along them, it is a leaf.
  */
 export function closesPicot(hands: Hands, { stitch, n, place }: WorkStep, here: Here): boolean {
-  const nth = place?.fromHook ? (place.nth ?? 1) : 0;
+  // "Ch 4, sc in 1st ch of ch-4": in the first of them.
+  const made = place?.of?.nouns[0] ? trailingChains(hands) : 0;
+  const nth = place?.fromHook ? (place.nth ?? 1) : made;
   if (nth < 3 || stitch.stem !== 'sc' || stitch.shape !== 'one' || n !== null) return false;
   if (hands.edge.kind !== 'row' || hands.aside) return false;
   if (nth >= trailingChains(hands)) return true;

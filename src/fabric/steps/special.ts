@@ -6,12 +6,13 @@ import { hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
 import { workStandingFirst } from '../next.ts';
 import { gapsOf, nounOf } from '../noun.ts';
 import { takePlace } from '../place.ts';
-import { firstStemOf } from '../shape.ts';
+import { firstStemOf, isSlip } from '../shape.ts';
 import { boxOf, doBoxes, isBoxWord } from './boxes.ts';
 import { countFromHook, skippedChains } from './from-hook.ts';
 import { doWork } from './work.ts';
 
-export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: Here): void {
+export function doSpecial(hands: Hands, written: WorkStep, row: RowContext, here: Here): void {
+  const step = completes(hands, written, here) ? { ...written, place: sameAs(written) } : written;
   const key = step.stitch.special ?? '';
   if (isBoxWord(key) && !step.place) {
     const { from, to, n, until } = step;
@@ -43,6 +44,33 @@ export function doSpecial(hands: Hands, step: WorkStep, row: RowContext, here: H
   });
   hands.depth--;
 }
+
+/** "Sl st in next sp, ch 3 and complete shell as before": where the hook stands. */
+function completes({ last, into }: Hands, step: WorkStep, { steps, i, top }: Here): boolean {
+  if (!top || step.place || step.until || step.n || into || !last?.space) return false;
+  const before = steps.slice(0, i).filter(({ kind }) => kind !== 'remark');
+  const leads = before.slice(0, -1).every((one) => one.kind === 'join' || isSlip(one));
+  return before.length > 1 && before.at(-1)?.kind === 'chain' && leads;
+}
+
+const sameAs = ({ from, to }: WorkStep): Place => ({
+  from,
+  to,
+  pick: 'same',
+  n: null,
+  each: false,
+  nth: null,
+  fromHook: false,
+  nouns: [],
+  joinedBy: null,
+  until: null,
+  of: null,
+  loop: null,
+  post: null,
+  rowsBelow: 0,
+  row: null,
+  all: false,
+});
 
 /** "Ch 3 and make a starting shell in same sp": its chain is made already. */
 function chainMade(hands: Hands, special: SpecialStitch, { steps, i }: Here): SpecialStitch {

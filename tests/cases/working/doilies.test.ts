@@ -325,6 +325,97 @@ Ch 8, join.
 3rd rnd: Sl st to center of next sp, sc in same sp, * ch 5, in center st of next chain make dc, ch 3 and dc; ch 5, sc in next sp. Repeat from * around. Join.
 #= 18 | 6x3 12x5
 `,
+  `Alder Mat (US terms)
+
+Ch 6, join to form a ring.
+1st Round. Ch 1, 10 sc in ring, join.
+2nd Round. *Ch 6, sc in next sc, repeat from * all around ending with ch 3, trc in first sc.
+#= 9 | 9x6 1x7
+3rd Round. *Ch 9, sc in next loop, repeat from * all around ending with ch 4, double crochet treble ([d trc] 3 times over hook) in trc.
+#= 9 | 10x9
+4th Round. *Ch 9, sc in next loop, repeat from * all around ending with ch 4, d trc (3 times over hook) in d trc.
+#= 9 | 10x9
+5th Round. *Ch 10, sc in next loop, repeat from * all around ending with ch 5, double treble crochet (dtr: thread 3 times over hook) in d trc.
+#= 9 | 10x10
+`,
+  `Fir Ring (US terms)
+
+1st Rnd: Ch 4, dc in 1st st of ch, * ch 3, 2 dc in same space, repeat from * 4 times, ch 3, join in 4th st of ch.
+#= 12 | 6x3
+`,
+  `Gorse Mat (US terms)
+
+Ch 8, join.
+Rnd 1: Ch 1, 24 sc in ring, join.
+Rnd 2: Sc in same place, *ch 3, skip 1 sc, sc in next sc. Repeat from * around, ending with ch 3, sl st in first sc.
+#= 12 | 12x3
+Rnd 3: Sl st in next ch, sc in loop, ch 7, * tr in next loop, ch 3. Repeat from * around. Join last ch 3 to 4th ch of ch-7.
+#= 12 | 12x3
+Rnd 4: Ch 4, tr in same place as sl st, * ch 3, 2 tr in next tr. Repeat from * around. Join.
+#= 24 | 12x3
+Rnd 5: Ch 4, tr in next tr, * ch 4, tr in next 2 tr. Repeat from * around. Join.
+#= 24 | 12x4
+Rnds 6 to 9 incl: Repeat 5th rnd, having ch-4 between tr-groups on 6th rnd, ch-5 on 7th rnd, ch-6 on 8th and 9th rnds.
+#= 24 | 12x6
+`,
+  `Hazel Doily (US terms)
+
+Ch 6, join with a sl st into a ring.
+1ST ROUND: Ch 4, 9 tr into ring, a sl st in top st of ch 4 at beginning of round.
+#= 10 |
+2ND ROUND: Ch 1, 1 sc in same st as last sl st, * ch 5, 1 sc in next tr; repeat from * around ending with ch 5, a sl st in first sc of round (there will be 10 chain loops in round).
+#= 10 | 10x5
+3RD ROUND: A sl st in each of next 2 sts, ch 1, 1 sc in same (ch 5) loop as last sl st, * ch 6, 1 sc in next (ch 5) loop; repeat from * around ending with ch 6, a sl st in first sc of round.
+#= 10 | 10x6
+4TH ROUND: Same as last round but ch 7 instead of ch 6.
+#= 10 | 10x7
+5TH ROUND: A sl st in each of 4 sts, ch 4, 3 tr in same st as last sl st, * ch 3, 4 tr in center st of next (ch 7) loop; repeat from * around ending with ch 3, a sl st in top st of first ch 4.
+#= 40 | 10x3
+`,
+  `Heather Doily (US terms)
+
+Ch 6, join.
+1st Round. Ch 1, 20 sc in ring, join.
+2nd Round. Ch 6, d c in next s c, * ch 3, skip 3 s c, tr c in next s c, ch 3, tr c in next s c (shell), ch 3, skip 3 s c, d c in next s c, ch 3, d c in next s c (shell), repeat from * all around ending round with ch 3, skip 3 s c, tr c in next s c, ch 3, tr c in next s c, ch 3, join in 3rd st of ch.
+#= 8 | 8x3
+3rd Round. Sl st into loop, ch 3 (counts as part of 1st cluster st), 2 cluster sts with ch 5 between in same space, * ch 1, skip 1 loop, 2 cluster sts with ch 5 between in center of next shell, repeat from * all around, ch 1, join in 3rd st of ch.
+#= 8 | 4x1 4x5
+`,
+  `Hop Scarf (US terms)
+
+Special stitches: Double V-stitch (2V-st): (Dc, ch 2, 2 dc, ch 2, dc) in indicated st or sp. Fan: 4 dc in indicated sp.
+
+Row 1 (RS): Ch 31, dc in 4th ch from hook (beg 3 sk chs count as first dc), [sk next 3 chs, 2V-st in next ch, sk next 3 chs, dc in each of next 2 chs] 3 times, turn. (8 dc, 3 2V-sts)
+#= 20 | 6x2
+Row 2: Ch 4 (counts as dc, ch 1), fan in each ch-2 sp of next 2V-st, [ch 2, fan in each ch-2 sp of next 2V-st] twice, ch 1, sk next 2 dc, dc in top of beg ch-3, turn. (2 dc, 6 fans, 2 ch-1 sps, 2 ch-2 sps)
+#= 26 | 2x1 2x2
+Row 3: Ch 3, dc in first ch-1 sp, 2V-st in sp between next 2 fans, [2 dc in next ch-2 sp, 2V-st in sp between next 2 fans] twice, dc in last ch-1 sp, dc in 3rd ch of beg ch-4, turn. (8 dc, 3 2V-sts)
+#= 20 | 6x2
+Row 4: Rep row 2.
+#= 26 | 2x1 2x2
+`,
+  `Maple Mat (US terms)
+
+Ch 8, join.
+1ST ROUND: Ch 4, 1 tr in ring, ch 2, (2 tr, ch 2) 7 times in ring, join in top of ch 4.
+#= 16 | 8x2
+2ND ROUND: Work a shell in first space as follows: A sl st in next tr, a sl st in next (ch 2) loop, ch 4, (1 tr, ch 2 and 2 tr) all in same chain loop as last sl st (first shell will always be worked this way), * ch 1, (always working shells in ch 2 loop of shells below) work a shell of (2 tr, ch 2 and 2 tr) in next ch-2 loop; repeat from * around, end with ch 1, a sl st in top st of first ch 4.
+#= 32 | 8x2 8x1
+`,
+  `Mallow Block (US terms)
+
+1st rnd: Ch 4, make 11 half dc in 3rd ch from hook. Join with sl st to top st of ch-4.
+2nd rnd: Ch 3 (to count as dc), dc in same place as joining, 2 dc in each of next 11 half dc (24 dc in all). Join to top of ch-3.
+#= 24 |
+3rd rnd: Ch 3, 2 dc in same place as sl st; * ch 4, sc in 1st ch of ch-4 (a p made); skip 2 dc, 3 dc in next dc. Repeat from * around, ending with p, join.
+#= 24 |
+`,
+  `Moss Shawl (US terms)
+
+Chain 6, join to form a ring.
+Row 1: Chain 4 (counts as first dc and ch-1), dc, ch 1, (3 dc, ch 2, 3 dc)-shell made-, ch 1, dc-ch 1-dc (V-stitch made). Ch 4, turn.
+#= 10 | 4x1 1x2
+`,
 ];
 
 it.each(PIECES.map((piece) => [piece.slice(0, piece.indexOf('\n')), piece] as const))(

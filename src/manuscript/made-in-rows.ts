@@ -87,7 +87,9 @@ export function madeInRows(
       const { index, 0: all, 1: begins = '', 2: noun = '' } = made;
       const name = `${begins ? 'beg ' : ''}${noun.toLowerCase().replace(/^v[ -]?st$/, 'v st')}`;
       // A popcorn has that name already; only the one that begins a round is made otherwise.
-      if (name === 'pc' || found.has(name) || known.specials.has(name)) continue;
+      // "(another shell made)" is whole, where the first one was begun with a chain.
+      const isWhole = isBegun(found.get(name)) && /^.{0,4}another /i.test(all);
+      if (name === 'pc' || (found.has(name) && !isWhole) || known.specials.has(name)) continue;
       tree ??= readInstruction(text, block.from, block.to, known);
       const steps = making(tree.steps, index, { begins: begins !== '', isBare });
       if (steps) found.set(name, special(name, steps, { at: block.from, to: index + all.length }));
@@ -100,6 +102,13 @@ export function madeInRows(
     }
   }
   return [...found.values()];
+}
+
+/** A lone stitch, or groups of which the first is the smaller: what a chain had begun. */
+function isBegun(one: SpecialStitch | undefined): boolean {
+  const works = (one?.steps ?? []).filter((step) => step.kind === 'work');
+  const [first, ...more] = works.map(({ n }) => n?.values[0] ?? 1);
+  return first !== undefined && more.every((n) => n > first);
 }
 
 function special(

@@ -115,7 +115,7 @@ function chainBehindEnding(step: RepeatStep, here: Here): readonly Step[] | null
 /** Passes in all; "to end" where the row decides. */
 function totalTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to end' {
   const { times } = step;
-  if (times.kind === 'until') return 'to end';
+  if (times.kind === 'until') return timesInRing(hands, times.until) ?? 'to end';
   if (times.kind === 'missing') return missingTimes(hands, step, here);
   const n = numberFor(hands, times.n) ?? 0;
   if (step.again) return n;
@@ -128,6 +128,17 @@ function totalTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to en
     ...spanAt(hands, times),
   });
   return reading === 'n more' ? n + 1 : n;
+}
+
+/**
+ * "Cluster in ring, *ch 4, cluster in ring; rep from * until 8 clusters in all are made": a ring has no end, and
+ * so the number tells how often; what stands before the star is the first of them. `null`: no number.
+ */
+function timesInRing(hands: Hands, until: Until): number | null {
+  if (until.kind !== 'end' || !until.word.startsWith('until') || !isRingOfAny(hands)) return null;
+  const n = Number(/^until (?:there are |you have )?(\d{1,3}) [a-z]/.exec(until.word)?.[1] ?? 0);
+  const first = countedSince(hands, hands.rowFrom) > 0 ? 1 : 0;
+  return n > first ? n - first : null;
 }
 
 /** No number is written: as often as the row holds, or once. */

@@ -17,6 +17,7 @@ import { type AnyNoun, gapsOf, nounOf } from './noun.ts';
 import { ask } from './readings.ts';
 import {
   countedBefore,
+  hasGroupsNamed,
   isSpace,
   lack,
   middleOf,
@@ -259,7 +260,9 @@ function takeGroup(hands: Hands, noun: AnyNoun, at: { from: number; to: number }
   });
   if (named >= 0) return takeStitchAt(hands, named);
   const group = nextGroup(hands, noun.word);
-  if (!group) return noGroupAhead(hands) ? lack(hands) : takeStitch(hands, 'passed');
+  // "Shell over next shell" where the last one is behind the hands: no stitch stands for it.
+  const none = !group && (noGroupAhead(hands) || hasGroupsNamed(hands, noun.word));
+  if (!group) return none ? lack(hands) : takeStitch(hands, 'passed');
   const middle = middleOf(hands, group);
   const target = isSpace(hands, middle) ? takeSpaceAt(hands, middle) : takeStitchAt(hands, middle);
   // A round may have begun there: the rest of the group is counted from its middle.

@@ -323,9 +323,15 @@ export function onlyBegunAhead(hands: Hands): boolean {
   const { edge, nodes, limit } = hands;
   const begun = footOfBegun(hands);
   if (begun === NOWHERE) return false;
-  for (let i = behindGroupStoodIn(hands); i < limit; i++)
+  for (let i = Math.max(behindGroupStoodIn(hands), behindSpaceStoodIn(hands)); i < limit; i++)
     if (edge.type[i] === COUNTED && firstAnchor(nodes, edge.node[i] ?? 0) !== begun) return false;
   return true;
+}
+
+/** Behind the ch-9 loop of "dc, ch 9, dc" its other dc is no group: the entry behind that. */
+function behindSpaceStoodIn({ edge, nodes, pos, last }: Hands): number {
+  const stands = last?.space === true && last.entry === pos - 1 && edge.kind === 'row';
+  return stands && isCorner(edge, nodes, pos - 1) ? groupEnd(edge, nodes, pos) : pos;
 }
 
 /** Behind "centre dc of shell" the rest of that shell is no group of its own: the entry behind it. */
@@ -377,6 +383,20 @@ export function nextGroup(hands: Hands, word = ''): { from: number; to: number }
 }
 
 const NO_RUNS: readonly number[] = [];
+
+/** Has the row beneath groups that are what the designer's own stitch of this name is told to be? */
+export function hasGroupsNamed(hands: Hands, word: string): boolean {
+  const special = word === '' ? undefined : hands.bench.specials.get(word);
+  const runs = special ? runsOf(special) : NO_RUNS;
+  if (runs.length === 0 || hands.edge.kind !== 'row') return false;
+  const { pos, last } = hands;
+  hands.pos = 0;
+  hands.last = null;
+  const found = groupFrom(hands, runs) !== null;
+  hands.pos = pos;
+  hands.last = last;
+  return found;
+}
 
 function groupFrom(hands: Hands, runs: readonly number[]): { from: number; to: number } | null {
   const { edge, nodes } = hands;

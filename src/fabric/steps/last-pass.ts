@@ -8,7 +8,7 @@ import { type Hands, numberFor, remaining, remainingSpaces, spanAt } from '../ha
 import { type Mark, mark, restore } from '../mark.ts';
 import { picotAhead } from '../next.ts';
 import { ask } from '../readings.ts';
-import { isSlip } from '../shape.ts';
+import { allSteps, isSlip } from '../shape.ts';
 import { noGroupAhead } from '../take.ts';
 
 const SHORT = 'as far as it goes';
@@ -62,7 +62,10 @@ export function cutShort(
     return namesTheLast(next) && endsOtherwise(hands, step, row);
   }
   return (
-    (madeBefore && (closesRound(hands, step, row) || meetsOpening(hands, step, row, here))) ||
+    (madeBefore &&
+      (closesRound(hands, step, row) ||
+        meetsOpening(hands, step, row, here) ||
+        endsAtOpening(hands, step, row))) ||
     stopsInPass(hands, step, row, rounds)
   );
 }
@@ -107,6 +110,60 @@ function closesRound(hands: Hands, step: RepeatStep, row: RowContext): boolean {
     ...spanAt(hands, step),
   });
   return reading === 'made' && tryOut(hands, () => row.walk(hands, before, row));
+}
+
+/**
+ * "Ch 4, 6 tr in ring, *ch 5, (tr in next tr, ch 1) 6 times, tr in next tr; rep from * around, join": what the
+ * round began with is the rest of the last pass; it is worked up to there where nothing else is left.
+ */
+function endsAtOpening(hands: Hands, step: RepeatStep, row: RowContext): boolean {
+  const begun = row.shape.firstWork?.stitch.stem;
+  if (!hands.edge.ring || row.shape.join === null || !begun) return false;
+  const works = step.steps.filter(({ kind }) => WORKS.has(kind));
+  for (let stop = works.length - 1; stop > 0; stop--) {
+    const rest = works.slice(stop);
+    if (stemOf(rest) !== begun || sizeOf(hands, rest) < FEWEST_LEFT) continue;
+    const gap = works.slice(0, stop);
+    const chain = gap.length === 1 && gap[0]?.kind === 'chain' ? gap[0] : null;
+    // Small gaps are as often left out: there the words are taken as they stand.
+    if (chain && (numberFor(hands, chain.n) ?? 1) < 3) continue;
+    const start = mark(hands);
+    if (!tryOut(hands, () => row.walk(hands, gap, row))) continue;
+    if (allTaken(hands, step) && isMade(hands, step)) return true;
+    restore(hands, start);
+  }
+  return false;
+}
+
+const isMade = (hands: Hands, step: RepeatStep): boolean =>
+  ask(hands.readings, {
+    doubt: 'closing chain',
+    custom: 'made',
+    alternatives: ['not made'],
+    local: true,
+    ...spanAt(hands, step),
+  }) === 'made';
+
+/** One stitch, or an increase, at the join is told of otherwise. */
+const FEWEST_LEFT = 3;
+
+/** Stitches that they work, and one for chains between them. */
+function sizeOf(hands: Hands, steps: readonly Step[]): number {
+  let n = 0;
+  let chains = 0;
+  for (const one of allSteps(steps)) {
+    if (one.kind === 'chain') chains = 1;
+    else if (one.kind === 'work')
+      n += one.stitch.special ? FEWEST_LEFT : (numberFor(hands, one.n) ?? 1);
+    else if (one.kind === 'repeat') n++;
+  }
+  return n + chains;
+}
+
+/** Of the first stitch that they work. */
+function stemOf(steps: readonly Step[]): string | null {
+  for (const one of allSteps(steps)) if (one.kind === 'work') return one.stitch.stem;
+  return null;
 }
 
 const slipsIntoLoop = ({ first }: Hands, { shape }: RowContext): boolean => {

@@ -416,6 +416,35 @@ Chain 6, join to form a ring.
 Row 1: Chain 4 (counts as first dc and ch-1), dc, ch 1, (3 dc, ch 2, 3 dc)-shell made-, ch 1, dc-ch 1-dc (V-stitch made). Ch 4, turn.
 #= 10 | 4x1 1x2
 `,
+  `Nettle Square (US terms)
+
+Ch 10, join.
+1st rnd: Ch 4, 11 tr in ring. Join.
+2nd rnd: Sc in same place as sl st, * ch 7, skip 1 tr, sc in next tr. Repeat from * around. Join.
+#= 6 | 6x7
+3rd rnd: Sl st in next loop, ch 3, 6 dc in same loop, * in next loop make dc, ch 9 and dc; 7 dc in next loop. Repeat from * around. Join.
+#= 27 | 3x9
+4th rnd: Sl st in next 3 dc, ch 8, dc in same place as last sl st, * in next loop make 5 dc, ch 5 and 5 dc; in center dc of next group make dc, ch 5 and dc. Repeat from * around. Join to 3rd ch of ch-8.
+#= 36 | 6x5
+5th rnd: Sl st in next loop, ch 4, 6 tr in same loop, * ch 3, 13 tr in next loop, ch 3, 7 tr in next loop. Repeat from * around. Join.
+#= 60 | 6x3
+6th rnd: Ch 5, (tr in next tr, ch 1) 5 times; tr in next tr, * ch 3, (tr in next tr, ch 1) 6 times; in next tr make tr, ch 5 and tr; (ch 1, tr in next tr) 6 times; ch 3, (tr in next tr, ch 1) 6 times; tr in next tr. Repeat from * around. Join to 4th ch of ch-5.
+#= 63 | 54x1 6x3 3x5
+`,
+  `Narcissus Square (US terms)
+
+Ch 10, join.
+1st rnd: Ch 4, holding back on hook the last loop of each tr, make 2 tr in ring, thread over and draw through all loops on hook (cluster made); * ch 5, make a 3-tr cluster in ring. Repeat from * until 8 clusters in all are made; ch 5. Join to tip of first cluster.
+#= 8 | 8x5
+2nd rnd: Sl st in next sp, ch 4, in same sp make 2-tr cluster, ch 5 and 3-tr cluster; * ch 3, 7 dc in next sp, ch 3, in next sp make cluster, ch 5 and cluster. Repeat from * around. Join.
+#= 36 | 8x3 4x5
+3rd rnd: Sl st in next sp, ch 4, in same sp make 2-tr cluster, (ch 5, 3-tr cluster) twice; * ch 3, (dc in next dc, ch 1) 6 times; dc in next dc, ch 3, skip next sp, in next sp make (cluster, ch 5) twice and cluster. Repeat from * around. Join.
+#= 40 | 24x1 8x3 8x5
+4th rnd: Sl st in next sp, ch 3, dc in same sp, ch 3, 2 dc in same sp (shell made); * ch 7, in next sp make 2 dc, ch 3 and 2 dc (another shell made); (ch 3, sc in next ch-1 sp) 6 times; ch 3, skip next sp, shell in next sp. Repeat from * around. Join.
+#= 56 | 36x3 4x7
+5th rnd: Sl st in next dc and in next sp, ch 3, in same sp make dc, ch 3 and 2 dc (shell made over shell), * ch 3, 7 tr in next ch-7 sp, ch 3, shell over next shell, ch 3, skip next sp, (sc in next loop, ch 3) 5 times; shell over next shell. Repeat from * around. Join.
+#= 80 | 40x3
+`,
 ];
 
 it.each(PIECES.map((piece) => [piece.slice(0, piece.indexOf('\n')), piece] as const))(

@@ -20,6 +20,7 @@ import {
   centreSpace,
   centreStitch,
   endOfGroupStoodIn,
+  hasGroupsNamed,
   isSpace,
   lack,
   middleOf,
@@ -430,7 +431,8 @@ function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }
   if (side >= 0) return takeStitchAt(hands, side);
   // "In center of next shell" of two stitches side by side with a loop between: that loop.
   const bare = place.of?.pick === 'next' && place.nouns.length === 0 && noun.kind === 'group';
-  if (bare && hands.edge.spaces > 0 && !nextGroup(hands))
+  const known = bare && (noGroupAhead(hands) || hasGroupsNamed(hands, noun.word));
+  if (bare && !known && hands.edge.spaces > 0 && !nextGroup(hands))
     return takeNext(hands, { ...of, nouns: [SPACE_NOUN] }, at);
   const run = centreOfRun(hands, place);
   if (run !== null) return run < 0 ? lack(hands) : takeStitchAt(hands, run);

@@ -9,8 +9,16 @@ import {
   type WorkStep,
 } from '../../notation/index.ts';
 import type { RowContext } from '../context.ts';
-import { SPACE } from '../edge.ts';
-import { atStart, countedSince, type Hands, make, originFor, remainingSpaces } from '../hands.ts';
+import { type Edge, SPACE } from '../edge.ts';
+import {
+  atStart,
+  countedSince,
+  type Hands,
+  make,
+  numberFor,
+  originFor,
+  remainingSpaces,
+} from '../hands.ts';
 import { type Kind, kindOf } from '../kinds.ts';
 import { nounOf } from '../noun.ts';
 import type { RowShape } from '../shape.ts';
@@ -95,15 +103,17 @@ const namesStitch = ({ pick, n, of, nouns }: Place): boolean =>
  * same way: the hook stands in the loop that is closed, and only the ending comes back to it. The entry at
  * which the repeat stops.
  */
-export function beforeClosed(hands: Hands, { ending }: RepeatStep): number {
+export function beforeClosed(hands: Hands, step: RepeatStep): number {
+  const { ending } = step;
   const { edge, limit, first } = hands;
+  if (!ending && beginsInClosed(hands, step)) return Math.min(limit, lastSpace(edge));
   const closing = ending?.kind === 'with' ? ending.steps.at(-1) : undefined;
   if (first !== null || !edge.ring || closing?.kind !== 'work' || !closing.place) return limit;
   const { place } = closing;
   const toStitch = namesStitch(place) || place.pick === 'first';
   if (!toStitch || closing.stitch.stem === 'ss') return limit;
   const last = edge.n - 1;
-  const at = edge.type[last] === SPACE ? last : last - 1;
+  const at = lastSpace(edge);
   const closer = closerOf(hands, at);
   if (!closer) return limit;
   // Closed with a stitch that counts: the ending goes to it by its name.
@@ -111,6 +121,23 @@ export function beforeClosed(hands: Hands, { ending }: RepeatStep): number {
   const counted = at < last && named !== null && closer.stem === stemOf(named, hands.bench.terms);
   const closed = closer.class === 'closer' || (counted && named !== 'sc');
   return closed ? Math.min(limit, at) : limit;
+}
+
+const lastSpace = ({ type, n }: Edge): number => (type[n - 1] === SPACE ? n - 1 : n - 2);
+
+/**
+ * "Ch 9, *tr in next loop, ch 5; rep from * around" from the tall stitch that closed the last loop: the chain is
+ * the tr in that loop.
+ */
+function beginsInClosed(hands: Hands, { steps }: RepeatStep): boolean {
+  const { edge, startChains, rowFrom } = hands;
+  const [work, gap, ...more] = steps;
+  const own = startChains.get(rowFrom);
+  if (!edge.ring || !own || own.n === own.height || more.length > 0) return false;
+  if (work?.kind !== 'work' || nounOf(work.place).kind !== 'space' || gap?.kind !== 'chain')
+    return false;
+  const isAlike = numberFor(hands, gap.n) === own.n - own.height;
+  return isAlike && closerOf(hands, lastSpace(edge))?.class === 'closer';
 }
 
 /** The stitch behind the chains of a space, which may close it; `null`: no space lies there. */

@@ -56,7 +56,8 @@ export function doRepeat(hands: Hands, told: RepeatStep, row: RowContext, here: 
   }
   for (let pass = 1; pass <= times; pass++) {
     const last = pass === times && (step.again || times > 1 || step.ending?.kind === 'at');
-    onePass(hands, step, row, last);
+    const own = last ? { ...step, steps: withoutLastChain(step, here) } : step;
+    onePass(hands, own, row, last);
   }
   return false;
 }
@@ -137,8 +138,28 @@ function totalTimes(hands: Hands, step: RepeatStep, here: Here): number | 'to en
 function timesInRing(hands: Hands, until: Until): number | null {
   if (until.kind !== 'end' || !until.word.startsWith('until') || !isRingOfAny(hands)) return null;
   const n = Number(/^until (?:there are |you have )?(\d{1,3}) [a-z]/.exec(until.word)?.[1] ?? 0);
-  const first = countedSince(hands, hands.rowFrom) > 0 ? 1 : 0;
+  const first = beginsWithStitch(hands) ? 1 : 0;
   return n > first ? n - first : null;
+}
+
+/** Has the row made a stitch, and not only the chain that opens it? */
+function beginsWithStitch({ nodes, rowFrom, bench }: Hands): boolean {
+  for (let id = rowFrom; id < nodes.n; id++) {
+    const kind = bench.kinds.kinds[nodes.kind[id] ?? 0];
+    if (kind?.counted && kind.class !== 'start') return true;
+  }
+  return false;
+}
+
+/**
+ * "*Tr in ring, ch 1; rep from * until there are 15 tr in ring, ch 1, join": no chain is made upon another, so
+ * that the last pass leaves it to the words behind.
+ */
+function withoutLastChain({ steps, times }: RepeatStep, here: Here): readonly Step[] {
+  const next = here.steps.slice(here.i + 1).find(({ kind }) => kind !== 'remark');
+  const last = steps.at(-1);
+  const told = times.kind === 'until' && next?.kind === 'chain' && last?.kind === 'chain';
+  return told && steps.length > 1 ? steps.slice(0, -1) : steps;
 }
 
 /** No number is written: as often as the row holds, or once. */
@@ -337,7 +358,8 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   const told = step.times.kind === 'until' ? step.times.until : null;
   if (told?.kind === 'last') hands.stopsBefore = numberFor(hands, told.n) ?? 0;
   const until = throughLast(hands, told, here) ? null : beforeTopToo(hands, told, here);
-  hands.limit = Math.min(hands.limit, limitOf(hands, until), beforeClosed(hands, step));
+  const closed = beforeClosed(hands, step);
+  hands.limit = Math.min(hands.limit, limitOf(hands, until), closed);
   const have = remaining(hands);
   const usedBefore = hands.used;
   const madeBefore = countedSince(hands, hands.rowFrom);
@@ -346,6 +368,8 @@ function toEnd(hands: Hands, step: RepeatStep, row: RowContext, here: Here): boo
   const passes = workPasses(hands, step, row);
   if (cameRound(hands, passes, { usedBefore, made: madeBefore }))
     restore(hands, passes.before.pop()!);
+  // The loop in which the round began, from the stitch that had closed it, is taken by its chain.
+  if (!step.ending && closed < outerLimit && remainingSpaces(hands) === 0) hands.pos = hands.edge.n;
   // Those of another name behind the last of them are passed as those between are.
   if (named) hands.pos = Math.max(hands.pos, hands.limit);
   hands.namedOnly = false;

@@ -445,6 +445,29 @@ Ch 10, join.
 5th rnd: Sl st in next dc and in next sp, ch 3, in same sp make dc, ch 3 and 2 dc (shell made over shell), * ch 3, 7 tr in next ch-7 sp, ch 3, shell over next shell, ch 3, skip next sp, (sc in next loop, ch 3) 5 times; shell over next shell. Repeat from * around. Join.
 #= 80 | 40x3
 `,
+  `Quillwort Mat (US terms)
+
+Ch 8, join.
+Rnd 1: Ch 1, 16 sc in ring, join.
+Rnd 2: Ch 5, dc in same space, *ch 5, skip 1 sc, 1 dc, ch 3, 1 dc in next sc, repeat from * all around, ch 5, join in 3rd st of ch.
+#= 16 | 7x3 1x2 8x5
+Rnd 3: Sl st into loop, ch 3, dc in same space, ch 3, 2 dc in same space, * ch 3, skip 1 loop, 8 trc in next loop, ch 3, skip 1 loop, 2 dc, ch 3, 2 dc (shell) in next loop, repeat from * all around ending row with ch 3, skip 1 loop, 8 trc in next loop, ch 3, join in 3rd st of ch.
+#= 48 | 12x3
+Rnd 4: Sl st into center of shell, ch 3, dc in same space, ch 3, 2 dc in same space, * ch 3, 1 trc in each trc with ch 1 between each trc, ch 3, 2 dc, ch 3, 2 dc (shell) in center of next shell, repeat from * all around ending row with ch 3, 1 trc in each trc with ch 1 between each trc, ch 3, join in 3rd st of ch.
+#= 48 | 28x1 12x3
+`,
+  `Quince Doily (US terms)
+
+Ch 10, join.
+1st rnd: Ch 5, * tr in ring, ch 1. Repeat from * until there are 15 tr in ring, ch 1, sl st in 4th st of ch-5.
+#= 16 | 16x1
+2nd rnd: * Sc in next sp, ch 5, holding back on hook the last loop of each tr, make 3 tr in next sp, thread over and draw through all loops on hook (cluster made), ch 5. Repeat from * around, ending with ch 5, sl st in 1st sc made.
+#= 16 | 16x5
+3rd rnd: Sl st in next 3 ch, sc in loop, * ch 5, sc in next loop. Repeat from * around, ending with ch 2, dc in 1st sc made.
+#= 16 | 16x5
+4th rnd: Ch 9, * tr in next loop, ch 5. Repeat from * around. Sl st in 4th st of ch-9.
+#= 16 | 16x5
+`,
 ];
 
 it.each(PIECES.map((piece) => [piece.slice(0, piece.indexOf('\n')), piece] as const))(

@@ -91,6 +91,16 @@ export function meanings(
   }
 }
 
+/** "(12 dc and 4 corner spaces)": as many as there are spaces of the most chains; what else a corner is, is not known. */
+function cornersMade(hands: Hands, { spaces }: RowTally, { n }: StatedCount): readonly number[] {
+  const value = numberFor(hands, n);
+  const most = Math.max(...spaces.map(({ chains }) => chains));
+  const longest = spaces.find(({ chains }) => chains === most)?.n;
+  return value !== null && value > 2 && value === longest ? [value] : NO_NUMBERS;
+}
+
+const NO_NUMBERS: readonly number[] = [];
+
 /** "(24 dc, 4 corners and 4 side spaces)": the spaces beside those of the corners, which have chains of their own. */
 function besideCorners(hands: Hands, { spaces }: RowTally, { counts }: Stated): number[] {
   const corners = counts.find(({ word }) => /^corner/.test(word));
@@ -251,6 +261,8 @@ function groupMeanings(hands: Hands, tally: RowTally, stated: StatedCount, row: 
     const isBegun = first === 0 && (beginsWith(hands, word) || firstIsLegs(hands, row));
     return [named + first + (isBegun ? 1 : 0)];
   }
+  const corners = /^corner/.test(word) ? cornersMade(hands, tally, stated) : NO_NUMBERS;
+  if (corners.length > 0) return [...corners];
   // A "dc3tog" in one place is a cluster by another name.
   const plain = word.replace(/ st(?:itch)?$/, '');
   const drawn = plain === 'cluster' ? 'together' : plain;

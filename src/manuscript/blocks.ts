@@ -360,7 +360,7 @@ const NAME_AND_ROW =
 
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26.", "SLEEVE-Chain 84." */
 const CAPITALS_AND_CHAIN =
-  /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2}(?: |[-–—] ?)(?=Ch(?:ain)? \d)/u;
+  /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2}(?: |[-–—] ?)(?=(?:With [\p{L}\d ]{3,20}, )?[Cc]h(?:ain)? \d)/u;
 
 /** "FIRST MOTIF … Starting at center, ch 10.", "SECOND STAR... Work as for first star." */
 const CAPITALS_AND_DOTS = /^\p{Lu}{3,}(?:[ -]\p{Lu}{2,}){0,3} ?(?:…|\.{3}) ?(?=\p{Lu})/u;

@@ -102,7 +102,7 @@ const NAMED =
 
 /** "… 3rd ch from hook. BLANKET Ch 110. Row 1: …": the piece, named in capitals. */
 const CAPITALS =
-  /[.)]\s{1,3}(?!(?:BLO|FLO|RND|ROW|DNT)\b)\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=Ch(?:ain)? \d)/gu;
+  /[.)]\s{1,3}(?!(?:BLO|FLO|RND|ROW|DNT)\b)\p{Lu}{3,}(?: \p{Lu}{2,}){0,2} (?=(?:With [\p{L}\d ]{3,20}, )?[Cc]h(?:ain)? \d)/gu;
 
 /** The next part of a run-on pattern: "… Do not finish off. Handle: Sl st in next 5 sc". */
 const PART = oneOf(`

@@ -96,6 +96,10 @@ const MENDS: readonly Mend[] = [
   where(['a slip'], (text) => text.replace(SLIP_KNOTS, inkless)),
   [needs('tart in the '), (text) => text.replace(STARTS_IN, startingIn)],
   [needs('*ch'), (text) => text.replace(STARRED_NOTES, ' ')],
+  [
+    needs('page 1 of', 'page 1/', '\n©', '\n(c)', '\ncopyright'),
+    (text) => text.replace(PAGE_FEET, blank),
+  ],
   [needs('\n* '), (text) => text.replace(STAR_LISTS, dashed)],
   where(['from +'], (text) => text.replace(PLUS_REPEAT, plusAsStar)),
   [needs('*', '_'), withoutEmphasis],
@@ -167,6 +171,10 @@ const startingIn = (whole: string, place: string): string =>
 
 /** "Ch 2. *Ch 2 does not count as a st. 10 dc in ring.": the star of a footnote, to which nothing goes back. */
 const STARRED_NOTES = /\*(?=ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b)/gi;
+
+/** "Page 3 of 5    (c) Somebody", "© 2019 Somebody": the foot of a page, which may stand within a row. */
+const PAGE_FEET =
+  /^[ \t]*(?:(?:[^\n\d]{0,60}[ \t|–-])?page \d{1,3} ?(?:of|\/) ?\d{1,3}(?:[ \t|–-][^\n]{0,80})?|(?:©|\(c\)|copyright\b)(?![^\n]*\d ?(?:sts?|sc|dc|hdc|tr)\b)[^\n]{3,80})[ \t]*$/gim;
 
 /** "* Ch 1", "* 2 dc in each st" below each other: the signs of a list, for nothing goes back to them. */
 const STAR_LISTS = /(?:^[ \t]*\* [^*\n]*(?:\n|$)){2,}/gm;

@@ -29,11 +29,34 @@ export function youWork(r: Reader, run: Run): boolean {
   // "I dc in each st" has an "I" for the number.
   if (k === 1 && !verb && spelled(r, r.at) === 'i') return false;
   if (verb) k++;
+  if (announces(r, run)) {
+    const start = r.at;
+    while (kindAt(r) !== T.stop) r.at++;
+    putWords(r, run, start, 'remark');
+    return true;
+  }
   if (!orderAt(r, k, verb)) return false;
   run.aside = false;
   r.at += k;
   return true;
 }
+
+/** "In round 1 you will work 12 dc in a ring. Chain 3, …": told before it is done, and done behind the full stop. */
+function announces(r: Reader, run: Run): boolean {
+  if (run.out.some(({ kind }) => kind !== 'remark' && kind !== 'yarn')) return false;
+  if (!isOneOf(r, FUTURE, 1) && !/ll$/.test(spelled(r, r.at))) return false;
+  let k = 1;
+  while (k < 40 && kindAt(r, k) !== T.stop && kindAt(r, k) !== T.end) k++;
+  if (kindAt(r, k) !== T.stop) return false;
+  return (
+    isWord(r, W.beginning, k + 1) ||
+    (isWord(r, W.ch, k + 1) && kindAt(r, k + 2) === T.number) ||
+    (isWord(r, W.work, k + 1) && isWord(r, W.a, k + 2) && isOneOf(r, RINGS, k + 3))
+  );
+}
+
+const FUTURE = wordsOf('will going are');
+const RINGS = wordsOf('magic ring loop circle slip adjustable');
 
 const SUBJECT = wordsOf("you we i you'll we'll i'll you're we're i'm youll youre so");
 const SPELLED = /^(?:so|you|we|i|(?:you|we|i)['’](?:ll|re|m)|youll|youre)$/;

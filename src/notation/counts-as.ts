@@ -4,6 +4,7 @@ import { formOf } from './dictionary.ts';
 import {
   eatWord,
   fromOf,
+  isOneOf,
   isWord,
   kindAt,
   type Reader,
@@ -11,6 +12,7 @@ import {
   toOf,
   valueAt,
   wordAt,
+  wordsOf,
 } from './reader.ts';
 import { W } from './senses.ts';
 import { readStitch } from './stitch.ts';
@@ -38,8 +40,7 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
     to: 0,
   };
   // "Counts as part of 1st cluster": a leg, and no stitch of its own.
-  if (draft.counts && kindAt(r) === T.word && spelled(r, r.at) === 'part' && isWord(r, W.of, 1))
-    draft.counts = false;
+  if (draft.counts && isPartOf(r)) draft.counts = false;
   else if (draft.counts || isWord(r, W.a)) what(r, draft, end);
   if (draft.counts && isWord(r, W.of) && ofCluster(r, end)) {
     draft.counts = false;
@@ -53,6 +54,15 @@ export function readCountsAs(r: Reader, end: number): CountsAs | null {
   draft.to = toOf(r);
   return draft;
 }
+
+/** "part of 1st cluster", "first half of dc2tog", "the first leg of the cluster" */
+function isPartOf(r: Reader): boolean {
+  let k = isWord(r, W.the) || isWord(r, W.a) ? 1 : 0;
+  if (kindAt(r, k) === T.ordinal) k++;
+  return isOneOf(r, PARTS, k) && isWord(r, W.of, k + 1);
+}
+
+const PARTS = wordsOf('part half leg');
 
 /** "(Counts as first tr) of first cluster", "of the 3-tr cluster": a leg of it. */
 function ofCluster(r: Reader, end: number): boolean {

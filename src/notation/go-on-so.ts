@@ -1,14 +1,26 @@
 /** The sentence before, over and over, in words that name no repeat: see `goes-on.ts`. */
 import { readEnding } from './ending.ts';
-import { forOthers, goesOnOrder } from './goes-on.ts';
+import { forOthers, goesOnOrder, soManyOrder } from './goes-on.ts';
 import { isWorked } from './plain-count.ts';
 import type { Reader } from './reader.ts';
-import type { Run } from './run.ts';
+import { type Run, sentenceOf } from './run.ts';
 import { wrapSentence } from './sentence-repeat.ts';
 
 /** Whether such words stood here; the sentence before is a repeat then. */
 export function goesOnSo(r: Reader, run: Run): boolean {
   if (run.end !== 'text' || r.depth > 0) return false;
+  const start = r.at;
+  const many = run.out.some(isWorked) ? soManyOrder(r) : null;
+  // Of several sentences it is not told over how many it goes back.
+  if (many && run.out.slice(0, sentenceOf(run)).some(isWorked)) {
+    run.out.push({ kind: 'unread', says: 'work', ...many.order });
+    return true;
+  }
+  if (many) {
+    wrapSentence(r, run, { ...many, ending: readEnding(r) }, '');
+    return true;
+  }
+  r.at = start;
   const others = run.out.some(isWorked) ? forOthers(r) : null;
   if (others) {
     run.out.push({ kind: 'unread', says: 'work', ...others });

@@ -22,6 +22,29 @@ const GOES_ON = new RegExp(
 const FOR_OTHERS =
   /^(?:repeat|do) (?:this|that|the same|these steps|the process)? ?(?:for|in(?:to)?|on|around|at|along) (?:all |each |every )?(?:of )?(?:the )?(?:other|remaining|rest of the) \w+(?= ?[.,;:!]|\s*$)/i;
 
+/** "Do the same on the other three sides", "repeat this for all four sides": how often, by what there is of it. */
+const SO_MANY =
+  /^(?:repeat|do|work) (?:this|that|the same|this process)(?: thing)? (?:for|in(?:to)?|on|around|at|along) (?:(?:all )?(?:of )?the (other|remaining|next)|all(?: of the)?|each of the) (two|three|four|five|six|seven|eight|\d{1,2})(?: other)? [a-z]+(?: [a-z]+)?(?= ?[.,;:!(]|\s*$)/i;
+
+/** The order that such words give; `null`: none stand here. */
+export function soManyOrder(r: Reader): Omit<RepeatOrder, 'ending'> | null {
+  if (!isOneOf(r, OPENS_SAME) || !isApart(r)) return null;
+  const from = fromOf(r, r.at);
+  const said = SO_MANY.exec(r.text.slice(r.base + from, r.base + from + 120));
+  if (!said) return null;
+  let number = r.at;
+  while (r.kind[r.at] !== T.end && fromOf(r, r.at) < from + said[0].length) {
+    if (r.kind[r.at] === T.number) number = r.at;
+    r.at++;
+  }
+  if (r.kind[number] !== T.number) return null;
+  const n = { values: [r.value[number]!], from: fromOf(r, number), to: r.to[number]! };
+  const span = { from, to: toOf(r) };
+  return { times: { kind: 'times', n, more: said[1] !== undefined, ...span }, order: span };
+}
+
+const OPENS_SAME = wordsOf('repeat do work');
+
 /** Such words; the reader then stands behind them. `null`: none stand here. */
 export function forOthers(r: Reader): Span | null {
   if (!isOneOf(r, OPENS) || !isApart(r)) return null;

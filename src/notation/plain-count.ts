@@ -217,11 +217,14 @@ export function plainCounts(r: Reader, run: Run): boolean {
   return true;
 }
 
-/** "… turn. 112" above "sts.": the line broke between a number and what it counts. */
+/** "… turn. 112" above "sts.", "24 dc," above "3 ch-3 sps": the line broke between a number and what it counts, or within the list. */
 const unitBelow = (r: Reader, token: number): boolean =>
-  r.kind[token - 1] === T.number &&
-  (r.word[token] === W.st || mayBeStitch(r.word[token] ?? 0)) &&
-  (r.kind[token + 1] === T.stop || r.kind[token + 1] === T.end);
+  (r.kind[token - 1] === T.number &&
+    (UNITS_BELOW.has(r.word[token]!) || mayBeStitch(r.word[token] ?? 0)) &&
+    (r.kind[token + 1] === T.stop || r.kind[token + 1] === T.end)) ||
+  (r.kind[token - 1] === T.comma && isCountComma(r, token - 1));
+
+const UNITS_BELOW: SenseSet = new SenseSet([W.st, W.sp, W.loop]);
 
 /** "47 (51, 55)" is one list of sizes; "47 (7 bobbles)" is two counts, the second in brackets. */
 function isNumbers(r: Reader, open: number, close: number): boolean {

@@ -29,6 +29,7 @@ import {
   LEADS_TO_CHAIN,
   LEADS_TO_WORK,
   nextItemHere,
+  orderBehind,
   ringHere,
   sideHere,
   skipToken,
@@ -143,10 +144,15 @@ const CHAINED = wordsOf('chained');
 const COLOUR = wordsOf('color colour stripe');
 const SEQUENCE = wordsOf('sequence order pattern scheme');
 
+const AS = wordsOf('as like');
+const FOLLOWS = wordsOf('follows this');
+
 const anotherOne = (r: Reader): boolean =>
   // "Make 4. Beginning at center, ch 8.": so many of the piece.
   (kindAt(r, 1) === T.number && kindAt(r, 2) === T.stop) ||
   (isWord(r, W.another, 1) && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2)) ||
+  // "Make 6 petals as follows: …"
+  (kindAt(r, 1) === T.number && isOneOf(r, AS, 3) && isOneOf(r, FOLLOWS, 4)) ||
   (kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3)));
 
 /** "*Make 1st corner, ch 6, …": what the loop is to be. */
@@ -263,6 +269,7 @@ export function remarkClause(r: Reader, run: Run): void {
     !clauseEnds(r) &&
     kindAt(r) !== T.star &&
     !nextItemHere(r) &&
+    !orderBehind(r) &&
     !workBracketHere(r) &&
     !countBracketHere(r) &&
     !countHere(r)
@@ -273,7 +280,7 @@ export function remarkClause(r: Reader, run: Run): void {
   if (r.kind[start + 1] === T.colon && NOTE.test(spelled(r, start))) passNote(r);
   if (r.at === start) r.at++;
   putWords(r, run, start, tellsWork(r, start) ? 'unread' : 'remark');
-  if ((behind || reminds) && !clauseEnds(r)) run.aside = false;
+  if ((behind || reminds || orderBehind(r)) && !clauseEnds(r)) run.aside = false;
 }
 
 const FORGET = wordsOf('forget');

@@ -205,7 +205,8 @@ function unwrapped(steps: Step[]): readonly Step[] {
 function timesBehindPair(r: Reader): Times | null {
   const start = r.at;
   while (kindAt(r) === T.comma || kindAt(r) === T.semicolon || kindAt(r) === T.stop) {
-    const counted = kindAt(r, 2) === T.number && isWord(r, W.times, 3);
+    const k = isWord(r, W.these, 2) ? 3 : 2;
+    const counted = kindAt(r, k) === T.number && isWord(r, W.times, k + 1);
     // "*1 sc, inc*, x 6"
     const signed = (kindAt(r, 1) === T.times || isWord(r, W.x, 1)) && kindAt(r, 2) === T.number;
     if (!isRepeatOrder(r, 1) && !(counted && kindAt(r, 1) === T.word) && !signed) break;
@@ -216,6 +217,9 @@ function timesBehindPair(r: Reader): Times | null {
     const { times } = readOrderHead(r);
     return times;
   }
+  // "*…*. Do this 6 times in total."
+  const all = isWord(r, W.work) && isWord(r, W.these, 1) ? readTimes(r, false) : null;
+  if (all) return all;
   r.at = start;
   if (isWord(r, W.around) || isWord(r, W.across) || isWord(r, W.to)) return readTimes(r, false);
   return readTimes(r, false);

@@ -111,6 +111,21 @@ export const nextItemHere = (r: Reader): boolean =>
     ? onNewLine(r, r.at)
     : isWord(r, W.and) && isWord(r, W.join, 1) && (isWord(r, W.with, 2) || clauseEnds(r, 2));
 
+/** "Work 3 ch as 1 dc and then work 11 more dc into the ring": the order behind what is said of the chain. */
+export function orderBehind(r: Reader): boolean {
+  if (!isWord(r, W.and) && !isWord(r, W.afterwards)) return false;
+  let k = 1;
+  const then = isWord(r, W.afterwards) || isWord(r, W.afterwards, 1);
+  while (isWord(r, W.and, k) || isWord(r, W.afterwards, k) || isWord(r, W.now, k)) k++;
+  const verb = isWord(r, W.work, k);
+  if (verb) k++;
+  if (isWord(r, W.ch, k)) return (verb || then) && kindAt(r, k + 1) === T.number;
+  if (kindAt(r, k) !== T.number) return false;
+  const at = isWord(r, W.more, k + 1) ? k + 2 : k + 1;
+  if (!mayBeStitch(wordAt(r, at)) || isWord(r, W.st, at)) return false;
+  return isWord(r, W.in, at + 1) && !isWord(r, W.total, at + 2) && !isWord(r, W.all, at + 2);
+}
+
 /** A bracket of work ends the remark; one that tells more of it does not. */
 export function workBracketHere(r: Reader): boolean {
   const close = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;

@@ -63,6 +63,12 @@ export const startsChainAhead = (r: Reader): boolean =>
 
 export const CHAINED: Words = wordsOf('chained');
 
+/** Behind "again": work, a chain, or so many stitches. */
+const againWorks = (r: Reader): boolean =>
+  isWord(r, W.work, 1) ||
+  isWord(r, W.ch, 1) ||
+  (kindAt(r, 1) === T.number && (mayBeStitch(wordAt(r, 2)) || isWord(r, W.ch, 2)));
+
 const AGAIN = wordsOf('again another');
 
 const CAST = wordsOf('cast');
@@ -117,6 +123,11 @@ export function verbAlone(r: Reader, run: Run): boolean {
   }
   if (sense === W.continue && goesOnWorking(r)) return true;
   if ((work || sense === W.working) && workPlaceFirst(r, run)) return true;
+  // "And again work 2 ch", "again 3 dc in ring"
+  if (isOneOf(r, AGAIN) && againWorks(r)) {
+    r.at++;
+    return true;
+  }
   const k = isWord(r, W.a, 1) ? 2 : 1;
   // "make * 6 dc in next sp; rep from *", "work (3 dc, ch 1, 3 dc) in corner"
   const opens = work

@@ -158,7 +158,7 @@ opens(
 opens((r) => (isWord(r, W.knot, 1) ? readRing(r) : null), senseOfWord('sl'), senseOfWord('slip'));
 opens((r) => invisibleJoin(r), senseOfWord('invisible'));
 opens((r) => readLoopsOfRow(r), W.working, W.work, W.in);
-opens((r) => backAlong(r), W.working);
+opens((r) => backAlong(r), W.working, W.work);
 opens((r) => readSomeChains(r), W.work);
 opens((r) => aboutLength(r), W.about);
 opens((r, run) => countsOff(r, run), W.count);

@@ -100,3 +100,76 @@ it('"5 ch-2 points" are spaces of two chains, "make a loop" that is worked into 
   expect(worked(star(5), 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 5 proven', 'Rnd 2 30 proven']);
   expect(complaints(star(6))).not.toEqual([]);
 });
+
+describe('what is told around the work', () => {
+  it('a sentence that announces the round makes nothing', () => {
+    const text = (n: number): string =>
+      `US terms\n\nIn round 1 you will make a ring and work 12 dc into it.\nStart with a magic ring. Chain 3, which counts as your first double crochet, and then work 11 more double crochet into the ring. Join. You should have ${n} double crochet.\n`;
+    expect(complaints(text(12))).toEqual([]);
+    expect(worked(text(12), 'Rnd 1')).toEqual(['Rnd 1 12 proven']);
+    expect(complaints(text(13))).not.toEqual([]);
+  });
+
+  it('an order behind what is said of the chain is worked', () => {
+    const text = (n: number): string =>
+      `US terms\n\nRound 1: Work 3 ch as 1 dc and then work 11 more dc into the ring. Join. (${n} dc)\n`;
+    expect(complaints(text(12))).toEqual([]);
+    expect(complaints(text(14))).not.toEqual([]);
+  });
+
+  it('a chain that is half of the first cluster is no stitch', () => {
+    const text = (n: number): string =>
+      `US terms\n\nCh 6, sl st to form ring.\nRound 1: Ch 2 (counts as first half of dc2tog), dc in ring, ch 2, (dc2tog, ch 2) 5 times. Join. (${n} ch-2 sps, ${n} sts)\nRound 2: Ch 1, 3 sc in each ch-2 sp. Join. (18 sc)\n`;
+    expect(complaints(text(6))).toEqual([]);
+    expect(complaints(text(7))).not.toEqual([]);
+  });
+
+  it('the foot of a page within a row, and a count broken in its list', () => {
+    const text = (n: number): string => `US terms
+
+Rnd 1. Ch 4, sl st to form ring. Ch 3 (counts
+as dc), 3 dc in ring, ch 3, *4 dc in ring, ch 3*,
+rep from * to * once more. Join w sl st to
+top of ch 3. 12 dc, 3 ch-3 sps
+Rnd 2. Sl st in next 3 dc and in ch-3 sp. Ch
+3, (3 dc, ch 3, 4 dc) in same sp, ch 1, *(4 dc,
+
+Page 3 of 5                        (c) Nobody in particular
+
+ch 3, 4 dc) in next ch-3 sp, ch 1*, rep from *
+to * once more. Join. 24 dc, 3 ch-3 sps, ${n} ch-1
+sps
+`;
+    expect(complaints(text(3))).toEqual([]);
+    expect(worked(text(3), 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 12 proven', 'Rnd 2 24 proven']);
+    expect(complaints(text(4))).not.toEqual([]);
+  });
+});
+
+describe('sides and corners of a square upon 12 sc', () => {
+  it.each([
+    'Ch 1, (sc, ch 2, sc) in same st, sc in next 2 sts. Do the same on the other three sides. Join.',
+    'Ch 1, (sc, ch 2, sc) in same st, sc in next 2 sts. Repeat this for all four sides. Join.',
+    'Ch 1. *(Sc, ch 2, sc) in next st, sc in next 2 sts*. Do this 4 times in total. Join.',
+  ])('%s', (round) => {
+    const text = (n: number): string => `${CIRCLE}Round 2: ${round} (${n} sc and 4 corner spaces)\n`;
+    expect(complaints(text(16))).toEqual([]);
+    expect(worked(text(16), 'Rnd 2')).toEqual(['Rnd 2 16 proven']);
+    expect(complaints(text(17))).not.toEqual([]);
+  });
+
+  it('over how many sentences "the other sides" go back is not told', () => {
+    const text = `${CIRCLE}Round 2: Ch 1. (Sc, ch 2, sc) in same st. Sc in next 2 sts. Do the same on the other three sides. Join. (16 sc)\n`;
+    expect(worked(text, 'Rnd 2')).not.toEqual(['Rnd 2 16 proven']);
+  });
+});
+
+it.each([
+  '*Ch 4, work back along the chain: sl st in 2nd ch from hook, sc in next ch, hdc in next ch. Skip next sc, sl st in next sc. Repeat from * 5 more times.',
+  'Make 6 petals as follows: *ch 4, sl st in 2nd ch from hook, sc in next ch, hdc in next ch, sl st in next 2 sc. Repeat from * 5 times.',
+  'And again work *ch 4, sl st in 2nd ch from hook, sc in next ch, hdc in next ch, skip next sc, sl st in next sc*. Do this 6 times.',
+])('petals along a chain: %s', (petals) => {
+  const text = `${CIRCLE}Round 2: ${petals} (6 petals)\n`;
+  expect(complaints(text)).toEqual([]);
+  expect(worked(text, 'Rnd 2')[0]).toMatch(/^Rnd 2 12 /);
+});

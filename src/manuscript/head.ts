@@ -1,6 +1,6 @@
 /** What the head of the pattern says: front matter first, else the words of the pasted text. */
 import { type Finding, frontMatterValue } from '../finding/index.ts';
-import type { Terms } from '../notation/index.ts';
+import { isColour, isKnownWord, type Terms } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { lineAt } from './fences.ts';
@@ -121,6 +121,13 @@ const LETTERS = new RegExp(
   'gm',
 );
 
-/** "Yarn A: …", "Colour B", "(MC)", "A – 50 g of cotton". */
-const lettersIn = (words: string): string[] =>
-  [...words.matchAll(LETTERS)].map((found) => found[1] ?? found[2] ?? found[3] ?? '');
+/** "Yarn A: …", "Colour B", "(MC)", "A – 50 g of cotton", "Light Pink (LP)". */
+const lettersIn = (words: string): string[] => [
+  ...[...words.matchAll(LETTERS)].map((found) => found[1] ?? found[2] ?? found[3] ?? ''),
+  ...[...words.matchAll(CODES)].flatMap(([, colour = '', code = '']) =>
+    isColour(colour.toLowerCase()) && !isKnownWord(code.toLowerCase()) ? [code] : [],
+  ),
+];
+
+/** "Light Pink (LP)", "white [Wh]": a short form of a colour. */
+const CODES = /\b([A-Za-z]{3,10}) ?[([]([A-Z][A-Za-z]{1,2})[)\]]/g;

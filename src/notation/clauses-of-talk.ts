@@ -68,6 +68,20 @@ export function yarnAlone(r: Reader, run: Run): boolean {
   return true;
 }
 
+/** "Wh sc in next 5 sts", "DP, sc in next st": the yarn of a list of colours, before its stitches. */
+export function yarnByCode(r: Reader, run: Run): boolean {
+  const from = fromOf(r, r.at);
+  const to = r.to[r.at] ?? 0;
+  if (to - from < 2 || to - from > 3) return false;
+  const yarn = r.text.slice(r.base + from, r.base + to);
+  if (!r.known.yarns.has(yarn) && !r.known.yarns.has(yarn.toUpperCase())) return false;
+  const k = kindAt(r, 1) === T.comma || kindAt(r, 1) === T.colon ? 2 : 1;
+  if (!mayBeStitch(wordAt(r, k)) && kindAt(r, k) !== T.number && !isWord(r, W.ch, k)) return false;
+  run.out.push({ kind: 'yarn', yarn, act: 'with', from, to });
+  r.at += k;
+  return true;
+}
+
 /** "Colour D: Join with dc" */
 function colourByLetter(r: Reader, run: Run): boolean {
   if (!isWord(r, W.color) || kindAt(r, 2) !== T.colon || kindAt(r, 1) !== T.word) return false;

@@ -46,6 +46,8 @@ function trailWord(r: Reader, draft: Draft, end: number): boolean {
     return true;
   } else if (sense === W.not || sense === W.excluding || sense === W.count || sense === W.include) {
     draft.startChainIncluded = sense === W.include || sense === W.count;
+    // "12 ch-1 spaces, not including those of the V-sts"
+    if (draft.unit === 'space' && (sense === W.not || sense === W.excluding)) draft.partial = true;
     restOfClause(r, end);
     return true;
   } else if (sense === W.with && isWord(r, W.ch, 1)) {

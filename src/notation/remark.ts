@@ -78,6 +78,8 @@ const tellsHow = (r: Reader): boolean => {
     betweenOthers(r) ||
     // "working in dc, increase 4 evenly"
     (isWord(r, W.in, 1) && mayBeStitch(wordAt(r, 2)) && kindAt(r, 3) === T.comma) ||
+    // "working into the back 2 loops": how the stitches look
+    (isWord(r, W.in, 1) && isBackLoops(r, isWord(r, W.the, 2) ? 3 : 2)) ||
     // "working down first side": where the row goes; the opposite side of a chain is an order.
     isWord(r, W.along, 1) ||
     acrossPiece(r) ||
@@ -86,6 +88,11 @@ const tellsHow = (r: Reader): boolean => {
     /^(your|it|them|sure)$/.test(spelled(r, r.at + k))
   );
 };
+
+const isBackLoops = (r: Reader, k: number): boolean =>
+  (isWord(r, W.back, k) || isWord(r, W.front, k)) &&
+  kindAt(r, k + 1) === T.number &&
+  isWord(r, W.loop, k + 2);
 
 /** "Rep from * across, work last sc in top of ch 3": where the repeat's last stitch goes. */
 function tellsLastOf(r: Reader): boolean {
@@ -155,11 +162,17 @@ const anotherOne = (r: Reader): boolean =>
   (kindAt(r, 1) === T.number && isOneOf(r, AS, 3) && isOneOf(r, FOLLOWS, 4)) ||
   (kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3)));
 
-/** "*Make 1st corner, ch 6, …": what the loop is to be. */
+/** "*Make 1st corner, ch 6, …", "make 2nd corner ch 6": what the loop is to be. */
 const aCorner = (r: Reader): boolean =>
   (kindAt(r, 1) === T.ordinal || isWord(r, W.a, 1) || isWord(r, W.first_word, 1)) &&
   isWord(r, W.corner, 2) &&
-  clauseEnds(r, 3);
+  (clauseEnds(r, 3) || opensCorner(r, 3));
+
+/** A chain, stitches or a bracket, which make it. */
+const opensCorner = (r: Reader, k: number): boolean =>
+  isWord(r, W.ch, k) ||
+  (kindAt(r, k) === T.open && (r.partner[r.at + k] ?? -1) > r.at + k + 3) ||
+  (kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1)));
 
 /** "Starting with color 1, rep row 2": the yarn alone. */
 function startsInColour(r: Reader): boolean {
@@ -174,7 +187,17 @@ const always: Rule = () => true;
 
 /** "drawing it up from 2 rows down", "bringing the yarn to the front" */
 const leadsYarn: Rule = (r) =>
-  isWord(r, W.the, 1) || isWord(r, W.color, 1) || /^(it|them|up)$/.test(spelled(r, r.at + 1));
+  isWord(r, W.the, 1) ||
+  isWord(r, W.color, 1) ||
+  /^(it|them|up)$/.test(spelled(r, r.at + 1)) ||
+  namesColour(r);
+
+/** "drawing through the next colour": the yarn, with no stitch and no number before it. */
+function namesColour(r: Reader): boolean {
+  for (let k = 1; k < 6 && kindAt(r, k) === T.word && !mayBeStitch(wordAt(r, k)); k++)
+    if (isWord(r, W.color, k)) return true;
+  return false;
+}
 
 /** "Sc around, with 3 sc in each corner", "using 2 sc in corners": work, and no remark. */
 const givesWork: Rule = (r) =>

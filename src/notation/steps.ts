@@ -11,6 +11,7 @@ import {
   saying,
   tellsChain,
   yarnAlone,
+  yarnByCode,
 } from './clauses-of-talk.ts';
 import { formOf, mayBeStitch, PROSE, TOGETHER } from './dictionary.ts';
 import { shapesEnds, shapingOfRows } from './end-shaping.ts';
@@ -206,6 +207,7 @@ function wordStep(r: Reader, run: Run): void {
   const says = sense === W.each || sense === W.you || sense === W.round || sense === W.row;
   if (says && saying(r, run)) return;
   if (run.out.length === 0 && yarnAlone(r, run)) return;
+  if (sense <= 0 && r.known.yarns.size > 0 && yarnByCode(r, run)) return;
   if ((sense <= 0 || sense === W.place || sense === W.add || sense === PROSE) && putsStitches(r)) {
     r.at++;
     return;

@@ -63,6 +63,9 @@ export const startsChainAhead = (r: Reader): boolean =>
 
 export const CHAINED: Words = wordsOf('chained');
 
+const opensStitches = (r: Reader, k: number): boolean =>
+  isWord(r, W.ch, k) || (kindAt(r, k) === T.number && mayBeStitch(wordAt(r, k + 1)));
+
 /** Behind "again": work, a chain, or so many stitches. */
 const againWorks = (r: Reader): boolean =>
   isWord(r, W.work, 1) ||
@@ -110,6 +113,12 @@ export function verbAlone(r: Reader, run: Run): boolean {
   // "Work again 3 dc in ring"
   if (work && isOneOf(r, AGAIN, 1) && kindAt(r, 2) === T.number && mayBeStitch(wordAt(r, 3))) {
     r.at += 2;
+    return true;
+  }
+  // "make corner 1 dc, ch 2, 1 dc in sp", "make 2nd corner ch 6": what it is called stands before it.
+  const corner = kindAt(r, 1) === T.ordinal || isWord(r, W.a, 1) || isWord(r, W.the, 1) ? 2 : 1;
+  if (work && isWord(r, W.corner, corner) && opensStitches(r, corner + 1)) {
+    r.at += corner + 1;
     return true;
   }
   // "Work +2 sc into next st": so many there.

@@ -173,3 +173,50 @@ it.each([
   expect(complaints(text)).toEqual([]);
   expect(worked(text, 'Rnd 2')[0]).toMatch(/^Rnd 2 12 /);
 });
+
+describe('what belongs to the yarn, the corner and the way of working', () => {
+  it.each([
+    '2 sc into each sc of last round, join with slip st to first sc - drawing through the next colour. (24 sc)',
+    '2 sc into each sc of last round, drawing through next colour. Join. (24 sc)',
+    '2 sc into each sc, working into the back 2 loops. Join. (24 sc)',
+  ])('%s', (round) => {
+    const text = `${CIRCLE}Round 2: ${round}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2')).toEqual(['Rnd 2 24 proven']);
+    expect(complaints(text.replace('24 sc', '25 sc'))).not.toEqual([]);
+  });
+
+  it.each([
+    '*make 1st corner, ch 4, skip 2 sts, sc in next st*',
+    '*make corner ch 4, skip 2 sts, sc in next st*',
+    '*sc in next st, make 2nd corner ch 4, skip 2 sts*',
+  ])('%s', (pass) => {
+    const text = (n: number): string =>
+      `${CIRCLE}Round 2: Ch 1, ${pass}, repeat from * to * around. Join. (${n} sc, ${n} ch-4 sps)\n`;
+    expect(complaints(text(4))).toEqual([]);
+    expect(worked(text(4), 'Rnd 2')).toEqual(['Rnd 2 4 proven']);
+    expect(complaints(text(5))).not.toEqual([]);
+  });
+
+  it('colours by the short forms of the list of materials', () => {
+    const text = (n: number): string => `US terms
+
+MATERIALS
+Thread in dark red (DR), cream (Cr) and moss green (MG), 2 mm hook.
+
+PATCH
+Row 1: With DR, ch 11, sc in 2nd ch from hook, sc in next 4 ch, Cr sc in next 5 ch, turn. (10 sc)
+Row 2: Ch 1, Cr sc in next 3 sts, MG sc in next 4 sts, DR 3 sc, turn. (${n} sc)
+`;
+    expect(complaints(text(10))).toEqual([]);
+    expect(worked(text(10), 'Row 1', 'Row 2')).toEqual(['Row 1 10 proven', 'Row 2 10 proven']);
+    expect(complaints(text(11))).not.toEqual([]);
+  });
+
+  it('spaces told without those within the V-stitches are not held against all', () => {
+    const text = (n: number): string =>
+      `${CIRCLE}Round 2: *(Dc, ch 1, dc) in next st, ch 1, skip 1 st; rep from * 5 times more. Join. (${n} dc, 6 ch-1 spaces, not including those of the pairs)\n`;
+    expect(complaints(text(12))).toEqual([]);
+    expect(complaints(text(13))).not.toEqual([]);
+  });
+});

@@ -1,5 +1,5 @@
 /** Whether the counts stated agree with what a row made. */
-import { type StatedCount, type StemId, type StitchShape, stemOf } from '../notation/index.ts';
+import { type Instruction, type StatedCount, type StemId, type StitchShape, stemOf } from '../notation/index.ts';
 import {
   blockMeanings,
   meanings,
@@ -9,6 +9,7 @@ import {
   withoutCorner,
 } from './count-meanings.ts';
 import { fact, type Hands, numberFor, spanAt } from './hands.ts';
+import { shapeOf } from './shape.ts';
 import type { RowTally } from './tally.ts';
 
 const worksUndefined = ({ facts }: Hands): boolean =>
@@ -203,6 +204,10 @@ function chainToldApart(hands: Hands, row: Stated): StatedCount | null {
   return chains && length !== null && numberFor(hands, chains.n) === length ? chains : null;
 }
 
+/** Whether the counts of an instruction tell its start chain beside the stitches. */
+export const isChainToldApart = (hands: Hands, asks: Instruction): boolean =>
+  chainToldApart(hands, { counts: asks.counts, shape: shapeOf(asks), rows: 1 }) !== null;
+
 /** "(12 ch-1 sps, 12 ch-1 sps)" of a row that has spaces of another length, which nothing names. */
 function namesSizeTwice(
   hands: Hands,
@@ -216,18 +221,21 @@ function namesSizeTwice(
   return twice && tally.spaces.some(({ chains }) => !named.includes(chains));
 }
 
+/** A chain at the row's start is one of its stitches. */
+export const startsCounted = ({ byKind }: RowTally): boolean =>
+  [...byKind.keys()].some((kind) => kind.startsWith('start '));
+
 /**
  * "(27, not counting the ch)": the words themselves explain one stitch of difference, where the chain
  * is read otherwise.
  */
 function excused(
-  { byKind }: RowTally,
+  tally: RowTally,
   { startChainIncluded }: StatedCount,
   { value, computed }: { readonly value: number; readonly computed: number },
 ): boolean {
   if (startChainIncluded === null) return false;
-  const isCounted = [...byKind.keys()].some((kind) => kind.startsWith('start '));
-  if (startChainIncluded === isCounted) return false;
+  if (startChainIncluded === startsCounted(tally)) return false;
   return value === computed + (startChainIncluded ? 1 : -1);
 }
 

@@ -9,6 +9,7 @@ import type { Span } from '../source/index.ts';
 import { type Attempted, attemptRow, statedAt } from './attempt.ts';
 import { type Charts, chartNamed, toldBy, withRow } from './charts.ts';
 import { bareEdge } from './edge.ts';
+import { isChainToldApart, startsCounted } from './compare-counts.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
 import { type Fact, MISFITS } from './facts.ts';
@@ -463,15 +464,25 @@ function isKnown(rows: readonly RowRecord[], { part, text }: PartSetting): boole
     const row = rows[i];
     if (row?.verdict === 'omitted') continue;
     const placed = part.instructions[row?.instruction ?? -1];
-    if (row?.verdict !== 'unstated' || !placed) return false;
+    if (!row || !placed) return false;
+    const isCounted = row.verdict === 'unchecked' && isAsStated(row);
+    if (row.verdict !== 'unstated' && !isCounted) return false;
     const { from, instruction } = placed;
     const wordsOf = (step: Span): string => text.slice(from + step.from, from + step.to);
     // "Rep row 2" and "work even for 4 rows" are worked in words that were plain before.
     const own = instruction.steps.filter(({ kind }) => kind !== 'rows-again' && kind !== 'even');
     if (!isPlainlySaid(own, wordsOf)) return false;
+    if (isCounted) return true;
   }
   return true;
 }
+
+/** Not checked, since what lies beneath is not known; but it made what it states, and nothing else. */
+const isAsStated = ({ stated, tally, facts }: RowRecord): boolean =>
+  stated.length === 1 &&
+  stated[0]?.n === tally.stitches &&
+  tally.chains === 0 &&
+  !facts.some(({ kind }) => kind === 'not-followed' || MISFITS.has(kind));
 
 /** "Sc in next st, sl st in next st to join" between two rounds: the end of the first, and no row. */
 function endsSpiral({ progress, hands }: Run, task: Task, result: RowResult): boolean {
@@ -649,7 +660,10 @@ function statedInstead(result: RowResult, task: Task, hands: Hands): number | nu
   if (stated <= 0 || stated === result.tally.stitches) return null;
   if (hands.unread || hands.partly || result.edge.open) return stated;
   const differs = result.facts.some((f) => f.kind === 'count');
-  return differs && task.asks.counts.length > 0 ? stated : null;
+  if (!differs || task.asks.counts.length === 0) return null;
+  // "(23 dc + ch 3)", where the chain counts: it is told beside the others.
+  const isApart = startsCounted(result.tally) && isChainToldApart(hands, task.asks);
+  return isApart ? stated + 1 : stated;
 }
 
 /** Is what was made closed to a ring? */

@@ -64,7 +64,7 @@ const SIDE =
   /^(?!.*\b(?:each|every|both|rep\w*|inc\w*|dec\w*|instead|only|except)\b)\W*(?:(?:[a-z]+ ){0,4}(?:along|down|up|across) [a-z ]{0,40})?(?:[a-z]+ ){0,2}(?:sides?|edges?|ends?|corners?)(?: \d)?(?: (?:of|on) [a-z ]{1,30})?\W*$/i;
 
 const HARMLESS =
-  /^\W*(?:(?:with (?:rs|ws|right side|wrong side)|work(?:ing)? over (?:the )?(?:yarn )?(?:tail|end)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
+  /^\W*(?:(?:(?:with )?(?:rs|ws|right[ -]side|wrong[ -]side)|work(?:ing)? over (?:the )?(?:yarn )?(?:tail|end)|do not sk(?:ip)? any|place|move|put|pm|mark|stuff|fill|attach|insert|weave|cut|leave|drop|carry|sew|pull|tighten|close)\b[^\d]{0,60}|[^\d\s]{0,12})$/i;
 
 /** Talk with such words in it may make more stitches of it, or fewer. */
 const CHANGES =

@@ -238,6 +238,7 @@ function talkIn({ instruction, base }: Task, text: string): Span | null {
     if (step.kind !== 'remark') continue;
     const span = { from: step.from + base, to: step.to + base };
     const words = text.slice(span.from, span.to);
+    if (NAMES_PLACE.test(words)) return span;
     if (SOUNDS_LIKE_WORK.test(words) && !isBeside(words) && !AGAIN.test(words)) return span;
   }
   return null;
@@ -245,6 +246,9 @@ function talkIn({ instruction, base }: Task, text: string): Span | null {
 
 const SOUNDS_LIKE_WORK =
   /\b(?:instead|rather than|except|but (?:in|into|work|do|only|not)|omit|only once|each (?:time|side)|repeat|rep)\b/i;
+
+/** "Sc in next 2 sts of original ch": where the stitches before it go, in words that were not understood. */
+const NAMES_PLACE = /^of (?!(?:the )?(?:this |next |last )?(?:row|rnd|round)\b)/i;
 
 /** "- repeat 3 rows", "(you will repeat this round till you have 11 rows)": how often, and not what. */
 const AGAIN =
@@ -311,8 +315,9 @@ function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around):
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
   // Wherever its walk ends: what it makes is not what it states. Where a repeat was lost, they are far apart.
+  const isRepeat = isOneRepeat(task.asks.steps);
   const isOfAll = counts.some(
-    ({ value, computed }) => computed === tally.stitches && value < 1.45 * computed,
+    ({ value, computed }) => computed === tally.stitches && (isRepeat || value < 1.45 * computed),
   );
   if (isOfAll && isFixedPlainly(task, result, around, hands.sizeIndex)) return true;
   if (counts.length < misfits.length) return false;
@@ -320,6 +325,13 @@ function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around):
   if (tally.stitches > 0 && isPlain(task, result, around, hands.sizeIndex)) return true;
   if (isUpheld(hands, task, tally.stitches, around)) return false;
   return counts.every(({ value, computed }) => isCountSlip({ stated: value, made: computed }));
+}
+
+/** "(2 sc, inc) x 6" and nothing else: how often is said, and no other repeat can be lost. */
+function isOneRepeat(steps: readonly Step[]): boolean {
+  const works = steps.filter(({ kind }) => kind !== 'chain' && !AROUND_WORK.has(kind));
+  const [only] = works;
+  return works.length === 1 && only?.kind === 'repeat' && only.times.kind === 'times';
 }
 
 /** The row behind comes out on the stated number of stitches, and not on what was made. */

@@ -50,6 +50,7 @@ const MENDS: readonly Mend[] = [
   [needs('lst', 'ist '), withFirst],
   [needs('ch\n', 'ch \n', 'ain\n', 'ain \n'), (text) => text.replace(BROKEN_CHAINS, onOneLine)],
   [needs('ing\n', 'ing \n'), (text) => text.replace(BROKEN_NAMES, onOneLine)],
+  [needs('\ntotal'), (text) => text.replace(BROKEN_TOTALS, onOneLine)],
   where(['on which'], (text) => text.replace(ON_WHICH, as('in same st'))),
   [needs('\nrl:', '\nrl.', '\nri:', '\nri.'), (text) => text.replace(SCANNED_LABEL, '$11')],
   [needs('s1 st'), (text) => text.replace(SCANNED_SLIP, 'l ')],
@@ -246,6 +247,9 @@ const LED_LABELS =
 /** "Beginning" above "cluster in ring": a narrow column breaks within the name of a stitch. */
 const BROKEN_NAMES =
   /\b(?:beginning|starting)[ \t]*\r?\n[ \t]*(?=(?:cluster|popcorn|shell|puff|bobble|chain)\b)/gi;
+
+/** "Total" above "12 sc, 4 hdc." */
+const BROKEN_TOTALS = /^[ \t]*Total:?[ \t]*\r?\n[ \t]*(?=[([]?\d{1,4}\b[^\n]{0,60}$)/gm;
 
 const onOneLine = (whole: string): string => whole.replace(/[\r\n]/g, ' ');
 

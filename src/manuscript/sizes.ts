@@ -171,6 +171,7 @@ const SIZE =
   `) + String.raw`(?:\s(?:small|medium|large|adult|child))?`;
 const WHOLE = new RegExp(`^${SIZE}$`, 'i');
 const PAIR = `${SIZE}(?:/${SIZE})?`;
+const IS_PAIR = new RegExp(`^\\s*${SIZE}/${SIZE}\\s*$`, 'i');
 const LIST_SHAPE = String.raw`(${PAIR})\s*[([]\s*(${PAIR}(?:\s*[,;:/–-]\s*${PAIR}){0,${MOST - 2}})\s*[)\]]`;
 const LIST = new RegExp(LIST_SHAPE, 'i');
 const WORD_LIST = /^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})/im;
@@ -181,7 +182,7 @@ const IN_LINE = new RegExp(
 );
 /** "Follow sizing by order in parentheses – (small, medium, large)" */
 const IN_ORDER = new RegExp(
-  String.raw`\b(?:siz\w*|order|parenthes[ei]s|brackets?)\b[^()\n]{0,40}\((${SIZE}(?:\s*,\s*${SIZE}){1,${MOST - 1}})\)`,
+  String.raw`\b(?:siz\w*|order|parenthes[ei]s|brackets?)\b[^()\n]{0,40}\((${PAIR}(?:\s*,\s*${PAIR}){1,${MOST - 1}})\)`,
   'i',
 );
 /** A line with a bracket that is short enough to be nothing but names. */
@@ -207,7 +208,7 @@ function listedSizes(prose: string): readonly string[] | null {
   // A list that is no line of its own stands behind the word "sizes".
   const inLine = HAS_LINE.test(prose) || /sizes/i.test(prose) ? IN_LINE.exec(prose) : null;
   if (inLine) return namesIn(inLine[1] ?? inLine[4] ?? '');
-  const ordered = /siz/i.test(prose) ? IN_ORDER.exec(prose)?.[1] : undefined;
+  const ordered = /siz|parenthes/i.test(prose) ? IN_ORDER.exec(prose)?.[1] : undefined;
   if (ordered) return namesIn(ordered);
   if (line) return null;
   const words = /\b(?:small|xs|newborn|preemie|baby)\s*[([][^)\]]{2,80}[)\]]/i.exec(prose)?.[0];
@@ -230,7 +231,12 @@ function namesIn(words: string): readonly string[] | null {
   const list = LIST.exec(words);
   if (list && isConverted(list[1] ?? '', list[2] ?? '')) return null;
   if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
-  const plain = words.split(/\s*(?:[,;/]|\band\b|&)\s*/).map((word) => word.replace(/[.\s]+$/, ''));
+  // "S/M, L/XL" are two sizes of two names each.
+  const inPairs = words.includes(',') && words.split(',').every((name) => IS_PAIR.test(name));
+  const plain = words
+    .split(inPairs ? /\s*,\s*/ : /\s*(?:[,;/]|\band\b|&)\s*/)
+    .map((word) => word.replace(/[.\s]+$/, ''));
+  if (inPairs) return named(plain);
   return plain.length > 1 && plain.every((word) => WHOLE.test(word)) ? named(plain) : null;
 }
 
@@ -278,7 +284,7 @@ function sizesInNumbers(words: string): number {
 
 /** "Ch (62, 66, 70).": all of them in the bracket. */
 const CHAIN_LIST =
-  /^\W*(?:(?:with|using) [^,.]{1,24}, ?)?(?:ch|chain|make)(?: of)?\s?[([]\s?\d{1,4}(?:\s?[,;]\s?\d{1,4}){1,15}\s?[)\]]/i;
+  /^\W*(?:(?:with|using) [^,.]{1,24}, ?)?(?:make (?:a )?slip ?knot,? (?:and |then )?)?(?:ch|chain|make)(?: of)?\s?[([]\s?\d{1,4}(?:\s?[,;]\s?\d{1,4}){1,15}\s?[)\]]/i;
 
 const FIRST_LIST = new RegExp(
   [

@@ -542,6 +542,8 @@ function readUntilRows(r: Reader, draft: Draft): boolean {
     if (kindAt(r) === T.number) {
       const n = readNumbers(r);
       if (wordAt(r) <= 0) break;
+      // "until 12 sc rows have been worked"
+      if (!isRow(r) && mayBeStitch(wordAt(r)) && isRow(r, 1)) r.at++;
       const rows = isRow(r);
       if (rows && draft.moreRows === null) draft.rowsInAll ??= n;
       const stitches = isWord(r, W.st) || mayBeStitch(wordAt(r)) || isWord(r, W.remaining);

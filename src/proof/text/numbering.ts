@@ -25,9 +25,13 @@ function leavesOpen(row: Numbered): boolean {
     label.openEnd ||
     label.next !== null ||
     isForSizes(row) ||
-    (label.numbers.length === 1 && steps.some(isSeveral))
+    (label.numbers.length === 1 && (steps.some(isSeveral) || repeatsUnread(steps)))
   );
 }
+
+/** "Rep last row …" with words that were not understood: they may tell how often. */
+const repeatsUnread = (steps: readonly Step[]): boolean =>
+  steps.some(({ kind }) => kind === 'rows-again') && steps.some(({ kind }) => kind === 'unread');
 
 /** A list of missing numbers longer than this says no more. */
 const MOST_MISSING = 500;

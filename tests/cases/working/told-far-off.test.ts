@@ -1,0 +1,59 @@
+/**
+ * Right rows that had been called wrong, and wrong numbers that had been taken for a misreading; each with its
+ * near miss. Patterns of our own invention, in the shape of wording met on pages.
+ */
+import { expect, it } from 'vitest';
+import { compile } from '../../../src/index.ts';
+import { complaints, worked } from './worked.ts';
+
+it('"of original ch" is a place that is not known, and the row is not judged on it', () => {
+  const text = (place: string): string =>
+    `Ch 15, join with sl st to form a ring; do not cut the yarn, ch 21.\n\nROW 1: Sc in 2nd ch from hook and in each ch across: 20 sc. Sc in next 2 sts${place}, turn.\n`;
+  expect(complaints(text(' of original ch'))).toEqual([]);
+  expect(complaints(text(''))).toEqual(['3 round-overrun']);
+});
+
+it('"until 12sc rows have been worked" tells the rows up to the next number', () => {
+  const text = (next: string): string =>
+    `Row 1: Ch 7, sc in 2nd ch from hook, sc in each ch to end. Turn. (6 sc)\nRow 2: Ch 1, sc in each sc to end. Turn.\n${next}\nRow 13: Ch 1, 2 sc in each sc to end. Turn. (12 sc)\n`;
+  expect(complaints(text('Rep last row until 12sc rows have been worked.'))).toEqual([]);
+  expect(complaints(text(''))).toEqual(['4 row-missing']);
+});
+
+it('"in parentheses are for (S/M, L/XL, 2XL/3XL)" names three sizes, and "Total" stands above its count', () => {
+  const text = (last: number): string =>
+    `Directions in parentheses are for (S/M,\nL/XL, 2XL/3XL)\nMake\na slip knot and ch (32, 36, 40).\nRow 1: Hdc\nin 3rd ch from hook and in the next 9 sts, dc in next (20, 24, 28) sts, ch 2, turn.\nRow 2: Dc in (20, 24, 28) sts, hdc in next 10 sts, ch 2, turn.\nTotal\n(20, 24, 28) dc, 10 hdc.\nRow 3: Hdc BLO in 10 sts, dc in next (20, 24, 28) sts, ch 2, turn.\nTotal\n10 hdc BLO, (20, 24, ${last}) dc.\n`;
+  expect(complaints(text(28))).toEqual([]);
+  expect(worked(text(28), 'Row 3')).toEqual(['Row 3 38 proven']);
+  expect(complaints(text(29))).toEqual(['12 count-mismatch']);
+  const { sizes } = compile(text(28), { fixes: false }).manuscript;
+  expect(sizes).toEqual(['S/M', 'L/XL', '2XL/3XL']);
+});
+
+it('"(23dc + ch3)" is carried on with its chain: one slip is told once', () => {
+  const text = (n: number): string =>
+    `ch3 counts as first dc\nHat - With main color yarn, ch5, sl st to first ch to make a ring. ch3, (RS) work 11dc in ring, sl st to top of ch3. (11dc + ch3)\n2nd Round - ch3, ${n}dc in base of ch3, 2dc in each dc to end, sl st to top of ch3. (23dc + ch3)\n3rd Round - ch3, 1dc in base of ch3, * 1dc in next dc, 2dc in next dc, * rpt from * to * to last dc, 1dc in last dc, sl st to top of ch3. (35dc + ch3)\n4th Round - ch3, 1dc in each dc to end, sl st to top of ch3. (35dc + ch3)\n`;
+  expect(complaints(text(1))).toEqual([]);
+  expect(complaints(text(2))).toEqual(['3 count-mismatch']);
+});
+
+it('"(2sc) * 6", where the increase is left out, takes neither all nor makes the count', () => {
+  const text = (inc: string): string =>
+    `Rnd 1. 6sc in MR (6)\nRnd 2. 6-inc (12)\nRnd 3. (sc, inc) * 6 (18)\nRnd 4. (2sc${inc}) * 6 (24)\nRnd 5-6. 24sc (24)\n`;
+  expect(complaints(text(', inc'))).toEqual([]);
+  expect(complaints(text(''))).toEqual(['4 stitches-left']);
+});
+
+it('a far number is told upon a row that made what it states, though its own start is not known', () => {
+  const text = (n: number): string =>
+    `Begin by drawing the yarn into 6 sc around a loop.\nRnd 1: 2 sc into each of your beginning 6 sc for a total of 12 stitches.\nRnd 2: *${n} sc in first stitch, 2 sc into next stitch – repeat from * around for a total of 18 stitches.\nRnd 3: *1 sc in first stitch, 1 sc in second stitch, 2 sc in next stitch – repeat from * around for a total of 24 stitches.\n`;
+  expect(complaints(text(1))).toEqual([]);
+  expect(complaints(text(5))).toEqual(['3 count-mismatch']);
+});
+
+it('"Right-side facing:" changes nothing in a row said plainly', () => {
+  const text = (n: number): string =>
+    `Fsc 28. Join with a sl st in first fsc, being careful not to twist.\nRd 1: Right-side facing: Sc tbl in first fsc, place marker, sc tbl to end of round (${n} sts).\nRds 2-10: Sc tbl around.\n`;
+  expect(complaints(text(28))).toEqual([]);
+  expect(complaints(text(32))).toEqual(['2 count-mismatch']);
+});

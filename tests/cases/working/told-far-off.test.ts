@@ -26,7 +26,7 @@ it('"in parentheses are for (S/M, L/XL, 2XL/3XL)" names three sizes, and "Total"
   expect(complaints(text(28))).toEqual([]);
   expect(worked(text(28), 'Row 3')).toEqual(['Row 3 38 proven']);
   expect(complaints(text(29))).toEqual(['12 count-mismatch']);
-  const { sizes } = compile(text(28), { fixes: false }).manuscript;
+  const { sizes } = compile(text(28), { fixes: false });
   expect(sizes).toEqual(['S/M', 'L/XL', '2XL/3XL']);
 });
 

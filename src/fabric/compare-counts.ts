@@ -1,5 +1,11 @@
 /** Whether the counts stated agree with what a row made. */
-import { type Instruction, type StatedCount, type StemId, type StitchShape, stemOf } from '../notation/index.ts';
+import {
+  type Instruction,
+  type StatedCount,
+  type StemId,
+  type StitchShape,
+  stemOf,
+} from '../notation/index.ts';
 import {
   blockMeanings,
   meanings,

@@ -315,7 +315,7 @@ function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around):
   const misfits = facts.filter(({ kind }) => MISFITS.has(kind));
   const counts = misfits.flatMap((fact) => (fact.kind === 'count' ? [fact] : []));
   // Wherever its walk ends: what it makes is not what it states. Where a repeat was lost, they are far apart.
-  const isRepeat = isOneRepeat(task.asks.steps);
+  const isRepeat = isOneRepeat(task, around.text);
   const isOfAll = counts.some(
     ({ value, computed }) => computed === tally.stitches && (isRepeat || value < 1.45 * computed),
   );
@@ -327,12 +327,16 @@ function isOfCount(hands: Hands, task: Task, result: RowResult, around: Around):
   return counts.every(({ value, computed }) => isCountSlip({ stated: value, made: computed }));
 }
 
-/** "(2 sc, inc) x 6" and nothing else: how often is said, and no other repeat can be lost. */
-function isOneRepeat(steps: readonly Step[]): boolean {
-  const works = steps.filter(({ kind }) => kind !== 'chain' && !AROUND_WORK.has(kind));
+/** "(2 sc, inc) x 6" and nothing else: how often is said, and no other repeat can be lost; nor a comma. */
+function isOneRepeat({ asks, base }: Task, text: string): boolean {
+  const works = asks.steps.filter(({ kind }) => kind !== 'chain' && !AROUND_WORK.has(kind));
   const [only] = works;
-  return works.length === 1 && only?.kind === 'repeat' && only.times.kind === 'times';
+  if (works.length !== 1 || only?.kind !== 'repeat' || only.times.kind !== 'times') return false;
+  return !COMMA_LOST.test(text.slice(base + only.from, base + only.to));
 }
+
+/** "*sc inc* x 8": one stitch, or two. */
+const COMMA_LOST = /\b(?:sc|hdc|dc|tr) (?:inc|dec)/i;
 
 /** The row behind comes out on the stated number of stitches, and not on what was made. */
 function isUpheld(hands: Hands, task: Task, made: number, { behind, carried }: Around): boolean {

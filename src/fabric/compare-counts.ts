@@ -92,7 +92,10 @@ export function compare(hands: Hands, tally: RowTally, row: Stated): Compared {
       value,
       computed: may[0] ?? 0,
       unit: stated.unit ?? 'stitch',
-      unitWord: stated.word || stated.stem || '',
+      unitWord:
+        stated.unit === 'stem'
+          ? `${stated.word}${stated.stem ?? ''}`
+          : stated.word || stated.stem || '',
       ...spanAt(hands, stated),
     });
   }

@@ -135,6 +135,8 @@ function stemMeanings(
   const stem = stated.stem ? stemOf(stated.stem, hands.bench.terms) : null;
   if (stem === 'slip') return [tally.slips];
   const exact = stem ? (tally.byStem.get(stem) ?? 0) : 0;
+  const posts = stem ? postsOf(tally, stem, stated.word) : 0;
+  if (posts > 0) return counts.length > 1 ? [posts] : [posts, exact, tally.stitches];
   // "(24 dc)" of a row that mixes stitches is often said of them all; "(9 V-sts, 2 dc)" of those
   // beside the V-sts.
   const beside = besideGroups(hands, tally, { stated, exact, counts });
@@ -157,6 +159,13 @@ function stemMeanings(
       ...bridged,
     ]),
   ];
+}
+
+/** "6 FPdc": how many of them were worked round a post from that side. */
+function postsOf({ byKind }: RowTally, stem: StemId, word: string): number {
+  if (word === '') return 0;
+  const name = word === 'FP' ? 'front-post' : 'back-post';
+  return sumOf(byKind, (kind) => kind.startsWith(`${stem} `) && kind.includes(name));
 }
 
 /** "5 sc, ch 7, skip 7 sc, 20 sc (32 sc)": a chain as long as the opening beneath it stands for its stitches. */

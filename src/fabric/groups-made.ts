@@ -71,7 +71,7 @@ const OF_A_PASS: ReadonlySet<string> = new Set(
 /**
  * "8 petals", "12 V-sts", "4 corners" of groups that bear no such name where they are worked. What such
  * a word means is not known, so that it is confirmed where as many are there, and else not compared; but
- * a row of nothing but V-stitches, or of shells all alike, has no others. Empty: not compared.
+ * a row of V-stitches, or of shells all alike, with nothing but single stitches between has no others. Empty: not compared.
  */
 export function groupsNamed(
   hands: Hands,
@@ -86,15 +86,27 @@ export function groupsNamed(
   const meant = MEANT.get(word);
   if (!meant) return [];
   const made = groupsOf(hands, false);
-  if (word === 'v-st' && made.length > 1 && made.every(isV)) return [made.length];
   const parted = groupsOf(hands, true);
-  const isAlike = made.every(({ size }) => size === made[0]?.size);
-  if (word === 'shell' && made.length > 1 && isAlike && parted.every(isMany))
-    return [made.length, parted.length];
+  if (word === 'v-st') {
+    const several = made.filter(({ size }) => size > 1);
+    if (several.length > 1 && several.every(isV)) return [several.length];
+  }
+  if (word === 'shell') {
+    const alike = [made, parted].flatMap(shellsAlike);
+    if (alike.length > 0) return alike;
+  }
   const fits = meant.some(
     (is) => made.filter(is).length === stated || parted.filter(is).length === stated,
   );
   return fits && stated !== null ? [stated] : [];
+}
+
+/** How many groups of three and more there are, where all are alike and nothing but single stitches stands between. */
+function shellsAlike(groups: readonly Group[]): number[] {
+  const several = groups.filter(({ size }) => size > 1);
+  const [first] = several;
+  const isAlike = several.length > 1 && several.every(({ size }) => size === first?.size);
+  return isAlike && first && isMany(first) ? [several.length] : [];
 }
 
 /** Stitches that stand alone in their place: those beside the groups. */

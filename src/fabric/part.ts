@@ -431,7 +431,8 @@ function around({ rows, setting }: Run, former: PartRun, task: Task): Around {
     isKnown: isKnown(rows, setting),
     behind: former.rows.slice(rows.length + 1).find(isOfThisSize) ?? null,
     carried: former.carried,
-    goesBack: beneath !== null && goesBack(beneath, task, setting),
+    goesBack:
+      beneath !== null && (goesBack(beneath, task, setting) || goesAlong(beneath, task, setting)),
     hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),
     text: setting.text,
   };
@@ -450,6 +451,19 @@ function goesBack(beneath: RowRecord, task: Task, { part }: PartSetting): boolea
   if (own.steps.some((step) => step.kind === 'skip' && step.place.row !== null)) return false;
   // "Round (left hand) 15" behind "Round (right hand) 15".
   return first < last || (first === last && own.label?.text !== former?.text);
+}
+
+/** "Round 1: sc around the edge (84)" above flat rows that were fastened off: along their sides, not their top. */
+function goesAlong(beneath: RowRecord, task: Task, { part }: PartSetting): boolean {
+  const { instructions } = part;
+  if (instructions[task.index]?.instruction.label?.word !== 'round') return false;
+  let isCut = false;
+  for (let i = task.index - 1; i >= 0; i--) {
+    const { label, steps } = instructions[i]?.instruction ?? { label: null, steps: [] };
+    isCut ||= i >= beneath.instruction && steps.some((s) => s.kind === 'fasten-off' && !s.not);
+    if (label !== null) return isCut && label.word === 'row';
+  }
+  return false;
 }
 
 const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';

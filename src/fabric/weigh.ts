@@ -5,7 +5,7 @@
  * nothing proves the row beneath, in the number of stitches there. Otherwise it is not followed, which
  * is said, and the work goes on from the stated count.
  */
-import type { Instruction, Step } from '../notation/index.ts';
+import type { Instruction, Place, Step } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import { isFixed } from './amounts.ts';
 import { type Attempted, attemptRow, carriedName } from './attempt.ts';
@@ -33,7 +33,7 @@ export interface Around {
   readonly behind: RowRecord | null;
   /** Counts on which the rows behind come out as well as on what was made: see `attempt`. */
   readonly carried: ReadonlySet<string>;
-  /** Its number is none that comes behind the row beneath: another version, worked on an earlier row. */
+  /** Another version, worked on an earlier row; or a round along the sides of flat rows, and not upon the last. */
   readonly goesBack: boolean;
   /** Rows of this part have labels. */
   readonly hasLabels: boolean;
@@ -53,6 +53,7 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   const { hands, task, before, setting } = at;
   const start = mark(hands);
   const origins = hands.bench.origins.length;
+  const isOnNothing = hands.edge.kind === 'none' && beginsOnTurningChain(task, hands);
   const attempted = attemptRow(hands, task, before, setting);
   const cause = causeOf(attempted.result.facts);
   if (cause === null || isStrict(task.instruction)) return attempted;
@@ -62,7 +63,8 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   const isUncounted = task.asks.counts.length === 0;
   // "Ch 2, [sl st in 2nd ch from hook, ch 6] x 8": slip stitches go anywhere.
   const isBare = attempted.result.tally.stitches === 0;
-  const isStray = around.goesBack || (isUncounted && (isBare || isLoose(at, cause, around)));
+  const isStray =
+    isOnNothing || around.goesBack || (isUncounted && (isBare || isLoose(at, cause, around)));
   const isSlip =
     talk === null &&
     cause.kind !== 'spaces-left' &&
@@ -84,6 +86,31 @@ const isLoose = ({ hands, task }: AtHand, cause: Fact, { hasLabels }: Around): b
   beginsInChain(task) ||
   isSeveralRows(task) ||
   (hasLabels && task.label === '');
+
+/**
+ * "Ch 3, dc in each st around (48)" above which nothing tells a foundation: its words were lost, or taken for talk,
+ * and the chain to turn is none.
+ */
+function beginsOnTurningChain({ instruction: { steps } }: Task, hands: Hands): boolean {
+  const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'yarn' && kind !== 'turn');
+  if (first?.kind !== 'chain' || (numberFor(hands, first.n) ?? 0) > MOST_TO_TURN) return false;
+  return ![...allSteps(steps)].some(
+    (step) =>
+      step.kind === 'ring' ||
+      ((step.kind === 'work' || step.kind === 'group') &&
+        step.place !== null &&
+        isInChain(step.place)),
+  );
+}
+
+const MOST_TO_TURN = 4;
+
+const isInChain = ({ fromHook, pick, nouns }: Place): boolean =>
+  fromHook ||
+  nouns.some(
+    ({ kind }) =>
+      kind === 'ring' || kind === 'start-chain' || (kind === 'chain' && pick !== 'each'),
+  );
 
 /** "2 sc in the initial ch 1, …": in what the row beneath does not count. */
 function beginsInChain({ instruction }: Task): boolean {

@@ -12,7 +12,7 @@ const OTHER_WIDTH = /\b(?:if|wider|larger|bigger|longer|smaller|narrower|swatch|
 
 /** The first row goes into a chain that was made before it. */
 const INTO_CHAIN =
-  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:ch|chain)\b|\bskip (?:the )?(?:1st|first|first \d|\d) ch|\binto next ch\b|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
+  /\b(?:\d{1,2}(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:ch|chain|st|stitch)\w*\s+from\b|\bin (?:each|every) (?:remaining |rem |following )?(?:ch|chain)\b|\bskip (?:the )?(?:1st|first|first \d|\d) ch|\binto next ch\b|\bin (?:each of )?(?:the )?next \d{1,3} ch/i;
 
 /** "Row 1: dc", "Row 1: sc in each st across": along a chain, for a ring is named. */
 const ALONG_CHAIN =

@@ -35,9 +35,10 @@ export function sizesOf(
         block.section !== 'comments' &&
         IN_BRACKETS.test(text.slice(block.from, Math.min(block.to, block.from + 2000))),
     );
+  const paired = bracketed || hasPairs(text, blocks);
   for (const block of blocks) {
     if (block.kind !== 'instruction') continue;
-    const pair = bracketed && CHAIN_PAIR.test(text.slice(block.from, block.to));
+    const pair = paired && CHAIN_PAIR.test(text.slice(block.from, block.to));
     if (pair) return ['size 1', 'size 2'];
     const n = sizesInNumbers(text.slice(block.from, Math.min(block.to, block.from + 2000)));
     if (n > 1) return Array.from({ length: n }, (_, i) => `size ${i + 1}`);
@@ -46,6 +47,19 @@ export function sizesOf(
   const n = sizesInNested(text, blocks) || sizesInCounts(text, blocks);
   return n > 1 ? Array.from({ length: n }, (_, i) => `size ${i + 1}`) : [''];
 }
+
+/** "52 (58) sts" in a row: two sizes, for no count has two numbers. */
+function hasPairs(text: string, blocks: readonly Block[]): boolean {
+  if (!CHAIN_PAIRS.test(text)) return false;
+  return blocks.some(
+    ({ kind, from, to }) =>
+      kind === 'instruction' && PAIR_COUNTED.test(text.slice(from, Math.min(to, from + 2000))),
+  );
+}
+
+const CHAIN_PAIRS = /\bch(?:ain)? ?\d{1,3} ?[([]\d{1,3}[)\]]/i;
+const PAIR_COUNTED =
+  /(?<![x×*\d] ?)\b\d{1,3} ?[([]\d{1,3}[)\]] ?(?:sts?|stitches|sc|hdc|dc|htr|tr)\b/i;
 
 /** "Size Small", "Size Medium", each above rows of its own: in the order in which they first stand. */
 function sizesInHeadings(blocks: readonly Block[]): readonly string[] {
@@ -171,8 +185,8 @@ const SIZE =
   `) + String.raw`(?:\s(?:small|medium|large|adult|child))?`;
 const WHOLE = new RegExp(`^${SIZE}$`, 'i');
 const PAIR = `${SIZE}(?:/${SIZE})?`;
-const IS_PAIR = new RegExp(`^\\s*${SIZE}/${SIZE}\\s*$`, 'i');
-const LIST_SHAPE = String.raw`(${PAIR})\s*[([]\s*(${PAIR}(?:\s*[,;:/–-]\s*${PAIR}){0,${MOST - 2}})\s*[)\]]`;
+const IS_PAIR = new RegExp(`^\\s*${PAIR}[.\\s]*$`, 'i');
+const LIST_SHAPE = String.raw`(${PAIR}),?\s*[([]\s*(${PAIR}(?:\s*[,;:/–-]\s*${PAIR}){0,${MOST - 2}})\s*[)\]]`;
 const LIST = new RegExp(LIST_SHAPE, 'i');
 const WORD_LIST = /^\W*(?:finished\s+)?siz(?:es?|ing)\b[^:\d]{0,20}[:=–-]\s*(.{1,160})/im;
 /** "… in sizes child (adult)", "Sizes S (M, L)", and a line that is nothing but the list. */
@@ -231,7 +245,7 @@ function namesIn(words: string): readonly string[] | null {
   const list = LIST.exec(words);
   if (list && isConverted(list[1] ?? '', list[2] ?? '')) return null;
   if (list) return named([list[1] ?? '', ...others(list[2] ?? '', list[1] ?? '')]);
-  // "S/M, L/XL" are two sizes of two names each.
+  // "S/M, L/XL" are two sizes of two names each, and "baby, child, adult/teen" three.
   const inPairs = words.includes(',') && words.split(',').every((name) => IS_PAIR.test(name));
   const plain = words
     .split(inPairs ? /\s*,\s*/ : /\s*(?:[,;/]|\band\b|&)\s*/)
@@ -267,7 +281,7 @@ const namesSizes = (line: string): boolean =>
 
 /** "Ch 41 (45).": two sizes, where brackets are said to hold the other one. */
 const CHAIN_PAIR =
-  /^\W*(?:(?:row|rnd|round)\s?\d\s?[:.-]\s?)?(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;
+  /^\W*(?:(?:row|rnd|round)\s?\d\s?[:.-]\s?)?(?:(?:with|using) [^,.]{1,24}, ?)?(?:ch|chain)\s?\d{1,3}\s?[([]\d{1,3}[)\]]/i;
 
 /** A quick look before the careful one: few rows have lists of numbers. */
 const HAS_LIST = /[([]\s?\d{1,4}\s?[,;:]\s?\d|\d-\d{1,3}-\d/;

@@ -226,6 +226,8 @@ export function applyNoun(draft: Draft, noun: Noun): void {
   draft.unit = draft.unit === 'decrease' ? 'decrease' : bareChain ? 'space' : unit;
   draft.stem = noun.stem;
   draft.chains = noun.chains;
+  // "6 FPdc": not any dc.
+  if (unit === 'stem' && noun.post) draft.word = noun.post === 'front' ? 'FP' : 'BP';
   if (noun.word !== '' && noun.word !== 'ch' && noun.kind !== 'ring') draft.word = noun.word;
   else if (noun.kind === 'corner' || noun.kind === 'picot') draft.word = noun.kind;
 }

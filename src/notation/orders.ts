@@ -20,6 +20,7 @@ import { SenseSet } from './sense-set.ts';
 import { W } from './senses.ts';
 import { FIRST, T } from './tokens.ts';
 import type { Numbers, RemarkStep, RingStep, Step, TurnStep, UnworkedStep } from './tree.ts';
+import { readYarnName } from './yarn-name.ts';
 
 /** "leave 3 sts unworked", "leaving rem sts unworked". Otherwise `null`. */
 export function readUnworked(r: Reader): UnworkedStep | null {
@@ -189,6 +190,7 @@ export function readNot(r: Reader): Step | null {
     r.at += letters ? 3 : 1;
     if (isWord(r, W.off)) r.at++;
     if (isWord(r, W.color)) r.at++;
+    else readYarnName(r);
     // "3 sc. Do not finish row.": it is left there.
     if ((isWord(r, W.row) || isWord(r, W.round)) && clauseEnds(r, 1)) r.at++;
     return { kind: 'fasten-off', not: true, from: fromOf(r, start), to: toOf(r) };

@@ -34,7 +34,7 @@ function unitOf(count: StatedCount, voice: Voice): string {
     case 'stitch':
       return plural('st', many);
     case 'stem':
-      return writeStem(count.stem ?? '', voice);
+      return `${count.word}${writeStem(count.stem ?? '', voice)}`;
     case 'space': {
       const chains = count.chains === null ? '' : `ch-${writeNumbers(count.chains, voice)} `;
       // A loop is a word of its own: in a row without chains it may be a stitch.

@@ -57,3 +57,46 @@ it('"Right-side facing:" changes nothing in a row said plainly', () => {
   expect(complaints(text(28))).toEqual([]);
   expect(complaints(text(32))).toEqual(['2 count-mismatch']);
 });
+
+it('"(baby, child, adult/teen)" and "52 (58) sts" name sizes', () => {
+  const listed = (n: number): string =>
+    `Notes: sizes are listed in parentheses in the format (baby, child, adult/teen).\nRnd 1: (28, 32, 36) fsc, join with ss. (28, 32, 36)\nRnd 2: ch 1, hdc in each stitch around, join with ss. (28, ${n}, 36)\n`;
+  expect(complaints(listed(32))).toEqual([]);
+  expect(complaints(listed(33))).toEqual(['3 count-mismatch']);
+  const paired = (n: number): string =>
+    `Cowl\nWith A, ch 52 (58), taking care not to twist ch, join with sl st in first ch to form a ring.\nRound 1 (RS): Ch 3 (counts as first dc), dc in each remaining ch around; join with sl st in top of beginning ch—52 (${n}) sts. Do not fasten off A. Carry the other yarn until next needed.\n`;
+  expect(complaints(paired(58))).toEqual([]);
+  expect(complaints(paired(59))).toEqual(['3 count-mismatch']);
+  expect(complaints('Ch 20 (21).\nRow 1: Sc in 2nd ch from hook and in each ch across. (19)\n')).toEqual([
+    '1 count-mismatch',
+  ]);
+});
+
+it('a chain to turn is no foundation where none is told', () => {
+  const text = (start: string): string =>
+    `${start}1st rnd: Ch 3. (1 dc in each of next 3 sts, skip next st) 8 times. Join with sl st to first dc. (24 sts)\n2nd rnd: Ch 3. (1 dc in each of next 2 sts, skip next st) 8 times. Join with sl st to first dc. (16 sts)\n`;
+  expect(complaints(text(''))).toEqual([]);
+  expect(worked(text(''), 'Rnd 1', 'Rnd 2')).toEqual(['Rnd 1 24 unchecked', 'Rnd 2 16 unchecked']);
+  expect(complaints(text('Ch 31, join to form a ring.\n'))).not.toEqual([]);
+});
+
+it('a round above flat rows that were fastened off goes along their sides', () => {
+  const text = (end: string): string =>
+    `Chain 12\nRow 1: hdc in 2nd ch from hook and in remaining chs, turn (11)\nRow 2: ch 1, hdc across in blo, turn (11)${end}\nNow take the larger hook.\nRound 3: ch 1, sc across in flo, join with a ss (84)\n`;
+  expect(complaints(text('\nRepeat row 2 until the piece measures 21" long. Fasten off.'))).toEqual([]);
+  expect(complaints(text('.'))).toEqual(['5 count-mismatch']);
+});
+
+it('"6 x FPDC" counts those round a post', () => {
+  const text = (n: number): string =>
+    `CH 6; SL ST to form a ring;\nRND 1: CH 3 (counts as 1 DC); work 11 DC into ring (12 DC);\nRND 2: CH 3 (counts as 1 DC), DC in same st; work 1 FPDC around next DC; *work 2 DC into next DC; 1 FPDC around next DC. Repeat from * around.\n(${n} x FPDC; 6 increases)\n`;
+  expect(complaints(text(6))).toEqual([]);
+  expect(complaints(text(7))).toEqual(['4 count-mismatch']);
+});
+
+it('shells all alike, parted by single stitches, are held to their number', () => {
+  const text = (n: number): string =>
+    `Ch 75.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (74 sc)\nRow 2: Ch 1, sc in first sc, *skip 2 sc, 5 dc in next sc, skip 2 sc, sc in next sc; rep from * to last sc, sc in last sc, turn. (${n} shells)\n`;
+  expect(complaints(text(12))).toEqual([]);
+  expect(complaints(text(13))).toEqual(['3 count-mismatch']);
+});

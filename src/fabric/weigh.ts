@@ -53,7 +53,8 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   const { hands, task, before, setting } = at;
   const start = mark(hands);
   const origins = hands.bench.origins.length;
-  const isOnNothing = hands.edge.kind === 'none' && beginsOnTurningChain(task, hands);
+  const isOnNothing =
+    before.row === null && hands.edge.kind === 'none' && beginsOnTurningChain(task, hands);
   const attempted = attemptRow(hands, task, before, setting);
   const cause = causeOf(attempted.result.facts);
   if (cause === null || isStrict(task.instruction)) return attempted;
@@ -94,7 +95,10 @@ const isLoose = ({ hands, task }: AtHand, cause: Fact, { hasLabels }: Around): b
 function beginsOnTurningChain({ instruction: { steps } }: Task, hands: Hands): boolean {
   const first = steps.find(({ kind }) => kind !== 'remark' && kind !== 'yarn' && kind !== 'turn');
   if (first?.kind !== 'chain' || (numberFor(hands, first.n) ?? 0) > MOST_TO_TURN) return false;
-  return ![...allSteps(steps)].some(
+  const all = [...allSteps(steps)];
+  if (!all.some((step) => step.kind === 'work' && (step.place !== null || step.until !== null)))
+    return false;
+  return !all.some(
     (step) =>
       step.kind === 'ring' ||
       ((step.kind === 'work' || step.kind === 'group') &&
@@ -108,8 +112,7 @@ const MOST_TO_TURN = 4;
 const isInChain = ({ fromHook, pick, nouns }: Place): boolean =>
   fromHook ||
   nouns.some(
-    ({ kind }) =>
-      kind === 'ring' || kind === 'start-chain' || (kind === 'chain' && pick !== 'each'),
+    ({ kind }) => kind === 'ring' || kind === 'start-chain' || (kind === 'chain' && pick === 'nth'),
   );
 
 /** "2 sc in the initial ch 1, …": in what the row beneath does not count. */

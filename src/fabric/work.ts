@@ -96,8 +96,8 @@ function workSize(shop: Shop, sizeIndex: number): Cloth {
       const copies = Math.max(1, Math.min(part.copies, MOST_COPIES));
       let instance = 1;
       for (; instance <= copies && isAnother(hands, instance); instance++) {
-        progress = startPart(hands, part, progress);
         hands.instance = instance;
+        progress = startPart(hands, part, progress);
         takeUp(hands, part, { partIndex, progress, text: shop.manuscript.text });
         const run = workOnce(shop, hands, { part, partIndex, instance, progress, otherParts });
         rows.push(...run.rows);
@@ -126,8 +126,9 @@ function startPart(hands: Hands, part: Part, progress: Progress): Progress {
   // A foundation or ring that nothing was worked into yet waits for this part's first row.
   const waits = progress.before.row === null && hands.edge.kind !== 'none';
   if (waits && !makesItsStart(part)) return progress;
-  // A heading may stand in the middle of one piece, and number its rows from 1 again.
-  if (!hands.fastened && progress.before.row !== null && !startsAnew(part)) {
+  // A heading may stand in the middle of one piece, and number its rows from 1 again; a second copy is another piece.
+  const isCopy = hands.instance > 1;
+  if (!isCopy && !hands.fastened && progress.before.row !== null && !startsAnew(part)) {
     return { ...progress, known: newKnownRows() };
   }
   hands.fastened = false;

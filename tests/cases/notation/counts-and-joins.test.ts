@@ -21,7 +21,7 @@ describe('counts and joins', () => {
     ['1 csc (center single crochet), 1 triple inc', '1 waistcoat sc; 1 3inc'],
     ['3 ch, 1 dc. Make 4 ch, 1 dc for 7 more, sl st to join', 'ch 3; 1 dc; <ch 4; 1 dc> x7 more; join'],
     ['sc around, inc (0, dec) 1 st on last row – 96 sts', 'sc ->end; inc; (<0 st; tog> x?; UNREAD "1 st on last row" = 96 stitch'],
-    ['sc around. Stitch count: 6 bpsc, 6 fpsc, 12 ch2 spaces', 'sc ->end; "Stitch count" = 6 sc, 6 sc, 12 space2'],
+    ['sc around. Stitch count: 6 bpsc, 6 fpsc, 12 ch2 spaces', `sc ->end; "Stitch count" = 6 sc 'BP', 6 sc 'FP', 12 space2`],
     ['2 dc in next chain,2 space', '2 dc @next space2'],
     ['*Using colour B* ch 1, *sc in next st, inc*, rep *to* around', 'yarn with B; ch 1; *<sc @next st; inc> ->end'],
     ['sc around {28 sts}', 'sc ->end = 28 stitch'],

@@ -100,3 +100,10 @@ it('shells all alike, parted by single stitches, are held to their number', () =
   expect(complaints(text(12))).toEqual([]);
   expect(complaints(text(13))).toEqual(['3 count-mismatch']);
 });
+
+it('a second copy is another piece, and stands on nothing of the first', () => {
+  const text = (n: number): string =>
+    `Legs x4:\n- Starting with the paler yarn, as for the ears (4)\n- *inc* (8)\n- *1sc, inc* (${n})\n- Change yarn - 12sc (12)\n`;
+  expect(complaints(text(12))).toEqual([]);
+  expect(complaints(text(13))).not.toEqual([]);
+});

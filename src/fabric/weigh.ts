@@ -112,7 +112,10 @@ const MOST_TO_TURN = 4;
 const isInChain = ({ fromHook, pick, nouns }: Place): boolean =>
   fromHook ||
   nouns.some(
-    ({ kind }) => kind === 'ring' || kind === 'start-chain' || (kind === 'chain' && pick === 'nth'),
+    ({ kind }) =>
+      kind === 'ring' ||
+      kind === 'start-chain' ||
+      (kind === 'chain' && pick !== 'each' && pick !== 'next'),
   );
 
 /** "2 sc in the initial ch 1, …": in what the row beneath does not count. */

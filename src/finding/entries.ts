@@ -410,6 +410,12 @@ export const entries: readonly Entry[] = [
       'Put the missing row back, or number the rows anew. Numbers may start again with each part under a heading of its own.',
   },
   {
+    code: 'row-one-missing',
+    severity: 'warning',
+    title: '{row} is the first row of {part}; row 1 is not there.',
+    advice: 'Put the first row back, or say above the second on which stitches it is worked.',
+  },
+  {
     code: 'row-order',
     severity: 'warning',
     title: '{row} stands after {before}.',

@@ -64,6 +64,7 @@ export {
   rowDoubled,
   rowEmpty,
   rowMissing,
+  rowOneMissing,
   rowOrder,
   rowReferenceLoop,
   rowReferenceMissing,

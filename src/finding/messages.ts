@@ -414,6 +414,12 @@ export const rowMissing: Message<{
   missing: string;
 }> = message('row-missing');
 
+/** warning: {row} is the first row of {part}; row 1 is not there. */
+export const rowOneMissing: Message<{
+  part: string;
+  row: string;
+}> = message('row-one-missing');
+
 /** warning: {row} stands after {before}. */
 export const rowOrder: Message<{
   before: string;

@@ -410,6 +410,7 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
   // "FO: pram cover" above the pattern: a finished object, for there is nothing to fasten off yet.
   if (starts === 'command' && !scan.sawWork && opensAs(ENDS_ROW, text, from, length)) return null;
   if (starts === null && opensAs(CLOSES_FLAT, text, from, to)) return 'command';
+  if (starts !== 'command' && isItem(scan, { from, to })) return 'command';
   if (starts !== null || scan.section !== 'work' || isStory(text, from, to)) return starts;
   if (!/\d/.test(text.slice(from, to)) || isInProse(scan, from)) return null;
   if (!mayLeadWork(text, from, to)) return null;
@@ -417,6 +418,15 @@ export function startsOf(scan: Scan, { from, to }: Span): Starts {
   if (work.lost > 0.6 || (work.strange && !work.isLabelled)) return null;
   return work.steps > 0 && (work.isLabelled || work.starts) ? 'command' : null;
 }
+
+/** "- 1sc, join leg - by putting 1sc through … (44)": an item of a list of rows, however much it talks. */
+const isItem = ({ text, sawWork, section }: Scan, { from, to }: Span): boolean =>
+  sawWork &&
+  section === 'work' &&
+  isListed(text, from) &&
+  ITEM.test(text.slice(from, from + 12)) &&
+  endsWithCount(text, from, to);
+const ITEM = /^\d{1,3} ?(?:sc|hdc|dc|htr|tr)\b/i;
 
 /** "Rnd 0: *0 sc, 1 dec* = XX sc": how rows are written, with noughts for all numbers. */
 const LEGEND: Opening = opening(

@@ -43,6 +43,7 @@ function explainedBy(
     ...rowsOf(findings, 'terms-mixed'),
   ]);
   const ofNoSize = rowsOf(findings, 'size-unknown');
+  const onNothing = rowsOf(findings, 'row-one-missing');
   const differences = handleDifferences(scene, unequal);
   const behindSkipped = rowsBehind(scene, rowsOf(findings, 'reading-differs'));
   return (row, fact) =>
@@ -53,6 +54,7 @@ function explainedBy(
     (behindSkipped.has(row) && isOffByOne(fact)) ||
     (ofOtherTerms.has(row) && fact.kind === 'stems') ||
     (ofNoSize.has(row) && MISFITS.has(fact.kind)) ||
+    (onNothing.has(row) && MISFITS.has(fact.kind)) ||
     // Where a repeat begins or ends is not known.
     (unpaired.has(row) && MISFITS.has(fact.kind)) ||
     unfollowed.has(row) ||

@@ -9,11 +9,13 @@ import { propose, replacement } from '../fixes/proposals.ts';
 import { labelName } from '../names.ts';
 import type { Scene } from '../scene.ts';
 import { type Numbered, type Run, runsOf } from './numbering-runs.ts';
+import { rowOneOf } from './row-one.ts';
 import { absolute, isForSizes, rowIds, stepsIn } from './rows.ts';
 
 export function numbering(scene: Scene): Finding[] {
-  return runsOf(scene).flatMap((run) =>
-    run.rows.flatMap((_, i) => (i === 0 ? null : check(scene, run, i)) ?? []),
+  const runs = runsOf(scene);
+  return runs.flatMap((run, nth) =>
+    run.rows.flatMap((_, i) => (i === 0 ? rowOneOf(scene, runs, nth) : check(scene, run, i)) ?? []),
   );
 }
 

@@ -2,7 +2,7 @@
  * Right rows that had been called wrong, and wrong numbers that had been taken for a misreading; each with its
  * near miss. Patterns of our own invention, in the shape of wording met on pages.
  */
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { compile } from '../../../src/index.ts';
 import { complaints, worked } from './worked.ts';
 
@@ -106,4 +106,24 @@ it('a second copy is another piece, and stands on nothing of the first', () => {
     `Legs x4:\n- Starting with the paler yarn, as for the ears (4)\n- *inc* (8)\n- *1sc, inc* (${n})\n- Change yarn - 12sc (12)\n`;
   expect(complaints(text(12))).toEqual([]);
   expect(complaints(text(13))).not.toEqual([]);
+});
+
+describe('a part without its first row', () => {
+  const text = (start: string, inc: number): string =>
+    `Head\nRnd 1: 6 sc in MR (6)\nRnd 2: (inc) x 6 (12)\nRnd 3: sc around (12)\n\nEars (make 2)\n${start}Rnd 2: (inc) x 6 (12)\nRnd 3: (sc, inc) x 6 (${inc})\n`;
+  it('is told once', () => {
+    expect(complaints(text('', 18))).toEqual(['7 row-one-missing']);
+    expect(complaints(text('', 19))).toEqual(['7 row-one-missing', '8 count-mismatch']);
+  });
+  it('but not where words stand in its place', () => {
+    expect(complaints(text('Make a magic ring with 6 sc.\n', 18))).toEqual([]);
+    expect(complaints(text('Rnd 1: 6 sc in MR (6)\n', 18))).toEqual([]);
+  });
+});
+
+it('an item of a list of rows is one, however much it talks', () => {
+  const text = (n: number): string =>
+    `Body:\n- 6 sc in ring (6)\n- *inc* (12)\n- *2sc, inc* (16)\n- *3sc, inc* (20)\n- 1sc, join leg - by putting 1sc through the next st in the body and through one st in the leg, 6sc around the leg. (44)\n- 44sc (44)\n- *dec, 9sc* (${n})\n`;
+  expect(complaints(text(40))).toEqual(['6 unread']);
+  expect(complaints(text(41))).toEqual(['6 unread', '8 count-mismatch']);
 });

@@ -21,6 +21,12 @@ export function noteEnd(
   // Only places of earlier rows were worked: those of the row beneath stay behind them.
   if (hands.earlier.size > 0 && (hands.used <= 1 || left <= hands.passed)) return;
   if (hands.leaveSaid !== null && hands.leaveSaid !== left && !hands.tookSpace) {
+    // "Leave last 5 sts", where the row has come within four of the end.
+    const over = hands.leaveSaid - left;
+    if (over > 0) {
+      const have = edge.counted;
+      return fact(hands, { kind: 'overrun', needed: have + over, have, ...placeOfStep(hands) });
+    }
     return fact(hands, {
       kind: 'left',
       left: left - hands.leaveSaid,

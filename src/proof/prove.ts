@@ -44,6 +44,7 @@ function explainedBy(
   ]);
   const ofNoSize = rowsOf(findings, 'size-unknown');
   const onNothing = rowsOf(findings, 'row-one-missing');
+  const empty = rowsOf(findings, 'row-empty');
   const differences = handleDifferences(scene, unequal);
   const behindSkipped = rowsBehind(scene, rowsOf(findings, 'reading-differs'));
   return (row, fact) =>
@@ -58,6 +59,7 @@ function explainedBy(
     // Where a repeat begins or ends is not known.
     (unpaired.has(row) && MISFITS.has(fact.kind)) ||
     unfollowed.has(row) ||
+    empty.has(row) ||
     (unequal.has(row) && fact.kind === 'count' && fact.unit === 'space');
 }
 

@@ -22,15 +22,35 @@ function isHeading(label: RowLabel, next: Instruction | undefined): boolean {
   return label.numbers.length === 0 && next?.label?.numbers[0] === 1 && begins;
 }
 
+/** The only number of stitches that is stated. */
+function countOf(instruction: Instruction | undefined): number | null {
+  const [count, ...more] = instruction?.counts ?? [];
+  return count && more.length === 0 ? (count.n.values[0] ?? null) : null;
+}
+
+/** "8 times (16)", "() x 6 (12)": how often, and how many, but not what; "around (18)" below "(18)" may be plain work. */
+const isStripped = (rest: string, isSame: boolean): boolean =>
+  rest.length < 48 && (HOW_OFTEN.test(rest) || (!isSame && ALL_ROUND.test(rest)));
+
+const COUNTED = String.raw`[\s,;]*[([{]\s*\d{1,4}(?: ?(?:sts?|sc|hdc|dc|stitches))?\s*[)\]}][\s.]*$`;
+const HOW_OFTEN = new RegExp(
+  String.raw`^[\s:.–-]*(?:\*\s*\*|[([{]\s*[)\]}]\s*[x×*]?\s*\d{1,2}(?: times)?|[x×]\s?\d{1,2}|\d{1,2}\s?(?:times|[x×]))${COUNTED}`,
+  'i',
+);
+const ALL_ROUND = new RegExp(String.raw`^[\s:.–-]*around${COUNTED}`, 'i');
+
 export function emptyRows(scene: Scene): Finding[] {
   const rows = [...instructionsOf(scene)];
   return rows.flatMap((row, i) => {
     const { label, steps, counts } = row.placed.instruction;
     if (label && isCaption(label, rows[i - 1]?.placed.instruction.label)) return [];
-    if (!label || steps.length > 0 || counts.length > 0 || label.every) return [];
+    if (!label || label.every || steps.some(({ kind }) => kind === 'unread')) return [];
     const { from, to } = row.placed;
     const rest = scene.manuscript.text.slice(from + label.to, to);
-    if (/[\p{L}\p{N}]/u.test(rest)) return [];
+    if (counts.length > 0) {
+      const above = countOf(rows[i - 1]?.placed.instruction);
+      if (!isStripped(rest, above === null || above === countOf(row.placed.instruction))) return [];
+    } else if (steps.length > 0 || /[\p{L}\p{N}]/u.test(rest)) return [];
     const next = rows[i + 1]?.placed.from ?? scene.manuscript.text.length;
     if (isTold(scene.manuscript.text.slice(to, next))) return [];
     if (isHeading(label, rows[i + 1]?.placed.instruction)) return [];

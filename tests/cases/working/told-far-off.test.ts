@@ -127,3 +127,21 @@ it('an item of a list of rows is one, however much it talks', () => {
   expect(complaints(text(40))).toEqual(['6 unread']);
   expect(complaints(text(41))).toEqual(['6 unread', '8 count-mismatch']);
 });
+
+it('a row whose work is left out is told as empty, though how often and how many are said', () => {
+  const text = (words: string): string =>
+    `Rnd 1: 6 sc in magic ring (6)\nRnd 2: ${words} (12)\nRnd 3: sc around (12)\n`;
+  expect(complaints(text('inc x 6'))).toEqual([]);
+  expect(complaints(text('()*6'))).toEqual(['2 row-empty']);
+  expect(complaints(text('6 times'))).toEqual(['2 row-empty']);
+  expect(complaints(text('around'))).toEqual(['2 row-empty']);
+  expect(complaints('Rnd 1: 6 sc in magic ring (6)\nRnd 2: around (6)\nRnd 3: sc around (6)\n')).toEqual([]);
+});
+
+it('a row that comes nearer to the end than it says is over by so many, and never "-1 left"', () => {
+  const text = (n: number): string =>
+    `Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20)\nRow 2: Ch 1, turn, sc in next ${n} sts, leave last 5 sts unworked.\n`;
+  expect(complaints(text(15))).toEqual([]);
+  expect(complaints(text(16))).toEqual(['3 round-overrun']);
+  expect(complaints(text(14))).toEqual(['3 stitches-left']);
+});

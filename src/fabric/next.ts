@@ -1,7 +1,7 @@
 /** The next place of a kind: next stitch, next space, next corner, next shell, top of chain. */
 import type { Place } from '../notation/index.ts';
 import { heightOf, stemOf } from '../notation/index.ts';
-import { bareEdge, COUNTED, groupAround, isCorner, SPACE } from './edge.ts';
+import { bareEdge, COUNTED, chainAt, groupAround, isCorner, SPACE } from './edge.ts';
 import {
   countedSince,
   fact,
@@ -399,6 +399,12 @@ export function takeStartChain(hands: Hands): Target {
     passOver(hands, entry);
     hands.pos = entry + 1;
     return takeOff(hands, { node: edge.node[entry] ?? -1, space: false, entry });
+  }
+  const last = edge.n - 1;
+  if (!edge.ring && edge.kind === 'row' && hands.pos > last && edge.type[last] === SPACE) {
+    // "Sc in last lp, ch 3, sc in 2nd ch of ch-5": the loop is that chain, and the row ends in it.
+    const node = chainAt(edge, last, (edge.run[last] ?? 1) - 1);
+    return takeOff(hands, { node, space: false, entry: last });
   }
   return takeStitch(hands, 'passed');
 }

@@ -231,7 +231,11 @@ function isAllInFirst({ label, steps }: Instruction): boolean {
 function opensWithChain({ label, steps }: Instruction): boolean {
   const [first] = steps;
   if (addsToRow(steps)) return false;
-  return first?.kind === 'chain' && label?.numbers[0] === 1 && (first.n?.values[0] ?? 0) > 6;
+  // "Ch 8 (counts as dc and ch 5), turn" stands on the row beneath.
+  const stands = first?.kind === 'chain' && first.countsAs?.counts === true;
+  return (
+    first?.kind === 'chain' && !stands && label?.numbers[0] === 1 && (first.n?.values[0] ?? 0) > 6
+  );
 }
 
 /** "Row 1: Ch 22, turn, hdc in 3rd ch from hook and in next 19 ch, hdc in each st across": sleeves. */

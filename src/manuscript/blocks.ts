@@ -9,7 +9,7 @@ import type { Block } from './block.ts';
 import { chainInProse, multipleInProse, worksIntoChain } from './chain-in-prose.ts';
 import { isGroupName } from './definitions.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
-import { labelCuts, namesPart, opensPart } from './label-cuts.ts';
+import { behindTitle, labelCuts, namesPart, opensPart } from './label-cuts.ts';
 import {
   afterBullet,
   endsWithCount,
@@ -286,9 +286,10 @@ function take(scan: Scan, stretch: Stretch): void {
   if (work > at.from) {
     const name = text.slice(at.from, work).replace(/\s*[-–—]\s*$|,\s*$|\s*(?:…|\.{3})\s*$/, '');
     const above = scan.blocks.findLast(({ kind }) => kind === 'heading');
-    const isSame = above?.kind === 'heading' && above.name === titleWords(name);
-    if (!isSame)
-      pushHeading(scan, { from: at.from, to: work, level: 0, name: titleWords(name) }, 'work');
+    const title = titleWords(name);
+    const isSame = above?.kind === 'heading' && above.name === title;
+    const section = SPECIALS_AND_NAME.test(text.slice(at.from, work + 40)) ? 'specials' : 'work';
+    if (!isSame) pushHeading(scan, { from: at.from, to: work, level: 0, name: title }, section);
     return take(scan, { ...stretch, from: work });
   }
   const opens =
@@ -327,8 +328,13 @@ const WORKED_STEP =
 const endsWithStop = (words: string): boolean => /[.!]$/.test(words);
 
 /** "Back - With colour 1 make 41 ch": where the work begins that stands in the line of its part's name. */
-function workBehindName({ text, section, options }: Scan, { from, to }: Span): number {
+function workBehindName({ text, section, options, sawWork }: Scan, { from, to }: Span): number {
   if (section === 'comments' || options.titles === 'headings') return from;
+  const row = behindTitle(text, from);
+  if (row > from) return row;
+  // A title stands above all work.
+  const title = sawWork ? null : titleAndChain(text.slice(from, Math.min(to, from + 60)));
+  if (title) return from + title[0].length;
   if (!mayNameWork(text, from, to)) return from;
   const line = text.slice(from, Math.min(to, from + 60));
   const found =
@@ -337,7 +343,9 @@ function workBehindName({ text, section, options }: Scan, { from, to }: Span): n
     (opensSentence(text, from) ? NAME_AND_WORK.exec(line) : null) ??
     CAPITALS_AND_CHAIN.exec(line) ??
     COPIES_AND_CHAIN.exec(line) ??
-    CAPITALS_AND_DOTS.exec(line);
+    CAPITALS_AND_DOTS.exec(line) ??
+    CAPITALS_AND_YARN.exec(line) ??
+    SPECIALS_AND_NAME.exec(line);
   // "Picot - ch 3, sl st in 3rd ch from hook": how a stitch is made.
   const isStitch = found !== null && isGroupName(found[0].replace(/[^\p{L}]+$/u, ''));
   return found && !isStitch ? from + found[0].length : from;
@@ -354,6 +362,14 @@ function mayNameWork(text: string, from: number, to: number): boolean {
 /** Beyond ASCII every sign may be one. */
 const isCapital = (code: number): boolean => code > 127 || (code >= 65 && code <= 90);
 
+/** "Simple Scarf Chain 31": a title of words that the trade has not. */
+function titleAndChain(line: string): RegExpExecArray | null {
+  const found = TITLE_AND_CHAIN.exec(line);
+  return found?.[0].toLowerCase().trim().split(' ').some(isKnownWord) ? null : found;
+}
+
+const TITLE_AND_CHAIN = /^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+){1,3} (?=Ch(?:ain)? \d{2,3}\b)/u;
+
 /** "Cuff, row 1: Ch 11, …", "BODY-Row 1 (Right Side): …" */
 const NAME_AND_ROW =
   /^(?!(?:then|next|now|last|first|pattern|foundation|turn|join|work|repeat|rep|edging|border)\b)[A-Z][A-Za-z' ]{2,28}(?:, (?=r)|[-–—](?=R))(?=[Rr](?:ow|nd|ound)s? ?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?\s?(?:\([^)]{2,14}\)\s?)?[:.])/;
@@ -361,6 +377,14 @@ const NAME_AND_ROW =
 /** "BLANKET Ch 110. Row 1: …", "CAP Ch 26.", "SLEEVE-Chain 84." */
 const CAPITALS_AND_CHAIN =
   /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2}(?: |[-–—] ?)(?=(?:With [\p{L}\d ]{3,20}, )?[Cc]h(?:ain)? \d)/u;
+
+/** "BLANKET With larger hook and color A, ch 218." */
+const CAPITALS_AND_YARN =
+  /^\p{Lu}{4,}(?: \p{Lu}{3,}){0,2} (?=With [^.,;]{1,30}, ch(?:ain)? \d{2,})/u;
+
+/** "SPECIAL STITCH Shell: 5 dc in indicated st.", run on behind other words. */
+const SPECIALS_AND_NAME =
+  /^SPECIAL STITCH(?:ES)?:? (?=\p{Lu}\p{L}+(?: \p{L}+){0,2}(?: \([^)]{1,16}\))?: )/u;
 
 /** "FIRST MOTIF … Starting at center, ch 10.", "SECOND STAR... Work as for first star." */
 const CAPITALS_AND_DOTS = /^\p{Lu}{3,}(?:[ -]\p{Lu}{2,}){0,3} ?(?:…|\.{3}) ?(?=\p{Lu})/u;

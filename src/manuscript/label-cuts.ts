@@ -44,7 +44,7 @@ export function labelCuts(text: string, { from, layout, marks }: Options): Cut[]
     const at = isNumbered ? found.index : ordinalBefore(text, found.index, from);
     const before = at === null ? -1 : lastInk(text, at, from);
     if (at !== null && before >= 0 && isCut(text, { from: at, to: labelTo }, before)) {
-      cuts.push({ at, bare: null, opens: false });
+      cuts.push({ at: titleBefore(text, at, from), bare: null, opens: false });
     } else if (
       isNumbered &&
       before >= 0 &&
@@ -79,6 +79,30 @@ export function labelCuts(text: string, { from, layout, marks }: Options): Cut[]
   return cuts.sort((a, b) => a.at - b.at);
 }
 
+/** A piece's name in front of its first row, run on behind other work: "… in top of ch 3. Upper Back Row 1: …". */
+const TITLE =
+  /[.)\]]\s{1,3}((?!(?:next|last|first|foundation|set|dec|inc|edging|border|pattern|stitch|special|repeat|rep|work|turn|join|with|then|for|note|right side|wrong side|rs|ws)\b)(?:\p{Lu}[\p{L}'-]{2,14} ){1,3})$/iu;
+
+function titleBefore(text: string, at: number, from: number): number {
+  if (!FIRST_ROW.test(text.slice(at, at + 9))) return at;
+  const before = text.slice(Math.max(from, at - 60), at);
+  const title = TITLE.exec(before)?.[1];
+  return title && title.split(' ').every((word) => word === '' || /^\p{Lu}/u.test(word))
+    ? at - title.length
+    : at;
+}
+
+const FIRST_ROW = /^(?:row|rnd|round) 1\b/i;
+
+/** Where the first row's label begins behind its piece's name, in the middle of a line; `from` else. */
+export function behindTitle(text: string, from: number): number {
+  if (lastInk(text, from, Math.max(0, from - 8)) < 0) return from;
+  const label = /\b(?:row|rnd|round) 1\b/i.exec(text.slice(from, from + 60));
+  if (!label || label.index === 0) return from;
+  const at = from + label.index;
+  return titleBefore(text, at, Math.max(0, from - 8)) === from ? at : from;
+}
+
 /** "Ch 20. Foundation Row (RS): …", "(24 sts) Next Row: …", "… ending with row 2. Last row - ch 1" */
 const NAMED_ROW =
   /[.)\]!]\s{1,3}(?:Foundation|Set-?[Uu]p|N(?:ext|EXT)|First|L(?:ast|AST)|Joining|(?:In|De)c(?:rease)?) (?:(?:\d{1,2} )?(?:[Rr](?:ow|nd|ound)s?|R(?:OW|ND|OUND)S?))(?: \([^)]{1,20}\))?(?::| [–-] )/g;
@@ -95,6 +119,10 @@ const FOUNDATION = new RegExp(
 
 /** A section run on behind the work: "… fasten off. ABBREVIATIONS: ch = chain". */
 const LISTS = /[.)]\s{1,3}(?:abbreviations?|materials|tension|gauge)(?: used)?:/gi;
+
+/** Stitches told in a run-on pattern: "… stated. SPECIAL STITCH Shell: 5 dc in indicated st. BACK Row 1: …". */
+const SPECIALS =
+  /[.)]\s{1,3}SPECIAL STITCH(?:ES)?:?\s(?=\p{Lu}\p{L}+(?: \p{L}+){0,2}(?: \([^)]{1,16}\))?: )/gu;
 
 /** A small piece run on behind the work: "(30). Stalk: ch 5, sc in 2nd ch …". */
 const NAMED =
@@ -137,6 +165,7 @@ const SHAPES: readonly (readonly [Needs, RegExp])[] = [
     NAMED_ROW,
   ],
   [behind('.)', 'abbr', 'materials', 'tension', 'gauge'), LISTS],
+  [behind('.)', 'special'), SPECIALS],
   [needs(': ch'), NAMED],
   [needs(' ch 1', ' chain 1'), CAPITALS],
   [needs(':'), PARTS],

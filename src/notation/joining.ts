@@ -2,7 +2,7 @@
 
 import { startsChain } from './chain.ts';
 import { readJoin, settleTarget } from './join.ts';
-import { clauseEnds, fromOf, isWord, kindAt, type Reader } from './reader.ts';
+import { clauseEnds, fromOf, isOneOf, isWord, kindAt, type Reader, wordsOf } from './reader.ts';
 import { W } from './senses.ts';
 import { T } from './tokens.ts';
 import type { Step } from './tree.ts';
@@ -11,6 +11,21 @@ export function joined(r: Reader): Step | null {
   const join = readJoin(r);
   return join ? settleTarget(join) : null;
 }
+
+/** "Sk 33 sts, add new yarn into next st": yarn joined there, in another verb. */
+export function addsYarn(r: Reader): Step | null {
+  let k = isWord(r, W.a, 1) || isWord(r, W.the, 1) ? 2 : 1;
+  if (isOneOf(r, NEW, k)) k++;
+  if (!isOneOf(r, YARN, k) && !isWord(r, W.color, k)) return null;
+  const start = r.at;
+  const join = readJoin(r);
+  if (join?.yarn && join.place) return settleTarget(join);
+  r.at = start;
+  return null;
+}
+
+const NEW = wordsOf('new');
+const YARN = wordsOf('yarn thread');
 
 /** "to form a ring", "to make a magic ring" */
 export function ringAhead(r: Reader): boolean {

@@ -45,7 +45,8 @@ export function leftOver(r: Reader, run: Run): void {
     isProseSentence(r, run, start) ||
     leadsByDoing(r, start) ||
     isLead(r, run, start) ||
-    isCry(r, run, start);
+    isCry(r, run, start) ||
+    isInSequence(r, start);
   putWords(r, run, start, aside ? 'remark' : 'unread');
 }
 
@@ -207,6 +208,19 @@ function isCry(r: Reader, run: Run, start: number): boolean {
   for (let i = start; i < r.at; i++)
     if ((r.kind[i] !== T.word && r.kind[i] !== T.dash) || (r.word[i] ?? 0) > 0) return false;
   return true;
+}
+
+/** "in this colour order: A, B, C, D": one letter among others of yarns. */
+function isInSequence(r: Reader, start: number): boolean {
+  if (r.at !== start + 1 || !isYarnLetter(r, start)) return false;
+  if (r.kind[start - 1] === T.comma && isYarnLetter(r, start - 2)) return true;
+  return r.kind[start + 1] === T.comma && isYarnLetter(r, start + 2);
+}
+
+function isYarnLetter(r: Reader, token: number): boolean {
+  if (r.kind[token] !== T.word || r.to[token]! - r.from[token]! !== 1) return false;
+  const code = r.text.charCodeAt(r.base + r.from[token]!);
+  return code >= 65 && code <= 90;
 }
 
 /** "Turning the second corner: in last ch …": what the clause behind the colon is for. */

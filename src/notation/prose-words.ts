@@ -17,7 +17,7 @@ export const PROSE_WORDS: string = `
  eye eyes safety nose mouth ear ears arm arms leg legs head body tail neck face foot feet hand hands
  wing wings horn horns beak hair hat brim cheek belly chest back front inside outside
  sew sewing sewn sew stitch needle weave weaving woven tail tails long leave leaving left cut cutting
- trim thread embroider attach attached attaching insert inserting inserted
+ essentially basically trim thread embroider attach attached attaching insert inserting inserted
  pull pulling pulled tight tighten tightening snug loose close closed closing hole shut gap gaps
  keep keeping kept hold holding held using use used uses instead
  make makes making made create creates creating forms form forming formed

@@ -127,8 +127,9 @@ function settleLabelled(steps: Step[], label: RowLabel, r: Reader): void {
   ringFirst(steps, label, r);
   if (isHinted(r, RING)) ringBehind(steps);
   const first = steps[0]?.kind;
-  if (first === 'rows-again') changedBehind(steps, label, r);
+  if (first === 'rows-again' && !toldInFull(steps, r)) changedBehind(steps, label, r);
   if (first !== 'remark') return;
+  if (steps[1]?.kind === 'rows-again') toldInFull(steps, r);
   likeOther(steps, label, r);
   talkOfWork(steps, label, r);
 }
@@ -270,6 +271,22 @@ function talkOfWork(steps: Step[], label: RowLabel, r: Reader): void {
 /** "adding one more sc between the increases": what is put in, or left out, beside the row named. */
 const CHANGES =
   /^(?:but |and |only )*(?:add(?:ing)?|plac(?:e|ing)|put(?:ting)?|work(?:ing)?|mak(?:e|ing)|having|leav(?:e|ing)|with)\b.*\b(?:\d|one|an?|two|three|more|extra|additional)\b/i;
+
+/** "Row 3: Same as row 1. Ch 1, turn, sc in each st across.": like which row it is, and then the row itself. */
+function toldInFull(steps: Step[], r: Reader): boolean {
+  const at = steps.findIndex(({ kind }) => kind !== 'remark');
+  const again = steps[at];
+  const next = steps[at + 1];
+  if (again?.kind !== 'rows-again' || again.rows.length !== 1 || !next) return false;
+  const wordsFrom = (from: number, to: number): string => r.text.slice(r.base + from, r.base + to);
+  if (!LIKENESS.test(wordsFrom(again.from, again.to))) return false;
+  if (!/^\s*\.\s*$/.test(wordsFrom(again.to, next.from))) return false;
+  const isRow = steps.slice(at + 1).some((step) => step.kind === 'repeat' || step.kind === 'work');
+  if (isRow) steps[at] = { kind: 'remark', from: again.from, to: again.to };
+  return isRow;
+}
+
+const LIKENESS = /^(?:(?:the )?same as|repeat of|like|as) (?:row|rnd|round) ?\d{1,3}$/i;
 
 /** "Row 3: Rep row 2, then sc2tog over last 2 sts": how the two go together is not said. */
 function changedBehind(steps: Step[], label: RowLabel, r: Reader): void {

@@ -16,7 +16,14 @@ import { readDropped } from './dropped.ts';
 import { readEven, readRowsOf, unchangedBehind } from './even.ts';
 import { readHeld } from './held.ts';
 import { ringBySlip } from './join.ts';
-import { invisibleJoin, joinByStitch, joined, joinedAgain, ringAhead } from './joining.ts';
+import {
+  addsYarn,
+  invisibleJoin,
+  joinByStitch,
+  joined,
+  joinedAgain,
+  ringAhead,
+} from './joining.ts';
 import { layersAhead, readLayers } from './layers.ts';
 import { readLoopOrder, readLoopsOfRow } from './loop-orders.ts';
 import { readMeasure } from './measure.ts';
@@ -224,6 +231,7 @@ opens(
   W.work,
   W.add,
 );
+opens((r) => addsYarn(r), W.add);
 opens((r) => readSlippedBoxes(r), senseOfWord('sl'), senseOfWord('slip'), senseOfWord('ss'));
 
 /** "This round makes 16 sc.": a count in a sentence of its own. */

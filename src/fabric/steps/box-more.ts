@@ -112,9 +112,7 @@ function goesOnceAcross(steps: readonly Step[]): boolean {
 
 const isOfChain = (step: Step): boolean =>
   step.kind === 'work' &&
-  [step.place, ...step.alsoIn].every(
-    (place) => place !== null && place.nouns.every(({ kind }) => kind === 'chain'),
-  );
+  [step.place, ...step.alsoIn].every((place) => place?.nouns.every(({ kind }) => kind === 'chain'));
 
 const goesAcross = (step: Step): boolean =>
   step.kind === 'repeat'

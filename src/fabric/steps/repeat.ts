@@ -613,7 +613,8 @@ function noteRemainder(
   fact(hands, {
     kind: 'remainder',
     per: passes.per,
-    have: passes.have,
+    // "*Shell in 2nd ch from hook, sl st in next ch*": what is passed at the hook is none of them.
+    have: passes.have % passes.per === 0 ? passes.count * passes.per + left : passes.have,
     passes: passes.count,
     left,
     ...spanAt(hands, step),

@@ -29,6 +29,9 @@ export function notUnderstood(scene: Scene, { at, rows, sizes }: Sightings<'unre
   }
   const { terms } = scene.manuscript.terms;
   const near = nearest(scene, name);
+  // "Rep row 2, then sc in each st": the stitch is known, and how it goes with the rest is not.
+  if (near?.toLowerCase() === name.toLowerCase())
+    return propose(unread(at, { words }, { rows, sizes }), misspelt(scene, at));
   const span = nameIn(scene, at, name);
   const said = { stitch: name, terms, ...(near !== null && { nearest: near }) };
   const finding = undefinedStitch(span, said, { rows, sizes });

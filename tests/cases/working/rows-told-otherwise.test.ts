@@ -131,3 +131,67 @@ describe('what is counted behind a row in other words than stitches', () => {
     expect(made(text)).toEqual([40, 27]);
   });
 });
+
+describe('where a piece and its chain begin', () => {
+  const rows =
+    'Row 1: Sc in 2nd ch from hook and in each ch across. (30)\nRow 2: Ch 1, turn, sc in each st across. (30)\n';
+  it.each([
+    'Simple Scarf Chain 31',
+    'THROW With larger hook and color A, ch 31.',
+    'Foundation Chain 31',
+  ])('%s', (line) => {
+    expect(complaints(`${line}\n${rows}`)).toEqual([]);
+    expect(worked(`${line}\n${rows}`, 'Row 1')).toEqual(proven(30, 'Row 1'));
+    expect(complaints(`${line.replace('31', '30')}\n${rows}`)).not.toEqual([]);
+  });
+
+  it('a stitch told in a run-on pattern is defined, and a title before the next first row is none of the row above', () => {
+    const text =
+      'Chain-3 at beginning of row counts as first double crochet. SPECIAL STITCH Fan: 5 dc in indicated st. BACK Row 1: Beg in bottom, ch 20, sc in 2nd ch from hook, [sk next 2 chs, fan (see Special Stitch) in next ch, sk next 2 chs, sc in next ch] 3 times, turn. (3 fans, 4 sc) Row 2: Ch 1, sc in each st across, turn. (19 sc) Fasten off. Upper Cuff Row 1: Ch 11, sc in 2nd ch from hook and in each ch across, turn. (10 sc)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([19, 19, 10]);
+  });
+
+  it('"ch 8 (counts as dc and ch 5)" of a first row is no chain of its own', () => {
+    const text =
+      'ARMHOLE\nCh 60, slip st in first ch to join.\nRound 1: Ch 3 (counts as dc), dc in each ch around, join with slip st in top of beginning ch. (60)\nUPPER BACK\nRow 1: Ch 8 (counts as dc and ch 5), turn, skip 4 dc, dc in next dc, *ch 5, skip 4 dc, dc in next dc; repeat from * 4 times, leave remaining sts unworked. (7 dc, 6 ch-5 sps)\n';
+    expect(complaints(text)).toEqual([]);
+    expect(made(text)).toEqual([60, 7]);
+  });
+});
+
+describe('the last loop of a row, which its chain is', () => {
+  const text = (count: number): string =>
+    `Ch 25.\nRow 1: Sc in 5th ch from hook, [ch 3, skip next 3 ch, sc in next ch] 5 times; turn – 6 lps.\nRow 2: Ch 4, sc in first lp, ch 3, *sc in next lp, ch 3; rep from * to last lp; sc in last lp, ch 3, sc in 2nd ch of ch-5; turn – ${count} lps.\n`;
+  it('is worked, and the row ends in that chain', () => {
+    expect(complaints(text(7))).toEqual([]);
+    expect(complaints(text(8))).toEqual(['3 count-mismatch']);
+  });
+});
+
+describe('rows that are like others', () => {
+  const row = 'Ch 1, turn, sc in each of first 10 sc, dc in next 10 sc. (20)';
+  const text = (lead: string): string =>
+    `Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20)\nRow 2: ${lead} ${row}\nRow 3: Ch 1, turn, sc in each st across. (20)\n`;
+  it.each(['Same as row 1.', 'Essentially a repeat of row 1.', 'Like row 1.'])(
+    '"%s" and then the row itself',
+    (lead) => {
+      expect(complaints(text(lead))).toEqual([]);
+      expect(made(text(lead))).toEqual([20, 20, 20]);
+    },
+  );
+  it('an order to repeat, and more, is not followed; the stitch in it is no strange one', () => {
+    expect(complaints(text('Repeat row 1.')).every((told) => told === '3 unread')).toBe(true);
+  });
+  it('colours by their letters behind it are no work', () => {
+    const striped =
+      'Ch 31.\nRow 1: With A, sc in 2nd ch from hook and in each ch across. (30)\nRow 2: Attach B, ch 1, sc in each st across. Turn.\nRepeat Row 2 for 4 rows in the following color sequence:\nA, C, D, C\nRow 7: Ch 1, sc in each st across. (30)\n';
+    expect(complaints(striped)).toEqual([]);
+    expect(made(striped)).toHaveLength(7);
+  });
+  it('"add new yarn into next st" joins it there', () => {
+    const text =
+      'Ch 121.\nRow 1: Hdc in 2nd ch from hook and in each ch across. (120)\nRow 2: Turn, sk 33 sts, add new yarn into next st, ch 1, 1 hdc into same st, 1 hdc into each of next 53 sts. (54)\n';
+    expect(complaints(text)).toEqual([]);
+  });
+});

@@ -460,13 +460,17 @@ function tellsRows({ text, open, options }: Scan, { from, to }: Stretch): boolea
   if (!'.)]'.includes(text[open.to - 1] ?? ' ') || !opensAs(MAY_TELL_ROWS, text, from, text.length))
     return false;
   const words = text.slice(from, Math.min(to, from + 200));
-  return FOR_ROWS.test(words) || SHAPED_TO_COUNT.test(words);
+  return FOR_ROWS.test(words) || SHAPED_TO_COUNT.test(words) || ACROSS_STITCHES.test(words);
 }
 
+/** "Work in patt across 20 (22, 24) sts, turn." */
+const ACROSS_STITCHES =
+  /^work (?:in (?:est(?:ablished)? )?patt?(?:ern)? )?(?:across|over) (?:(?:first|next) )?\d[^.;]*\bturn\b/i;
+
 const MAY_TELL_ROWS: Opening = opening(
-  `${DIGITS}csdhk`,
+  `${DIGITS}csdhkw`,
   12,
-  /^(?:ch(?:ain)? ?\d|s\.?c\b|dc\b|hdc\b|\d|cont|keep )/i,
+  /^(?:ch(?:ain)? ?\d|s\.?c\b|dc\b|hdc\b|\d|cont|keep |work )/i,
 );
 const FOR_ROWS =
   /^(?:ch|sc|dc|hdc|\d)[^.]*\bfor (?:the )?next \d{1,3} (?:rows|rounds|rnds)\b[^.,;]{0,20}[.)]?$/i;

@@ -22,7 +22,7 @@ const EVERY = String.raw`(?:every|each)(?: following| foll\.?)?`;
 /** How much, where, and in which rows; all in small letters. */
 const SHAPES = new RegExp(
   [
-    String.raw`^(?:dec|inc)(?:reas(?:e|ing))?\.?(?: (?<n>\d+|one|a)\b(?: (?:st|stitch|[hsd]{1,2}c|h?tr|mesh)(?:es|s)?\b\.?)?)?`,
+    String.raw`^(?:(?<tog>[hsd]{1,2}c2tog|h?tr2tog)|(?:dec|inc)(?:reas(?:e|ing))?\.?)(?: (?<n>\d+|one|a)\b(?: (?:st|stitch|[hsd]{1,2}c|h?tr|mesh)(?:es|s)?\b\.?)?)?`,
     String.raw`(?: ?,? ?(?:(?:at|on|in) )?(?:the )?(?:(?<both>(?:each|both|either) (?:ends?|sides?|edges?)|beg(?:inning)?\.? and (?:at )?(?:the )?end)`,
     String.raw`|(?<start>beg(?:inning)?\b\.?|start\b)|(?<end>end\b)|(?<edge>(?:neck|armholes?|arm|front|side|cent(?:er|re) front|outside|outer|inner|inside|raglan|sleeve)(?: edges?)?|(?:one|same|this|that) (?:end|edge|side))\b))?`,
     `(?: ?,? ?(?:(?:of|on|in|at) )?(?:the )?(?:`,
@@ -49,6 +49,7 @@ export function shapesEnds(r: Reader, run: Run): boolean {
   const said = found.groups;
   let end = start;
   while (r.kind[end] !== T.end && r.from[end]! < fromOf(r, start) + found[0].length) end++;
+  if (said.tog !== undefined && !said.both) return atOneEnd(r, run, { end, said });
   if (!endsOrder(r, end - start, said)) return aroundWork(r, run, { end, said });
   const middle = workBefore(run);
   if (middle === undefined) return endsWork(r, run, { end, said });
@@ -109,6 +110,9 @@ type Said = Readonly<Record<string, string | undefined>>;
 function tells(said: Said): boolean {
   const rows = said.next ?? said.rows ?? said.before ?? said.nth ?? said.times ?? said.left;
   const where = said.both ?? said.start ?? said.end ?? said.edge;
+  // "Hdc2tog at beg and end of row", "sc2tog at beg"
+  if (said.tog !== undefined)
+    return said.n === undefined && (said.both ?? said.start ?? said.end) !== undefined && !rows;
   if (said.n === undefined && !(said.both && rows) && !(said.end && said.this)) return false;
   return where !== undefined || rows !== undefined;
 }
@@ -147,6 +151,22 @@ const isOther = ({ kind }: { kind: string }): boolean =>
 interface Found {
   readonly end: number;
   readonly said: Said;
+}
+
+/** "Sc2tog at beg, sc to last 2 sts, sc2tog at end": where the walk is in any case. */
+function atOneEnd(r: Reader, run: Run, found: Found): boolean {
+  const { end, said } = found;
+  const last = run.out.at(-1);
+  const isFirst = !run.out.some(isOther);
+  if (said.start ? !isFirst : isFirst) return false;
+  if (said.end && last?.kind === 'work' && plainToEnd(last) !== null)
+    return endsWork(r, run, found);
+  const start = r.at;
+  const term = readStitch(r);
+  if (!term) return false;
+  r.at = end;
+  run.out.push(plainWork(term, { from: fromOf(r, start), to: toOf(r) }));
+  return true;
 }
 
 /** "Dec 1 st at each end, sc across": the work that is shaped stands behind. */

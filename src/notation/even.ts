@@ -1,5 +1,6 @@
 /** "Work even", "no change", "continue in pattern", "straight", with or without "for 10 rows". */
 
+import { namesAcross } from './across-stitches.ts';
 import { oneRowAlong } from './along-side.ts';
 import { readMeasure } from './measure.ts';
 import { readNumbers } from './numbers.ts';
@@ -177,12 +178,32 @@ function opening(r: Reader): StitchTerm | null | undefined {
   if (verbs === 0) return undefined;
   if (isWord(r, W.to)) return isShaping(r, 1) ? undefined : null;
   if (acrossAlone(r)) return null;
-  return inPattern(r) ? null : undefined;
+  const shaped = inShapedStitch(r);
+  if (shaped) return shaped;
+  return inPattern(r) && !namesAcross(r) ? null : undefined;
+}
+
+/** "Cont in hdc, dec 1 st at armhole edge every row 3 times": the stitch of the rows that are shaped so. */
+function inShapedStitch(r: Reader): StitchTerm | null {
+  if (!isWord(r, W.in) || !isWord(r, W.continue, -1)) return null;
+  const start = r.at++;
+  const stitch = readStitch(r);
+  if (stitch && kindAt(r) === T.comma && isShaping(r, 1)) {
+    r.at++;
+    return stitch;
+  }
+  r.at = start;
+  return null;
 }
 
 /** "Ch 3, work across.": all the stitches, in the stitch of the row beneath. */
 function acrossAlone(r: Reader): boolean {
   if (!isWord(r, W.across)) return false;
+  // "work across to last 2 sts"
+  if (isWord(r, W.to, 1)) {
+    r.at++;
+    return true;
+  }
   const k = isWord(r, W.the, 1) ? 2 : 1;
   return clauseEnds(r, isWord(r, W.row, k) ? k + 1 : 1);
 }

@@ -188,6 +188,8 @@ function stitchWord(r: Reader, run: Run, shape: StitchTerm['shape']): void {
   const shapes = shape === 'increase' || shape === 'together';
   if (shapes && run.out.length === 0 && namesShaping(r, run)) return;
   if (shapes && (shapesEnds(r, run) || toldShaping(r, run))) return;
+  // "Hdc2tog at each end"
+  if (isWord(r, W.at, 3) && kindAt(r, 1) === T.number && shapesEnds(r, run)) return;
   if (stitchStep(r, run)) return;
   if (opensRemark(r)) return remarkClause(r, run);
   leftOver(r, run);

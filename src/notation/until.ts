@@ -224,8 +224,12 @@ export function namesPlace(r: Reader): boolean {
   if (kindAt(r, k) === T.word && r.specials?.has(r.hash[r.at + k] ?? 0)) return true;
   const sense = wordAt(r, k);
   if (kindAt(r, k) === T.ordinal) return true;
-  if (kindAt(r, k) === T.number)
+  if (kindAt(r, k) === T.number) {
+    // "across 20 (22, 24) sts"
+    const sizes = kindAt(r, k + 1) === T.open && r.known.sizes > 1 ? r.partner[r.at + k + 1]! : -1;
+    if (sizes > 0) return isWord(r, W.st, sizes + 1 - r.at);
     return (k === 2 || !countBelow(r)) && wordAt(r, k + 1) > 0 && !isWord(r, W.times, k + 1);
+  }
   return (
     namesRowEnds(r, 1) ||
     isPreviousRows(r, k) ||

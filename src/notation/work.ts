@@ -1,5 +1,6 @@
 /** Stitches and where they go: "2 sc in next 5 sts", "sc5", "inc x 6", "dc around", "hdc in next". */
 
+import { namesAcross, passPattern } from './across-stitches.ts';
 import { alongSide, aroundAll, aroundIt, edgeOf, oneRowAlong } from './along-side.ts';
 import { readAlsoIn } from './also-in.ts';
 import { aroundObject } from './around-object.ts';
@@ -197,14 +198,14 @@ function onSides(r: Reader): boolean {
   );
 }
 
-/** "Work across first 14 sc", "work across 36 tr": in the stitch of the row. */
+/** "Work across first 14 sc", "work in patt across 36 sts": in the stitch of the row. */
 function acrossFirst(r: Reader, n: Numbers | null): StitchTerm | null {
   if (n !== null || !isWord(r, W.work, -1)) return null;
-  if (!isWord(r, W.across) && !isWord(r, W.over)) return null;
-  const k = isWord(r, W.the, 1) ? 2 : 1;
-  const first = kindAt(r, k) === T.ordinal && valueAt(r, k) === 1;
-  const number = first || isWord(r, W.next, k) ? k + 1 : k;
-  return kindAt(r, number) === T.number && mayBeStitch(wordAt(r, number + 1)) ? PLAIN_TERM : null;
+  const start = r.at;
+  passPattern(r);
+  if (namesAcross(r)) return PLAIN_TERM;
+  r.at = start;
+  return null;
 }
 
 /** Whether a star stands in front that none has closed. */

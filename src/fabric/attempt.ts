@@ -94,7 +94,8 @@ function onWhatWasMade(trial: Trial): Attempted | null {
 function onSupposed(trial: Trial): Attempted {
   const { hands, before } = trial;
   const first = once(trial, 'stated', NONE);
-  if (!first.result.misfit) return { ...first, carries: null };
+  // A row that was not understood tells nothing of the one beneath.
+  if (!first.result.misfit || first.result.verdict === 'unread') return { ...first, carries: null };
   restore(hands, trial.start);
   const open = { ...before, supposed: null, statedInstead: null, open: true };
   return { ...tryReadings({ ...trial, before: open }, 'made'), carries: null, refutes: true };

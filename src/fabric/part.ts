@@ -38,9 +38,11 @@ import { namesSlips } from './slips-named.ts';
 import { goesOn, MOST_PASSES, rowsTo, stitchesAsked } from './stitches-end.ts';
 import {
   AS_BENEATH,
+  asBefore,
   asBeneath,
   bearsOut,
   isOpening,
+  type Left,
   newSupposing,
   type Supposing,
   supposedName,
@@ -151,6 +153,7 @@ export function runPart(
     seen: new Map(),
     measured: newMeasured(),
     worded: new Map(),
+    left: new Map(),
     isCut: false,
   };
   hands.bench.limit.moves = MOST_MOVES;
@@ -180,6 +183,8 @@ interface Run extends PartRun {
   readonly seen: Map<string, number>;
   readonly measured: Measured;
   readonly worded: Worded;
+  /** What rows that were not understood left, by where they stand. */
+  readonly left: Map<number, Left>;
 }
 
 function workInstruction(run: Run, index: number): void {
@@ -615,7 +620,7 @@ function goOn(run: Run, task: Task, attempted: Attempted, facts: readonly Fact[]
 
 /** What the next row meets, where rows that were not understood may be taken to leave what they stand on. */
 function behind(
-  { hands, setting, progress, choices, supposing, settled }: Run,
+  { hands, setting, progress, choices, supposing, settled, left }: Run,
   task: Task,
   { result, refutes }: Attempted,
   after: Before,
@@ -626,6 +631,8 @@ function behind(
     if (refutes) supposing.refuted.add(supposed);
     else if (bearsOut(hands, result, task.instruction.steps)) supposing.borneOut.add(supposed);
   }
+  const again = asBefore(hands, after, result, { task, left });
+  if (again) return again;
   if (after.open && (hands.unread || hands.partly) && isOpening(hands, result, before, task)) {
     const name = supposedName(task);
     supposing.openings.add(name);

@@ -59,6 +59,31 @@ export function asBeneath(
   return { ...supposed, row, rest: before.rest, statedInstead: null };
 }
 
+/**
+ * "Rep rows 2-5", whose row 5 was not understood and stated its count: on as many places as the first time it
+ * leaves as many again. `null`: nothing tells so.
+ */
+export function asBefore(
+  { unread, statedStitches }: Hands,
+  after: Before,
+  { edge }: RowResult,
+  { task, left }: { readonly task: Task; readonly left: Map<number, Left> },
+): Before | null {
+  if (!unread || edge.open || edge.kind !== 'row') return null;
+  if (statedStitches > 0) left.set(task.base, { on: edge.counted, leaves: statedStitches });
+  const before = left.get(task.base);
+  if (!after.open || before?.on !== edge.counted) return null;
+  const name = supposedName(task);
+  const { leaves } = before;
+  return { ...after, supposed: name, open: false, statedInstead: leaves, statedAt: NOWHERE };
+}
+
+/** How many places a row that was not understood stood on, and how many it said that it leaves. */
+export interface Left {
+  readonly on: number;
+  readonly leaves: number;
+}
+
 /** In no row's text: the number is none that stands there. */
 const NOWHERE = -2;
 

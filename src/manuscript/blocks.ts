@@ -120,6 +120,8 @@ function isBesidePhoto(scan: Scan, { from, to, next }: Stretch): boolean {
   }
   if (row?.kind !== 'instruction' || to - from > 12 || text[to - 1] === ':') return false;
   if (!isLabelAlone(text, from, to) || (open?.bare ?? false)) return false;
+  // "Row 3: Repeat" above "row 2."
+  if (isHeldOpen(scan, { from, to })) return false;
   const number = lastNumberIn(text, from, to);
   // "Rounds 2-7" between rows 3 and 4: of all that the picture shows.
   if (isAround(text, { from, to, next }, lastNumberIn(text, row.from, row.to))) return true;

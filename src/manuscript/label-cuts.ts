@@ -87,9 +87,8 @@ function titleBefore(text: string, at: number, from: number): number {
   if (!FIRST_ROW.test(text.slice(at, at + 9))) return at;
   const before = text.slice(Math.max(from, at - 60), at);
   const title = TITLE.exec(before)?.[1];
-  return title && title.split(' ').every((word) => word === '' || /^\p{Lu}/u.test(word))
-    ? at - title.length
-    : at;
+  const isName = title?.split(' ').every((word) => word === '' || /^\p{Lu}/u.test(word));
+  return title && isName ? at - title.length : at;
 }
 
 const FIRST_ROW = /^(?:row|rnd|round) 1\b/i;

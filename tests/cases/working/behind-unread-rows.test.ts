@@ -104,3 +104,18 @@ describe('a row that was not understood, with no count', () => {
     expect(verdicts(mesh(' (14 ch-1 sps)'))[2]).toBe('unchecked');
   });
 });
+
+describe('a row that was not understood and states its count', () => {
+  const text =
+    'Ch 32.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (31)\nRow 2: Ch 1, sc in each st across, turn. (31)\nRow 3: Ch 1, sc in first 24 sts, leaving rem sts unworked, turn. (24)\nRow 4: Ch 1, sc in each st across, turn. (24)\nRow 5: Ch 1, sc in first 24 sts, frobble the snood to the unworked sts, sc in next 7, turn. (31)\nRows 6-13: Rep Rows 2-5 twice.\nRow 14: Ch 1, sc in each st across, turn. (31)\nRow 15: Ch 1, sc in each st across, turn. (31)\n';
+  test('leaves as many again where it is repeated on as many', () => {
+    expect(verdicts(text)).not.toContain('unchecked');
+    expect(verdicts(text).slice(-2)).toEqual(['proven', 'proven']);
+  });
+  test('hides no wrong number behind it', () => {
+    for (const n of [30, 32, 35]) {
+      const wrong = text.replace(/\(31\)\n$/, `(${n})\n`);
+      expect(complaints(wrong)).toEqual(['6 unread', '9 count-mismatch']);
+    }
+  });
+});

@@ -195,3 +195,10 @@ describe('rows that are like others', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+it('"Row 3: Repeat" above "row 2." repeats it', () => {
+  const text =
+    'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20)\nRow 2: Ch 1, turn, sc in each st across. (20)\nRow 3: Repeat\nrow 2.\n';
+  expect(complaints(text)).toEqual([]);
+  expect(made(text)).toEqual([20, 20, 20]);
+});

@@ -142,6 +142,7 @@ function readShape(steps: readonly Step[]): RowShape {
     chainsAtStart: startsWithChain(steps),
     mayLeaveSides:
       works.some(({ evenly, n }) => evenly && n === null) ||
+      steps.some((step) => step.kind === 'repeat' && step.times.kind === 'missing') ||
       nouns.some(({ kind }) => kind === 'corner' || kind === 'row-end') ||
       all.some((step) => step.kind === 'other-side' && step.rowEnds),
     chainIsLeg: startsCluster(all, works),

@@ -11,7 +11,7 @@ import {
   TOO_MANY,
   takeYarnNamed,
 } from './hands.ts';
-import { borderAround, explainsSide, toSide } from './steps/border.ts';
+import { alongEachSide, borderAround, explainsSide, toSide } from './steps/border.ts';
 import { doBoxes, doChart } from './steps/boxes.ts';
 import { doChain } from './steps/chain.ts';
 import { closeFlat } from './steps/close-flat.ts';
@@ -60,7 +60,7 @@ export function walk(
       continue;
     }
     if (step.kind === 'repeat') {
-      if (explainsSide(steps[i - 1], step)) continue;
+      if (explainsSide(steps[i - 1], step) || alongEachSide(hands, step)) continue;
       toSide(hands, step.steps[0]);
       // A repeat to the row's end tries how many passes leave room for what follows, and so
       // works what follows itself.

@@ -22,8 +22,8 @@ export function alongSide(r: Reader, ofChain: boolean): boolean {
   if (isHinted(r, FABRIC.hint) && alongFabric(r)) return true;
   if (!isHinted(r, SIDE)) return false;
   const sense = wordAt(r);
-  if (sense !== W.on && sense !== W.along && sense !== W.across && sense !== W.up && sense !== W.in)
-    return false;
+  const isWay = sense === W.on || sense === W.along || sense === W.across || sense === W.over;
+  if (!isWay && sense !== W.up && sense !== W.in) return false;
   if (endsOfRows(r) || alongPiece(r) || eachOfSides(r) || allSides(r)) return true;
   let k = 1;
   while (k < 5 && !isWord(r, W.side, k) && !isEndOf(r, k) && !isShortEnd(r, k)) k++;
@@ -112,7 +112,7 @@ export function oneRowAlong(r: Reader): number {
   if (!mayBeStitch(wordAt(r, k)) || isWord(r, W.st, k)) return 0;
   const along = wordAt(r, k + 1);
   const isWay = along === W.around || along === W.along || along === W.across || along === W.up;
-  return isWay || along === W.evenly || along === W.on ? k : 0;
+  return isWay || along === W.evenly || along === W.on || isAllRound(r, k + 1) ? k : 0;
 }
 
 /** "sc edge around cloth", "sc border along next 3 sides": stitches along the edges of the piece. */
@@ -178,18 +178,29 @@ function ofPiece(r: Reader, ahead: number): number {
 }
 
 /** "sc around entire edge", "sc around the outer edges of the cloth": along all sides there are. */
-export const aroundAll = (r: Reader): boolean =>
-  isHinted(r, SIDE) &&
-  isWord(r, W.around) &&
-  (isOneOf(r, WHOLE, 1) || (isWord(r, W.the, 1) && isOneOf(r, WHOLE, 2))) &&
-  aroundIt(r);
+export function aroundAll(r: Reader): boolean {
+  if (!isHinted(r, SIDE)) return false;
+  // "all round edge of cardigan"
+  if (isAllRound(r)) {
+    r.at++;
+    if (aroundIt(r)) return true;
+    r.at--;
+    return false;
+  }
+  if (!isWord(r, W.around)) return false;
+  return (isOneOf(r, WHOLE, 1) || (isWord(r, W.the, 1) && isOneOf(r, WHOLE, 2))) && aroundIt(r);
+}
+
+const isAllRound = (r: Reader, ahead = 0): boolean =>
+  isWord(r, W.all, ahead) && (isWord(r, W.around, ahead + 1) || isWord(r, W.round, ahead + 1));
 
 const WHOLE = wordsOf('entire outer outside whole');
 
 /** "evenly around edges of the shawl", by any name of the piece; "evenly around hat" is a round. */
 export function aroundIt(r: Reader): boolean {
   if (!isHinted(r, SIDE)) return false;
-  if (!isWord(r, W.around) && !isWord(r, W.along) && !isWord(r, W.across)) return false;
+  const around = isWord(r, W.around) || (isWord(r, W.round) && isWord(r, W.all, -1));
+  if (!around && !isWord(r, W.along) && !isWord(r, W.across)) return false;
   let k = 1;
   while (isWord(r, W.the, k) || isWord(r, W.all, k) || isWord(r, W.long, k) || isOneOf(r, WHOLE, k))
     k++;

@@ -21,10 +21,8 @@ import { plainWork } from './work-draft.ts';
 export function settleToldBehind(steps: Step[], r: Reader): void {
   spreadIncreases(steps);
   if (isHinted(r, AFTER)) chainsAfterEach(steps, r);
-  if (isHinted(r, EVENLY)) {
-    evenlyToldBehind(steps, r);
-    rowsToldBehind(steps, r);
-  }
+  if (isHinted(r, EVENLY)) evenlyToldBehind(steps, r);
+  if (isHinted(r, SIDE)) rowsToldBehind(steps, r);
   if (isHinted(r, SIDE)) settleSides(steps, r);
   if (isHinted(r, SKIP)) skipsBehind(steps);
   startsInBracket(steps);

@@ -9,6 +9,7 @@ import { mayBeStitch } from './dictionary.ts';
 import { clusterOver, drawnTogether, fixLegs, workedTogether } from './drawn-together.ts';
 import { hintOf, isHinted } from './hints.ts';
 import { letterSc, letterStitch, scannedSc } from './letter-stitch.ts';
+import { PLAIN_NOUN } from './noun.ts';
 import {
   eachOfMany,
   leadingNumber,
@@ -17,6 +18,7 @@ import {
   timesBehindPlace,
 } from './number-of-work.ts';
 import { readPlace, readPlaceAfterPreposition } from './place.ts';
+import { placeWith } from './place-draft.ts';
 import { BEHIND } from './preposition.ts';
 import {
   clauseEnds,
@@ -281,6 +283,11 @@ function readBehind(r: Reader, draft: Draft): void {
     draft.evenly = true;
     draft.until = null;
   }
+  // "Sc around entire blanket": along all its sides, where it has any.
+  if (draft.n === null && PIECE.test(way)) {
+    draft.evenly = true;
+    draft.until = null;
+  }
   if (isWord(r, W.only)) r.at++;
   // "8 sc in the round"
   if (isWord(r, W.in) && isWord(r, W.the, 1) && isWord(r, W.round, 2) && clauseEnds(r, 3))
@@ -305,6 +312,9 @@ function namesTop(r: Reader, from: number): boolean {
 }
 
 const TOP = /^(?:top|upper)$/;
+
+const PIECE =
+  /^(?:all )?a?round (?:the |entire |whole |your |outside of |edges? of )+(?:[a-z]+ )?(?:afghan|blanket|throw|dishcloth|washcloth|cloth|square|potholder|coaster|bookmark|placemat|mat|scarf|shawl|cardigan)$/i;
 
 const isNamedGroup = ({ stitch: { shape } }: Draft): boolean =>
   shape !== 'one' && shape !== 'increase' && shape !== 'together';
@@ -334,10 +344,21 @@ function inEachRow(r: Reader, draft: Draft): void {
   if (k === 0 || isWord(r, W.end, k + 1)) return;
   // "2 dc in each row" along the side: in its end.
   if (!shapes && isWord(r, W.row, k) && isHinted(r, ENDS)) return;
+  if (per && isWord(r, W.row, k) && isHinted(r, CORNERS)) draft.place ??= endOfEach(r, draft);
   if (!isWord(r, W.row, k) && !isWord(r, W.round, k)) return;
   r.at += k + 1;
   if (shapes && draft.n !== null && draft.place === null) draft.evenly = true;
 }
+
+/** "…, 3 hdc in corners and 1 hdc per row": in the end of each. */
+function endOfEach(r: Reader, { n }: Draft): Place | null {
+  if ((n?.values[0] ?? 1) > MOST_PER_ROW) return null;
+  const span = { from: fromOf(r, r.at), to: r.to[r.at + 1] ?? 0 };
+  const nouns = [{ ...PLAIN_NOUN, kind: 'row-end' as const }];
+  return placeWith(span, { pick: 'each', each: true, nouns });
+}
+
+const MOST_PER_ROW = 4;
 
 /** "5 sc in blo" names a loop and no place. */
 function loopOnly(r: Reader, draft: Draft): void {
@@ -409,6 +430,7 @@ function passOfLoop(r: Reader): void {
 
 const WALLS = wordsOf('wall walls');
 const ENDS = hintOf([W.side, W.end, W.row_end]);
+const CORNERS = hintOf([W.corner]);
 const WALL = hintOf([], 'wall walls');
 
 /** "all the way around" */

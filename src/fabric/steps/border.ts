@@ -85,6 +85,15 @@ export function beginOnBottom(hands: Hands, place: Place): boolean {
   return alongBottom(hands);
 }
 
+/** "20 sc evenly along each side", of how many nobody tells: the count of the row does, if anything does. */
+export function alongEachSide(hands: Hands, { times, steps }: RepeatStep): boolean {
+  const [side, more] = steps;
+  if (times.kind !== 'missing' || more || side?.kind !== 'work' || !side.evenly) return false;
+  if (side.n === null || side.stitch.shape !== 'one') return false;
+  openSide(hands, side);
+  return true;
+}
+
 /** "14 sc along side (sc in end of 6 rows, 2 sc in end of next row)": how they are spread. */
 export const explainsSide = (before: Step | undefined, { times, steps }: RepeatStep): boolean =>
   times.kind === 'missing' &&
@@ -306,19 +315,25 @@ function sidesFrom(steps: readonly Step[], i: number): Sides | null {
   const side =
     told?.kind === 'work' && told.stitch.shape === 'one' && goesAlong(told) ? told : null;
   const pairs: WorkStep[] = [];
+  const four: WorkStep[] = [];
   const ends: WorkStep[] = [];
   const along: WorkStep[] = [];
   let next = side ? i + 1 : i;
   for (; next < steps.length; next++) {
     const step = steps[next];
-    const pair = step?.kind === 'repeat' ? sideOf(step) : null;
+    const pair = step?.kind === 'repeat' ? sideOf(step, 2) : null;
+    const each = step?.kind === 'repeat' ? sideOf(step, 4) : null;
     if (pair) pairs.push(pair);
+    else if (each) four.push(each);
     else if (side && step && isIn(step, ['row-end'])) ends.push(step);
     else if (side && step && isIn(step, ['stitch', 'chain'])) along.push(step);
     else if (step?.kind !== 'remark') break;
   }
   const [first, second] = pairs;
   const others = ends.length + along.length;
+  const [all] = four;
+  if (all && four.length === 1 && pairs.length + others === 0)
+    return { sides: [[all], [all], [all], [all]], next };
   if (pairs.length === 2 && first && second && others === 0)
     return { sides: [[first], [second], [first], [second]], next };
   if (!side) return null;
@@ -337,11 +352,11 @@ const isIn = (step: Step, kinds: readonly string[]): step is WorkStep =>
   !step.place.n &&
   kinds.includes(nounOf(step.place).kind);
 
-/** "36 sc evenly on each short side": two of them. */
-function sideOf({ steps, times }: RepeatStep): WorkStep | null {
+/** "36 sc evenly on each short side": two of them; "on each side" of four: `n`. */
+function sideOf({ steps, times }: RepeatStep, n: number): WorkStep | null {
   const [side, more] = steps;
-  const isPair = times.kind === 'times' && times.n.values.length === 1 && times.n.values[0] === 2;
-  return isPair && !more && side?.kind === 'work' && side.evenly && side.n ? side : null;
+  const isOf = times.kind === 'times' && times.n.values.length === 1 && times.n.values[0] === n;
+  return isOf && !more && side?.kind === 'work' && side.evenly && side.n ? side : null;
 }
 
 const isEachCorner = (step: Step): step is (WorkStep | GroupStep) & { place: Place } =>

@@ -159,4 +159,28 @@ describe('sides that are told in other ways', () => {
     expect(complaints(text)).toEqual([]);
     expect(worked(text, 'Rnd 3')).toEqual(['Rnd 3 140 proven']);
   });
+
+  it('each side of a piece with four corners', () => {
+    const text = rows('Rnd 1: Ch 1, work a round of sc around the entire blanket, placing 20 sc down each side and across top and bottom, and 3 sc into each corner. Join. (92 sc)');
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1')).toEqual(['Rnd 1 92 proven']);
+    expect(complaints(text.replace('92 sc', '95 sc'))).toEqual(['7 count-mismatch']);
+  });
+
+  it.each([
+    'Work 20 sc evenly along each side. (40 sc)',
+    'Work 20 sc evenly along each side. (60 sc)',
+    'Work 1 row of sc all round edge of cloth. (60 sc)',
+    'Sc around entire blanket, join. (60 sc)',
+    'Sc around the cloth, join.',
+  ])('of how many sides nothing tells: %s', (row) => {
+    const text = rows(`Rnd 1: ${row}`);
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 1')[0]).toMatch(/unchecked$/);
+  });
+
+  it('a row over the long side, with so many in each row', () => {
+    const text = rows('Row 1: Work a row of sc over the long side of band, working 1 sc in each row. (16 sc)');
+    expect(worked(text, 'Row 1')).toEqual(['Row 1 16 proven']);
+  });
 });

@@ -117,7 +117,7 @@ describe('places and lengths in other words', () => {
 
 describe('pieces and places by their names', () => {
   test.each([
-    ['sc around entire blanket', 'sc ->end'],
+    ['sc around entire blanket', 'sc evenly'],
     ['sc around next 3 sts', 'sc @next 3 sts'],
     ['6 hdc along the side of the instep', '6 hdc evenly'],
     ['6 hdc in end of the instep', '6 hdc evenly'],

@@ -294,15 +294,14 @@ const IF = wordsOf('if');
 /** "each", "each of the next 5", "every other", "every second". */
 function eachPick(r: Reader, draft: PlaceDraft): boolean {
   const alternate = isWord(r, W.alternate);
-  // "every 3rd st" has no form in the tree: it is left unread rather than taken for each.
-  if (kindAt(r, 1) === T.ordinal && valueAt(r, 1) > 2) return false;
+  if (kindAt(r, 1) === T.ordinal && valueAt(r, 1) > 2 && !isWord(r, W.in, -1)) return false;
   r.at++;
   draft.pick = alternate ? 'every-other' : 'each';
   draft.each = true;
-  const other =
-    isWord(r, W.other) || isWord(r, W.alternate) || (kindAt(r) === T.ordinal && valueAt(r) === 2);
-  if (!alternate && other) {
+  const nth = kindAt(r) === T.ordinal ? valueAt(r) : 0;
+  if (!alternate && (isWord(r, W.other) || isWord(r, W.alternate) || nth > 1)) {
     draft.pick = 'every-other';
+    if (nth > 2) draft.nth = nth;
     r.at++;
     return true;
   }

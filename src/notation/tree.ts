@@ -101,7 +101,7 @@ export type Pick =
   | 'first'
   | 'last'
   | 'each' /** each st (around / across / to …); "in all 36 sts" with n */
-  | 'every-other'
+  | 'every-other' /** every 2nd, or every `nth` */
   | 'nth' /** `nth`, counted as `of`/`fromHook` says */
   | 'top' /** top of beg ch-3 */
   | 'this' /** no determiner: "in ring", "in corner", "in sp", "in shell" */

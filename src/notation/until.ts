@@ -146,7 +146,7 @@ const MARKED = /\bmark/i;
 const textOf = (r: Reader, { from, to }: Until): string => r.text.slice(r.base + from, r.base + to);
 
 const LENGTH = wordsOf('length');
-const CIRCLE = wordsOf('circle');
+const CIRCLE = wordsOf('circle circles');
 
 /**
  * "rep from * across ch", "across length of ch – 22 sts", "sc across the foundation chain", "9 sc back down

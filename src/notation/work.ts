@@ -73,6 +73,11 @@ export function readWork(r: Reader): WorkStep | null {
   fixLegs(draft);
   workedTogether(r, draft);
   readBehind(r, draft);
+  // "Sc2tog in every 3rd st": which stitches are drawn together is not told.
+  if (draft.place?.pick === 'every-other' && draft.place.nth && stitch.shape === 'together') {
+    r.at = start;
+    return null;
+  }
   draft.place = countedFromHook(draft.place);
   drawnInOne(draft);
   passHow(r, draft);

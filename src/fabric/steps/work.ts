@@ -25,7 +25,7 @@ import { ask } from '../readings.ts';
 import { runAlong } from '../run.ts';
 import { isSlip, moveAt } from '../shape.ts';
 import { ofRest, toSkipped } from '../skipped.ts';
-import { returnFromAside, takeStitch } from '../take.ts';
+import { type Gaps, returnFromAside, takeStitch } from '../take.ts';
 import { besideStartChain } from './beside-start-chain.ts';
 import { alongNamedRows, isSpreadOverRowEnds, openSide, spreadsAlong, toSide } from './border.ts';
 import { closeSpace, closesSpace } from './close-space.ts';
@@ -449,11 +449,7 @@ function workEach(
   }
   for (let first = true; hasNext(hands, next, gaps); first = false) {
     const { pos, inner } = hands;
-    if (other && !first) {
-      const target = takePlace(hands, next, step);
-      if (inEach > 1 && othersToo(hands, step)) stitches(hands, step, target, 1);
-      if (!hasNext(hands, next, gaps)) break;
-    }
+    if (other && passesOthers(hands, step, { place, next, first, inEach }, gaps)) break;
     const simple = next === null || isAnyStitch(next);
     const target = simple ? takeStitch(hands, gaps) : takeBelow(hands, next, step, null);
     stitches(hands, step, target, inEach);
@@ -487,6 +483,27 @@ function meansAll(hands: Hands, place: Place | null, step: WorkStep): boolean {
   const other = otherCalled(hands, noun.stem);
   if (other) fact(hands, { kind: 'noun', ...other, ...spanAt(hands, step) });
   return true;
+}
+
+/**
+ * The stitches before the one that "every other", "every 3rd" means; whether none is left behind them. Of "2 sc in
+ * every 3rd st" those between have one each, for nobody leaves two of three unworked.
+ */
+function passesOthers(
+  hands: Hands,
+  step: WorkStep,
+  at: { place: Place; next: Place | null; first: boolean; inEach: number },
+  gaps: Gaps,
+): boolean {
+  const { place, next, first, inEach } = at;
+  const between = place.nth === null ? Number(!first) : place.nth - 1;
+  for (let i = 0; i < between; i++) {
+    if (!hasNext(hands, next, gaps)) return true;
+    const target = takePlace(hands, next, step);
+    const works = inEach > 1 && (place.nth !== null || othersToo(hands, step));
+    if (works) stitches(hands, step, target, 1);
+  }
+  return !hasNext(hands, next, gaps);
 }
 
 /** "2 sc in every 2nd st (18)" on a round of twelve: the others have one each, as the count shows. */

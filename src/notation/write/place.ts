@@ -59,7 +59,7 @@ function pickOf(place: Place, voice: Voice): string {
       // "in rem sts" takes what is left, as "each st" does, but names no single place.
       return place.n !== null ? 'all' : place.each ? 'each' : 'rem';
     case 'every-other':
-      return 'every other';
+      return place.nth === null ? 'every other' : `every ${writeOrdinal(place.nth)}`;
     case 'same':
       return isBase(place) ? 'base' : 'same';
     case 'top':

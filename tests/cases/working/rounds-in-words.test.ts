@@ -424,3 +424,19 @@ describe('words that look like rows or counts', () => {
     expect(complaints(text)).toEqual([]);
   });
 });
+
+describe('"every 3rd st" on a round of twelve', () => {
+  const rnd = (words: string): string =>
+    `Rnd 1: 6 sc in magic ring. (6)\nRnd 2: Inc in each st around. (12)\nRnd 3: ${words}\n`;
+  it.each([
+    ['2 sc in every 3rd st around. (16)', 16],
+    ['2 sc in every 5th st around. (14)', 14],
+    ['2 sc in every other st around. (18)', 18],
+    ['2 sc in every 3rd st to last 3 sts, sc in last 3 sts. (15)', 15],
+    ['Sc in every third st around. (4)', 4],
+  ])('%s', (words, made) => {
+    expect(worked(rnd(words), 'Rnd 3')).toEqual([`Rnd 3 ${made} proven`]);
+  });
+  it('a wrong count is told', () =>
+    expect(complaints(rnd('2 sc in every 3rd st around. (15)'))).toEqual(['3 count-mismatch']));
+});

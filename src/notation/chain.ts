@@ -4,6 +4,7 @@ import { mayBeStitch } from './dictionary.ts';
 import { readMultiple, readSample, startsMultiple } from './multiple.ts';
 import { readNumbers } from './numbers.ts';
 import {
+  clauseEnds,
   eatWord,
   fromOf,
   isGlued,
@@ -107,6 +108,10 @@ export function readChain(r: Reader): ChainStep | null {
     r.at += colon + 3;
   // "30 chain sts"
   if (n && isWord(r, W.st)) r.at++;
+  // "Foundation chain: 24"
+  if (n === null && kindAt(r) === T.colon && kindAt(r, 1) === T.number) {
+    if (clauseEnds(r, 2) || isWord(r, W.st, 2)) r.at++;
+  }
   n ??= lengthBehind(r);
   const read = n === null ? readMultiple(r) : passMultiple(r);
   if (read) n ??= readSample(r, read);

@@ -10,6 +10,7 @@ import { readLabelNumbers } from './label-numbers.ts';
 import { nearRowWord } from './near-words.ts';
 import { readNumbers, sizeList } from './numbers.ts';
 import {
+  clauseEnds,
   fromOf,
   isGlued,
   isOneOf,
@@ -310,9 +311,10 @@ function named(r: Reader, draft: LabelDraft): boolean {
     r.at++;
     return true;
   }
-  // "Starting chain: ch 24"
+  // "Starting chain: ch 24", "Foundation chain: 24": without its word the chain of the label is meant.
   if (isOneOf(r, FIRST_CHAIN) && isWord(r, W.ch, 1) && kindAt(r, 2) === T.colon) {
-    r.at += 2;
+    const alone = kindAt(r, 3) === T.number && (clauseEnds(r, 4) || isWord(r, W.st, 4));
+    r.at += alone ? 1 : 2;
     return true;
   }
   if ((single || chain) && kindAt(r, 1) === T.colon) {

@@ -135,9 +135,9 @@ export function readRing(r: Reader): RingStep | RemarkStep | null {
   return { kind: 'ring', from: fromOf(r, start), to };
 }
 
-/** "Slip knot and chain 45", "make a slip knot, ch 20": the loop on the hook is no ring. */
+/** "Slip knot and chain 45", "starting with MC, ch 20": the loop on the hook, or the main colour, is no ring. */
 function beforeLongChain(r: Reader): boolean {
-  if (!isWord(r, W.knot, -1) && !isWord(r, W.slip_knot, -1)) return false;
+  if (!isWord(r, W.knot, -1) && !isWord(r, W.slip_knot, -1) && !isWord(r, W.mc, -1)) return false;
   let k = kindAt(r) === T.comma || kindAt(r) === T.stop ? 1 : 0;
   if (isWord(r, W.and, k) || isWord(r, W.afterwards, k)) k++;
   if (!isWord(r, W.ch, k) || kindAt(r, k + 1) !== T.number) return false;

@@ -61,3 +61,16 @@ describe('the start chain of a first row is told apart from its stitches', () =>
     expect(complaints(text(14))).not.toEqual([]);
   });
 });
+
+describe('foundation chains whose label has their word, and those begun with the main colour', () => {
+  const ROW = 'Row 1: Sc in 2nd ch from hook and in each ch across. (15)';
+  it.each([
+    'Foundation chain: 16',
+    'Foundation chain: 16 sts.',
+    'Starting chain: 16 ch',
+    'Starting with MC, ch 16.',
+  ])('%s', (chain) => {
+    expect(worked(`${chain}\n${ROW}\n`, 'Row 1')).toEqual(['Row 1 15 proven']);
+    expect(complaints(`${chain}\n${ROW.replace('15', '16')}\n`)).not.toEqual([]);
+  });
+});

@@ -34,10 +34,7 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
     else if (kind === T.dash && side) r.at++;
     else if (kind !== T.word) break;
     else if (
-      sense === W.opposite ||
-      sense === W.opposite_side ||
-      sense === W.unworked ||
-      sense === W.skipped ||
+      NAMES_SIDE.has(sense) ||
       (sense === W.other && isWord(r, W.side, 1)) ||
       (sense === W.other && isWord(r, W.end, 1)) ||
       (sense === W.remaining && isLoopsOfChain(r))
@@ -61,15 +58,7 @@ export function readOtherSide(r: Reader): OtherSideStep | null {
       OTHER_SIDE_WORDS.has(sense) ||
       /^(now|back|continue|long|starting|across|down)$/.test(word(r))
     ) {
-      verb ||=
-        sense === W.working ||
-        sense === W.work ||
-        sense === W.continue ||
-        sense === W.along ||
-        sense === W.on ||
-        sense === W.rotate ||
-        sense === W.in ||
-        sense === W.up;
+      verb ||= LEADS_THERE.has(sense);
       r.at++;
       if (sense === W.ch && kindAt(r) === T.dash && kindAt(r, 1) === T.number) r.at++;
     } else break;
@@ -116,6 +105,21 @@ const isRowEnds = (r: Reader): boolean =>
   (isWord(r, W.end) &&
     isWord(r, W.of, 1) &&
     (isWord(r, W.row, 2) || (isWord(r, W.the, 2) && isWord(r, W.row, 3))));
+
+/** Words that mean the other side by themselves. */
+const NAMES_SIDE: SenseSet = new SenseSet([W.opposite, W.opposite_side, W.unworked, W.skipped]);
+
+/** Words without which the rest only speaks of a side. */
+const LEADS_THERE: SenseSet = new SenseSet([
+  W.working,
+  W.work,
+  W.continue,
+  W.along,
+  W.on,
+  W.rotate,
+  W.in,
+  W.up,
+]);
 
 const OTHER_SIDE_WORDS: SenseSet = new SenseSet([
   W.work,

@@ -234,24 +234,14 @@ export function namesPlace(r: Reader): boolean {
     namesRowEnds(r, 1) ||
     isPreviousRows(r, k) ||
     frontOf(r, k) ||
-    sense === W.next ||
-    sense === W.same ||
-    sense === W.each ||
-    sense === W.every ||
-    sense === W.post ||
+    PICKS.has(sense) ||
     isWord(r, W.post, k + 1) ||
     (isWord(r, W.bar, k + 1) && isWord(r, W.of, k + 2)) ||
-    sense === W.any ||
-    sense === W.last ||
-    sense === W.skipped ||
     // "across remaining 18 sc"
     (sense === W.remaining && kindAt(r, k + 1) === T.number) ||
     // "around st 2 rows below"
     (sense === W.st && kindAt(r, k + 1) === T.number && isWord(r, W.row, k + 2)) ||
     (sense === W.ch && !isNextChain(r, k)) ||
-    sense === W.chsp ||
-    sense === W.beginning ||
-    sense === W.both ||
     isStitch(sense) ||
     (k === 2 && sense === W.join) ||
     (sense === W.join &&
@@ -262,6 +252,12 @@ export function namesPlace(r: Reader): boolean {
       !isWord(r, W.in, k + 1))
   );
 }
+
+/** Words that pick a place, and so tell "around" it from "around" to the end. */
+const PICKS: SenseSet = new SenseSet([
+  ...[W.next, W.same, W.each, W.every, W.any, W.both, W.last],
+  ...[W.post, W.skipped, W.chsp, W.beginning],
+]);
 
 /** "around previous round's dc" */
 const isPreviousRows = (r: Reader, k: number): boolean =>

@@ -1,7 +1,9 @@
 /** Lines that define a stitch: "Shell (sh): 5 dc in same st", "puff = (yo, …) 3 times". */
+
 import type { Span } from '../source/index.ts';
 import { isDigitCode, isLetterCode, signBehindName } from './line-shapes.ts';
 import { oneOf } from './one-of.ts';
+import { isOwnShaping } from './own-shaping.ts';
 import type { Section } from './sections.ts';
 
 /** Name, its short form in brackets, a sign, and words behind it. */
@@ -77,6 +79,9 @@ export function opensDefinition(text: string, from: number, to: number, section:
     return false;
   // "Decrease (sc2tog) – insert hook into a st" tells what everybody knows.
   if (/^(?:pattern )?(?:instructions?|directions?|method)$/i.test(name.trim())) return false;
+  const making = text.slice(from + found[0].length, Math.min(to, from + found[0].length + 60));
+  if (isOwnShaping(text, name.trim(), making) || isOwnShaping(text, short.trim(), making))
+    return true;
   if (PLAIN_NAME.test(name.trim()) || TRADE_SHORT.test(short.trim())) return false;
   if (name.split(/\s+/).length > 6) return false;
   if (section === 'specials' || section === 'abbreviations') return true;

@@ -88,7 +88,8 @@ function isGroup(text: string, { from, to }: Span): boolean {
   const words = text.slice(from, Math.min(to, from + 300));
   const behind = words.slice(words.search(/[:=–—]|\s-\s/) + 1);
   return (
-    /\d|\b(?:in|into)\s+(?:the\s+)?(?:same|next|one)\b|\bthrough both\b/i.test(behind) &&
-    /\S\s+\S+\s+\S/.test(behind)
+    /^\s*[hdst]{1,2}[cr] ?[2-9] ?tog\b/i.test(behind) ||
+    (/\d|\b(?:in|into)\s+(?:the\s+)?(?:same|next|one)\b|\bthrough both\b/i.test(behind) &&
+      /\S\s+\S+\s+\S/.test(behind))
   );
 }

@@ -249,6 +249,7 @@ const isPassing = (step: Step | undefined): boolean =>
 function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
   const end = talkBehind(r, b) ?? b.close;
+  if (isInOne(r, b)) return explainsOne(r, run, b);
   const counts = end - b.start < 60 && !goesOn(r, b) ? readCounts(r, end) : null;
   if (counts && r.at === end) {
     if (end < b.close) tellOfChain(r, run, { from: end + 1, to: b.close });
@@ -272,6 +273,27 @@ function countBracket(r: Reader, run: Run, b: Bracket): boolean {
   }
   r.at = b.start;
   return false;
+}
+
+/** "(3 sc in one st)": no count, though it begins as one. */
+const isInOne = (r: Reader, { start }: Bracket): boolean =>
+  r.kind[start + 1] === T.number &&
+  r.word[start + 3] === W.in &&
+  r.kind[start + 4] === T.number &&
+  r.value[start + 4] === 1 &&
+  r.word[start + 5] === W.st;
+
+/** "5 sc, (3 sc in one st), 5 sc" is worked; behind a name, "inc (2 sc in one st)", it explains that. */
+function explainsOne(r: Reader, run: Run, b: Bracket): boolean {
+  r.at = b.start;
+  if (run.out.length === 0 || r.kind[b.start - 1] === T.comma) return false;
+  leave(r, b);
+  const isWorked = worksOn(r, run);
+  r.at = b.start;
+  if (isWorked) return false;
+  leave(r, b);
+  putWords(r, run, b.start, 'remark');
+  return true;
 }
 
 /** "(8 sts, ch 3 does not count)": what is said of the chain with which the row begins, and the others. */

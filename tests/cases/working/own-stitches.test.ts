@@ -196,3 +196,38 @@ describe('a stitch of the list told once more in brackets, and begun by a list "
   it('and it is said how the list was read', () =>
     expect(conventions(row(''))).toContain('list before same: the place worked last (count)'));
 });
+
+describe('a list says otherwise what an increase or a decrease is', () => {
+  const text = (entry: string, round: string): string =>
+    `Abbreviations\nsc = single crochet\n${entry}\n\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: ${round}\n`;
+  it.each([
+    ['inc = 3 sc in same st', 'Inc in each st around. (18)', 'sc'],
+    ['inc = increase (3 sc in one st)', '(Inc) 6 times. (18)', 'sc'],
+    ['Inc: work 2 hdc in the same stitch.', 'Inc in each st around. (12)', 'hdc'],
+    ['dec: sc3tog', 'Dec, dec. (2)', 'sc3tog'],
+    ['dec = dc2tog', '(Dec) 3 times. (3)', 'dc2tog'],
+  ])('%s', (entry, round, kind) => {
+    const [rnd] = compile(text(entry, round), { fixes: false }).rows.slice(-1);
+    expect([rnd?.verdict, Object.keys(rnd?.byKind ?? {})]).toEqual(['proven', [kind]]);
+  });
+  it.each(['inc = 2 sc in same st', 'inc = increase', 'inc = 2 stitches in one'])(
+    '%s is what it always is',
+    (entry) => {
+      expect(complaints(text(entry, 'Inc in each st around. (12)'))).toEqual([]);
+      expect(complaints(text(entry, 'Inc in each st around. (18)'))).toEqual(['6 count-mismatch']);
+    },
+  );
+  it('"2 dc" of a pattern in UK terms is the plain stitch', () => {
+    const uk = `Abbreviations (UK terms)\ninc = 2 dc in same st\n\nRnd 1: 6 dc in magic ring. (6)\nRnd 2: Inc in each st around. (12)\n`;
+    expect(complaints(uk)).toEqual([]);
+  });
+});
+
+it('"(3 sc in one st)" between commas is worked, and behind a name explains it', () => {
+  const rnd = (words: string): string =>
+    `Rnd 1: 6 sc in magic ring. (6)\nRnd 2: Inc in each st. (12)\nRnd 3: ${words}\n`;
+  expect(worked(rnd('5 sc, (3 sc in one st), 6 sc. (14)'), 'Rnd 3')).toEqual(['Rnd 3 14 proven']);
+  expect(worked(rnd('5 sc, inc (2 sc in one st), 6 sc. (13)'), 'Rnd 3')).toEqual([
+    'Rnd 3 13 proven',
+  ]);
+});

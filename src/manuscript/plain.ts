@@ -39,6 +39,9 @@ const lines = (starts: readonly string[], signs = ['', '- ', '* ', '• ']): Nee
 /** Lines that begin with a figure. */
 const FIGURED: Needs = needs('\n1.', '\n1)', '\n1 ', '\n1-', '\n11');
 
+/** A line that is a figure alone. */
+const FIGURED_LINE: Needs = needs('\n1\n', '\n11\n');
+
 /** In the order in which they are made: many need what those before them leave. */
 const MENDS: readonly Mend[] = [
   [needs('|'), withoutTables],
@@ -101,6 +104,8 @@ const MENDS: readonly Mend[] = [
     needs('page 1 of', 'page 1/', '\n©', '\n(c)', '\ncopyright'),
     (text) => text.replace(PAGE_FEET, blank),
   ],
+  [FIGURED_LINE, withoutPageNumbers],
+  where(['ork off '], (text) => text.replace(WORKED_OFF, workedOff)),
   [needs('\n* '), (text) => text.replace(STAR_LISTS, dashed)],
   where(['from +'], (text) => text.replace(PLUS_REPEAT, plusAsStar)),
   [needs('*', '_'), withoutEmphasis],
@@ -176,6 +181,33 @@ const STARRED_NOTES = /\*(?=ch(?:ain)?[-. ]{0,2}\d (?:does|do|will|counts?)\b)/g
 /** "Page 3 of 5    (c) Somebody", "© 2019 Somebody": the foot of a page, which may stand within a row. */
 const PAGE_FEET =
   /^[ \t]*(?:(?:[^\n\d]{0,60}[ \t|–-])?page \d{1,3} ?(?:of|\/) ?\d{1,3}(?:[ \t|–-][^\n]{0,80})?|(?:©|\(c\)|copyright\b)(?![^\n]*\d ?(?:sts?|sc|dc|hdc|tr)\b)[^\n]{3,80})[ \t]*$/gim;
+
+const NUMBER_LINES = /^[ \t]*(\d{1,3})[ \t]*$/gm;
+const FEWEST_PAGES = 3;
+/** Between two such numbers; a list has its numbers nearer. */
+const FEWEST_LINES = 3;
+
+/**
+ * Lines that are one figure, each one more than the one before: the numbers of the pages, which would be taken
+ * for counts of the rows above them. Two may be counts.
+ */
+function withoutPageNumbers(text: string): string {
+  const lines = [...text.matchAll(NUMBER_LINES)];
+  const first = Number(lines[0]?.[1]);
+  if (lines.length < FEWEST_PAGES || first > 2) return text;
+  const isPage = (line: RegExpExecArray, i: number): boolean => {
+    const above = text.slice(lines[i - 1]?.index ?? 0, line.index).split('\n').length - 1;
+    return Number(line[1]) === first + i && (i === 0 || above > FEWEST_LINES);
+  };
+  if (!lines.every(isPage)) return text;
+  return text.replace(NUMBER_LINES, blank);
+}
+
+/** "Work off the next 2 sc as 1 sc (a dec)", as old leaflets have it. */
+const WORKED_OFF =
+  /\b[Ww]ork off (?:the )?(?:next )?([23]) (sc|dc|tr) as (?:1|one) \2\b(?: ?\(?(?:an? )?(?:1 )?dec(?:rease)?(?: made)?\)?)?/g;
+const workedOff = (whole: string, n: string, stitch: string): string =>
+  `${stitch}${n}tog`.padEnd(whole.length);
 
 /** "* Ch 1", "* 2 dc in each st" below each other: the signs of a list, for nothing goes back to them. */
 const STAR_LISTS = /(?:^[ \t]*\* [^*\n]*(?:\n|$)){2,}/gm;

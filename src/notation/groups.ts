@@ -177,7 +177,8 @@ export function placeFirst(r: Reader, run: Run): boolean {
     else if (isWord(r, W.in) && isWord(r, W.a, 1) && mayBeStitch(wordAt(r, 2))) r.at++;
   }
   if (kindAt(r) === T.colon) r.at++;
-  const listed = kindAt(r, -1) === T.colon;
+  // "In each st work sc, ch 1."
+  const listed = kindAt(r, -1) === T.colon || isWord(r, W.work, -1);
   if (kindAt(r) === T.star) {
     const starred = starInPlace(r, place, start);
     if (starred) run.out.push(starred);
@@ -202,7 +203,8 @@ function chainInEach(r: Reader, steps: Step[]): void {
   if (kindAt(r) !== T.comma || !isWord(r, W.ch, 1)) return;
   const start = r.at++;
   const chain = readChain(r);
-  const ends = clauseEnds(r) && (kindAt(r) !== T.comma || isWord(r, W.repeat, 1));
+  const turns = kindAt(r) === T.stop && isWord(r, W.turn, 1);
+  const ends = clauseEnds(r) && !turns && (kindAt(r) !== T.comma || isWord(r, W.repeat, 1));
   if (chain && ends) steps.push(chain);
   else r.at = start;
 }

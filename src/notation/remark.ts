@@ -52,7 +52,7 @@ const OPENERS = (
   'slip hold holding keeping making taking take which what all they enjoy repeat start ' +
   'begin optional option tip hint important using set don is are will should so because but however ' +
   'always never only also lightly gently wet damp steam starch wash dry size materials finished ' +
-  'align aligning lining matching pinch flatten flattening folding squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
+  'cinch cinching align aligning lining matching pinch flatten flattening folding squeeze stretch bend roll crease overlap wrap slide shape paint cover hang decorate brush alternatively ' +
   "you're you'll you've youre youll we're we'll we've i'm i've i'll " +
   'otherwise thats its my mine placing moving marking pulling being adding noting measuring inserting attaching sewing cut tie knot draw close none'
 ).split(' ');
@@ -151,6 +151,10 @@ const CHAINED = wordsOf('chained');
 const COLOUR = wordsOf('color colour stripe');
 const SEQUENCE = wordsOf('sequence order pattern scheme');
 
+/** "Make 6 petals as follows: …" */
+const asListed = (r: Reader): boolean =>
+  kindAt(r, 1) === T.number && isOneOf(r, AS, 3) && isOneOf(r, FOLLOWS, 4);
+
 const AS = wordsOf('as like');
 const FOLLOWS = wordsOf('follows this');
 
@@ -158,8 +162,7 @@ const anotherOne = (r: Reader): boolean =>
   // "Make 4. Beginning at center, ch 8.": so many of the piece.
   (kindAt(r, 1) === T.number && kindAt(r, 2) === T.stop) ||
   (isWord(r, W.another, 1) && !mayBeStitch(wordAt(r, 2)) && !isWord(r, W.ch, 2)) ||
-  // "Make 6 petals as follows: …"
-  (kindAt(r, 1) === T.number && isOneOf(r, AS, 3) && isOneOf(r, FOLLOWS, 4)) ||
+  asListed(r) ||
   (kindAt(r, 1) === T.number && isWord(r, W.more, 2) && (clauseEnds(r, 3) || isWord(r, W.and, 3)));
 
 /** "*Make 1st corner, ch 6, …", "make 2nd corner ch 6": what the loop is to be. */
@@ -229,7 +232,7 @@ const RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['working', tellsHow],
   ['with', (r) => !givesWork(r)],
   ['using', (r) => !givesWork(r)],
-  ['work', tellsLastOf],
+  ['work', (r) => tellsLastOf(r) || asListed(r)],
   ['making', (r) => tellsHow(r) || makesCorner(r)],
   ['starting', (r) => tellsWhere(r) || startsInColour(r)],
   ['beginning', tellsWhere],

@@ -422,6 +422,8 @@ function ofRow(r: Reader): void {
   if (eatWord(r, W.row) || eatWord(r, W.round) || eatWord(r, W.side)) return;
   if (eatWord(r, W.ch) || eatWord(r, W.foundation)) {
     eatWord(r, W.ch);
+    // "to end of chain 65": how long it was
+    if (kindAt(r) === T.number && clauseEnds(r, 1)) r.at++;
     return;
   }
   r.at = start;

@@ -220,3 +220,45 @@ Row 2: Ch 1, Cr sc in next 3 sts, MG sc in next 4 sts, DR 3 sc, turn. (${n} sc)
     expect(complaints(text(13))).not.toEqual([]);
   });
 });
+
+describe('what pages and old leaflets have', () => {
+  it('the numbers of pages between the rows are no counts', () => {
+    const text = (n: number): string => `US terms
+
+Ivy rose
+1
+Petals
+ch 36
+ROW 1: dc in 6th chain from hook, *ch 3, skip 1 ch, dc in next
+ch*, repeat from * to * to end of chain 36.
+ROW 2: ch 3, turn, in each ch-3 loop work 4 dc.
+2
+ROW 3: ch 1, turn, sc in each st across. (${n} sc)
+Fasten off.
+Roll up the strip and sew.
+Sew on a pin.
+3
+Leaf
+ch 6
+Sc in 2nd ch from hook, hdc in next ch, dc in next ch, hdc in next ch, sc in last ch.
+`;
+    expect(complaints(text(60))).toEqual([]);
+    expect(worked(text(60), 'Row 1', 'Row 2', 'Row 3')).toEqual([
+      'Row 1 17 unstated',
+      'Row 2 60 unstated',
+      'Row 3 60 proven',
+    ]);
+    expect(complaints(text(61))).not.toEqual([]);
+  });
+
+  it.each([
+    ['In each st work sc, ch 1. Join. (12 sc, 12 ch-1 sps)', 12],
+    ['2 sc in each st. Cinch the ring closed. Join. (24 sc)', 24],
+    ['*Work off the next 2 sc as 1 sc (a dec), sc in next sc. Repeat from * around. (8 sc)', 8],
+  ] as const)('%s', (round, n) => {
+    const text = `${CIRCLE}Round 2: ${round}\n`;
+    expect(complaints(text)).toEqual([]);
+    expect(worked(text, 'Rnd 2')).toEqual([`Rnd 2 ${n} proven`]);
+    expect(complaints(text.replace(`(${n} sc`, `(${n + 1} sc`))).not.toEqual([]);
+  });
+});

@@ -5,6 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { readManuscript } from '../../src/manuscript/index.ts';
+import { mayLeadWork, readInstruction } from '../../src/notation/index.ts';
 import { SPELLINGS } from '../../src/notation/lexicon.ts';
 import { SEED } from './seed.ts';
 
@@ -72,6 +73,29 @@ describe('with every rule asked everywhere', () => {
       fc.property(spliced, (line) => {
         expect(readAsking(line)).toEqual(readManuscript(line));
       }),
+      { seed: SEED, numRuns: 1500 },
+    );
+  });
+});
+
+describe('talk that is refused before it is read as work', () => {
+  const leads = (line: string): boolean => {
+    const { label, steps } = readInstruction(line, 0, line.length);
+    const begins = steps.some(
+      (step) => step.kind === 'ring' || (step.kind === 'chain' && step.n !== null),
+    );
+    return label !== null || begins;
+  };
+  const mayLead = (line: string): boolean => mayLeadWork(line, 0, line.length);
+
+  test('has no label, chain or ring in the fixtures', () => {
+    expect(lines.filter((line) => leads(line) && !mayLead(line))).toEqual([]);
+    expect(lines.some((line) => !mayLead(line))).toBe(true);
+  });
+
+  test('has none in lines put together from two', () => {
+    fc.assert(
+      fc.property(spliced, (line) => !leads(line) || mayLead(line)),
       { seed: SEED, numRuns: 1500 },
     );
   });

@@ -113,10 +113,11 @@ function besidesChain(r: Reader, run: Run): void {
   };
 }
 
-/** "*sc in first st, 2 sc in next* (repeat from * to * around)": the order itself, in brackets. */
+/** "*sc in first st, 2 sc in next* (repeat from * to * around)", "sc, inc (repeat around)": the order itself. */
 function orderBracket(r: Reader, run: Run, b: Bracket): boolean {
   r.at = b.start + 1;
-  const order = b.closed && run.out.length > 0 && isRepeatOrder(r) && namesStar(r);
+  const isShort = b.close - b.start < 6;
+  const order = b.closed && run.out.length > 0 && isRepeatOrder(r) && (isShort || namesStar(r));
   if (order) {
     readOrder(r);
     const count = kindAt(r) === T.open ? (r.partner[r.at] ?? -1) : -1;

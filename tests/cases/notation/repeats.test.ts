@@ -4,6 +4,10 @@ import { tree } from './shown.ts';
 
 describe('repeats', () => {
   test.each([
+    ['sc, sc, inc (repeat around) - 16 sts', '<sc; sc; inc> ->end = 16 stitch'],
+    ['sc, sc, inc (rep 3 more times) (16)', '<sc; sc; inc> x3 more = 16'],
+    ['5 sc, (inc), 6 sc (13)', '5 sc; inc; 6 sc = 13'],
+    ['2 sc, (inc), 6 sc', '2 sc; "(inc)"; 6 sc'],
     ['*sc in next 3, inc; rep from * around.', '*<sc @next 3; inc> ->end'],
     ['* 2 tr in next, tr in next 4, repeat from *', '*<2 tr @next; tr @next 4> ->end'],
     ['*sc, inc; rep from * 5 times', '*<sc; inc> x5 maybe more'],

@@ -8,6 +8,7 @@ import {
 } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block, HeadingBlock, ProseBlock } from './block.ts';
+import { chainsOfSizes } from './chains-of-sizes.ts';
 import { copiesIn } from './copies.ts';
 import type { Part, PlacedInstruction } from './manuscript.ts';
 import { ordersOf } from './notes.ts';
@@ -130,7 +131,7 @@ function takeHeading(all: Gathering, block: HeadingBlock): void {
 
 /** A row, and an order behind it that is not its own. */
 function takeRow(all: Gathering, { from, to }: Span, read: BlockReader['read']): void {
-  const whole = read({ from, to });
+  const whole = chainsOfSizes(all.text, from, read({ from, to }), all.sizes);
   const tail = tailOf(all.text, { from, to }, whole, read);
   if (tail === null) return takeInstruction(all, { from, to }, whole);
   const end = from + all.text.slice(from, tail).trimEnd().length;

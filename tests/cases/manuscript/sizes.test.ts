@@ -1,5 +1,6 @@
 // Where a pattern says its sizes. Examples are invented.
 import { describe, expect, test } from 'vitest';
+import { compile } from '../../../src/index.ts';
 import { readManuscript } from '../../../src/manuscript/index.ts';
 
 const work = '\n\nCh 41 (45).\nRow 1: Sc in 2nd ch from hook and in each ch across. (40 (44))\n';
@@ -34,5 +35,25 @@ describe('rows in a table', () => {
       [11],
       [11],
     ]);
+  });
+});
+
+describe('a foundation for each size, told one after the other', () => {
+  const rows =
+    'Row 1: Sc in 2nd ch from hook and in each ch across. (20 (24, 28))\nRow 2: Ch 1, turn, sc in each st. (20 (24, 28))\n';
+  test.each([
+    'Size S: Ch 21.\nSize M: Ch 25.\nSize L: Ch 29.\n',
+    'Size L only: Ch 29.\nSize M only: Ch 25.\nSize S only: Ch 21.\n',
+    'For size S, ch 21. For size M, ch 25. For size L, ch 29.\n',
+    'Ch 21 for size S, ch 25 for size M, ch 29 for size L.\n',
+  ])('%s', (chains) => {
+    const worked = compile(`Sizes: S (M, L)\n\n${chains}${rows}`, { fixes: false });
+    expect(worked.rows.map(({ made, verdict }) => `${made} ${verdict}`)).toEqual([
+      ...['20 proven', '20 proven'],
+      ...['24 proven', '24 proven'],
+      ...['28 proven', '28 proven'],
+    ]);
+    const wrong = compile(`Sizes: S (M, L)\n\n${chains.replace('25', '26')}${rows}`, { fixes: false });
+    expect(wrong.findings.filter(({ severity }) => severity === 'error')).toHaveLength(1);
   });
 });

@@ -29,8 +29,10 @@ function withinOf(pieces: readonly Piece[], at: number): number {
 
 function wholeOf(piece: Piece, { parts, copies }: PieceSize, within: PieceSize): Measures | null {
   const [edging] = parts;
-  if (edging?.form !== 'edging' || !piece.rows[0]!.ring || copies * within.copies !== 1)
-    return null;
+  // A border round a flat piece stands on no round itself; its length tells whether it goes all round.
+  const [first] = piece.rows;
+  const goesRound = first!.ring || first!.isBorder;
+  if (edging?.form !== 'edging' || !goesRound || copies * within.copies !== 1) return null;
   const { long: around, wide } = edging.measures;
   const flat = flatOf(within);
   if (!flat || !around || !wide) return null;

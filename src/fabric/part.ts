@@ -6,9 +6,10 @@
 import type { Part, PlacedInstruction } from '../manuscript/index.ts';
 import type { StandingOrder, Step } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
+import { closes, hasUnknownGroups, isSureRow, statedInstead, tellsItsNumber } from './after-row.ts';
+import { around } from './around.ts';
 import { type Attempted, attemptRow, statedAt } from './attempt.ts';
 import { type Charts, chartNamed, toldBy, withRow } from './charts.ts';
-import { isChainToldApart, startsCounted } from './compare-counts.ts';
 import { bareEdge } from './edge.ts';
 import { expand, expandOnTrial, type KnownRows, newKnownRows, type Setting } from './expand.ts';
 import type { RowRecord } from './fabric.ts';
@@ -26,7 +27,6 @@ import {
 import { mark, restore } from './mark.ts';
 import { overStitches } from './over-stitches.ts';
 import { joinedBy } from './pieces.ts';
-import { isPlainlySaid } from './plainly-said.ts';
 import type { Asked, Choices } from './readings.ts';
 import { recordOf } from './record.ts';
 import type { Before, RowResult } from './row-setting.ts';
@@ -50,7 +50,7 @@ import {
 } from './supposed.ts';
 import type { Task } from './task.ts';
 import { changeBehind, withItsYarn } from './task-yarn.ts';
-import { type Around, weighedRow } from './weigh.ts';
+import { weighedRow } from './weigh.ts';
 
 /** Where the work on a piece stands between rows and between parts that go on. */
 export interface Progress {
@@ -383,8 +383,10 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
     turnsNext: turnsNext(run, task),
     part: choices,
   };
+  const { part, text } = run.setting;
+  const worked = { rows: run.rows, part, text };
   const attempted = run.former
-    ? weighedRow({ hands, task, before, setting }, around(run, run.former, task))
+    ? weighedRow({ hands, task, before, setting }, around(worked, run.former, task))
     : attemptRow(hands, task, before, setting);
   for (const asked of attempted.asked)
     if (!run.asked.has(asked.doubt)) run.asked.set(asked.doubt, asked);
@@ -423,85 +425,6 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
 
 /** "Sl st in next 4 sc, ch 16, sk 5, sl st in next sc": so long a chain is a handle, and no finish. */
 const LOOP = 4;
-
-/** Rows of two runs in the same readings stand at the same places of their lists. */
-function around({ rows, setting }: Run, former: PartRun, task: Task): Around {
-  const beneath = rows.findLast(isOfThisSize) ?? null;
-  const isAsked = [...former.asked.values()].some(
-    ({ from }) => beneath !== null && beneath.from <= from && from < beneath.to,
-  );
-  return {
-    beneath,
-    isSure: beneath?.verdict === 'proven' && !isAsked,
-    isKnown: isKnown(rows, setting),
-    behind: former.rows.slice(rows.length + 1).find(isOfThisSize) ?? null,
-    carried: former.carried,
-    goesBack:
-      beneath !== null && (goesBack(beneath, task, setting) || goesAlong(beneath, task, setting)),
-    hasLabels: setting.part.instructions.some(({ instruction }) => instruction.label !== null),
-    text: setting.text,
-  };
-}
-
-/** "For short legs, work rounds 10 to 12 so: Round 10: …" behind round 13: on round 9. */
-function goesBack(beneath: RowRecord, task: Task, { part }: PartSetting): boolean {
-  const own = part.instructions[task.index]?.instruction;
-  const former = part.instructions[beneath.instruction]?.instruction.label;
-  const first = task.number;
-  const last = beneath.range ? beneath.range.to : beneath.number;
-  // "Rep rows 2-4" goes back in another way.
-  const isNew = task.asks.steps === task.instruction.steps && beneath.instruction < task.index;
-  if (!isNew || first === null || last === null || first < 2 || !own) return false;
-  // "Row 31 (second side): Skip next 16 unworked sts of Row 30": it says on what it stands.
-  if (own.steps.some((step) => step.kind === 'skip' && step.place.row !== null)) return false;
-  // "Round (left hand) 15" behind "Round (right hand) 15".
-  return first < last || (first === last && own.label?.text !== former?.text);
-}
-
-/** "Round 1: sc around the edge (84)" above flat rows that were fastened off: along their sides, not their top. */
-function goesAlong(beneath: RowRecord, task: Task, { part }: PartSetting): boolean {
-  const { instructions } = part;
-  if (instructions[task.index]?.instruction.label?.word !== 'round') return false;
-  let isCut = false;
-  for (let i = task.index - 1; i >= 0; i--) {
-    const { label, steps } = instructions[i]?.instruction ?? { label: null, steps: [] };
-    isCut ||= i >= beneath.instruction && steps.some((s) => s.kind === 'fasten-off' && !s.not);
-    if (label !== null) return isCut && label.word === 'row';
-  }
-  return false;
-}
-
-const isOfThisSize = ({ verdict }: RowRecord): boolean => verdict !== 'omitted';
-
-/**
- * Whether the stitches that are at hand are known: since the last proven row, or the part's beginning,
- * rows were said plainly and came out, though they state no count (counts may stand only where they
- * change, common practice).
- */
-function isKnown(rows: readonly RowRecord[], { part, text }: PartSetting): boolean {
-  for (let i = rows.length - 1; i >= 0 && rows[i]?.verdict !== 'proven'; i--) {
-    const row = rows[i];
-    if (row?.verdict === 'omitted') continue;
-    const placed = part.instructions[row?.instruction ?? -1];
-    if (!row || !placed) return false;
-    const isCounted = row.verdict === 'unchecked' && isAsStated(row);
-    if (row.verdict !== 'unstated' && !isCounted) return false;
-    const { from, instruction } = placed;
-    const wordsOf = (step: Span): string => text.slice(from + step.from, from + step.to);
-    // "Rep row 2" and "work even for 4 rows" are worked in words that were plain before.
-    const own = instruction.steps.filter(({ kind }) => kind !== 'rows-again' && kind !== 'even');
-    if (!isPlainlySaid(own, wordsOf)) return false;
-    if (isCounted) return true;
-  }
-  return true;
-}
-
-/** Not checked, since what lies beneath is not known; but it made what it states, and nothing else. */
-const isAsStated = ({ stated, tally, facts }: RowRecord): boolean =>
-  stated.length === 1 &&
-  stated[0]?.n === tally.stitches &&
-  tally.chains === 0 &&
-  !facts.some(({ kind }) => kind === 'not-followed' || MISFITS.has(kind));
 
 /** "Sc in next st, sl st in next st to join" between two rounds: the end of the first, and no row. */
 function endsSpiral({ progress, hands }: Run, task: Task, result: RowResult): boolean {
@@ -646,57 +569,4 @@ function behind(
   }
   const goesOn = supposed !== null && !refutes && result.verdict === 'unstated';
   return goesOn ? { ...after, supposed } : after;
-}
-
-/** Understood, come out, and worked as often as the words say; rows to a length are worked once. */
-const isSureRow = ({ verdict }: RowResult, facts: readonly Fact[]): boolean =>
-  (verdict === 'proven' || verdict === 'unstated') &&
-  facts.every(({ kind }) => kind !== 'open-length');
-
-/** "Work 40 sc evenly around the top", "40 hdc around": so many, whatever lies beneath. */
-function tellsItsNumber({ steps }: ReturnType<typeof shapeOf>): boolean {
-  const works = [...allSteps(steps)].filter(
-    ({ kind }) => kind !== 'chain' && kind !== 'join' && kind !== 'turn' && kind !== 'remark',
-  );
-  const [work] = works;
-  if (works.length !== 1 || work?.kind !== 'work') return false;
-  const { stitch, n, place, alsoIn } = work;
-  return stitch.shape === 'one' && !place && alsoIn.length === 0 && (n?.values[0] ?? 0) > 3;
-}
-
-/** "Shell in next sc", "V-st in next sp", where nothing says what such a stitch is made of. */
-const hasUnknownGroups = ({ steps }: ReturnType<typeof shapeOf>): boolean =>
-  [...allSteps(steps)].some(
-    (step) =>
-      step.kind === 'work' &&
-      (step.stitch.shape === 'shell' || step.stitch.shape === 'v') &&
-      step.stitch.special === null &&
-      step.stitch.stem === null &&
-      step.stitch.legs === null,
-  );
-
-/** The count that the next row may rather be worked on: stated, and not what was made. */
-function statedInstead(result: RowResult, task: Task, hands: Hands): number | null {
-  const stated = hands.statedStitches;
-  if (stated <= 0 || stated === result.tally.stitches) return null;
-  if (hands.unread || hands.partly || result.edge.open) return stated;
-  const differs = result.facts.some((f) => f.kind === 'count');
-  if (!differs || task.asks.counts.length === 0) return null;
-  // "(23 dc + ch 3)", where the chain counts: it is told beside the others.
-  const isApart = startsCounted(result.tally) && isChainToldApart(hands, task.asks);
-  return isApart ? stated + 1 : stated;
-}
-
-/** Is what was made closed to a ring? */
-function closes(result: RowResult, shape: ReturnType<typeof shapeOf>, task: Task): boolean {
-  if (shape.join || shape.spiral) return true;
-  if (result.edge.kind === 'into') {
-    const rowLike = task.instruction.label?.word === 'row' && !shape.goesRound;
-    return !(shape.turnsAtEnd === true || (rowLike && result.turned));
-  }
-  if (result.edge.kind === 'foundation') {
-    const inOnePlace = result.edge.n > 0 && result.used <= 1 && result.tally.stitches >= 4;
-    return result.round || (inOnePlace && shape.turnsAtEnd !== true);
-  }
-  return result.edge.ring && result.round;
 }

@@ -7,15 +7,12 @@ import { isColour, isKnownWord, startsInstruction } from '../notation/index.ts';
 import type { Span } from '../source/index.ts';
 import type { Block } from './block.ts';
 import { chainInProse, multipleInProse, worksIntoChain } from './chain-in-prose.ts';
-import { isGroupName } from './definitions.ts';
 import { chartInside, chartNameOf, fenceOf, type LineSpan } from './fences.ts';
-import { behindTitle, labelCuts, namesPart, opensPart } from './label-cuts.ts';
+import { labelCuts, namesPart, opensPart } from './label-cuts.ts';
 import {
   afterBullet,
   endsWithCount,
   isCaption,
-  isCountLine,
-  isDigitCode,
   isLabelAlone,
   isNamedCaption,
   isOrdinalAlone,
@@ -24,12 +21,9 @@ import {
   isRule,
   isSplitLabel,
   listSignBefore,
-  opensSentence,
   opensStep,
-  signBehindName,
 } from './line-shapes.ts';
 import { startsBelow, takeCount, takeNamed } from './named-lines.ts';
-import { DIGITS, type Opening, opening, opensAs } from './opening.ts';
 import {
   addProse,
   type BlockOptions,
@@ -45,6 +39,8 @@ import {
 } from './scan.ts';
 import { sectionNamed } from './sections.ts';
 import { titleWords } from './titles.ts';
+import { COUNTED, followsCounted, isNextInList, opensItem, tellsRows } from './unlabelled-rows.ts';
+import { SPECIALS_AND_NAME, workBehindName } from './work-behind-name.ts';
 import {
   breaksOff,
   continues,
@@ -329,156 +325,6 @@ const WORKED_STEP =
 
 const endsWithStop = (words: string): boolean => /[.!]$/.test(words);
 
-/** "Back - With colour 1 make 41 ch": where the work begins that stands in the line of its part's name. */
-function workBehindName({ text, section, options, sawWork }: Scan, { from, to }: Span): number {
-  if (section === 'comments' || options.titles === 'headings') return from;
-  const row = behindTitle(text, from);
-  if (row > from) return row;
-  // A title stands above all work.
-  const title = sawWork ? null : titleAndChain(text.slice(from, Math.min(to, from + 60)));
-  if (title) return from + title[0].length;
-  if (!mayNameWork(text, from, to)) return from;
-  const line = text.slice(from, Math.min(to, from + 60));
-  const found =
-    NAME_AND_ROW.exec(line) ??
-    // "in first sc – 6 ch-3 loops.": the end of a row, broken before its last words.
-    (opensSentence(text, from) ? NAME_AND_WORK.exec(line) : null) ??
-    CAPITALS_AND_CHAIN.exec(line) ??
-    COPIES_AND_CHAIN.exec(line) ??
-    CAPITALS_AND_DOTS.exec(line) ??
-    CAPITALS_AND_YARN.exec(line) ??
-    SPECIALS_AND_NAME.exec(line);
-  // "Picot - ch 3, sl st in 3rd ch from hook": how a stitch is made.
-  const isStitch = found !== null && isGroupName(found[0].replace(/[^\p{L}]+$/u, ''));
-  return found && !isStitch ? from + found[0].length : from;
-}
-
-/** A name has a comma, a dash or a bracket behind it, or is in capitals. */
-function mayNameWork(text: string, from: number, to: number): boolean {
-  const sign = String.fromCharCode(signBehindName(text, from, to));
-  if (',-–—('.includes(sign)) return true;
-  for (let at = from; at < from + 3; at++) if (!isCapital(text.charCodeAt(at))) return false;
-  return true;
-}
-
-/** Beyond ASCII every sign may be one. */
-const isCapital = (code: number): boolean => code > 127 || (code >= 65 && code <= 90);
-
-/** "Simple Scarf Chain 31": a title of words that the trade has not. */
-function titleAndChain(line: string): RegExpExecArray | null {
-  const found = TITLE_AND_CHAIN.exec(line);
-  return found?.[0].toLowerCase().trim().split(' ').some(isKnownWord) ? null : found;
-}
-
-const TITLE_AND_CHAIN = /^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+){1,3} (?=Ch(?:ain)? \d{2,3}\b)/u;
-
-/** "Cuff, row 1: Ch 11, …", "BODY-Row 1 (Right Side): …" */
-const NAME_AND_ROW =
-  /^(?!(?:then|next|now|last|first|pattern|foundation|turn|join|work|repeat|rep|edging|border)\b)[A-Z][A-Za-z' ]{2,28}(?:, (?=r)|[-–—](?=R))(?=[Rr](?:ow|nd|ound)s? ?\d{1,3}(?: ?(?:-|–|to|and|&) ?\d{1,3})?\s?(?:\([^)]{2,14}\)\s?)?[:.])/;
-
-/** "BLANKET Ch 110. Row 1: …", "CAP Ch 26.", "SLEEVE-Chain 84." */
-const CAPITALS_AND_CHAIN =
-  /^(?!(?:ROW|RND|THEN|NEXT) )\p{Lu}{3,}(?: \p{Lu}{2,}){0,2}(?: |[-–—] ?)(?=(?:With [\p{L}\d ]{3,20}, )?[Cc]h(?:ain)? \d)/u;
-
-/** "BLANKET With larger hook and color A, ch 218." */
-const CAPITALS_AND_YARN =
-  /^\p{Lu}{4,}(?: \p{Lu}{3,}){0,2} (?=With [^.,;]{1,30}, ch(?:ain)? \d{2,})/u;
-
-/** "SPECIAL STITCH Shell: 5 dc in indicated st.", run on behind other words. */
-const SPECIALS_AND_NAME =
-  /^SPECIAL STITCH(?:ES)?:? (?=\p{Lu}\p{L}+(?: \p{L}+){0,2}(?: \([^)]{1,16}\))?: )/u;
-
-/** "FIRST MOTIF … Starting at center, ch 10.", "SECOND STAR... Work as for first star." */
-const CAPITALS_AND_DOTS = /^\p{Lu}{3,}(?:[ -]\p{Lu}{2,}){0,3} ?(?:…|\.{3}) ?(?=\p{Lu})/u;
-
-/** "Ties (make 2): Ch 68. …" */
-const COPIES_AND_CHAIN =
-  /^[A-Z][A-Za-z' ]{2,28}\((?:make )?(?:\d|two)\) ?[:–-] ?(?=ch(?:ain)? ?\d)/i;
-
-const NAME_AND_WORK =
-  /^(?!(?:next|last|first|pattern|foundation|\w+) (?:row|rnd|round)\b|(?:row|rnd|round|ch|chain|notes?|step)\b)[A-Z][A-Za-z' ]{2,28} [-–—] (?=(?:with (?:an? )?(?:colou?r|yarn|main|mc|[a-z]\b|\d+(?:\.\d+)? ?mm|(?:larger|smaller|size) )|using |make \d|\d{1,3} ?ch\b|ch ?\d))/i;
-
-/** "- 2 sc in each st (12)" below "- 6 sc in ring (6)": items of one list are rows of their own. */
-function opensItem({ text, open }: Scan, { from, to }: Stretch): boolean {
-  if (open?.kind !== 'instruction') return false;
-  const sign = listSignBefore(text, from);
-  if (sign === '' || sign !== listSignBefore(text, open.from)) return false;
-  const above = text.slice(open.from, open.to);
-  // Below "Round 2:" all are its steps, and its count has an item of its own.
-  if (open.alone)
-    return (
-      !isCountLine(text, from, to) && HAS_COUNT.test(above) && HAS_COUNT.test(text.slice(from, to))
-    );
-  if (FOUNDATION_ALONE.test(above) || JOINED.test(above.slice(-60))) return true;
-  if (TURNS_FIRST.test(text.slice(from, Math.min(to, from + 60)))) return true;
-  if (STARTS_ROUND.test(text.slice(from, Math.min(to, from + 80))) && HAS_WORK.test(above))
-    return true;
-  // Steps of one row are listed so too: they have no counts.
-  return HAS_COUNT.test(text.slice(open.from, open.to)) || HAS_COUNT.test(text.slice(from, to));
-}
-
-/** "• ch 1, sc around" below "• ch 2, dc 21": a start chain and what goes round. */
-const STARTS_ROUND =
-  /^(?:ch|chain) ?[1-4](?: \([^)]*\))?,?(?: and)? (?:\d{0,2} ?)?(?:sc|hdc|dc|htr|tr)\b[^•]*\b(?:around|across|each)\b/i;
-const HAS_WORK = /\b(?:sc|hdc|dc|htr|tr|join|ring)\b/i;
-
-/** "- Ch 24." above the first row of a list, and "- Ch 2, turn. Dc in each st" at a row's start. */
-const FOUNDATION_ALONE = /^(?:ch|chain) ?\d{2,3}\b[^.,;]{0,24}[.;]?$/i;
-/** "- Slip stitch into the top of the chain 2 to join the round.": the next item is another round. */
-const JOINED =
-  /\b(?:to join(?: the (?:round|rnd|ring|circle))?|to form a (?:ring|loop|circle)|, join)\.?$/i;
-const TURNS_FIRST =
-  /^(?:(?:ch|chain) ?\d,?(?: and| then)? )?turn(?: (?:your )?work)?[.,;:] *[(*\w]/i;
-
-const HAS_COUNT = /[([]\d{1,4}(?: ?\p{L}[^()[\]]{0,16})?[)\]]/u;
-
-/** Rows without labels, each a line with its count at its end: "6 sc in ring (6)", "inc around (12)". */
-function followsCounted({ text, open, options }: Scan, { from, to }: Stretch): boolean {
-  if (open?.kind !== 'instruction' || options.layout === 'written') return false;
-  // "Ch 3, … join (24 dc), my count has the ch 3." above "Ch 3, …(36 dc)"
-  const begins =
-    (text.charCodeAt(from) | 32) === SMALL_C
-      ? /^ch(?:ain)? ?\d/i.exec(text.slice(from, from + 8))?.[0]
-      : undefined;
-  if (
-    begins &&
-    text.startsWith(begins, open.from) &&
-    HAS_COUNT.test(text.slice(open.lineFrom, open.to)) &&
-    COUNTED.test(text.slice(Math.max(from, to - 24), to))
-  )
-    return true;
-  return (
-    endsWithCount(text, open.from, open.to) &&
-    COUNTED.test(text.slice(Math.max(from, to - 24), to)) &&
-    !isLabelled(text, open.from, open.to)
-  );
-}
-
-const SMALL_C = 99;
-
-/** "Ch 1, sc in each st for the next 9 rounds." below a row that is told to its end: rows of their own. */
-function tellsRows({ text, open, options }: Scan, { from, to }: Stretch): boolean {
-  if (open?.kind !== 'instruction' || options.layout === 'written' || open.bare) return false;
-  if (!'.)]'.includes(text[open.to - 1] ?? ' ') || !opensAs(MAY_TELL_ROWS, text, from, text.length))
-    return false;
-  const words = text.slice(from, Math.min(to, from + 200));
-  return FOR_ROWS.test(words) || SHAPED_TO_COUNT.test(words) || ACROSS_STITCHES.test(words);
-}
-
-/** "Work in patt across 20 (22, 24) sts, turn." */
-const ACROSS_STITCHES =
-  /^work (?:in (?:est(?:ablished)? )?patt?(?:ern)? )?(?:across|over) (?:(?:first|next) )?\d[^.;]*\bturn\b/i;
-
-const MAY_TELL_ROWS: Opening = opening(
-  `${DIGITS}csdhkw`,
-  12,
-  /^(?:ch(?:ain)? ?\d|s\.?c\b|dc\b|hdc\b|\d|cont|keep |work )/i,
-);
-const FOR_ROWS =
-  /^(?:ch|sc|dc|hdc|\d)[^.]*\bfor (?:the )?next \d{1,3} (?:rows|rounds|rnds)\b[^.,;]{0,20}[.)]?$/i;
-const SHAPED_TO_COUNT =
-  /^(?:continue|cont|keep)\b[^.;:]*\b(?:increas|decreas|inc\b|dec\b)[^.;:]*\buntil (?:you have|there are) \d/i;
-
 /** "half treble crochet (htc). The ties …" below "The bib is worked in": the talk goes on. */
 function endsSentenceAbove({ text, open, afterBlank }: Scan, { from }: Span): boolean {
   if (open?.kind !== 'prose' || afterBlank) return false;
@@ -502,30 +348,6 @@ function startsHere(scan: Scan, at: Stretch): Starts {
   if (!told && isLabelled(scan.text, at.from, at.to)) return 'label';
   return row ? 'likely' : null;
 }
-
-/**
- * "2. 6 ving (12)" below "1. 6 sc in ring (6)": the next number of the list and a count are a row,
- * whatever its words are; taken for prose or a title, it would be lost in silence.
- */
-function isNextInList({ text, open, section }: Scan, { from, to }: Span): boolean {
-  if (section !== 'work' || to - from > 200 || !isDigitCode(text.charCodeAt(from))) return false;
-  if (!COUNTED.test(text.slice(Math.max(from, to - 24), to))) return false;
-  const here = LISTED.exec(text.slice(from, from + 24));
-  if (
-    here?.[1] === '1' &&
-    (STARTS.test(text.slice(from, to)) || SECOND.test(text.slice(to, to + 90)))
-  )
-    return true;
-  if (open?.kind !== 'instruction') return false;
-  const above = LISTED.exec(text.slice(open.from, open.from + 24));
-  return here !== null && above !== null && Number(here[1]) === Number(above[2] ?? above[1]) + 1;
-}
-
-const LISTED = /^(\d{1,3})[.):]?(?:\s?[-–—]\s?(\d{1,3}))?[.):]\s/;
-const STARTS = /\b(?:ring|circle|loop|mr|mc(?= \d))\b/i;
-/** The next line of the list, with its count. */
-const SECOND = /^\s*2[.)]\s[^\n]*[([{]\s?\d{1,4}[)\]}][.;\s]*(?:\n|$)/;
-const COUNTED = /[([{]\s?\d{1,4}[^()]{0,16}[)\]}][.;\s]*$/;
 
 const TOLD_OF = /^(?:in|for|on) r/i;
 

@@ -1,6 +1,7 @@
 /** From the text of one instruction to its tree. Never throws; every word ends up in a step. */
 
 import type { Span } from '../source/index.ts';
+import { chainsTold } from './chains-told.ts';
 import { mayBeStitch } from './dictionary.ts';
 import { hintOf, isHinted } from './hints.ts';
 import { settleJoins } from './join.ts';
@@ -91,6 +92,7 @@ function readOpened(r: Reader): Instruction {
   } else starOfRounds(steps, counts);
   settleToldBehind(steps, r);
   settleOpening(steps);
+  chainsTold(steps, r);
   const settled = settleJoins(
     settleListTimes(
       settleNames(settleLoopsOfRow(settleListedGroups(steps), label), counts),

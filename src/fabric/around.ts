@@ -12,6 +12,8 @@ import type { Around } from './weigh.ts';
 interface Worked {
   readonly rows: readonly RowRecord[];
   readonly part: Part;
+  /** Parts worked before, in order, by their names in small letters. */
+  readonly otherParts: ReadonlyMap<string, unknown>;
   readonly text: string;
 }
 
@@ -24,7 +26,7 @@ interface Former {
 
 /** Rows of two runs in the same readings stand at the same places of their lists. */
 export function around(run: Worked, former: Former, task: Task): Around {
-  const { rows, part, text } = run;
+  const { rows, part, otherParts, text } = run;
   const beneath = rows.findLast(isOfThisSize) ?? null;
   const isAsked = [...former.asked.values()].some(
     ({ from }) => beneath !== null && beneath.from <= from && from < beneath.to,
@@ -37,6 +39,7 @@ export function around(run: Worked, former: Former, task: Task): Around {
     carried: former.carried,
     goesBack: beneath !== null && (goesBack(beneath, task, part) || goesAlong(beneath, task, part)),
     hasLabels: part.instructions.some(({ instruction }) => instruction.label !== null),
+    pieceBefore: [...otherParts.keys()].at(-1) ?? '',
     text,
   };
 }

@@ -383,8 +383,8 @@ function workTask(run: Run, asked: Task, facts: readonly Fact[]): void {
     turnsNext: turnsNext(run, task),
     part: choices,
   };
-  const { part, text } = run.setting;
-  const worked = { rows: run.rows, part, text };
+  const { part, otherParts, text } = run.setting;
+  const worked = { rows: run.rows, part, otherParts, text };
   const attempted = run.former
     ? weighedRow({ hands, task, before, setting }, around(worked, run.former, task))
     : attemptRow(hands, task, before, setting);

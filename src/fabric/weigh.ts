@@ -37,6 +37,8 @@ export interface Around {
   readonly goesBack: boolean;
   /** Rows of this part have labels. */
   readonly hasLabels: boolean;
+  /** Name of the part worked before this one, in small letters; '' for none. */
+  readonly pieceBefore: string;
   readonly text: string;
 }
 
@@ -60,7 +62,7 @@ export function weighedRow(at: AtHand, around: Around): Attempted {
   if (cause === null || isStrict(task.instruction)) return attempted;
   // What a fault that is told leaves to the row behind it is sorted out when it is told: `carried.ts`.
   if (around.beneath?.verdict === 'mismatch') return attempted;
-  const talk = talkIn(task, around.text);
+  const talk = talkIn(task, around);
   const isUncounted = task.asks.counts.length === 0;
   // "Ch 2, [sl st in 2nd ch from hook, ch 6] x 8": slip stitches go anywhere.
   const isBare = attempted.result.tally.stitches === 0;
@@ -266,11 +268,12 @@ const UNFOLLOWED: ReadonlySet<string> = new Set([
 ]);
 
 /** Words that sound like work, though they were taken for talk: what they change is not known. */
-function talkIn({ instruction, base }: Task, text: string): Span | null {
+function talkIn({ instruction, base }: Task, { text, pieceBefore }: Around): Span | null {
   for (const step of allSteps(instruction.steps)) {
     if (step.kind !== 'remark') continue;
     const span = { from: step.from + base, to: step.to + base };
     const words = text.slice(span.from, span.to);
+    if (namesPiece(words, pieceBefore)) continue;
     if (NAMES_PLACE.test(words)) return span;
     if (SOUNDS_LIKE_WORK.test(words) && !isBeside(words) && !AGAIN.test(words)) return span;
   }
@@ -323,10 +326,17 @@ const MOST_MOVES = 50_000;
 /** Its words are the plainest, and what they are worked into is known, or makes no difference. */
 function isPlain(task: Task, result: RowResult, around: Around, sizeIndex: number): boolean {
   const { instruction, base } = task;
-  const wordsOf = ({ from, to }: Span): string => around.text.slice(base + from, base + to);
+  const wordsOf = ({ from, to }: Span): string => {
+    const words = around.text.slice(base + from, base + to);
+    return namesPiece(words, around.pieceBefore) ? '' : words;
+  };
   if (around.isKnown && isPlainlySaid(instruction.steps, wordsOf)) return true;
   return isFixedPlainly(task, result, around, sizeIndex);
 }
+
+/** "Of Welt", "of the body": the piece that was worked last, on which the row stands. */
+const namesPiece = (words: string, piece: string): boolean =>
+  piece !== '' && /^of (?:the )?(.+)$/i.exec(words)?.[1]?.toLowerCase() === piece;
 
 /** How many stitches it makes its words alone fix, and they are the plainest. */
 function isFixedPlainly(

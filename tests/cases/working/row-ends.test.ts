@@ -77,3 +77,11 @@ Rnd 6: Ch 1, 4 sc evenly spaced across the ends of rows 2 to 5, sc in the 4 stit
     expect(worked(text, 'Rnd 6')[0]).toMatch(/unchecked$/);
   });
 });
+
+it('"row end of Welt" names the piece that was worked last: a count of its row ends is held against them', () => {
+  const body = (count: number): string =>
+    `## Welt\n\nCh 7.\nRow 1: Sc in 2nd ch from hook and in each ch to end, turn. (6 sc)\nRows 2-20: Ch 1, sc in each sc to end, turn. (6 sc)\nFasten off.\n\n## Body\n\nRow 1: Join yarn to first row end of Welt, ch 1, sc in each row end to end, turn. (${count} sc)\n`;
+  expect(complaints(body(20))).toEqual([]);
+  expect(worked(body(20), 'Row 1')).toEqual(['Row 1 20 proven']);
+  expect(complaints(body(23))).toEqual(['10 count-mismatch']);
+});

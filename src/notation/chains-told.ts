@@ -14,7 +14,7 @@ const PASSING: ReadonlySet<Step['kind']> = new Set(['join', 'remark', 'yarn', 't
 
 /** What is said of the others: whose they are, or how the piece then fits. */
 const OF_OTHERS =
-  /\b(?:i|mine|my|if|fit|fits|sizes?|larger|smaller|bigger|longer|shorter|looser|tighter|wider|narrower|snug|snugger|want|prefer)\b/i;
+  /\b(?:i|mine|my|if|fit|fits|larger|smaller|bigger|longer|shorter|looser|tighter|wider|narrower|snug|snugger|want|prefer)\b/i;
 
 /** Makes remarks of the chains beside such talk that come behind the foundation chain, in place. */
 export function chainsTold(steps: Step[], r: Reader): void {

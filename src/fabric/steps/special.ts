@@ -1,5 +1,12 @@
 /** Stitches that the manuscript defines: their own steps are worked where they are used. */
-import type { GroupStep, Place, SpecialStitch, Step, WorkStep } from '../../notation/index.ts';
+import {
+  type GroupStep,
+  type Place,
+  placeWith,
+  type SpecialStitch,
+  type Step,
+  type WorkStep,
+} from '../../notation/index.ts';
 import type { Here, RowContext } from '../context.ts';
 import { countedSince, fact, type Hands, numberFor, spanAt, type Target } from '../hands.ts';
 import { hasNext, hasOthers, limitWithin, ofEach } from '../limit.ts';
@@ -53,24 +60,7 @@ function completes({ last, into }: Hands, step: WorkStep, { steps, i, top }: Her
   return before.length > 1 && before.at(-1)?.kind === 'chain' && leads;
 }
 
-const sameAs = ({ from, to }: WorkStep): Place => ({
-  from,
-  to,
-  pick: 'same',
-  n: null,
-  each: false,
-  nth: null,
-  fromHook: false,
-  nouns: [],
-  joinedBy: null,
-  until: null,
-  of: null,
-  loop: null,
-  post: null,
-  rowsBelow: 0,
-  row: null,
-  all: false,
-});
+const sameAs = ({ from, to }: WorkStep): Place => placeWith({ from, to }, { pick: 'same' });
 
 /** "Ch 3 and make a starting shell in same sp": its chain is made already. */
 function chainMade(hands: Hands, special: SpecialStitch, { steps, i }: Here): SpecialStitch {

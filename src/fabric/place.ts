@@ -1,5 +1,5 @@
 /** From the words for a place to the place itself, however it is picked. */
-import { type Noun, type Place, stemOf } from '../notation/index.ts';
+import { type Noun, PLAIN_NOUN, type Place, stemOf } from '../notation/index.ts';
 import { earlierRow, leftHereAndThere, takeEarlier } from './earlier-row.ts';
 import { bareEdge, COUNTED, SPACE } from './edge.ts';
 import { fact, type Hands, hasLeft, numberFor, spanAt, type Target } from './hands.ts';
@@ -407,16 +407,7 @@ function takeNth(hands: Hands, place: Place, at: { from: number; to: number }): 
 const skippedUpTo = ({ skipped, pos, edge }: Hands, nth: number): boolean =>
   nth > 1 && skipped.to === pos && skipped.n === nth - 1 && edge.kind === 'row';
 
-const SPACE_NOUN: Noun = {
-  kind: 'space',
-  stem: null,
-  post: null,
-  chains: null,
-  word: '',
-  plural: false,
-  corner: false,
-  skipped: false,
-};
+const SPACE_NOUN: Noun = { ...PLAIN_NOUN, kind: 'space' };
 
 function takeCentre(hands: Hands, place: Place, at: { from: number; to: number }): Target {
   const of = place.of ?? place;
